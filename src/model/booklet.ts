@@ -1,0 +1,230 @@
+/**
+ * The booklet as the client sees it: a tree of parts, made once from the plan and drawn twice.
+ * Every sentence and figure is final; a drawing decides where things stand and nothing else.
+ * Parts are a tagged union: a new part does not compile until both drawings draw it.
+ */
+import type { IsoDate } from './day.js';
+import type { ExerciseId, RowId, SessionId, SetKey, SetKind, Side } from './identity.js';
+import type { Line } from './prose.js';
+
+/** A load as figure and unit, so that a drawing can set them in different sizes. */
+export interface LoadText {
+  /** `16`, `2 × 16`, `35`; empty for the body alone. */
+  readonly figure: string;
+  /** `kg`, `lb`; empty for the body alone. */
+  readonly unit: string;
+  /** What makes it, where that is not plain: `bar and 2 × 10 kg`. */
+  readonly pieces: string;
+}
+
+export interface BookletSet {
+  readonly key: SetKey;
+  readonly kind: SetKind;
+  /** 1-based within the kind. */
+  readonly round: number;
+  readonly side?: Side;
+  readonly load?: LoadText;
+  /** `8`, `30 s`, `20 m`. */
+  readonly amount: string;
+  /** `16 kg × 8`. */
+  readonly text: string;
+  /** As read aloud: `16 kilograms, 8 reps`. */
+  readonly spoken: string;
+}
+
+/** A feeler set's table. */
+export interface ChoiceRow {
+  readonly felt: string;
+  readonly use: string;
+}
+
+/** One exercise in one week's session. */
+export interface Cell {
+  readonly week: number;
+  readonly exercise: ExerciseId;
+  /** Set when this week's version is not the row's usual one: its name. */
+  readonly version: string;
+  readonly sets: readonly BookletSet[];
+  /** Stacked short lines for the six-column table: `16 kg`, `×8`. */
+  readonly stack: readonly string[];
+  /** Number of tally strokes for each side; one-sided work has two rows, weaker side first. */
+  readonly tally: readonly { readonly label: string; readonly strokes: number }[];
+  /** `16 × 8, 3 sets`, for a table cell read aloud. */
+  readonly spoken: string;
+  /** `Leave 2 in reserve.` */
+  readonly effort: string;
+  /** `slow on the way down`; empty when normal. */
+  readonly tempo: string;
+  /** What must have been done, and what to do otherwise. */
+  readonly gate?: { readonly needs: string; readonly otherwise: string; readonly otherwiseStack: readonly string[] };
+  /** `First set: try the 20 kg for 4.` */
+  readonly trial?: string;
+  readonly choose?: { readonly intro: string; readonly rows: readonly ChoiceRow[] };
+  /** Why this number, for the client; plain sentences. */
+  readonly why: readonly string[];
+}
+
+/** One line of a session over the six weeks. */
+export interface SessionRow {
+  readonly row: RowId;
+  readonly exercise: ExerciseId;
+  readonly name: string;
+  /** `Rest 90 seconds.` */
+  readonly rest: string;
+  /** Empty, or how a circuit is done: `Turn about: row, then press.` */
+  readonly group: string;
+  /** `Left first, then right.`; empty for both together. */
+  readonly sides: string;
+  /** In order of week; a week without this row has no cell. */
+  readonly cells: readonly Cell[];
+  readonly cues: readonly Line[];
+  readonly stop: readonly Line[];
+  readonly easier: readonly EasierText[];
+}
+
+export interface EasierText {
+  readonly name: string;
+  readonly exercise?: ExerciseId;
+  /** `when depth hurts` */
+  readonly when: string;
+  /** `12 kg × 8` for each week, in order; empty where it is not planned. */
+  readonly doses: readonly { readonly week: number; readonly text: string }[];
+}
+
+export interface WeekHead {
+  readonly week: number;
+  readonly date: IsoDate;
+  /** `Mon 4 Jan` */
+  readonly dateText: string;
+  readonly easy: boolean;
+  readonly minutes: number;
+}
+
+export interface CoverPart {
+  readonly kind: 'cover';
+  readonly client: string;
+  readonly title: string;
+  readonly programme: string;
+  readonly dates: string;
+  readonly edition: string;
+  readonly studio: string;
+  readonly coach: string;
+  readonly weeks: readonly WeekHead[];
+  readonly notMedical: string;
+}
+export interface HowToPart {
+  readonly kind: 'how-to';
+  readonly title: string;
+  readonly paragraphs: readonly Line[];
+  /** `Stroke = done.` … */
+  readonly key: readonly { readonly mark: 'to do' | 'done' | 'easier' | 'left out' | 'extra'; readonly text: string }[];
+}
+export interface SafetyPart {
+  readonly kind: 'safety';
+  readonly title: string;
+  readonly emergencyTitle: string;
+  readonly emergency: readonly Line[];
+  readonly call: string;
+  readonly painTitle: string;
+  readonly pain: readonly { readonly degree: string; readonly text: string }[];
+  readonly paragraphs: readonly Line[];
+}
+export interface CalendarPart {
+  readonly kind: 'calendar';
+  readonly title: string;
+  readonly weeks: readonly {
+    readonly week: number;
+    readonly label: string;
+    readonly easy: boolean;
+    readonly sessions: readonly {
+      readonly session: SessionId;
+      readonly name: string;
+      readonly date: IsoDate;
+      readonly dateText: string;
+      readonly occurrence: number;
+    }[];
+  }[];
+}
+export interface SessionPart {
+  readonly kind: 'session';
+  readonly id: SessionId;
+  readonly title: string;
+  readonly minutes: string;
+  /** Said at every session. */
+  readonly safety: string;
+  readonly workOnThis?: Line;
+  readonly warmUp: readonly Line[];
+  readonly coolDown: readonly Line[];
+  readonly weeks: readonly WeekHead[];
+  readonly rows: readonly SessionRow[];
+}
+export interface ExercisePart {
+  readonly kind: 'exercise';
+  readonly id: ExerciseId;
+  readonly title: string;
+  readonly description: readonly Line[];
+  readonly sections: readonly {
+    readonly name: 'set-up' | 'pick up' | 'put down' | 'cues' | 'breath' | 'faults' | 'easier' | 'harder' | 'partner';
+    readonly title: string;
+    readonly lines: readonly { readonly lead: Line; readonly text: Line }[];
+  }[];
+  readonly stopTitle: string;
+  readonly stop: readonly Line[];
+}
+export interface RecordPart {
+  readonly kind: 'record';
+  readonly title: string;
+  readonly lines: number;
+  readonly paragraphs: readonly Line[];
+}
+
+export type Part = CoverPart | HowToPart | SafetyPart | CalendarPart | SessionPart | ExercisePart | RecordPart;
+
+export interface Booklet {
+  readonly schema: 1;
+  /** BCP 47. */
+  readonly language: string;
+  readonly direction: 'ltr' | 'rtl';
+  readonly largePrint: boolean;
+  readonly paper: 'a4' | 'letter';
+  /** For the document's own information: title, and the studio as author. */
+  readonly title: string;
+  readonly author: string;
+  /** Local date of the build, for reproducible documents. */
+  readonly date: IsoDate;
+  /** Headings of tables and controls in the reader's language, by name. */
+  readonly labels: Readonly<Record<BookletLabel, string>>;
+  readonly parts: readonly Part[];
+}
+
+export type BookletLabel =
+  | 'week'
+  | 'session'
+  | 'exercise'
+  | 'set'
+  | 'of'
+  | 'page'
+  | 'stop'
+  | 'easier'
+  | 'why'
+  | 'otherwise'
+  | 'needs'
+  | 'easy-week'
+  | 'to-do'
+  | 'done'
+  | 'left'
+  | 'right'
+  | 'contents'
+  | 'warm-up'
+  | 'cool-down'
+  | 'reserve'
+  | 'rest'
+  | 'you-see'
+  | 'say'
+  | 'if-it-felt'
+  | 'use'
+  | 'whole-exercise'
+  | 'whole-week'
+  | 'next'
+  | 'previous'
+  | 'notes';

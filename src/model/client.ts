@@ -1,0 +1,113 @@
+/** What is true of one client. Every fact carries from when, until when and by whom, where that matters. */
+import type { Day, Weekday } from './day.js';
+import type { BodyPart, Quality } from './exercise.js';
+import type { ClientId, ExerciseId, ProgrammeId, Side } from './identity.js';
+import type { KitItem, Room } from './kit.js';
+import type { Place } from './place.js';
+import type { Line } from './prose.js';
+import type { Grams, Mass, MassUnit, Tenths } from './quantity.js';
+
+export interface Caution {
+  readonly what: BodyPart | Quality;
+  readonly degree: 'avoid' | 'take care';
+  readonly side: Side | 'both';
+  readonly phases: readonly string[];
+  readonly from: Day;
+  /** After this day it no longer holds. */
+  readonly until?: Day;
+  /** The coach must look again; the caution holds on until then and after. */
+  readonly review?: Day;
+  readonly by: string;
+  /** What the client reads instead of the diagnosis. */
+  readonly say?: string;
+  readonly place: Place;
+}
+
+export interface SignOff {
+  readonly exercise: ExerciseId;
+  /** The heaviest load passed; absent where the movement has none. */
+  readonly upTo?: Mass;
+  readonly date: Day;
+  readonly by: string;
+  readonly place: Place;
+}
+
+export interface Test {
+  readonly exercise: ExerciseId;
+  readonly side: Side | 'both';
+  readonly load?: Mass;
+  readonly reps: number;
+  /** How many more good reps were left. */
+  readonly reserve: Tenths;
+  /** Done inside a circuit, tired: a weak estimate. */
+  readonly inCircuit: boolean;
+  readonly date: Day;
+  readonly place: Place;
+}
+
+export interface Observation {
+  readonly date: Day;
+  readonly exercise?: ExerciseId;
+  readonly side: Side | 'both';
+  readonly seen: string;
+  readonly place: Place;
+}
+
+/** Answers to the published pre-participation questions; `unknown` where not asked. */
+export type Answer = 'yes' | 'no' | 'unknown';
+export interface Screening {
+  readonly date: Day;
+  /** Planned exercise, 30 minutes at moderate effort on three days a week, for three months. */
+  readonly regularExercise: Answer;
+  /** Known cardiovascular, metabolic or renal disease. */
+  readonly knownDisease: Answer;
+  readonly symptoms: Answer;
+  readonly place: Place;
+}
+
+export interface Clearance {
+  readonly by: string;
+  readonly date: Day;
+  readonly until?: Day;
+  readonly for: 'moderate' | 'vigorous';
+}
+
+export type Experience = 'novice' | 'trained';
+
+export interface Client {
+  readonly id: ClientId;
+  readonly name: string;
+  readonly starts: Day;
+  readonly programme: ProgrammeId;
+  /** Training days in the week, in the order of the week that begins on the first one. */
+  readonly days: readonly Weekday[];
+  readonly minutes: number;
+  readonly birthYear: number;
+  readonly experience: Experience;
+  /** Never printed. */
+  readonly bodyMass?: { readonly mass: Mass; readonly date?: Day };
+  readonly screening?: Screening;
+  readonly clearance?: Clearance;
+  readonly cautions: readonly Caution[];
+  /** Facts no rule reads yet, by name; each is the error `not-handled`. */
+  readonly unhandled: readonly { readonly fact: string; readonly place: Place }[];
+  readonly kit: readonly KitItem[];
+  readonly unit: MassUnit;
+  readonly room: Room;
+  readonly language: string;
+  readonly largePrint: boolean;
+  readonly partner?: ClientId;
+  readonly replanning: 'fixed' | 'within bounds';
+  /** How many blocks went before: 0 is a first block. */
+  readonly blocksBefore: number;
+  readonly signOffs: readonly SignOff[];
+  readonly tests: readonly Test[];
+  readonly observations: readonly Observation[];
+  /** Leads the next session. */
+  readonly workOnThis?: Line;
+  /** Private, never printed. */
+  readonly notes: readonly Line[];
+  readonly place: Place;
+}
+
+export type { Grams };

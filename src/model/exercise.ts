@@ -1,0 +1,172 @@
+/** One exercise: facts the engine reads, words people read, poses the figures draw. */
+import type { ExerciseId } from './identity.js';
+import type { KitNeed, LoadMode } from './kit.js';
+import type { Place } from './place.js';
+import type { Line } from './prose.js';
+import type { PerMille } from './quantity.js';
+import type { Standing } from './reason.js';
+
+export const PATTERNS = [
+  'squat',
+  'hinge',
+  'lunge',
+  'push',
+  'pull',
+  'carry',
+  'rotate',
+  'brace',
+  'travel',
+  'mobility',
+] as const;
+export type Pattern = (typeof PATTERNS)[number];
+export const PLANES = ['horizontal', 'vertical', 'side', 'turning'] as const;
+export type Plane = (typeof PLANES)[number];
+export const WAYS = [
+  'strength',
+  'bodyweight',
+  'swing',
+  'combination',
+  'hold',
+  'carry',
+  'mobility',
+  'conditioning',
+] as const;
+/** Way of working: how a set is counted and progresses. */
+export type Way = (typeof WAYS)[number];
+export const SIDES = ['both', 'each', 'alternate'] as const;
+/** Both sides together; one side finished, then the other; or turn about within the set. */
+export type Sides = (typeof SIDES)[number];
+
+export const BODY_PARTS = [
+  'neck',
+  'shoulder',
+  'elbow',
+  'wrist',
+  'hand',
+  'upper back',
+  'lower back',
+  'hip',
+  'knee',
+  'ankle',
+  'foot',
+  'pelvic floor',
+  'belly',
+] as const;
+export type BodyPart = (typeof BODY_PARTS)[number];
+export const QUALITIES = [
+  'balance',
+  'grip',
+  'impact',
+  'speed',
+  'floor',
+  'overhead',
+  'breath hold',
+  'head down',
+  'lying on the back',
+  'spinal load',
+  'loaded bend',
+  'loaded twist',
+  'deep bend',
+  'reach',
+] as const;
+/** A demand that is not one joint's. */
+export type Quality = (typeof QUALITIES)[number];
+
+/** What an exercise asks of a joint or of the body, matched against cautions. */
+export interface Ask {
+  readonly of: BodyPart | Quality;
+  readonly degree: 'some' | 'much';
+  /** Which side of the body works: `working` follows the side of the set. */
+  readonly side: 'both' | 'working' | 'other';
+  /** Phases of the movement in which it is asked; empty means throughout. */
+  readonly phases: readonly string[];
+}
+
+export interface Tempo {
+  /** Seconds lowering, at the bottom, lifting, at the top. `0` is without a stop. */
+  readonly lower: number;
+  readonly bottom: number;
+  readonly lift: number | 'fast';
+  readonly top: number;
+}
+
+export interface Facts {
+  readonly pattern: Pattern;
+  readonly plane?: Plane;
+  readonly way: Way;
+  readonly sides: Sides;
+  readonly kit: KitNeed;
+  readonly room: {
+    readonly ceiling: 'any' | 'arms overhead' | 'load overhead';
+    readonly floorMillimetres?: { readonly long: number; readonly wide: number };
+  };
+  readonly holds: LoadMode;
+  /** Part of the body's mass the movement lifts; absent where it is not known. */
+  readonly bodyShare?: { readonly share: PerMille; readonly standing: Standing; readonly source: string };
+  readonly asks: readonly Ask[];
+  /** May go home only after the coach has seen and passed it. */
+  readonly signOff: boolean;
+  readonly muscles: { readonly main: readonly string[]; readonly assisting: readonly string[] };
+  readonly tempo: Tempo;
+  /** Set down and picked up from the floor: the put-downs are counted in the minutes. */
+  readonly onTheFloor: boolean;
+}
+
+export interface Cue {
+  /** `set`, `down`, `up`, … as the author wrote it; empty where the cue has no phase. */
+  readonly phase: string;
+  readonly line: Line;
+}
+
+export interface Fault {
+  readonly see: Line;
+  /** Empty where the author has nothing to say yet. */
+  readonly say: Line;
+}
+
+export const CAUSES = ['load', 'range', 'balance', 'speed', 'floor', 'kit', ...BODY_PARTS] as const;
+/** What an easier version is for. A body part means: sore there. */
+export type Cause = (typeof CAUSES)[number];
+
+/** An easier or harder version: another exercise, or a way of doing this one. */
+export interface Version {
+  readonly to: { readonly kind: 'exercise'; readonly id: ExerciseId } | { readonly kind: 'way'; readonly slug: string };
+  /** What it is called here: the link's text, or the line itself. */
+  readonly say: Line;
+  readonly causes: readonly Cause[];
+  /** What the version can be lifted with against this one, as capacity, where known. */
+  readonly ratio?: { readonly share: PerMille; readonly standing: Standing; readonly source: string };
+  readonly place: Place;
+}
+
+export interface Words {
+  readonly description: readonly Line[];
+  readonly setUp: readonly Line[];
+  readonly pickUp: readonly Line[];
+  readonly putDown: readonly Line[];
+  /** In the order said; the first three are what the client sees during a set. */
+  readonly cues: readonly Cue[];
+  readonly breath: readonly Line[];
+  readonly faults: readonly Fault[];
+  readonly easier: readonly Version[];
+  readonly harder: readonly Version[];
+  readonly stopIf: readonly Line[];
+  readonly partner: readonly Line[];
+}
+
+/** A named position, as later drawn; the table's cells as the author wrote them. */
+export interface Pose {
+  readonly name: string;
+  readonly cells: readonly { readonly name: string; readonly value: string }[];
+  readonly place: Place;
+}
+
+export interface Exercise {
+  readonly id: ExerciseId;
+  readonly formerIds: readonly ExerciseId[];
+  readonly name: string;
+  readonly facts: Facts;
+  readonly words: Words;
+  readonly poses: readonly Pose[];
+  readonly place: Place;
+}

@@ -1,0 +1,64 @@
+/** What the client did: append-only events, merged by union of their ids. Types only; reading comes later. */
+import type { BookletId, ExerciseId, RowId, SetKey, Side } from './identity.js';
+import type { PlanLoad } from './plan.js';
+import type { TempoStep } from './programme.js';
+import type { Seconds } from './quantity.js';
+
+export interface EventHead {
+  /** UUID. */
+  readonly id: string;
+  /** Counts up on one device. */
+  readonly seq: number;
+  readonly edition: number;
+  /** Local date and time with offset, RFC 3339. */
+  readonly at: string;
+}
+
+export interface PainReport {
+  readonly where: string;
+  /** 0–10. */
+  readonly degree: number;
+  readonly side?: Side;
+}
+
+export type LogEvent = EventHead &
+  (
+    | {
+        readonly kind: 'opened';
+        readonly occurrence: number;
+        readonly today: 'as usual' | 'not my best' | 'something hurts' | 'short of time';
+      }
+    | {
+        readonly kind: 'set';
+        readonly key: SetKey;
+        readonly exercise: ExerciseId;
+        readonly tempo: TempoStep;
+        readonly done: 'done' | 'easier' | 'left out' | 'extra';
+        readonly reps?: number;
+        readonly seconds?: Seconds;
+        readonly metres?: number;
+        readonly load?: PlanLoad;
+        /** The plan's own figures, not said by anybody. */
+        readonly asPlanned: boolean;
+      }
+    /** As said; never filled in beforehand. */
+    | {
+        readonly kind: 'reserve';
+        readonly occurrence: number;
+        readonly row: RowId;
+        readonly side: Side | 'both';
+        readonly reps: number;
+      }
+    | { readonly kind: 'pain'; readonly occurrence: number; readonly row?: RowId; readonly report: PainReport }
+    | { readonly kind: 'closed'; readonly occurrence: number; readonly effort?: number; readonly minutes?: number }
+    | { readonly kind: 'note'; readonly text: string }
+    /** Takes back an earlier event. */
+    | { readonly kind: 'void'; readonly event: string }
+  );
+
+export interface Log {
+  readonly schema: 1;
+  readonly bookletId: BookletId;
+  readonly device: string;
+  readonly events: readonly LogEvent[];
+}

@@ -1,0 +1,253 @@
+/**
+ * The plan of one block for one client. This is `plan.json`: names here are fixed, others may be added.
+ * It is the coach's own and never public.
+ */
+import type { IsoDate } from './day.js';
+import type { Sides, Way } from './exercise.js';
+import type {
+  ClientId,
+  ExerciseId,
+  KitItemId,
+  ProgrammeId,
+  RowId,
+  SessionId,
+  SetKey,
+  SetKind,
+  Side,
+} from './identity.js';
+import type { KitKind, LoadMode } from './kit.js';
+import type { TempoStep } from './programme.js';
+import type { Confidence, Seconds, Tenths } from './quantity.js';
+import type { Audience, Reason, Rule } from './reason.js';
+import type { StrandInput } from './strand.js';
+
+export interface PlanLoad {
+  /** What one hand (`per-hand`) or both (`total`) hold. */
+  readonly kg: number;
+  readonly grams: number;
+  readonly mode: LoadMode;
+  readonly pieces: readonly { readonly id: KitItemId; readonly grams: number }[];
+  /** As printed, in the author's unit: `16 kg`, `35 lb`. */
+  readonly label: string;
+}
+
+/** A set as it would be without what a gate needs. */
+export interface OtherwiseSet {
+  readonly exercise: ExerciseId;
+  readonly reps: number;
+  readonly load?: PlanLoad;
+  readonly tempo: TempoStep;
+  readonly reserve: Tenths;
+  readonly sets: number;
+}
+
+/** One line of a feeler set's table: if so many good reps were left, use this. */
+export interface Choice {
+  /** Reps left, inclusive; `max` 99 is "or more". */
+  readonly left: { readonly min: number; readonly max: number };
+  readonly exercise: ExerciseId;
+  readonly reps: number;
+  readonly load?: PlanLoad;
+  readonly reserve: Tenths;
+}
+
+/** What must have been done for a gate to open. */
+export interface GateNeeds {
+  readonly exercise: ExerciseId;
+  readonly load?: PlanLoad;
+  readonly reps: number;
+  readonly reserve: Tenths;
+  /** The weeks in which it must have been done. */
+  readonly weeks: readonly number[];
+}
+
+export interface PlanSet {
+  readonly key: SetKey;
+  readonly kind: SetKind;
+  /** 1-based within the kind. */
+  readonly round: number;
+  readonly reps?: number;
+  readonly seconds?: Seconds;
+  readonly metres?: number;
+  readonly side?: Side;
+  readonly load?: PlanLoad;
+  /** Predicted reserve after it. */
+  readonly reserve?: Tenths;
+  readonly gate?: { readonly needs: GateNeeds };
+  readonly otherwise?: readonly OtherwiseSet[];
+  readonly choose?: readonly Choice[];
+  readonly optional?: boolean;
+}
+
+/** An option that stood open at a step, or did not and why: material for audit and for *why not the next one up*. */
+export interface AllowedOption {
+  readonly exercise: ExerciseId;
+  readonly tempo: TempoStep;
+  readonly grams: number;
+  /** Reps to failure there. */
+  readonly predicted: Tenths;
+  /** Rule id that refuses it as the next step; absent where it is open. */
+  readonly refusedBy?: string;
+}
+
+export interface EasierItem {
+  readonly exercise?: string;
+  readonly way?: Way;
+  readonly say: string;
+  readonly for: readonly string[];
+  readonly sets: readonly PlanSet[];
+}
+
+export interface Item {
+  /** `session/row/week`. */
+  readonly id: string;
+  readonly row: RowId;
+  /** The version planned this week. */
+  readonly exercise: ExerciseId;
+  readonly way: Way;
+  readonly sides: Sides;
+  readonly tempo: TempoStep;
+  readonly restSeconds: Seconds;
+  readonly asked: { readonly min: number; readonly max: number; readonly reserve: Tenths; readonly sets: number };
+  readonly capacity: {
+    readonly equation: 'epley' | 'brzycki';
+    readonly grams: number;
+    readonly side: Side | 'both';
+    readonly confidence: Confidence;
+  } | null;
+  readonly allowed: readonly AllowedOption[];
+  /** Rules relaxed to find anything at all, by id. */
+  readonly relaxed: readonly string[];
+  readonly sets: readonly PlanSet[];
+  readonly easier: readonly EasierItem[];
+  readonly harder: readonly EasierItem[];
+  readonly reasons: readonly Reason[];
+}
+
+export interface Group {
+  readonly kind: 'warm-up' | 'straight' | 'circuit' | 'cool-down';
+  readonly name: string;
+  readonly rounds: number;
+  readonly everySeconds?: Seconds;
+  readonly workSeconds?: Seconds;
+  readonly pauseSeconds?: Seconds;
+  /** A warm-up or cool-down without items of its own has its length here. */
+  readonly minutes?: number;
+  readonly items: readonly Item[];
+}
+
+export interface Trim {
+  readonly row: RowId;
+  readonly what: 'sets' | 'row';
+  readonly sets: number;
+  readonly reason: Reason;
+}
+
+export interface PlanSession {
+  readonly id: SessionId;
+  readonly name: string;
+  readonly date: IsoDate;
+  /** 1-based place in the block's queue. */
+  readonly occurrence: number;
+  readonly minutes: number;
+  readonly trimmed: readonly Trim[];
+  readonly groups: readonly Group[];
+}
+
+export interface Week {
+  readonly number: number;
+  readonly begins: IsoDate;
+  readonly deload: boolean;
+  readonly sessions: readonly PlanSession[];
+}
+
+/** Something worth telling the coach, or the client, that stops nothing. */
+export interface Finding {
+  readonly rule: string;
+  readonly audience: Audience;
+  readonly session?: SessionId;
+  readonly row?: RowId;
+  readonly weeks: readonly number[];
+  readonly reason: Reason;
+}
+
+export interface PlanInputs {
+  readonly kit: readonly {
+    readonly id: KitItemId;
+    readonly kind: KitKind;
+    readonly grams: number | null;
+    readonly label: string;
+  }[];
+  readonly capacities: readonly {
+    readonly exercise: ExerciseId;
+    readonly side: Side | 'both';
+    /** R₀ × (300 + n₀ in tenths); see the engine's document. */
+    readonly k: number;
+    readonly test: { readonly date: IsoDate; readonly grams: number; readonly reps: number; readonly reserve: Tenths };
+    readonly weak: boolean;
+  }[];
+  readonly floors: readonly { readonly rule: string; readonly reserve: Tenths; readonly weeks: readonly number[] }[];
+  readonly cautions: readonly {
+    readonly what: string;
+    readonly degree: string;
+    readonly side: Side | 'both';
+    readonly from: IsoDate;
+    readonly until?: IsoDate;
+    readonly review?: IsoDate;
+    readonly by: string;
+  }[];
+  readonly flags: readonly string[];
+  readonly minutesCap: number;
+  readonly days: readonly number[];
+  readonly bodyMass: number | null;
+  readonly experience: string;
+  readonly birthYear: number;
+  readonly curve: readonly { readonly reserve: Tenths; readonly share: number; readonly easy: boolean }[];
+  readonly shares: readonly {
+    readonly exercise: ExerciseId;
+    readonly share: number;
+    readonly standing: string;
+    readonly source: string;
+  }[];
+  readonly room: {
+    readonly ceilingMillimetres?: number;
+    readonly floorMillimetres?: { readonly long: number; readonly wide: number };
+  };
+  readonly signOffs: readonly {
+    readonly exercise: ExerciseId;
+    readonly grams: number | null;
+    readonly date: IsoDate;
+    readonly by: string;
+  }[];
+  readonly clearance: {
+    readonly by: string;
+    readonly date: IsoDate;
+    readonly until?: IsoDate;
+    readonly for: string;
+  } | null;
+  readonly screening: {
+    readonly date: IsoDate;
+    readonly regularExercise: string;
+    readonly knownDisease: string;
+    readonly symptoms: string;
+  } | null;
+  readonly strands: readonly StrandInput[];
+}
+
+export interface Plan {
+  /** Version of this format. */
+  readonly schema: 1;
+  /** Digest of client, programme, edition and start, made outside the engine's decisions. */
+  readonly planId: string;
+  readonly client: ClientId;
+  readonly programme: ProgrammeId;
+  /** 0 for a draft. */
+  readonly edition: number;
+  readonly starts: IsoDate;
+  readonly today: IsoDate;
+  readonly engine: string;
+  readonly rules: readonly Rule[];
+  readonly inputs: PlanInputs;
+  readonly weeks: readonly Week[];
+  readonly findings: readonly Finding[];
+}

@@ -1,0 +1,35 @@
+/**
+ * A problem found in an author's folder. A record, not a sentence: the code is permanent, the numbers and
+ * names needed to phrase it travel in `data`, and `words` phrases it last.
+ * Each layer lists its own codes; this file only joins them.
+ */
+import type { ClientId } from './identity.js';
+import type { Place } from './place.js';
+import type { ContentProblems } from './problems-content.js';
+import type { OutputProblems } from './problems-output.js';
+import type { PlanProblems } from './problems-plan.js';
+
+export type ProblemTable = ContentProblems & PlanProblems & OutputProblems;
+export type ProblemCode = keyof ProblemTable;
+
+/** A folder problem of severity `error` publishes nothing; a client's withholds that client alone. */
+export type Scope = { readonly kind: 'folder' } | { readonly kind: 'client'; readonly client: ClientId };
+
+/** `error` stops a publication, `warning` does not, `advice` is a gentle hint. */
+export type Severity = 'error' | 'warning' | 'advice';
+
+export type Problem = {
+  readonly [Code in ProblemCode]: {
+    readonly code: Code;
+    readonly severity: Severity;
+    readonly scope: Scope;
+    /** Absent only where a problem belongs to no file (a full disk, say). */
+    readonly place?: Place;
+    readonly data: ProblemTable[Code];
+    /** A matter of safety: an earlier booklet of this client is withdrawn. */
+    readonly unsafe?: true;
+  };
+}[ProblemCode];
+
+export const FOLDER: Scope = { kind: 'folder' };
+export const ofClient = (client: ClientId): Scope => ({ kind: 'client', client });

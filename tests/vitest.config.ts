@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  root: new URL('..', import.meta.url).pathname,
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  test: {
+    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+  },
+});
