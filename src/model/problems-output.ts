@@ -1,5 +1,21 @@
 /** Codes of problems met while reading from disk, drawing and writing. Codes are permanent: never rename, never reuse. */
 export interface OutputProblems {
+  /** There is no such content folder, or it is not a folder. */
+  readonly 'content-missing': { readonly folder: string };
+  /** A file that could not be read: gone meanwhile, or not ours to read. */
+  readonly 'file-unreadable': { readonly path: string; readonly why: string };
+  readonly 'file-too-large': { readonly path: string; readonly megabytes: number; readonly mostMegabytes: number };
+  readonly 'too-many-files': { readonly most: number };
+  readonly 'folder-too-deep': { readonly path: string; readonly most: number };
+  /** Links are not followed: they can lead outside the folder, or round in a circle. */
+  readonly 'link-not-followed': { readonly path: string };
+  /** No client of this id in the folder. */
+  readonly 'no-such-client': { readonly client: string; readonly nearest: string };
   /** The output folder cannot be written. */
   readonly 'output-not-writable': { readonly folder: string; readonly why: string };
+  /** Output and content would lie inside one another. */
+  readonly 'output-in-content': { readonly folder: string };
+  /** Something of the coach's own stands where the build puts its links. */
+  readonly 'output-occupied': { readonly path: string };
+  readonly 'state-not-writable': { readonly folder: string; readonly why: string };
 }
