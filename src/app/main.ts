@@ -1,0 +1,155 @@
+#!/usr/bin/env node
+/**
+ * The command line: words in, a command run, an exit code out. Each command is loaded only when it is asked for,
+ * so that `--help` and `check` never pay for drawing.
+ */
+import { Command, CommanderError } from 'commander';
+import { dayOfIso, isoOfDay } from '../model/day.js';
+import { type CommonOptions, EXIT } from './options.js';
+import { VERSION } from './version.js';
+
+const EXAMPLES = `
+Examples
+  chalkleaf check                       what is wrong in ./content, and what to write instead
+  chalkleaf build                       everything, into ./output
+  chalkleaf build --only rowan-ashby    the library, the desk and one client
+  chalkleaf why rowan-ashby --week 4    where every number of week 4 comes from
+  chalkleaf issue rowan-ashby           freeze this booklet as its next edition
+
+Exit codes
+  0   all is well
+  1   something in the content needs you; the rest was done
+  2   the command line was not understood
+  3   the output or the state could not be written; the last output still stands
+  70  a fault in chalkleaf itself
+
+A booklet is not medical advice, and does not take the place of a doctor, midwife or physiotherapist.`;
+
+function readDay(text: string): string {
+  if (dayOfIso(text) === undefined) {
+    throw new CommanderError(
+      2,
+      'chalkleaf.day',
+      `error: --today wants a day that exists, as 2027-01-04; “${text}” is not one`,
+    );
+  }
+  return text;
+}
+
+/** The one place where the clock is asked: the local calendar day. */
+function today(): string {
+  const now = new Date();
+  const local = Date.UTC(now.getFullYear(), now.getMonth(), now.getDate());
+  return new Date(local).toISOString().slice(0, 10);
+}
+
+function withCommon(command: Command): Command {
+  return command
+    .option('--content <folder>', 'the studio’s folder of Markdown', 'content')
+    .option('--out <folder>', 'where the pages and booklets go', 'output')
+    .option('--state <folder>', 'where keys and public folder names are kept; never uploaded', 'state')
+    .option('--today <day>', 'plan as if it were this day, as 2027-01-04 (else the computer’s day)', readDay)
+    .option('--only <client>', 'this client alone')
+    .option('--json', 'print what was found as JSON, for other programs');
+}
+
+type Given = Omit<CommonOptions, 'today' | 'json'> & { readonly today?: string; readonly json?: boolean };
+
+function common(given: Given): CommonOptions {
+  const day = dayOfIso(given.today ?? today());
+  return {
+    content: given.content,
+    out: given.out,
+    state: given.state,
+    today: day === undefined ? today() : isoOfDay(day),
+    json: given.json === true,
+    ...(given.only === undefined ? {} : { only: given.only }),
+  };
+}
+
+function describeCommands(finish: (code: number) => void): Command {
+  const program = new Command('chalkleaf')
+    .description(
+      'Turns a folder of Markdown (exercises, programmes, clients) into a six-week booklet for each client,\nfor the phone and on paper, and a library of exercises for the studio.',
+    )
+    .version(VERSION, '--version', 'print the version')
+    .helpOption('--help', 'print this page, or a command’s own')
+    .helpCommand(false)
+    .addHelpText('after', EXAMPLES)
+    .showSuggestionAfterError(true)
+    .exitOverride();
+
+  withCommon(program.command('build').description('check, plan, draw, and put everything in place at once')).action(
+    async (given: Given) => finish(await (await import('./run-build.js')).runBuild(common(given))),
+  );
+  withCommon(program.command('check').description('read and plan everything, write nothing, say what is wrong')).action(
+    async (given: Given) => finish(await (await import('./run-check.js')).runCheck(common(given))),
+  );
+  withCommon(
+    program
+      .command('why')
+      .description('say where a client’s numbers come from')
+      .argument('[client]', 'the client’s folder name'),
+  )
+    .option('--week <n>', 'one week', Number)
+    .option('--session <id>', 'one session')
+    .option('--exercise <id>', 'one exercise')
+    .action(async (client: string | undefined, given: Given & WhyGiven) => {
+      const { runWhy } = await import('./run-why.js');
+      finish(await runWhy(withClient(common(given), client), given));
+    });
+  withCommon(
+    program
+      .command('issue')
+      .description('freeze a client’s plan and words as the next numbered edition')
+      .argument('[client]', 'the client’s folder name'),
+  ).action(async (client: string | undefined, given: Given) => {
+    const { runIssue } = await import('./run-issue.js');
+    finish(await runIssue(withClient(common(given), client)));
+  });
+  for (const command of program.commands) command.helpOption('--help', 'print this page').exitOverride();
+  return program;
+}
+
+interface WhyGiven {
+  readonly week?: number;
+  readonly session?: string;
+  readonly exercise?: string;
+}
+
+const withClient = (options: CommonOptions, client: string | undefined): CommonOptions =>
+  client === undefined ? options : { ...options, only: client };
+
+/** Commander reports help and version as errors too: those are the user’s wish, not a mistake. */
+const exitOfCommander = (fault: CommanderError): number =>
+  ['commander.help', 'commander.helpDisplayed', 'commander.version'].includes(fault.code) && fault.exitCode === 0
+    ? EXIT.well
+    : EXIT.usage;
+
+async function main(): Promise<number> {
+  let code: number = EXIT.well;
+  const program = describeCommands((done) => {
+    code = done;
+  });
+  try {
+    await program.parseAsync(process.argv);
+    return code;
+  } catch (fault) {
+    if (fault instanceof CommanderError) {
+      if (fault.code === 'chalkleaf.day') process.stderr.write(`${fault.message}\n`);
+      return exitOfCommander(fault);
+    }
+    const what =
+      fault instanceof Error ? (process.env['CHALKLEAF_TRACE'] === '1' ? fault.stack : fault.message) : fault;
+    process.stderr.write(
+      `chalkleaf: a fault of its own, not of your files: ${String(what)}\nNothing was changed. Run again with CHALKLEAF_TRACE=1 to see where, and report it with the file you were writing.\n`,
+    );
+    return EXIT.fault;
+  }
+}
+
+// A reader that goes away (`chalkleaf check | head`) is no fault.
+process.stdout.on('error', (fault: NodeJS.ErrnoException) => {
+  if (fault.code !== 'EPIPE') throw fault;
+});
+process.exitCode = await main();
