@@ -2,7 +2,7 @@
  * Reads an author's folder from disk, within bounds: no file too large, no endless folders, no links followed.
  * What the files mean is for `content`.
  */
-import { lstat, open, readdir } from 'node:fs/promises';
+import { lstat, open, readdir, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { clientId, compareIds } from '../model/identity.js';
 import { FOLDER, ofClient, type Problem, type Scope } from '../model/problem.js';
@@ -31,7 +31,7 @@ interface Found {
 export async function gatherFiles(folder: string): Promise<Result<readonly GatheredFile[]>> {
   const found: Found = { files: [], problems: [], full: false };
   try {
-    if (!(await lstat(join(folder, '.'))).isDirectory()) throw new Error('not a folder');
+    if (!(await stat(folder)).isDirectory()) throw new Error('not a folder');
   } catch {
     const problem: Problem = { code: 'content-missing', severity: 'error', scope: FOLDER, data: { folder } };
     return { value: [], problems: [problem] };
@@ -94,13 +94,13 @@ async function gatherOne(root: string, path: string, found: Found): Promise<void
 
 /** The file's bytes, or its size where that is beyond the bound. Special files (pipes, devices) are not opened. */
 async function readBounded(path: string): Promise<Uint8Array | number> {
-  const stat = await lstat(path);
-  if (!stat.isFile()) throw new Error('it is not an ordinary file');
-  if (stat.size > BOUNDS.bytesInAFile) return stat.size;
+  const entry = await lstat(path);
+  if (!entry.isFile()) throw new Error('it is not an ordinary file');
+  if (entry.size > BOUNDS.bytesInAFile) return entry.size;
   const handle = await open(path, 'r');
   try {
     // One byte more than allowed: a file that grows while it is read is caught as well.
-    const buffer = new Uint8Array(Math.min(stat.size + 1024, BOUNDS.bytesInAFile + 1));
+    const buffer = new Uint8Array(Math.min(entry.size + 1024, BOUNDS.bytesInAFile + 1));
     let filled = 0;
     while (filled < buffer.length) {
       const { bytesRead } = await handle.read(buffer, filled, buffer.length - filled);

@@ -139,8 +139,7 @@ async function main(): Promise<number> {
       if (fault.code === 'chalkleaf.day') process.stderr.write(`${fault.message}\n`);
       return exitOfCommander(fault);
     }
-    const what =
-      fault instanceof Error ? (process.env['CHALKLEAF_TRACE'] === '1' ? fault.stack : fault.message) : fault;
+    const what = fault instanceof Error ? (process.env.CHALKLEAF_TRACE === '1' ? fault.stack : fault.message) : fault;
     process.stderr.write(
       `chalkleaf: a fault of its own, not of your files: ${String(what)}\nNothing was changed. Run again with CHALKLEAF_TRACE=1 to see where, and report it with the file you were writing.\n`,
     );
