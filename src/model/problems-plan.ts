@@ -1,5 +1,112 @@
 /** Codes of problems found while planning for a client. Codes are permanent: never rename, never reuse. */
+
+/** Why one version of a movement may not be planned, and so what would unlock it. */
+export type RefusalCause =
+  /** A caution says avoid; `detail` is what is to be avoided. */
+  | 'avoid'
+  /** A caution says take care and the exercise asks much of it; `detail` is what. */
+  | 'take-care'
+  /** A thing is not in the kit; `detail` is the thing. */
+  | 'thing'
+  /** No load it can be done with can be made from the kit; `detail` says what it is done with. */
+  | 'load'
+  /** The height of the ceiling is not stated; `detail` is what is needed in millimetres. */
+  | 'ceiling-unknown'
+  | 'ceiling-low'
+  /** The clear floor is not stated; `detail` is what is needed, `long × wide` in millimetres. */
+  | 'floor-unknown'
+  | 'floor-small'
+  /** Not signed off; `detail` is empty. */
+  | 'sign-off-missing'
+  /** Signed off too long ago; `detail` is the date last seen. */
+  | 'sign-off-lapsed'
+  /** Signed off without saying up to which load, or below the lightest there is; `detail` is that load or empty. */
+  | 'sign-off-load'
+  /** A way of working that is not planned yet; `detail` is the way. */
+  | 'way'
+  /** A way of holding the load that is not planned yet (bands, assistance); `detail` is the way. */
+  | 'holds';
+
+export interface Refusal {
+  readonly exercise: string;
+  readonly cause: RefusalCause;
+  readonly detail: string;
+}
+
 export interface PlanProblems {
   /** A fact in a client's file that no rule reads yet. */
   readonly 'not-handled': { readonly fact: string; readonly why: string };
+
+  /** The youngest the birth year allows is below the least age. */
+  readonly 'under-age': { readonly youngest: number; readonly least: number };
+  readonly 'screening-missing': Readonly<Record<string, never>>;
+  /** Questions answered `unknown`. */
+  readonly 'screening-unclear': { readonly questions: readonly string[] };
+  /** Asked too long before the block begins, or dated after it. */
+  readonly 'screening-out-of-date': { readonly date: string; readonly mostDays: number };
+  readonly symptoms: Readonly<Record<string, never>>;
+  /** Known disease without clearance. */
+  readonly 'clearance-needed': { readonly regularExercise: string };
+  /** The clearance ends before the block does, or began too long before it. */
+  readonly 'clearance-lapses': { readonly until: string; readonly blockEnds: string };
+  /** Only a moderate plan would be right, and that is not planned yet. */
+  readonly 'moderate-only': { readonly because: 'known disease' | 'clearance' };
+
+  readonly 'programme-not-found': { readonly programme: string };
+  readonly 'exercise-not-found': { readonly exercise: string; readonly row: string };
+  readonly 'no-weeks': { readonly programme: string };
+  readonly 'no-training-days': Readonly<Record<string, never>>;
+  /** The client's days differ from the programme's sessions, and the programme states no rotation for them. */
+  readonly 'rotation-not-stated': { readonly days: number; readonly sessions: number };
+  /** A rotation names a session the programme does not have. */
+  readonly 'rotation-unknown-session': { readonly days: number; readonly session: string };
+  /** RPE outside 7 to 10 says too little about reps in reserve. */
+  readonly 'effort-not-readable': { readonly row: string; readonly rpe: number };
+  /** More different loads than the planner will list. */
+  readonly 'kit-too-varied': { readonly most: number };
+  /** No version of the row's exercise may be planned. */
+  readonly 'no-version-allowed': {
+    readonly session: string;
+    readonly row: string;
+    readonly exercise: string;
+    readonly refused: readonly Refusal[];
+  };
+  /** Nothing in the library fills this pattern for this client. */
+  readonly 'pattern-not-filled': {
+    readonly session: string;
+    readonly row: string;
+    readonly pattern: string;
+    readonly refused: readonly Refusal[];
+  };
+  /** A planned exercise has no easier version this client may do. */
+  readonly 'no-easier-version': {
+    readonly session: string;
+    readonly row: string;
+    readonly exercise: string;
+    readonly refused: readonly Refusal[];
+  };
+  /** No load, reps and version leave the floor of reserve. */
+  readonly 'nothing-leaves-the-floor': {
+    readonly session: string;
+    readonly row: string;
+    readonly week: number;
+    readonly floor: number;
+  };
+  /** The session is too long with everything cut that may be. */
+  readonly 'session-too-long': {
+    readonly session: string;
+    readonly week: number;
+    readonly minutes: number;
+    readonly cap: number;
+    /** Rows the programme says are never cut. */
+    readonly neverCut: readonly string[];
+  };
+  /** The coach's own value for a rule the engine does not have. */
+  readonly 'rule-not-found': { readonly rule: string };
+  readonly 'rule-out-of-range': {
+    readonly rule: string;
+    readonly value: number;
+    readonly least: number;
+    readonly most: number;
+  };
 }
