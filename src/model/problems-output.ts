@@ -17,5 +17,13 @@ export interface OutputProblems {
   readonly 'output-in-content': { readonly folder: string };
   /** Something of the coach's own stands where the build puts its links. */
   readonly 'output-occupied': { readonly path: string };
+  /** A frozen edition that is not as it was written. */
+  readonly 'edition-unreadable': { readonly path: string; readonly why: string };
+  /** Editions are written into the client's folder. */
+  readonly 'edition-not-writable': { readonly folder: string; readonly why: string };
+  /** `why` was asked about a week, session or exercise the plan does not have. */
+  readonly 'nothing-there': { readonly week: string; readonly session: string; readonly exercise: string };
+  /** `issue` freezes one client's booklet at a time. */
+  readonly 'issue-whom': { readonly clients: string };
   readonly 'state-not-writable': { readonly folder: string; readonly why: string };
 }

@@ -1,0 +1,76 @@
+/** From a folder on disk to planned clients: the part every command shares. */
+import { composeBooklet } from '../booklet/compose-booklet.js';
+import { readFolder } from '../content/read-folder.js';
+import { planBlock } from '../engine/plan-block.js';
+import type { Booklet } from '../model/booklet.js';
+import type { Client } from '../model/client.js';
+import { dayOfIso } from '../model/day.js';
+import type { Plan } from '../model/plan.js';
+import { FOLDER, type Problem } from '../model/problem.js';
+import { invariant } from '../model/result.js';
+import type { Content } from '../model/studio.js';
+import { sayPlan } from '../words/say-plan.js';
+import { gatherFiles } from './gather-files.js';
+import { nearestOf } from './nearest.js';
+import type { CommonOptions } from './options.js';
+import { stopsEverything, withheldClients } from './report.js';
+
+export interface ReadStudio {
+  readonly content: Content;
+  readonly problems: readonly Problem[];
+  readonly sourceOf: (file: string) => string | undefined;
+}
+
+/** A client whose plan stands. */
+export interface PlannedClient {
+  readonly client: Client;
+  readonly plan: Plan;
+  readonly booklet: Booklet;
+}
+
+export async function readStudio(options: CommonOptions): Promise<ReadStudio> {
+  const gathered = await gatherFiles(options.content);
+  const texts = new Map(gathered.value.map((file) => [file.path, file.bytes]));
+  const sourceOf = (file: string): string | undefined => {
+    const bytes = texts.get(file);
+    return bytes === undefined ? undefined : new TextDecoder().decode(bytes);
+  };
+  const { value, problems } = readFolder(gathered.value);
+  return { content: value, problems: [...gathered.problems, ...problems], sourceOf };
+}
+
+/** The clients a command is about; the problem `no-such-client` where `--only` names none. */
+export function chosenClients(studio: ReadStudio, only: string | undefined): readonly Client[] | Problem {
+  const { clients } = studio.content;
+  if (only === undefined) return clients;
+  const chosen = clients.filter((client) => client.id === only);
+  // A client who could not even be read has problems of their own to show.
+  if (chosen.length > 0 || withheldClients(studio.problems).has(only)) return chosen;
+  const nearest = nearestOf(
+    only,
+    clients.map((client) => client.id),
+  );
+  return { code: 'no-such-client', severity: 'error', scope: FOLDER, data: { client: only, nearest } };
+}
+
+export interface PlanResult {
+  readonly planned: PlannedClient | null;
+  readonly problems: readonly Problem[];
+}
+
+/** Plans one client and composes the booklet; `null` where the client is withheld. */
+export function planClient(content: Content, client: Client, today: string, edition: number): PlanResult {
+  const day = dayOfIso(today);
+  invariant(day !== undefined, `${today} is not a day`);
+  const { value, problems } = planBlock({ library: content.library, client, today: day, edition });
+  if (value === null || problems.some((problem) => problem.severity === 'error')) return { planned: null, problems };
+  const plan = sayPlan(value);
+  return { planned: { client, plan, booklet: composeBooklet({ library: content.library, client, plan }) }, problems };
+}
+
+/** What a command may go on with: nothing where the folder has an error, else the clients without one of their own. */
+export function publishable(studio: ReadStudio, clients: readonly Client[]): readonly Client[] {
+  if (studio.problems.some(stopsEverything)) return [];
+  const withheld = withheldClients(studio.problems);
+  return clients.filter((client) => !withheld.has(client.id));
+}

@@ -1,0 +1,54 @@
+/** `chalkleaf issue CLIENT`: freezes one client's plan and words as the next numbered edition. */
+import type { Problem } from '../model/problem.js';
+import { FOLDER } from '../model/problem.js';
+import { freezeEdition, nextEdition } from './editions.js';
+import { keepFolderOf } from './keep-state.js';
+import type { CommonOptions } from './options.js';
+import { chosenClients, planClient, publishable, type ReadStudio, readStudio } from './read-studio.js';
+import { printReport } from './report.js';
+
+interface Issued {
+  readonly problems: readonly Problem[];
+  readonly summary: readonly string[];
+  readonly facts: Readonly<Record<string, unknown>>;
+}
+
+export async function runIssue(options: CommonOptions): Promise<number> {
+  const studio = await readStudio(options);
+  const issued = await issueOne(studio, options);
+  return printReport(
+    {
+      problems: [...studio.problems, ...issued.problems],
+      sourceOf: studio.sourceOf,
+      summary: issued.summary,
+      facts: { command: 'issue', ...issued.facts },
+    },
+    options.json,
+  );
+}
+
+const NOTHING = { summary: ['Nothing was issued.'], facts: { issued: null } };
+
+async function issueOne(studio: ReadStudio, options: CommonOptions): Promise<Issued> {
+  const chosen = chosenClients(studio, options.only);
+  if ('code' in chosen) return { problems: [chosen], ...NOTHING };
+  if (options.only === undefined) {
+    const clients = studio.content.clients.map((client) => client.id).join(', ');
+    return { problems: [{ code: 'issue-whom', severity: 'error', scope: FOLDER, data: { clients } }], ...NOTHING };
+  }
+  const [client] = publishable(studio, chosen);
+  if (client === undefined) return { problems: [], ...NOTHING };
+  const next = await nextEdition(options.content, client.id);
+  if ('code' in next) return { problems: [next], ...NOTHING };
+  const { planned, problems } = planClient(studio.content, client, options.today, next.n);
+  if (planned === null) return { problems, ...NOTHING };
+  const unkept = await keepFolderOf(options.state, client.id, options.today);
+  if (unkept !== undefined) return { problems: [...problems, unkept], ...NOTHING };
+  const edition = await freezeEdition(options.content, next, planned, options.today);
+  if ('code' in edition) return { problems: [...problems, edition], ...NOTHING };
+  return {
+    problems,
+    summary: [`Issued: edition ${edition.n} for ${client.name}, from ${edition.from}. It will not change any more.`],
+    facts: { issued: { client: client.id, n: edition.n, from: edition.from, contentHash: edition.contentHash } },
+  };
+}

@@ -1,0 +1,34 @@
+/** `chalkleaf why CLIENT`: where the numbers of a plan come from, and why not the next one up. */
+import type { Plan } from '../model/plan.js';
+import { FOLDER, type Problem } from '../model/problem.js';
+import { sayWhy } from '../words/say-why.js';
+import type { CommonOptions } from './options.js';
+import { chosenClients, planClient, publishable, readStudio } from './read-studio.js';
+import { printReport } from './report.js';
+
+export interface WhyWanted {
+  readonly week?: number;
+  readonly session?: string;
+  readonly exercise?: string;
+}
+
+export async function runWhy(options: CommonOptions, wanted: WhyWanted): Promise<number> {
+  const studio = await readStudio(options);
+  const problems: Problem[] = [...studio.problems];
+  const plans: Plan[] = [];
+  const chosen = chosenClients(studio, options.only);
+  if ('code' in chosen) problems.push(chosen);
+  else {
+    for (const client of publishable(studio, chosen)) {
+      const result = planClient(studio.content, client, options.today, 0);
+      problems.push(...result.problems);
+      if (result.planned !== null) plans.push(result.planned.plan);
+    }
+  }
+  const summary = plans.map((plan) => sayWhy(plan, wanted));
+  if (plans.length > 0 && summary.every((text) => text === '')) {
+    const data = { week: String(wanted.week ?? ''), session: wanted.session ?? '', exercise: wanted.exercise ?? '' };
+    problems.push({ code: 'nothing-there', severity: 'error', scope: FOLDER, data });
+  }
+  return printReport({ problems, sourceOf: studio.sourceOf, summary, facts: { command: 'why', plans } }, options.json);
+}
