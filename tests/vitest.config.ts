@@ -5,6 +5,7 @@ export default defineConfig({
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+    globalSetup: ['tests/compile-first.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },

@@ -1,0 +1,84 @@
+/** A new studio from the README alone: made, built, broken and mended. */
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { bytesBelow, chalkleaf, readmeStudio, workFolder, writeFiles } from './run-chalkleaf.js';
+
+let work = workFolder();
+beforeEach(() => {
+  work = workFolder();
+  writeFiles(join(work.path, 'content'), readmeStudio());
+});
+afterEach(() => work.away());
+
+const run = (command: string, ...more: string[]) =>
+  chalkleaf([
+    command,
+    '--content',
+    join(work.path, 'content'),
+    '--out',
+    join(work.path, 'output'),
+    '--state',
+    join(work.path, 'state'),
+    '--today',
+    '2026-11-24',
+    ...more,
+  ]);
+
+describe('the first own studio', () => {
+  test('the README holds all five files', () => {
+    expect([...readmeStudio().keys()]).toEqual([
+      'studio.md',
+      'exercises/goblet-squat.md',
+      'exercises/chair-squat.md',
+      'programmes/first-six-weeks.md',
+      'clients/ash-venn/client.md',
+    ]);
+  });
+
+  test('built without a word of complaint', () => {
+    const ran = run('build');
+    expect(ran.out).not.toContain('error');
+    expect(ran.code).toBe(0);
+    for (const path of [
+      'desk/index.html',
+      'clients/ash-venn/booklet.html',
+      'clients/ash-venn/booklet-a5.pdf',
+      'clients/ash-venn/plan.json',
+    ]) {
+      expect(existsSync(join(work.path, 'output/private', path)), path).toBe(true);
+    }
+    expect(existsSync(join(work.path, 'output/public/index.html'))).toBe(true);
+  });
+
+  test('broken: told where and what to write; the last output stands; mended: as before', () => {
+    expect(run('build').code).toBe(0);
+    const before = bytesBelow(join(work.path, 'output'));
+    const programme = join(work.path, 'content/programmes/first-six-weeks.md');
+    const good = readFileSync(programme, 'utf8');
+    writeFileSync(programme, good.replace('goblet-squat.md', 'goblet-sqat.md'));
+    const ran = run('build');
+    expect(ran.code).toBe(1);
+    expect(ran.out).toContain('programmes/first-six-weeks.md:19:');
+    expect(ran.out).toContain('goblet-squat');
+    expect(bytesBelow(join(work.path, 'output'))).toEqual(before);
+    writeFileSync(programme, good);
+    expect(run('build').code).toBe(0);
+    expect(bytesBelow(join(work.path, 'output'))).toEqual(before);
+  });
+
+  test('why says where a number comes from', () => {
+    const ran = run('why', 'ash-venn', '--week', '1');
+    expect(ran.code).toBe(0);
+    expect(ran.out).toContain('Goblet squat');
+    expect(ran.out).toContain('12 kg');
+  });
+
+  test('issue freezes, and numbers; what is frozen is never written again', () => {
+    expect(run('issue', 'ash-venn').out).toContain('edition 1');
+    const first = bytesBelow(join(work.path, 'content/clients/ash-venn/editions/1'));
+    expect(run('issue', 'ash-venn').out).toContain('edition 2');
+    expect(bytesBelow(join(work.path, 'content/clients/ash-venn/editions/1'))).toEqual(first);
+    expect(run('check').code).toBe(0);
+  });
+});
