@@ -24,6 +24,7 @@
  * 13 `otherwise` bars back-ups and trials too; if it comes to nothing that can be done, so does the walk.
  * 14 Only rule 7 is recorded as relaxed.
  * 15 Harder version asks for earned twice even with a trial open.
+ * 16 A gate needs the last trial of what it rises to, where there was one; else the top of the range at what it leaves.
  */
 import { external, findLoad, loadsOf, loadsSayNothing, repsToFailure, resisted } from './capacity.js';
 import { type OccurrenceJson, type Option, type StrandJson, sameOption } from './strand-json.js';
@@ -54,6 +55,7 @@ export interface State {
   readonly gate: 'none' | 'trial open' | 'used';
   /** The week of the last trial. */
   readonly trialWeek: number | null;
+  readonly lastTrial: Set | null;
   readonly fallen: boolean;
   readonly greatest: number | null;
   readonly lastWork: { readonly option: Option; readonly reps: number | null; readonly sets: number | null };
@@ -65,8 +67,8 @@ export interface Step extends Set {
   readonly sets: number;
   readonly rule: Rule;
   readonly trial?: Set;
-  /** A rise that must have been earned: from which option, with how many reps. */
-  readonly gate?: { readonly from: Option; readonly reps: number };
+  /** A rise that must have been earned: at which option, with how many reps. */
+  readonly gate?: { readonly needs: { readonly option: Option; readonly reps: number } };
   readonly otherwise?: Set & { readonly sets: number };
   readonly relaxed: boolean;
   readonly earned: 0 | 1 | 2;
@@ -92,6 +94,7 @@ export function walkStrand(strand: StrandJson): Walk {
     earned,
     gate: 'none',
     trialWeek: null,
+    lastTrial: null,
     fallen: false,
     greatest: strand.greatest,
     lastWork: { option, reps: null, sets: null },
@@ -147,6 +150,7 @@ function workWeek(strand: StrandJson, before: State, occurrence: OccurrenceJson,
     earned,
     gate: gated ? 'used' : move.trial !== undefined ? 'trial open' : before.gate,
     trialWeek: move.trial !== undefined ? occurrence.week : before.trialWeek,
+    lastTrial: move.trial ?? before.lastTrial,
     fallen: belowTested && !harder && !(set.option.load >= tested),
     greatest: greatestAfter(strand, before.greatest, set, occurrence.week),
     lastWork: { option: set.option, reps: set.reps, sets: occurrence.sets },
@@ -158,7 +162,7 @@ function workWeek(strand: StrandJson, before: State, occurrence: OccurrenceJson,
     sets: occurrence.sets,
     rule: fell?.rule ?? move.rule,
     ...(move.trial === undefined ? {} : { trial: move.trial }),
-    ...(gated ? { gate: { from: before.option, reps: strand.top } } : {}),
+    ...(gated ? { gate: { needs: neededFor(strand, before, move.option) } } : {}),
     relaxed: fell !== undefined,
     earned,
   };
@@ -174,6 +178,13 @@ function earnedAfter(before: 0 | 1 | 2, changed: boolean, counts: boolean): 0 | 
 function greatestAfter(strand: StrandJson, before: number | null, set: Set, week: number): number {
   const volume = set.reps * Number(resisted(strand, set.option, week) ?? 0n);
   return before === null || volume > before ? volume : before;
+}
+
+/** Reading 16. */
+function neededFor(strand: StrandJson, before: State, to: Option): { readonly option: Option; readonly reps: number } {
+  const { lastTrial, option } = before;
+  if (lastTrial !== null && sameOption(lastTrial.option, to)) return { option: to, reps: lastTrial.reps };
+  return { option, reps: strand.top };
 }
 
 /** Rule 5. */
