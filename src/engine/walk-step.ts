@@ -35,7 +35,7 @@ export interface WalkStep {
   readonly rule: StepRule;
   /** Replaces the first set. */
   readonly trial?: { readonly option: Option; readonly reps: number; readonly reserve: Tenths };
-  /** A rise that must first be earned, and the same walk from here with every step barred. */
+  /** A rise that must first be earned; `weeks` is empty where it was earned before this block. */
   readonly gate?: {
     readonly needs: {
       readonly option: Option;
@@ -52,8 +52,12 @@ export interface WalkStep {
     readonly sets: number;
   };
   readonly relaxed: readonly string[];
-  /** Every next option considered, with the rule that refuses it; absent `refusedBy` is open. */
+  /**
+   * Every next option considered, with the rule that refuses it; absent `refusedBy` is open. `predicted` is reps to
+   * failure there, at normal tempo for a load or a version, 0 where nothing can be predicted.
+   */
   readonly considered: readonly { readonly option: Option; readonly predicted: Tenths; readonly refusedBy?: string }[];
+  /** After this occurrence. */
   readonly earned: 0 | 1 | 2;
   readonly reasons: readonly Reason[];
 }
@@ -67,5 +71,7 @@ export interface WalkFinding {
 
 export type WalkResult =
   | { readonly kind: 'walked'; readonly steps: readonly WalkStep[]; readonly findings: readonly WalkFinding[] }
+  /** Nothing is known to start from: a feeler set, and no load is claimed. */
+  | { readonly kind: 'feeler' }
   /** Nothing leaves the floor in this week: a client-scoped error. */
   | { readonly kind: 'impossible'; readonly week: number; readonly reason: Reason };

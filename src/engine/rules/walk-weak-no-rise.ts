@@ -1,0 +1,10 @@
+/** On a weak estimate a big step is tried, never taken. */
+import type { Guard } from '../walk/walk-rule.js';
+import { practiceRow } from './walk-row.js';
+
+export const weakNoRiseGuard: Guard = {
+  kind: 'guard',
+  row: practiceRow('walk-weak-no-rise', 0, ''),
+  permits: (at) => !at.ground.weak,
+  numbers: (at) => [{ name: 'reps and reserve', value: at.ground.tested, unit: 'tenths' }],
+};

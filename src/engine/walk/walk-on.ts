@@ -1,0 +1,189 @@
+/** Walks from one occurrence to the end of the block, and keeps what findings and gates need of the way. */
+import type { Reason } from '../../model/reason.js';
+import { invariant } from '../../model/result.js';
+import { floorLimit } from '../rules/walk-floor.js';
+import type { StepRule, WalkStep } from '../walk-step.js';
+import { easyReps, type Reps, workReps } from './reps.js';
+import {
+  type Candidate,
+  type Ground,
+  type Place,
+  predictedAt,
+  resistedAt,
+  type Situation,
+  samePlace,
+} from './situation.js';
+import type { SortedRules } from './sorted-rules.js';
+import { BARRED, type Taken, takeStep } from './take-step.js';
+import { optionOf, repsReason } from './why.js';
+
+/** What one occurrence leaves to the next. */
+export type Standing = Omit<Situation, 'occurrence' | 'week'>;
+
+export interface Trail {
+  readonly kind: 'walked';
+  readonly steps: readonly WalkStep[];
+  /** The situation before each step. */
+  readonly situations: readonly Situation[];
+  /** Where the gate stands, and what the walk had come to before it. */
+  readonly gated: { readonly index: number; readonly before: Standing } | null;
+}
+
+export interface Impossible {
+  readonly kind: 'impossible';
+  readonly week: number;
+  readonly reason: Reason;
+}
+
+export function beginWalk(ground: Ground): Standing {
+  const { input, began } = ground;
+  return {
+    ground,
+    place: began,
+    earned: input.start?.earned ?? 0,
+    earnedIn: [],
+    earnedAsked: null,
+    gate: 'none',
+    tried: null,
+    greatest: input.greatest,
+    lastWork: null,
+  };
+}
+
+/** `barred`: no step at all is taken any more. */
+export function walkOn(begun: Standing, from: number, rules: SortedRules, barred: boolean): Trail | Impossible {
+  const { ground } = begun;
+  const { occurrences } = ground.input;
+  const steps: WalkStep[] = [];
+  const situations: Situation[] = [];
+  let gated: Trail['gated'] = null;
+  let standing = begun;
+  for (let index = from; index < occurrences.length; index += 1) {
+    const occurrence = occurrences[index];
+    const week = occurrence === undefined ? undefined : ground.weeks.get(occurrence.week);
+    invariant(occurrence !== undefined && week !== undefined, 'every week of a strand is a week of its block');
+    const at: Situation = { ...standing, occurrence, week };
+    situations.push(at);
+    if (occurrence.easy && rules.has('walk-easy-week')) {
+      const reps = easyReps(at, rules);
+      if (reps === null) return impossible(at);
+      steps.push(easyStep(at, reps));
+      continue;
+    }
+    const taken = barred ? BARRED : takeStep(at, rules);
+    const goes = taken.step !== null && taken.step.outcome !== 'trial' && taken.next !== null;
+    const reps = workReps(goes && taken.next !== null ? { ...at, place: placeOf(taken.next) } : at, rules);
+    if (reps === null) return impossible(at);
+    if (taken.step?.outcome === 'gate') gated = { index, before: standing };
+    standing = standingAfter(at, taken, reps, rules);
+    steps.push(workStep(at, taken, reps, standing, index));
+  }
+  return { kind: 'walked', steps, situations, gated };
+}
+
+function placeOf({ version, load, tempo }: Candidate): Place {
+  return { version, load, tempo };
+}
+
+function impossible(at: Situation): Impossible {
+  const { version, load, tempo } = at.place;
+  const reps = at.ground.input.bottom;
+  const reserve = predictedAt(at, version, load, tempo) - 10 * reps;
+  const reason = repsReason(at, floorLimit.row, at.place, reps, reserve);
+  return { kind: 'impossible', week: at.occurrence.week, reason: { ...reason, audience: 'coach' } };
+}
+
+function standingAfter(at: Situation, taken: Taken, done: Reps, rules: SortedRules): Standing {
+  const changed = !samePlace(done.place, at.place);
+  const afresh = changed && rules.has('walk-earned-reset');
+  const earns = rules.earnings.every((earning) => earning.holds(at, done.reps, done.reserve));
+  const before = afresh ? 0 : at.earned;
+  const earnedIn = afresh ? [] : at.earnedIn;
+  const closes = changed && at.gate === 'open' && rules.has('walk-trial-closes');
+  const volume = done.reps * resistedAt(at.ground, done.place);
+  return {
+    ground: at.ground,
+    place: done.place,
+    earned: earns ? (before === 0 ? 1 : 2) : before,
+    earnedIn: earns ? [...earnedIn.slice(-1), at.occurrence.week] : earnedIn,
+    earnedAsked: earns ? at.occurrence.asked : afresh ? null : at.earnedAsked,
+    gate:
+      taken.step?.outcome === 'gate' ? 'used' : taken.step?.outcome === 'trial' ? 'open' : closes ? 'none' : at.gate,
+    tried: triedAfter(at, taken, closes),
+    greatest: Math.max(at.greatest ?? 0, volume),
+    lastWork: { place: done.place, reps: done.reps, sets: at.occurrence.sets },
+  };
+}
+
+function triedAfter(at: Situation, taken: Taken, closes: boolean): Situation['tried'] {
+  if (taken.step?.outcome !== 'trial' || taken.next === null) return closes ? null : at.tried;
+  return { place: placeOf(taken.next), reps: trialReps(at, taken.next), week: at.occurrence.week };
+}
+
+/** As many as leave the floor at the next load, up to the top of the range. */
+function trialReps(at: Situation, next: Candidate): number {
+  return Math.max(1, Math.min(at.ground.input.top, Math.floor((next.predicted - at.occurrence.floor) / 10)));
+}
+
+function workStep(at: Situation, taken: Taken, done: Reps, after: Standing, index: number): WalkStep {
+  const { occurrence, ground } = at;
+  const stayed: StepRule = index === 0 ? 'start' : 'stay';
+  const rule = done.fell ?? (taken.step === null || taken.step.outcome === 'trial' ? stayed : taken.step.named);
+  return {
+    week: occurrence.week,
+    easy: false,
+    option: optionOf(ground, done.place),
+    reps: done.reps,
+    sets: occurrence.sets,
+    reserve: done.reserve,
+    rule,
+    ...trialOf(at, taken),
+    ...gateOf(at, taken),
+    relaxed: done.relaxed,
+    considered: taken.considered,
+    earned: after.earned,
+    reasons: [...taken.reasons, repsReason(at, done.because, done.place, done.reps, done.reserve)],
+  };
+}
+
+function trialOf(at: Situation, taken: Taken): Pick<WalkStep, 'trial'> {
+  if (taken.step?.outcome !== 'trial' || taken.next === null) return {};
+  const reps = trialReps(at, taken.next);
+  const option = optionOf(at.ground, taken.next);
+  return { trial: { option, reps, reserve: taken.next.predicted - 10 * reps } };
+}
+
+/** A gate opened by a trial needs the trial; else what earned it. */
+function gateOf(at: Situation, taken: Taken): Pick<WalkStep, 'gate'> {
+  if (taken.step?.outcome !== 'gate' || taken.next === null) return {};
+  const { tried, ground, occurrence } = at;
+  if (at.gate === 'open' && tried !== null && samePlace(tried.place, taken.next)) {
+    const needs = {
+      option: optionOf(ground, tried.place),
+      reps: tried.reps,
+      reserve: occurrence.floor,
+      weeks: [tried.week],
+    };
+    return { gate: { needs } };
+  }
+  const reserve = at.earnedAsked ?? occurrence.asked;
+  return {
+    gate: { needs: { option: optionOf(ground, at.place), reps: ground.input.top, reserve, weeks: at.earnedIn } },
+  };
+}
+
+function easyStep(at: Situation, done: Reps): WalkStep {
+  return {
+    week: at.occurrence.week,
+    easy: true,
+    option: optionOf(at.ground, done.place),
+    reps: done.reps,
+    sets: at.occurrence.sets,
+    reserve: done.reserve,
+    rule: done.fell ?? 'easy-week',
+    relaxed: done.relaxed,
+    considered: [],
+    earned: at.earned,
+    reasons: [repsReason(at, done.because, done.place, done.reps, done.reserve)],
+  };
+}
