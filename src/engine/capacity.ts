@@ -91,3 +91,17 @@ export function repsToFailure(equation: Equation, capacity: number, tested: Tent
 export function slowedReps(reps: Tenths, factor: PerMille): Tenths {
   return Math.floor((reps * factor) / 1000);
 }
+
+/** The greatest R at which at least `needed` tenths of a rep to failure are predicted. */
+export function heaviestFor(equation: Equation, capacity: number, tested: Tenths, needed: Tenths): number {
+  return equation === 'epley'
+    ? Math.floor(capacity / (EPLEY_TENTHS + needed))
+    : Math.floor(((BRZYCKI_TENTHS - needed) * capacity) / (BRZYCKI_TENTHS - tested));
+}
+
+/** Tenths of a rep to failure at R `from` that go with `needed` at R `to`. */
+export function repsThatEarn(equation: Equation, from: number, to: number, needed: Tenths): Tenths {
+  return equation === 'epley'
+    ? Math.ceil((to * (EPLEY_TENTHS + needed)) / from) - EPLEY_TENTHS
+    : BRZYCKI_TENTHS - Math.floor(((BRZYCKI_TENTHS - needed) * from) / to);
+}

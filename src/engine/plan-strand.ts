@@ -6,8 +6,9 @@ import type { StrandInput } from '../model/strand.js';
 import { rulesOfTheWalk } from './rules-of-the-walk.js';
 import { findingsOf } from './walk/findings.js';
 import { layGround } from './walk/ground.js';
-import { sortRules } from './walk/sorted-rules.js';
-import { beginWalk, type Trail, walkOn } from './walk/walk-on.js';
+import { type SortedRules, sortRules } from './walk/sorted-rules.js';
+import type { Trail } from './walk/trail.js';
+import { beginWalk, walkOn } from './walk/walk-on.js';
 import type { RuleOfWalk } from './walk/walk-rule.js';
 import type { WalkResult, WalkStep } from './walk-step.js';
 
@@ -22,14 +23,14 @@ export function planStrand(input: StrandInput, rules: readonly RuleOfWalk[] = ru
   const main = walkOn(begun, 0, sorted, false);
   if (main.kind === 'impossible') return main;
   const { gated } = main;
-  if (gated === null) return finished(main);
+  if (gated === null) return finished(main, sorted);
   const barred = walkOn(gated.before, gated.index, sorted, true);
   if (barred.kind === 'impossible') return barred;
-  return finished({ ...main, steps: withOtherwise(main.steps, barred.steps, gated.index) });
+  return finished({ ...main, steps: withOtherwise(main.steps, barred.steps, gated.index) }, sorted);
 }
 
-function finished(trail: Trail): WalkResult {
-  return { kind: 'walked', steps: trail.steps, findings: findingsOf(trail) };
+function finished(trail: Trail, rules: SortedRules): WalkResult {
+  return { kind: 'walked', steps: trail.steps, findings: findingsOf(trail, rules) };
 }
 
 /** From the gate on, each step carries what to do if the gate did not open. */

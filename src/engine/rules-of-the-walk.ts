@@ -2,6 +2,10 @@
  * The rules of the walk, in the order they are asked. Taking one out of this list by its id leaves the others as they
  * are: a guard no longer refuses, a limit no longer limits, a step is no longer taken, a value is neutral.
  */
+import { kitTooLight } from './rules/kit-too-light.js';
+import { nothingClimbs } from './rules/nothing-climbs.js';
+import { rangeTooHigh } from './rules/range-too-high.js';
+import { toEarnATry } from './rules/to-earn-a-try.js';
 import { askedLimit } from './rules/walk-asked.js';
 import { backUp } from './rules/walk-back-up.js';
 import { belowTestedGuard } from './rules/walk-below-tested.js';
@@ -31,7 +35,7 @@ import { halfReps } from './rules/walk-half-reps.js';
 import { harderVersion } from './rules/walk-harder-version.js';
 import { heavierFirst } from './rules/walk-heavier-first.js';
 import { heldGuard } from './rules/walk-held.js';
-import { heldRepsLimit } from './rules/walk-held-reps.js';
+import { heldReps } from './rules/walk-held-reps.js';
 import { lowerLoad } from './rules/walk-lower-load.js';
 import { moreRepsFirst } from './rules/walk-more-reps-first.js';
 import { nearestAsked } from './rules/walk-nearest-asked.js';
@@ -50,6 +54,7 @@ import { tolerance } from './rules/walk-tolerance.js';
 import { trial } from './rules/walk-trial.js';
 import { trialAllowedGuard } from './rules/walk-trial-allowed.js';
 import { trialCloses } from './rules/walk-trial-closes.js';
+import { trialInRangeGuard } from './rules/walk-trial-in-range.js';
 import { trialMarginGuard } from './rules/walk-trial-margin.js';
 import { trialOnceAWeekGuard } from './rules/walk-trial-once-a-week.js';
 import { trialTwoSetsGuard } from './rules/walk-trial-two-sets.js';
@@ -85,6 +90,7 @@ export const rulesOfTheWalk: readonly RuleOfWalk[] = [
   weakNoRiseGuard,
   bottomAndFloorGuard,
   trialAllowedGuard,
+  trialInRangeGuard,
   trialTwoSetsGuard,
   trialMarginGuard,
   trialOnceAWeekGuard,
@@ -94,7 +100,7 @@ export const rulesOfTheWalk: readonly RuleOfWalk[] = [
   floorLimit,
   askedLimit,
   volumeLimit,
-  heldRepsLimit,
+  heldReps,
   easyAskedLimit,
   easyCapLimit,
   easyOneFewerLimit,
@@ -125,4 +131,8 @@ export const rulesOfTheWalk: readonly RuleOfWalk[] = [
   easyWeek,
   easyDepth,
   easyLeast,
+  kitTooLight,
+  toEarnATry,
+  rangeTooHigh,
+  nothingClimbs,
 ];

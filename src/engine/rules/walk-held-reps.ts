@@ -1,10 +1,8 @@
 /** While held, no more reps than were last done before. */
-import type { Limit } from '../walk/walk-rule.js';
+import type { Custom } from '../walk/walk-rule.js';
 import { practiceRow } from './walk-row.js';
 
-export const heldRepsLimit: Limit = {
-  kind: 'limit',
+export const heldReps: Custom = {
+  kind: 'custom',
   row: practiceRow('walk-held-reps', 0, 'reps'),
-  weeks: 'both',
-  most: (at) => at.occurrence.held?.maxReps ?? Number.MAX_SAFE_INTEGER,
 };

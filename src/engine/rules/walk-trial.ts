@@ -7,6 +7,7 @@ import { noTrialAfterGateGuard } from './walk-no-trial-after-gate.js';
 import { practiceRow } from './walk-row.js';
 import { isSmallStep } from './walk-small-step-size.js';
 import { trialAllowedGuard } from './walk-trial-allowed.js';
+import { trialInRangeGuard } from './walk-trial-in-range.js';
 import { trialMarginGuard } from './walk-trial-margin.js';
 import { trialOnceAWeekGuard } from './walk-trial-once-a-week.js';
 import { trialTwoSetsGuard } from './walk-trial-two-sets.js';
@@ -21,6 +22,7 @@ export const trial: StepOfWalk = {
     noTrialAfterGateGuard,
     earnedTwiceGuard,
     trialAllowedGuard,
+    trialInRangeGuard,
     trialTwoSetsGuard,
     trialMarginGuard,
     trialOnceAWeekGuard,

@@ -7,6 +7,7 @@ import { noTrialAfterGateGuard } from './walk-no-trial-after-gate.js';
 import { practiceRow } from './walk-row.js';
 import { tempiUsedUpGuard } from './walk-tempi-used-up.js';
 import { trialAllowedGuard } from './walk-trial-allowed.js';
+import { trialInRangeGuard } from './walk-trial-in-range.js';
 import { trialMarginGuard } from './walk-trial-margin.js';
 import { trialOnceAWeekGuard } from './walk-trial-once-a-week.js';
 import { trialTwoSetsGuard } from './walk-trial-two-sets.js';
@@ -22,6 +23,7 @@ export const versionTrial: StepOfWalk = {
     tempiUsedUpGuard,
     earnedTwiceGuard,
     trialAllowedGuard,
+    trialInRangeGuard,
     trialTwoSetsGuard,
     trialMarginGuard,
     trialOnceAWeekGuard,

@@ -29,6 +29,7 @@ export interface Values {
   readonly halfReps: boolean;
   readonly newIsLighter: boolean;
   readonly bodyweightVersionFirst: boolean;
+  readonly heldReps: boolean;
   readonly top: number;
 }
 
@@ -106,13 +107,17 @@ export function predictedAt(at: Situation, version: number, load: number, tempo:
     : slowedReps(normal, ground.input.tempi[tempo]?.factor ?? 1000);
 }
 
+/** Reps a hold caps sets at; `null` where nothing does. */
+export function capOf(at: Situation): number | null {
+  const cap = at.ground.values.heldReps ? (at.occurrence.held?.maxReps ?? null) : null;
+  return cap === null ? null : Math.max(1, cap);
+}
+
 /** The range, read from below where a cap on reps lies under its bottom. */
 export function bottomOf(at: Situation): number {
-  const cap = at.occurrence.held?.maxReps ?? null;
-  return cap === null ? at.ground.input.bottom : Math.max(1, Math.min(at.ground.input.bottom, cap));
+  return Math.min(at.ground.input.bottom, capOf(at) ?? at.ground.input.bottom);
 }
 
 export function topOf(at: Situation): number {
-  const cap = at.occurrence.held?.maxReps ?? null;
-  return cap === null ? at.ground.values.top : Math.max(1, Math.min(at.ground.values.top, cap));
+  return Math.min(at.ground.values.top, capOf(at) ?? at.ground.values.top);
 }

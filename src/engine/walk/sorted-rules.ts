@@ -1,7 +1,7 @@
 /** The rules a walk goes by, sorted once by what they do, so that the walk itself never searches. */
 import type { StrandInput } from '../../model/strand.js';
 import type { Values } from './situation.js';
-import type { Earning, Fall, Guard, Limit, Preference, RuleOfWalk, StepOfWalk } from './walk-rule.js';
+import type { Earning, Fall, Guard, Limit, Preference, RuleOfWalk, StepOfWalk, Telling } from './walk-rule.js';
 
 export interface StepWithGuards {
   readonly step: StepOfWalk;
@@ -17,6 +17,7 @@ export interface SortedRules {
   readonly falls: readonly Fall[];
   readonly preferences: readonly Preference[];
   readonly earnings: readonly Earning[];
+  readonly tellings: readonly Telling[];
 }
 
 export function sortRules(rules: readonly RuleOfWalk[]): SortedRules {
@@ -27,6 +28,7 @@ export function sortRules(rules: readonly RuleOfWalk[]): SortedRules {
   const falls: Fall[] = [];
   const preferences: Preference[] = [];
   const earnings: Earning[] = [];
+  const tellings: Telling[] = [];
   for (const rule of rules) {
     if (rule.kind === 'step') steps.push({ step: rule, guards: rule.guards.filter((guard) => ids.has(guard.row.id)) });
     if (rule.kind === 'limit' && rule.weeks !== 'easy') workLimits.push(rule);
@@ -34,6 +36,7 @@ export function sortRules(rules: readonly RuleOfWalk[]): SortedRules {
     if (rule.kind === 'fall') falls.push(rule);
     if (rule.kind === 'preference') preferences.push(rule);
     if (rule.kind === 'earning') earnings.push(rule);
+    if (rule.kind === 'telling') tellings.push(rule);
   }
   const isSlower = (entry: StepWithGuards): boolean => entry.step.named === 'slower';
   return {
@@ -47,24 +50,26 @@ export function sortRules(rules: readonly RuleOfWalk[]): SortedRules {
     falls,
     preferences,
     earnings,
+    tellings,
   };
 }
 
 /** The values of one strand as its rules leave them. */
-export function valuesOf(book: SortedRules, input: StrandInput): Values {
-  const { rules } = input;
+export function valuesOf(rules: SortedRules, input: StrandInput): Values {
+  const own = input.rules;
   return {
-    tolerance: book.has('walk-tolerance') ? rules.tolerance : 0,
-    smallStep: book.has('walk-small-step-size') ? rules.smallStep : 0,
-    trialMargin: rules.trialMargin,
-    volume: book.has('walk-volume-share') ? rules.volume : 0,
-    volumeOneRep: book.has('walk-volume-one-rep'),
-    volumeFirstExempt: book.has('walk-volume-first'),
-    tempoCounts: book.has('walk-tempo-factor'),
-    tempoReset: book.has('walk-tempo-reset'),
-    halfReps: book.has('walk-half-reps'),
-    newIsLighter: book.has('walk-new-is-lighter'),
-    bodyweightVersionFirst: book.has('walk-bodyweight-version-first'),
-    top: book.has('walk-range') ? input.top : Number.MAX_SAFE_INTEGER,
+    tolerance: rules.has('walk-tolerance') ? own.tolerance : 0,
+    smallStep: rules.has('walk-small-step-size') ? own.smallStep : 0,
+    trialMargin: own.trialMargin,
+    volume: rules.has('walk-volume-share') ? own.volume : 0,
+    volumeOneRep: rules.has('walk-volume-one-rep'),
+    volumeFirstExempt: rules.has('walk-volume-first'),
+    tempoCounts: rules.has('walk-tempo-factor'),
+    tempoReset: rules.has('walk-tempo-reset'),
+    halfReps: rules.has('walk-half-reps'),
+    newIsLighter: rules.has('walk-new-is-lighter'),
+    bodyweightVersionFirst: rules.has('walk-bodyweight-version-first'),
+    heldReps: rules.has('walk-held-reps'),
+    top: rules.has('walk-range') ? input.top : Number.MAX_SAFE_INTEGER,
   };
 }

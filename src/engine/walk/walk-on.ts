@@ -15,19 +15,10 @@ import {
 } from './situation.js';
 import type { SortedRules } from './sorted-rules.js';
 import { BARRED, type Taken, takeStep } from './take-step.js';
+import type { Standing, Trail } from './trail.js';
 import { optionOf, repsReason } from './why.js';
 
-/** What one occurrence leaves to the next. */
-export type Standing = Omit<Situation, 'occurrence' | 'week'>;
-
-export interface Trail {
-  readonly kind: 'walked';
-  readonly steps: readonly WalkStep[];
-  /** The situation before each step. */
-  readonly situations: readonly Situation[];
-  /** Where the gate stands, and what the walk had come to before it. */
-  readonly gated: { readonly index: number; readonly before: Standing } | null;
-}
+export type Walked = ({ readonly kind: 'walked' } & Trail) | Impossible;
 
 export interface Impossible {
   readonly kind: 'impossible';
@@ -51,7 +42,7 @@ export function beginWalk(ground: Ground): Standing {
 }
 
 /** `barred`: no step at all is taken any more. */
-export function walkOn(begun: Standing, from: number, rules: SortedRules, barred: boolean): Trail | Impossible {
+export function walkOn(begun: Standing, from: number, rules: SortedRules, barred: boolean): Walked {
   const { ground } = begun;
   const { occurrences } = ground.input;
   const steps: WalkStep[] = [];
@@ -167,8 +158,9 @@ function gateOf(at: Situation, taken: Taken): Pick<WalkStep, 'gate'> {
     return { gate: { needs } };
   }
   const reserve = at.earnedAsked ?? occurrence.asked;
+  const weeks = [...new Set(at.earnedIn)];
   return {
-    gate: { needs: { option: optionOf(ground, at.place), reps: ground.input.top, reserve, weeks: at.earnedIn } },
+    gate: { needs: { option: optionOf(ground, at.place), reps: ground.input.top, reserve, weeks } },
   };
 }
 

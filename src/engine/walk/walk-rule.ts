@@ -1,8 +1,9 @@
 /** The kinds of rule the walk is made of. Every rule has a row in the rulebook and may be taken out by its id. */
 import type { Grams, Tenths } from '../../model/quantity.js';
 import type { ReasonInput, Rule } from '../../model/reason.js';
-import type { StepRule } from '../walk-step.js';
+import type { StepRule, WalkFinding } from '../walk-step.js';
 import type { Candidate, Place, Situation } from './situation.js';
+import type { Trail } from './trail.js';
 
 /** A way on. The walk takes the first whose guards all permit it. */
 export interface StepOfWalk {
@@ -71,10 +72,17 @@ export interface Earning {
   readonly holds: (at: Situation, reps: number, reserve: Tenths) => boolean;
 }
 
+/** Something the coach is told about a whole walk; `null` where there is nothing to tell. */
+export interface Telling {
+  readonly kind: 'telling';
+  readonly row: Rule;
+  readonly tell: (trail: Trail) => WalkFinding | null;
+}
+
 /** A value or a habit that other rules and the walk consult. */
 export interface Custom {
   readonly kind: 'custom';
   readonly row: Rule;
 }
 
-export type RuleOfWalk = StepOfWalk | Guard | Limit | Fall | Preference | Earning | Custom;
+export type RuleOfWalk = StepOfWalk | Guard | Limit | Fall | Preference | Earning | Telling | Custom;

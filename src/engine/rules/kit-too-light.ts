@@ -1,0 +1,47 @@
+/** Earned twice, and no heavier load in the house: the one bell that would help most is the heaviest that opens a rise. */
+import { bodyPart, heaviestFor } from '../capacity.js';
+import { stuckIn, weeksOf } from '../walk/findings.js';
+import { externalAt, type Situation } from '../walk/situation.js';
+import type { Telling } from '../walk/walk-rule.js';
+import { gramsAt, reasonAt } from '../walk/why.js';
+import { practiceRow } from './walk-row.js';
+
+/** Masses are named in whole steps of this many grams. */
+const BELL_STEP = 2000;
+
+export const kitTooLight: Telling = {
+  kind: 'telling',
+  row: practiceRow('kit-too-light', BELL_STEP, 'g'),
+  tell: (trail) => {
+    const stuck = stuckIn(trail).filter(({ at }) => isHeaviest(at));
+    const last = stuck[stuck.length - 1];
+    if (last === undefined) return null;
+    const bell = bellThatHelps(last.at);
+    if (bell <= gramsAt(last.at.ground, last.at.place)) return null;
+    const reason = reasonAt(last.at, kitTooLight.row, last.at.place, 'coach', [
+      { name: 'bell', value: bell, unit: 'g' },
+      { name: 'bottom', value: last.at.ground.input.bottom, unit: 'reps' },
+      { name: 'floor', value: last.at.occurrence.floor, unit: 'tenths' },
+    ]);
+    return { rule: kitTooLight.row.id, weeks: weeksOf(stuck), reason };
+  },
+};
+
+/** Held in the hands, and nothing heavier to hold. */
+function isHeaviest(at: Situation): boolean {
+  const footing = at.ground.footings[at.place.version];
+  return (
+    footing?.counted === true && at.place.load === footing.external.length - 1 && externalAt(at.ground, at.place) > 0
+  );
+}
+
+/** Grams of one item, the heaviest whole step at which the bottom of the range is predicted with the floor left. */
+function bellThatHelps(at: Situation): number {
+  const { ground, place, occurrence } = at;
+  const { input, equation, tested } = ground;
+  const needed = 10 * input.bottom + occurrence.floor;
+  const resisted = heaviestFor(equation, at.week.capacities[place.version] ?? 0, tested, needed);
+  const external = resisted - bodyPart(input.versions[place.version]?.share ?? null, input.bodyMass);
+  const hands = externalAt(ground, place) / gramsAt(ground, place);
+  return Math.floor(external / hands / BELL_STEP) * BELL_STEP;
+}
