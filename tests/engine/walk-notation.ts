@@ -163,11 +163,24 @@ export function walkText(result: WalkResult): string {
 }
 
 export function otherwiseText(result: WalkResult): string {
-  if (result.kind !== 'walked') return result.kind;
+  if (result.kind !== 'walked') return '';
   return result.steps
     .flatMap(({ otherwise, easy }) =>
       otherwise ? [`${easy ? 'e ' : ''}${option(otherwise.reps, otherwise.option)}`] : [],
     )
+    .join(' · ');
+}
+
+/** `kit-too-light 20` (kg), `to-earn-a-try 21`, `range-too-high 5` (reps), `nothing-climbs`. */
+export function findingsText(result: WalkResult): string {
+  if (result.kind !== 'walked') return '';
+  return result.findings
+    .map(({ rule, reason }) => {
+      const figure = reason.inputs.find(({ name }) => name === 'bell' || name === 'reach');
+      return figure === undefined
+        ? rule
+        : `${rule} ${figure.unit === 'g' ? Number(figure.value) / 1000 : figure.value}`;
+    })
     .join(' · ');
 }
 

@@ -1,0 +1,382 @@
+/**
+ * Walks that reach what the first table does not: without any one rule of the walk at least one row of the two tables
+ * comes out otherwise. Worked out by hand from the definition; `why` names the figure that decides.
+ */
+import type { Written } from './walk-notation.js';
+
+const A = '3 3 2 2 2 e4';
+const C = '4 3 3 2 2 e4';
+const PUSH_UPS = { body: 80, bodyweight: true, sets: '3 3 3 3 3 2' };
+
+export interface AddedRow extends Written {
+  readonly why: string;
+  readonly walk: string;
+  readonly otherwise?: string;
+  readonly findings?: string;
+}
+
+export const ADDED_VALUES: readonly AddedRow[] = [
+  {
+    why: 'feet up at 0.70: (51200 × 420 − 300 × 56000) / 56000 = 8.4 < 8 + 2, but 3 above the floor: tried',
+    ...{ ...PUSH_UPS, kit: 'body | body', share: '640 | 700', test: '0 x 10, 2 left', range: '8-10', asked: A },
+    walk: '9@0 · 9@0 · 10@0 · 10@0 · 10@0 + v1 6@0 · e 8@0',
+  },
+  {
+    why: 'the same from 6: 8.4 ≥ 6 + 2, a gate',
+    ...{ ...PUSH_UPS, kit: 'body | body', share: '640 | 700', test: '0 x 10, 2 left', range: '6-10', asked: A },
+    walk: '9@0 · 9@0 · 10@0 · 10@0 · gate v1 6@0 · e v1 4@0',
+    otherwise: '10@0 · e 8@0',
+  },
+  {
+    why: 'one gate a strand: earned twice again in the second version, the third waits, and is not tried either',
+    ...{
+      ...PUSH_UPS,
+      kit: 'body | body | body',
+      share: '640 | 700 | 740',
+      test: '0 x 10, 2 left',
+      range: '4-6',
+      asked: '2 2 2 2 2 e4',
+      earned: 2,
+    },
+    walk: 'gate v1 6@0 · v1 6@0 · v1 6@0 · v1 6@0 · v1 6@0 · e v1 4@0',
+    otherwise: '6@0 · 6@0 · 6@0 · 6@0 · 6@0 · e 6@0',
+  },
+  {
+    why: 'bodyweight: a harder version before a slower tempo',
+    ...{
+      ...PUSH_UPS,
+      kit: 'body | body',
+      share: '640 | 700',
+      test: '0 x 10, 2 left',
+      range: '6-10',
+      asked: '2 2 2 2 2 e4',
+      earned: 2,
+      tempi: '800',
+    },
+    walk: 'gate v1 6@0 · v1 6@0 · v1 6@0 · v1 6@0 · v1 6@0 · e v1 4@0',
+    otherwise: '10@0 · 10@0 · 10@0 · 10@0 · 10@0 · e 8@0',
+  },
+  {
+    why: 'pain from week 3: the step that was earned waits, and no more reps than the 7 last done',
+    ...{
+      kit: 'bar 2.5',
+      test: '60 x 8, 2 left',
+      range: '5-8',
+      asked: '2 2 2 2 2 e4',
+      sets: '4 4 4 4 4 2',
+      held: '- 7 7 held - -',
+    },
+    walk: '8@60 · 7@60 · 7@60 · 8@60 · 6@62.5 · e 4@62.5',
+  },
+  {
+    why: 'no body mass on file: no load from another load, however well earned',
+    ...{
+      kit: '12-24 by 4',
+      share: '878',
+      body: null,
+      test: '16 x 10, 2 left',
+      range: '6-10',
+      asked: '2 2 2 2 2 e4',
+      gain: 1,
+      earned: 2,
+      sets: '3 3 3 3 3 2',
+    },
+    walk: '10@16 · 10@16 · 10@16 · 10@16 · 10@16 · e 10@16',
+    findings: 'nothing-climbs',
+  },
+  {
+    why: 'slow leaves 9.6 < 8 + 2, so the tempi are never used up and the harder version stays shut',
+    ...{
+      kit: 'body | body',
+      share: '640 | 650',
+      body: 80,
+      test: '0 x 10, 2 left',
+      range: '8-10',
+      asked: '2 2 2 2 2 e4',
+      earned: 2,
+      tempi: '800',
+      sets: '3 3 3 3 3 2',
+    },
+    walk: '10@0 · 10@0 · 10@0 · 10@0 · 10@0 · e 8@0',
+    findings: 'nothing-climbs',
+  },
+  {
+    why: 'a weak test: 18 predicts 10.8 ≥ 6 + 2 and is still only tried',
+    ...{ kit: '16, 18', test: '16 x 12, 4 left', range: '6-12', asked: '2 2 2 2 2 e4', earned: 2, sets: '3 3 3 3 3 2' },
+    walk: '12@16 + 8@18 · 12@16 + 8@18 · 12@16 + 8@18 · 12@16 + 8@18 · 12@16 + 8@18 · e 12@16',
+  },
+  {
+    why: 'no trials for this client',
+    ...{ kit: '20-32 by 4', test: '24 x 9, 3 left', range: '5-9', asked: A, trials: false, sets: '4 4 4 4 4 2' },
+    walk: '9@24 · 9@24 · 9@24 · 9@24 · 9@24 · e 8@24',
+    findings: 'to-earn-a-try 12 · nothing-climbs',
+  },
+  {
+    why: 'one set a session: nothing to replace with a trial',
+    ...{ kit: '20-32 by 4', test: '24 x 9, 3 left', range: '5-9', asked: A, sets: '1' },
+    walk: '9@24 · 9@24 · 9@24 · 9@24 · 9@24 · e 8@24',
+    findings: 'to-earn-a-try 12 · nothing-climbs',
+  },
+  {
+    why: '30 predicts 3.6, less than three above the floor',
+    ...{ kit: '24, 30', test: '24 x 9, 3 left', range: '5-9', asked: A, sets: '4 4 4 4 4 2' },
+    walk: '9@24 · 9@24 · 9@24 · 9@24 · 9@24 · e 8@24',
+    findings: 'to-earn-a-try 12 · nothing-climbs',
+  },
+  {
+    why: 'two sessions a week: one trial, and the other does not turn to a slower tempo meanwhile',
+    ...{
+      kit: '20-32 by 4',
+      test: '24 x 9, 3 left',
+      range: '5-9',
+      asked: '3+3 2+2 2+2 2 2 e4',
+      tempi: '800',
+      sets: '4 4 4 4 4 4 4 4 2',
+    },
+    walk: '9@24 · 9@24 · 9@24 + 4@28 · 9@24 · 9@24 + 4@28 · 9@24 · 9@24 + 4@28 · 9@24 + 4@28 · e 8@24',
+  },
+  {
+    why: 'a week of one set turns to slow, which closes the trial: it must be earned again',
+    ...{
+      kit: '20-32 by 4',
+      test: '24 x 9, 3 left',
+      range: '5-9',
+      asked: '2 2 2 2 2 e4',
+      earned: 2,
+      tempi: '800',
+      sets: '3 1 3 3 3 2',
+    },
+    walk: '9@24 + 4@28 · 7@24 slow · 7@24 slow · 7@24 slow · 7@24 slow · e 5@24 slow',
+  },
+  {
+    why: '24 predicts 9 < 8 + 2: below its range, so 28 is not tried though it predicts 7.4',
+    ...{
+      kit: '24, 28',
+      share: '878',
+      body: 80,
+      test: '24 x 7, 2 left',
+      range: '8-12',
+      asked: '2 2 2 2 2 e4',
+      earned: 2,
+      sets: '3 3 3 3 3 2',
+    },
+    walk: '7@24 · 7@24 · 7@24 · 7@24 · 7@24 · e 6@24',
+    findings: 'range-too-high 7 · nothing-climbs',
+  },
+  {
+    why: 'volume: from 6 reps to 7, not to the 9 that the asked reserve allows',
+    ...{ kit: '24', test: '24 x 8, 2 left', range: '4-9', asked: '4 1 1 1 1 e4', floor: '1', sets: '3 3 3 3 3 2' },
+    walk: '6@24 · 7@24 · 8@24 · 9@24 · 9@24 · e 6@24',
+  },
+  {
+    why: 'volume: a tenth of 20 reps is two',
+    ...{
+      ...PUSH_UPS,
+      kit: 'body',
+      share: '640',
+      test: '0 x 20, 5 left',
+      range: '15-25',
+      asked: '5 1 1 1 1 e4',
+      floor: '1',
+    },
+    walk: '20@0 · 22@0 · 24@0 · 24@0 · 24@0 · e 21@0',
+  },
+  {
+    why: 'an easy week asks less reserve than the work weeks: still no more reps than they had',
+    ...{ kit: '16', test: '16 x 8, 2 left', range: '6-10', asked: '3 3 3 3 3 e2', sets: '3 3 3 3 3 2' },
+    walk: '7@16 · 7@16 · 7@16 · 7@16 · 7@16 · e 7@16',
+    findings: 'nothing-climbs',
+  },
+  {
+    why: 'one bell, too heavy for the range: one rep fewer',
+    ...{ kit: '24', test: '24 x 5, 2 left', range: '6-10', asked: A, sets: '3 3 3 3 3 2' },
+    walk: '4@24 · 4@24 · 5@24 · 5@24 · 5@24 · e 4@24',
+    findings: 'range-too-high 5 · nothing-climbs',
+  },
+  {
+    why: '6 would leave nothing: push-ups from the knees instead',
+    ...{
+      ...PUSH_UPS,
+      kit: 'body | body',
+      share: '490 | 640',
+      test: '0 x 4, 2 left',
+      range: '8-12',
+      asked: A,
+      start: { version: 1 },
+    },
+    walk: '12@0 · 12@0 · 12@0 + v1 4@0 · 12@0 + v1 4@0 · 12@0 + v1 4@0 · e 12@0',
+  },
+  {
+    why: 'half a rep is not told apart: 20 for ten leaves 4.4 and 22.5 for six 3.4, asked 4: the heavier',
+    ...{ kit: 'bar 2.5', test: '24 x 7, 0 left', range: '8-12', asked: C, sets: '3 3 3 3 3 2' },
+    walk: '6@22.5 · 7@22.5 · 7@22.5 · 7@22.5 · 7@22.5 · e 6@22.5',
+    findings: 'range-too-high 7 · nothing-climbs',
+  },
+  {
+    why: '16 for eight or nine, half a rep from the asked 4 either way: more reps',
+    ...{ kit: '12, 16, 20', test: '20 x 4, 0 left', range: '6-10', asked: C, sets: '3 3 3 3 3 2' },
+    walk: '9@16 · 9@16 · 9@16 · 10@16 · 10@16 · e 8@16',
+  },
+  {
+    why: 'five at the top without the asked reserve earns nothing until 8.1 is predicted',
+    ...{ kit: 'bar 1.25', test: '100 x 5, 2 left', range: '5-5', asked: '3 3 3 3 3 e4', gain: 1, sets: '3 3 3 3 3 2' },
+    walk: '5@100 · 5@100 · 5@100 · 5@100 · 5@101.25 · e 4@101.25',
+    findings: 'range-too-high 4',
+  },
+  {
+    why: 'a rise to the next bell ends the slow tempo',
+    ...{
+      kit: '20-32 by 4',
+      test: '24 x 10, 2 left',
+      range: '4-6',
+      asked: '2 2 2 2 2 e4',
+      earned: 2,
+      tempi: '800',
+      start: { tempo: 1 },
+      sets: '3 3 3 3 3 2',
+    },
+    walk: 'gate 4@28 · 4@28 · 4@28 · 4@28 · 4@28 · e 2@28',
+    otherwise: '6@24 slow · 6@24 slow · 6@24 slow · 6@24 slow · 6@24 slow · e 5@24 slow',
+  },
+  {
+    why: 'a harder version starts one bell lighter, though 16 would do',
+    ...{
+      kit: '12, 16 | 12, 16',
+      ratios: '950/1000',
+      test: '16 x 10, 2 left',
+      range: '6-10',
+      asked: '2 2 2 2 2 e4',
+      earned: 2,
+      sets: '3 3 3 3 3 2',
+    },
+    walk: 'gate v1 10@12 · v1 10@12 · v1 10@12 · v1 10@12 · v1 10@12 · e v1 10@12',
+    otherwise: '10@16 · 10@16 · 10@16 · 10@16 · 10@16 · e 8@16',
+  },
+  {
+    why: 'four in reserve cannot be had in the range: its fewest',
+    ...{ kit: '24', test: '24 x 5, 2 left', range: '5-8', asked: '4 4 4 3 3 e4', gain: 1, sets: '3 3 3 3 3 2' },
+    walk: '5@24 · 5@24 · 5@24 · 5@24 · 5@24 · e 5@24',
+    findings: 'range-too-high 3 · nothing-climbs',
+  },
+  {
+    why: 'an easy week that asks 6 cannot have it: the fewest reps, and the bell stays',
+    ...{ kit: '20, 24', test: '24 x 5, 2 left', range: '5-8', asked: '2 2 2 2 2 e6', sets: '3 3 3 3 3 2' },
+    walk: '5@24 · 5@24 · 5@24 · 5@24 · 5@24 · e 3@24',
+    findings: 'nothing-climbs',
+  },
+  {
+    why: '10 at 16 with two left earns no try at 24: (24 × 350 / 16 − 300 − 20) / 10 = 20.5, the range must reach 21',
+    ...{ kit: '16, 24', test: '16 x 10, 2 left', range: '6-10', asked: '2 2 2 2 2 e4', sets: '3 3 3 3 3 2' },
+    walk: '10@16 · 10@16 · 10@16 · 10@16 · 10@16 · e 8@16',
+    findings: 'to-earn-a-try 21 · nothing-climbs',
+  },
+  {
+    why: 'the only bell is done with: 6993 / 380 = 18.4, so an 18 would help most',
+    ...{ kit: '16', test: '16 x 10, 2 left', range: '6-10', asked: '2 2 2 2 2 e4', gain: 1, sets: '3 3 3 3 3 2' },
+    walk: '10@16 · 10@16 · 10@16 · 10@16 · 10@16 · e 10@16',
+    findings: 'kit-too-light 18 · nothing-climbs',
+  },
+  {
+    why: 'Brzycki: (370 × 60 − 270 × 62.5) / 60 = 8.8 where Epley says 8.4',
+    ...{
+      kit: 'bar 2.5',
+      test: '60 x 8, 2 left',
+      range: '5-8',
+      asked: '3 3 2 2 1 e4',
+      floor: '1',
+      brzycki: true,
+      sets: '4 4 4 4 4 2',
+    },
+    walk: '7@60 · 7@60 · 8@60 · 7@62.5 · 7@62.5 · e 5@62.5',
+  },
+  {
+    why: 'a block that begins with an easy week: the first work week is still exempt from volume',
+    ...{ kit: '24', test: '24 x 8, 2 left', range: '4-9', asked: 'e5 1 1 1 1 1', floor: '1', sets: '3' },
+    walk: 'e 5@24 · 9@24 · 9@24 · 9@24 · 9@24 · 9@24',
+    findings: 'kit-too-light 26 · nothing-climbs',
+  },
+  {
+    why: 'held to three reps, under the range: three, and an easy week no more',
+    ...{ kit: '16', test: '16 x 8, 2 left', range: '6-10', asked: A, held: '- - 3 3 3 3', sets: '3 3 3 3 3 2' },
+    walk: '7@16 · 7@16 · 3@16 · 3@16 · 3@16 · e 3@16',
+    findings: 'nothing-climbs',
+  },
+  {
+    why: 'held to six: 16 leaves 2 of 5, so a lower load, and no step back while held',
+    ...{
+      kit: '8-16 by 4',
+      test: '16 x 6, 2 left',
+      range: '6-10',
+      asked: '5 5 5 5 5 e5',
+      floor: '5',
+      held: '6',
+      sets: '3 3 3 3 3 2',
+    },
+    walk: '6@12 · 6@12 · 6@12 · 6@12 · 6@12 · e 6@12',
+    findings: 'nothing-climbs',
+  },
+  {
+    why: 'an easy week in the middle: the walk goes on from the last work week',
+    ...{ kit: 'bar 2.5', test: '60 x 8, 2 left', range: '5-8', asked: '2 e4 2 2 e4 2', sets: '3 2 3 3 2 3' },
+    walk: '8@60 · e 6@60 · 6@62.5 · 6@62.5 · e 4@62.5 · 6@62.5',
+  },
+  {
+    why: 'no ratio to the harder version: nothing is predicted there',
+    ...{
+      ...PUSH_UPS,
+      kit: 'body | body',
+      share: '-',
+      test: '0 x 10, 2 left',
+      range: '6-10',
+      asked: '2 2 2 2 2 e4',
+      earned: 2,
+    },
+    walk: '10@0 · 10@0 · 10@0 · 10@0 · 10@0 · e 8@0',
+    findings: 'nothing-climbs',
+  },
+  {
+    why: '0.8 on the link and no share: (420 × 0.8) − 300 = 3.6, not three above the floor',
+    ...{
+      ...PUSH_UPS,
+      kit: 'body | body',
+      share: '-',
+      ratios: '800/1250',
+      test: '0 x 10, 2 left',
+      range: '6-10',
+      asked: '2 2 2 2 2 e4',
+      earned: 2,
+    },
+    walk: '10@0 · 10@0 · 10@0 · 10@0 · 10@0 · e 8@0',
+    findings: 'nothing-climbs',
+  },
+  {
+    why: 'logs: 6 reps were the most, so 7 and not 8',
+    ...{
+      kit: '24',
+      test: '24 x 8, 2 left',
+      range: '5-9',
+      asked: '2 2 2 2 2 e4',
+      greatest: 144000,
+      sets: '3 3 3 3 3 2',
+    },
+    walk: '7@24 · 8@24 · 8@24 · 8@24 · 8@24 · e 6@24',
+  },
+  {
+    why: 'nothing leaves the floor, with any load or version',
+    ...{ kit: '24', test: '24 x 3, 1 left', range: '6-10', asked: A, sets: '3 3 3 3 3 2' },
+    walk: 'nothing in week 1',
+  },
+  {
+    why: 'the floor rises in week 3: two reps fewer at the same bar, then on from there',
+    ...{
+      kit: 'bar 2.5',
+      test: '40 x 6, 2 left',
+      range: '5-8',
+      asked: '2 2 4 2 2 e4',
+      floor: '2 2 4 2 2 2',
+      sets: '3 3 3 3 3 2',
+    },
+    walk: '6@40 · 6@40 · 4@40 · 6@40 · 6@40 · e 4@40',
+    findings: 'range-too-high 4',
+  },
+];
