@@ -46,7 +46,7 @@ it('every rule of the walk fires on many generated strands', () => {
     'easier-version',
     'easy-week',
     'easy lower-load',
-    'easy fewer-reps',
+    'easy easy-week',
     'easy easier-version',
     'gate after a trial',
     'gate to a harder version',

@@ -2,15 +2,19 @@
  * Reps to failure, a second time: resisted load, capacity from week to week and from version to version. Exact, in
  * integers of any size. What is done with the prediction belongs to `walk.ts`.
  *
- * Readings of points on which the definition is silent (C for capacity):
+ * Readings of points on which the definition is silent (C for capacity). Those marked † were first read otherwise
+ * here, and taken over from the engine's own document once both walks stood: the definition allows either.
  * C1 The external load of a set is everything held: a pair of 12s resists with 24, though it is printed as 12 a hand.
  * C2 The capacity of the strand is that of the version it starts in; other versions are reached link by link from
  *    there, after the week's gain, each link rounded down. Coming back to a version gives back its own capacity.
  * C3 "Both shares are known" needs numbers behind them: a share above 0 without body mass on file is not known.
- * C4 Where a link goes by ratio, R goes on being counted as in the version the ratio speaks from: K and R are on one
- *    scale or the quotient means nothing. A link with neither shares nor ratio cannot be walked.
- * C5 A share that is not written counts as none; R is never below 1 (a body alone with no share is the constant 1).
- * C6 Brzycki carries R₀ where Epley carries K: it is R₀ that is raised by g and multiplied by a ratio.
+ * C4 K and R are on one scale or the quotient means nothing. So a ratio carries K only between two versions whose
+ *    loads say nothing (†), or two of which neither counts body mass; from a version that counts it to one whose
+ *    share is unwritten nothing is derived. A link with neither shares nor ratio cannot be walked.
+ * C5 A share that is not written counts as none. Where R of the lightest load would be 0, or a share has no body mass
+ *    to stand on, R is the constant 1 at every load of the version, and its loads say nothing about each other (†).
+ * C6 Brzycki carries R₀ where Epley carries K: it is R₀ that is raised by g and multiplied by a ratio. Where R is the
+ *    constant 1, or n₀ is 37 or more (its line ends there), Epley decides (†).
  * C7 Gain is counted in work weeks of the block that end before the week of the occurrence.
  */
 import type { LoadJson, Option, StrandJson } from './strand-json.js';
@@ -33,70 +37,78 @@ export function loadsOf(strand: StrandJson, version: number): readonly LoadJson[
 export const findLoad = (strand: StrandJson, option: Option): LoadJson | undefined =>
   loadsOf(strand, option.version).find((load) => load.grams === option.load);
 
-interface Scale {
-  /** K for Epley, R₀ for Brzycki. */
-  readonly amount: bigint;
-  /** The share by which R is counted. */
-  readonly share: number | null;
+/** R is the constant 1: nothing follows from one load about another. */
+export function loadsSayNothing(strand: StrandJson, version: number): boolean {
+  const one = strand.versions[version];
+  const lightest = one?.loads[0];
+  if (one === undefined || lightest === undefined) return true;
+  const share = one.share ?? 0;
+  return share > 0 ? strand.bodyMass === null : external(lightest) === 0;
 }
 
+/** Epley stands in where Brzycki's line has ended or R is a constant. */
+export function equationOf(strand: StrandJson): 'epley' | 'brzycki' {
+  const { start, capacity } = strand;
+  if (start === null || capacity === null || capacity.reps >= 370) return 'epley';
+  return loadsSayNothing(strand, start.version) ? 'epley' : strand.equation;
+}
+
+/** K for Epley, R₀ for Brzycki, in the version tested. */
 function amountInWeek(strand: StrandJson, week: number): bigint | undefined {
-  if (strand.capacity === null) return undefined;
-  const { resisted, reps } = strand.capacity;
-  let amount = BigInt(resisted) * (strand.equation === 'epley' ? BigInt(300 + reps) : 1n);
+  if (strand.capacity === null || strand.start === null) return undefined;
+  const { reps } = strand.capacity;
+  const tested = loadsSayNothing(strand, strand.start.version) ? 1 : strand.capacity.resisted;
+  let amount = BigInt(tested) * (equationOf(strand) === 'epley' ? BigInt(300 + reps) : 1n);
   for (const past of strand.weeks) {
     if (past.week < week && !past.easy) amount = floorDivide(amount * BigInt(10_000 + strand.gain), 10_000n);
   }
   return amount;
 }
 
-function scaleOf(strand: StrandJson, version: number, week: number): Scale | undefined {
+/** The same in another version; absent where nothing can be derived. */
+function amountIn(strand: StrandJson, version: number, week: number): bigint | undefined {
   const from = strand.start?.version;
-  const amount = amountInWeek(strand, week);
+  let amount = amountInWeek(strand, week);
   if (from === undefined || amount === undefined) return undefined;
-  let scale: Scale = { amount, share: strand.versions[from]?.share ?? null };
   const way = version > from ? 1 : -1;
   for (let at = from; at !== version; at += way) {
     const here = strand.versions[at];
     const there = strand.versions[at + way];
     if (here === undefined || there === undefined) return undefined;
+    const [mute, alsoMute] = [loadsSayNothing(strand, at), loadsSayNothing(strand, at + way)];
+    if (mute !== alsoMute) return undefined;
+    if (!mute && here.share !== null && there.share !== null) continue;
+    const countsBody = (share: number | null) => share !== null && share > 0;
+    if (!mute && (countsBody(here.share) || countsBody(there.share))) return undefined;
     const ratio = way > 0 ? here.toHarder : here.toEasier;
-    const isKnown = (share: number | null) => share === 0 || (share !== null && strand.bodyMass !== null);
-    if (isKnown(scale.share) && isKnown(here.share) && isKnown(there.share)) scale = { ...scale, share: there.share };
-    else if (ratio !== null) scale = { amount: floorDivide(scale.amount * BigInt(ratio), 1000n), share: scale.share };
-    else return undefined;
+    if (ratio === null) return undefined;
+    amount = floorDivide(amount * BigInt(ratio), 1000n);
+    if (amount <= 0n) return undefined;
   }
-  return scale;
-}
-
-/** R is a constant: nothing follows from one load about another. */
-export function loadsSayNothing(strand: StrandJson, version: number, week: number): boolean {
-  const share = scaleOf(strand, version, week)?.share ?? null;
-  return share !== null && share > 0 && strand.bodyMass === null;
+  return amount;
 }
 
 /** Resisted load in grams. */
-export function resisted(strand: StrandJson, option: Option, week: number): bigint | undefined {
+export function resisted(strand: StrandJson, option: Option): bigint | undefined {
   const load = findLoad(strand, option);
-  const scale = scaleOf(strand, option.version, week);
-  if (load === undefined || scale === undefined) return undefined;
-  const share = scale.share ?? 0;
-  if (share > 0 && strand.bodyMass === null) return 1n;
-  const whole = BigInt(external(load)) + floorDivide(BigInt(share) * BigInt(strand.bodyMass ?? 0), 1000n);
-  return whole > 0n ? whole : 1n;
+  if (load === undefined) return undefined;
+  if (loadsSayNothing(strand, option.version)) return 1n;
+  const share = BigInt(strand.versions[option.version]?.share ?? 0);
+  return BigInt(external(load)) + floorDivide(share * BigInt(strand.bodyMass ?? 0), 1000n);
 }
 
 /** Reps to failure in tenths, tempo counted; absent where nothing can be said. */
 export function repsToFailure(strand: StrandJson, option: Option, week: number): number | undefined {
-  const r = resisted(strand, option, week);
-  const scale = scaleOf(strand, option.version, week);
+  const r = resisted(strand, option);
+  const amount = amountIn(strand, option.version, week);
   const tempo = strand.tempi[option.tempo];
-  if (r === undefined || scale === undefined || tempo === undefined || strand.capacity === null) return undefined;
-  if (scale.amount <= 0n) return undefined;
-  const { amount } = scale;
+  if (r === undefined || amount === undefined || tempo === undefined || strand.capacity === null) return undefined;
   const plain =
-    strand.equation === 'epley'
+    equationOf(strand) === 'epley'
       ? floorDivide(amount - 300n * r, r)
       : floorDivide(370n * amount - BigInt(370 - strand.capacity.reps) * r, amount);
   return Number(floorDivide(plain * BigInt(tempo.factor), 1000n));
 }
+
+export const isWeak = (strand: StrandJson): boolean =>
+  strand.capacity !== null && (strand.capacity.weak || strand.capacity.reps > strand.rules.weakAbove);

@@ -4,8 +4,9 @@
  * Nothing is walked here: the state is read off the steps themselves, so any walk can be judged, whoever made it.
  * The readings numbered in `walk.ts` hold here too.
  */
-import { external, findLoad, loadsOf, loadsSayNothing, repsToFailure, resisted } from './capacity.js';
+import { external, findLoad, isWeak, loadsOf, loadsSayNothing, repsToFailure, resisted } from './capacity.js';
 import { type OccurrenceJson, type Option, type StrandJson, sameOption } from './strand-json.js';
+import { startOf } from './walk.js';
 
 /** One step of a walk, as far as it is judged. */
 export interface Seen {
@@ -22,10 +23,10 @@ export interface Seen {
 interface Standing {
   readonly option: Option;
   readonly earned: number;
-  readonly trialOpen: boolean;
+  /** What the open trial tries. */
+  readonly trialOf: Option | null;
   readonly gateUsed: boolean;
   readonly trialWeek: number;
-  readonly fallen: boolean;
   readonly greatest: number | null;
   readonly lastReps: number;
   readonly lastSets: number;
@@ -54,9 +55,9 @@ export function listOptions(strand: StrandJson): Option[] {
   );
 }
 
-function isNextLoad({ strand, now, occurrence }: Ask, to: Option): boolean {
+function isNextLoad({ strand, now }: Ask, to: Option): boolean {
   if (to.version !== now.option.version || to.tempo !== 0) return false;
-  if (loadsSayNothing(strand, to.version, occurrence.week)) return false;
+  if (loadsSayNothing(strand, to.version)) return false;
   const held = massOf(strand, now.option);
   const heavier = loadsOf(strand, to.version)
     .map(external)
@@ -64,14 +65,16 @@ function isNextLoad({ strand, now, occurrence }: Ask, to: Option): boolean {
   return massOf(strand, to) > held && massOf(strand, to) === Math.min(...heavier);
 }
 
-function isHarderVersion({ strand, now, occurrence }: Ask, to: Option): boolean {
+function isHarderVersion(ask: Ask, to: Option): boolean {
+  const { strand, now } = ask;
   if (to.version !== now.option.version + 1 || to.tempo !== 0) return false;
   if (strand.way === 'strength' && now.option.tempo !== strand.tempi.length - 1) return false;
   const held = massOf(strand, now.option);
-  const masses = loadsOf(strand, to.version).map(external);
-  if (loadsSayNothing(strand, to.version, occurrence.week)) return massOf(strand, to) === held;
-  const notAbove = masses.filter((mass) => mass <= held);
-  return massOf(strand, to) === (notAbove.length > 0 ? Math.max(...notAbove) : Math.min(...masses));
+  if (loadsSayNothing(strand, to.version)) return massOf(strand, to) === held;
+  const there = listOptions(strand).filter((one) => one.version === to.version && one.tempo === 0);
+  const lighter = there.filter((one) => massOf(strand, one) < held && leavesBottom(ask, one, ask.occurrence.floor));
+  const masses = (all: readonly Option[]) => all.map((one) => massOf(strand, one));
+  return massOf(strand, to) === (lighter.length > 0 ? Math.max(...masses(lighter)) : Math.min(...masses(there)));
 }
 
 const isSmall = ({ strand, now }: Ask, to: Option): boolean =>
@@ -79,35 +82,43 @@ const isSmall = ({ strand, now }: Ask, to: Option): boolean =>
 const leavesBottom = (ask: Ask, to: Option, reserve: number): boolean =>
   predicted(ask, to) >= 10 * ask.strand.bottom + reserve;
 const mayRise = (ask: Ask, to: Option): boolean =>
-  !ask.now.gateUsed && ask.strand.capacity?.weak === false && leavesBottom(ask, to, ask.occurrence.floor);
+  !ask.now.gateUsed && !isWeak(ask.strand) && leavesBottom(ask, to, ask.occurrence.floor);
 const mayTry = (ask: Ask, to: Option): boolean =>
   !ask.now.gateUsed &&
   ask.occurrence.sets >= 2 &&
   ask.strand.trials &&
+  ask.now.trialWeek !== ask.occurrence.week &&
+  repsOf(ask, ask.now.option, ask.strand.bottom, ask.strand.top).length > 0 &&
   predicted(ask, to) >= ask.occurrence.floor + ask.strand.rules.trialMargin;
 const twice = (ask: Ask): boolean => ask.now.earned === 2;
-const mayStepBig = (ask: Ask, to: Option): boolean =>
-  isNextLoad(ask, to) && !isSmall(ask, to) && (twice(ask) || ask.now.trialOpen);
+const isEarned = (ask: Ask, to: Option): boolean =>
+  twice(ask) || (ask.now.trialOf !== null && sameOption(ask.now.trialOf, to));
+const mayStepBig = (ask: Ask, to: Option): boolean => isNextLoad(ask, to) && !isSmall(ask, to) && isEarned(ask, to);
+/** Nothing slower or harder in a second session after the week's trial. */
+const waits = (ask: Ask): boolean => ask.now.trialWeek === ask.occurrence.week;
 
 const backUp: StepRule = (ask, to) =>
-  ask.now.fallen &&
   isNextLoad(ask, to) &&
-  to.load <= (ask.strand.start?.load ?? 0) &&
-  leavesBottom(ask, to, ask.occurrence.asked - ask.strand.rules.tolerance);
+  to.version === startOf(ask.strand)?.version &&
+  ask.now.option.load < (startOf(ask.strand)?.load ?? 0) &&
+  leavesBottom(ask, to, ask.occurrence.asked - ask.strand.rules.tolerance) &&
+  leavesBottom(ask, to, ask.occurrence.floor);
 const smallStep: StepRule = (ask, to) =>
   isNextLoad(ask, to) &&
   isSmall(ask, to) &&
-  ask.now.earned >= (ask.strand.capacity?.weak === true ? 2 : 1) &&
+  ask.now.earned >= (isWeak(ask.strand) ? 2 : 1) &&
   leavesBottom(ask, to, ask.occurrence.floor);
 const bigRise: StepRule = (ask, to) => mayStepBig(ask, to) && mayRise(ask, to);
 const bigTrial: StepRule = (ask, to) => mayStepBig(ask, to) && mayTry(ask, to);
 const slower: StepRule = (ask, to) => {
   const { option } = ask.now;
   const isIt = to.version === option.version && to.load === option.load && to.tempo === option.tempo + 1;
-  return isIt && twice(ask) && repsOf(ask, to, ask.strand.bottom, ask.strand.top).length > 0;
+  return isIt && twice(ask) && !waits(ask) && repsOf(ask, to, ask.strand.bottom, ask.strand.top).length > 0;
 };
-const harderRise: StepRule = (ask, to) => isHarderVersion(ask, to) && twice(ask) && mayRise(ask, to);
-const harderTrial: StepRule = (ask, to) => isHarderVersion(ask, to) && twice(ask) && mayTry(ask, to);
+const harderRise: StepRule = (ask, to) =>
+  isHarderVersion(ask, to) && isEarned(ask, to) && !waits(ask) && mayRise(ask, to);
+const harderTrial: StepRule = (ask, to) =>
+  isHarderVersion(ask, to) && isEarned(ask, to) && !waits(ask) && mayTry(ask, to);
 const stay: StepRule = (ask, to) => sameOption(ask.now.option, to);
 
 interface Named {
@@ -133,12 +144,17 @@ function inOrder({ strand, occurrence }: Ask): readonly Named[] {
   return strand.way === 'bodyweight' ? [...LOADS, ...HARDER, ...SLOWER, STAY] : [...LOADS, ...SLOWER, ...HARDER, STAY];
 }
 
-/** Reps from so many to so many that leave the floor, and go no further than a flag allows. */
+/** The range, cut at both ends to what a flag allows. */
+function rangeOf({ strand, occurrence }: Ask): readonly [number, number] {
+  const most = occurrence.held?.maxReps ?? strand.top;
+  return [Math.min(strand.bottom, most), Math.min(strand.top, most)];
+}
+
+/** Reps from so many to so many that leave the floor. */
 function repsOf(ask: Ask, to: Option, from: number, until: number): number[] {
-  const most = ask.occurrence.held?.maxReps ?? 1000;
   const all: number[] = [];
   for (let reps = 1; reps <= 100; reps += 1) {
-    const inside = reps >= from && reps <= until && reps <= most;
+    const inside = reps >= from && reps <= until;
     if (inside && predicted(ask, to) - 10 * reps >= ask.occurrence.floor) all.push(reps);
   }
   return all;
@@ -151,16 +167,19 @@ interface Choice {
 
 /** Everything rule 7 may take, with the version it belongs to; the easier a version the later. */
 function listFalls(ask: Ask, from: Option): readonly Choice[] {
-  const { strand, occurrence } = ask;
+  const { strand } = ask;
   const held = massOf(strand, from);
+  const [bottom, top] = rangeOf(ask);
   const all = listOptions(strand).flatMap((option): Choice[] => {
     const mass = massOf(strand, option);
-    const apart = loadsSayNothing(strand, option.version, occurrence.week);
+    const apart = loadsSayNothing(strand, option.version);
     const isHeld = sameOption(option, from);
     const isLower = option.version === from.version && option.tempo === from.tempo && mass < held && !apart;
-    const isEasier = option.version < from.version && option.tempo === 0 && (apart ? mass === held : mass <= held);
-    if (isHeld) return repsOf(ask, option, strand.bottom - 2, strand.bottom - 1).map((reps) => ({ option, reps }));
-    if (isLower || isEasier) return repsOf(ask, option, strand.bottom, strand.top).map((reps) => ({ option, reps }));
+    const lightest = Math.min(...loadsOf(strand, option.version).map(external));
+    const notAbove = mass <= held || (lightest > held && mass === lightest);
+    const isEasier = option.version < from.version && option.tempo === 0 && (apart ? mass === held : notAbove);
+    if (isHeld) return repsOf(ask, option, bottom - 2, bottom - 1).map((reps) => ({ option, reps }));
+    if (isLower || isEasier) return repsOf(ask, option, bottom, top).map((reps) => ({ option, reps }));
     return [];
   });
   const hardest = Math.max(...all.map((choice) => choice.option.version));
@@ -187,8 +206,7 @@ function workFindings(ask: Ask, seen: Seen): string[] {
   if (first === undefined) return ['no rule applies, not even to stay'];
   const found: string[] = [];
   const { is, name } = first.named;
-  const again = is === 'trial' && now.trialWeek === occurrence.week;
-  const shouldTry = is === 'trial' && !again;
+  const shouldTry = is === 'trial';
   if (shouldTry !== (seen.trial !== undefined))
     found.push(`first that applies is ${name}: trial expected ${shouldTry}`);
   if ((is === 'gate') !== seen.gated) found.push(`first that applies is ${name}: gate expected ${is === 'gate'}`);
@@ -198,13 +216,14 @@ function workFindings(ask: Ask, seen: Seen): string[] {
     if (seen.trial.reps !== most) found.push(`trial of ${seen.trial.reps}: ${most} leave the floor`);
   }
   const target = is === 'trial' || is === 'stay' ? now.option : first.option;
-  const inRange = repsOf(ask, target, strand.bottom, strand.top);
+  const [bottom, top] = rangeOf(ask);
+  const inRange = repsOf(ask, target, bottom, top);
   if (inRange.length === 0) return [...found, ...fallFindings(ask, target, seen)];
   if (!sameOption(seen.option, target)) {
     const there = JSON.stringify(target);
     return [...found, `${name} to ${there} applies and was passed over for ${JSON.stringify(seen.option)}`];
   }
-  const r = Number(resisted(strand, target, occurrence.week) ?? 0n);
+  const r = Number(resisted(strand, target) ?? 0n);
   const greatest = now.greatest;
   const permitted = inRange.filter(
     (reps) =>
@@ -229,13 +248,14 @@ function easyFindings(ask: Ask, seen: Seen): string[] {
   const { strand, now, occurrence } = ask;
   const found: string[] = [];
   if (seen.trial !== undefined || seen.gated) found.push('a trial or a gate in an easy week');
-  const cap = now.lastReps - (occurrence.sets >= now.lastSets ? 1 : 0);
-  const least = Math.max(1, strand.bottom - 2);
+  const [bottom] = rangeOf(ask);
+  const most = occurrence.held?.maxReps ?? 1000;
+  const cap = Math.min(most, Math.max(1, now.lastReps - (occurrence.sets >= now.lastSets ? 1 : 0)));
+  const least = Math.max(1, bottom - 2);
   const asAsked = repsOf(ask, now.option, least, cap).filter(
     (reps) => predicted(ask, now.option) - 10 * reps >= occurrence.asked - strand.rules.tolerance,
   );
-  const most = occurrence.held?.maxReps ?? 1000;
-  const last = repsOf(ask, now.option, 1, least).filter((reps) => reps === Math.min(cap, most, least));
+  const last = repsOf(ask, now.option, 1, least).filter((reps) => reps === Math.min(cap, least));
   const best = asAsked.at(-1) ?? last[0];
   if (best === undefined) return [...found, ...fallFindings(ask, now.option, seen)];
   if (!sameOption(seen.option, now.option)) found.push('an easy week left the last work option');
@@ -246,23 +266,18 @@ function easyFindings(ask: Ask, seen: Seen): string[] {
 /** What stands after a step, read off it. */
 function after(ask: Ask, seen: Seen): Standing {
   const { strand, now, occurrence } = ask;
-  const r = Number(resisted(strand, seen.option, occurrence.week) ?? 0n);
-  const greatest = Math.max(now.greatest ?? 0, seen.reps * r);
-  if (occurrence.easy) return { ...now, greatest };
-  const from = sameOption(seen.option, now.option) ? now.earned : 0;
+  const r = Number(resisted(strand, seen.option) ?? 0n);
+  if (occurrence.easy) return now;
+  const moved = !sameOption(seen.option, now.option);
+  const from = moved ? 0 : now.earned;
   const atTop = seen.reps === strand.top && seen.reserve >= occurrence.asked - strand.rules.tolerance;
-  const start = strand.start?.load ?? 0;
-  const easier = seen.option.version < now.option.version;
-  const fell = easier || (seen.option.version === now.option.version && seen.option.load < now.option.load);
-  const over = seen.option.load >= start || seen.option.version > now.option.version;
   return {
     option: seen.option,
     earned: atTop ? Math.min(2, from + 1) : from,
-    trialOpen: now.trialOpen || seen.trial !== undefined,
+    trialOf: moved ? null : (seen.trial?.option ?? now.trialOf),
     gateUsed: now.gateUsed || seen.gated,
     trialWeek: seen.trial === undefined ? now.trialWeek : occurrence.week,
-    fallen: (fell || now.fallen) && !over,
-    greatest,
+    greatest: Math.max(now.greatest ?? 0, seen.reps * r),
     lastReps: seen.reps,
     lastSets: occurrence.sets,
   };
@@ -270,17 +285,16 @@ function after(ask: Ask, seen: Seen): Standing {
 
 /** Everything in a finished walk that is not permitted, or passed a better one over; empty where it is as it must be. */
 export function findPassedOver(strand: StrandJson, walk: readonly Seen[]): string[] {
-  const { start } = strand;
-  if (start === null) return ['nothing is known, yet there is a walk'];
+  const start = startOf(strand);
+  if (start === undefined || strand.start === null) return ['nothing is known, yet there is a walk'];
   if (walk.length !== strand.occurrences.length) return [`${walk.length} steps for ${strand.occurrences.length}`];
   const found: string[] = [];
   let now: Standing = {
-    option: { version: start.version, load: start.load, tempo: start.tempo },
-    earned: start.earned,
-    trialOpen: false,
+    option: start,
+    earned: strand.start.earned,
+    trialOf: null,
     gateUsed: false,
     trialWeek: 0,
-    fallen: false,
     greatest: strand.greatest,
     lastReps: strand.top,
     lastSets: 1000,

@@ -2,31 +2,38 @@
  * The walk of one strand, a second time: written from the definition of the walk alone, slow and plain, without a
  * look at the engine. `compare.test.ts` sets the two side by side; `audit.ts` walks every strand of a plan with it.
  *
- * Readings of points on which the definition is silent (C1 to C7 stand in `capacity.ts`):
- *  1 "The tested load" is the load the walk starts at. A fall is rule 7 taking a lower load or an easier version. Back
- *    up goes no higher than that load, and is over once it is reached, or a harder version is.
- *  2 Back up asks for the bottom at asked − 0.2, even where that is just under the floor: rule 6 then decides.
+ * Readings of points on which the definition is silent (C1 to C7 stand in `capacity.ts`). Those marked † were first
+ * read otherwise here, and taken over from the engine's own document once both walks stood: either is allowed.
+ *  1 "The tested load" is the load the walk starts at, in the version it starts in (†): back up is a matter of that
+ *    version alone, and over once that load is reached.
+ *  2 Back up asks for the bottom at asked − 0.2, and never less than the floor (†): rule 4 binds every rule.
  *  3 A step from no external load to any is a big one.
- *  4 A trial open with the week's trial already done: nothing else is stepped, the row stays. A trial that cannot be
- *    done (one set, margin gone) is no step, so slower and harder come into question.
- *  5 A trial stays open until a gate is used.
- *  6 The harder version is the next one in the chain, at the heaviest of its loads not above the held one, else at
- *    its lightest, at normal tempo; where loads say nothing, at the same load or not at all.
+ *  4 In a second session of a week that had its trial there is no other, and nothing slower or harder either: the row
+ *    waits, unless the rise in load is open (†). A trial that cannot be done (one set, margin gone, reading 5) is no
+ *    step, so in other sessions slower and harder come into question.
+ *  5 A trial is open for what was tried, and closed when the option held changes (†). Where the held option has no
+ *    reps in the range that leave the floor, no trial can stand beside it (†).
+ *  6 The harder version is the next one in the chain, at normal tempo. Being new it starts lighter: the heaviest of
+ *    its loads below the held one that predicts the bottom plus the floor, else its lightest (†); where loads say
+ *    nothing, the same load or not at all.
  *  7 Tempi are used up when the row's last tempo is the one in use.
- *  8 Held: every step is barred (trials too), and the cap on reps holds in every rule, easy weeks and rule 7 included.
- *  9 Greatest is moved by every occurrence's work set, easy weeks and rule 7 included, not by trial sets.
+ *  8 Held: every step is barred (trials too). The range is cut to the cap on reps at both ends, in every rule, so that
+ *    a cap below the range is itself the range (†). Earned goes by the programme's top.
+ *  9 Greatest is moved by work sets, rule 7 included, not by trial sets nor easy weeks (†); without logs it is the
+ *    first work occurrence that is exempt.
  * 10 Rule 7 keeps the tempo at lower loads of the same version; an easier version is taken at normal tempo, at loads
- *    not above the held one, reps in the range, by the same nearness; if that one gives nothing, the next easier.
- *    Where loads say nothing, the held load alone is looked at. One rep at least. All that must leave the floor.
- * 11 An easy week changes nothing the walk goes on from but the greatest. Before any work its cap is the top, and
- *    `k` is not compared. `k` could not fall: the easy occurrence has as many sets as the last work occurrence.
+ *    not above the held one (its lightest if all are, †), reps in the range, by the same nearness; if that one gives
+ *    nothing, the next easier. Where loads say nothing, the held load alone is looked at. One rep at least. All that
+ *    must leave the floor.
+ * 11 An easy week leaves nothing behind. Before any work its cap is the top, and `k` is not compared. `k` could not
+ *    fall: the easy occurrence has as many sets as the last work occurrence. The cap is never below one rep.
  * 12 At the top by rule 6's last resort, without the asked reserve: neither counts nor breaks (a changed option: 0).
  * 13 `otherwise` bars back-ups and trials too; if it comes to nothing that can be done, so does the walk.
- * 14 Only rule 7 is recorded as relaxed.
- * 15 Harder version asks for earned twice even with a trial open.
- * 16 A gate needs the last trial of what it rises to, where there was one; else the top of the range at what it leaves.
+ * 14 Recorded as relaxed: rule 7, and the last resorts of rules 6 and 8 (†).
+ * 15 A gate needs the last trial of what it rises to, where that is open; else the top of the range at what it leaves.
+ * 16 The walk starts at the heaviest load of the start's version not above the start's load.
  */
-import { external, findLoad, loadsOf, loadsSayNothing, repsToFailure, resisted } from './capacity.js';
+import { external, findLoad, isWeak, loadsOf, loadsSayNothing, repsToFailure, resisted } from './capacity.js';
 import { type OccurrenceJson, type Option, type StrandJson, sameOption } from './strand-json.js';
 
 export type Rule =
@@ -49,14 +56,14 @@ export interface Set {
   readonly reserve: number;
 }
 
-export interface State {
+interface State {
   readonly option: Option;
   readonly earned: 0 | 1 | 2;
-  readonly gate: 'none' | 'trial open' | 'used';
+  readonly gateUsed: boolean;
+  /** The trial that stands open. */
+  readonly trial: Set | null;
   /** The week of the last trial. */
   readonly trialWeek: number | null;
-  readonly lastTrial: Set | null;
-  readonly fallen: boolean;
   readonly greatest: number | null;
   readonly lastWork: { readonly option: Option; readonly reps: number | null; readonly sets: number | null };
 }
@@ -85,22 +92,29 @@ interface Move {
   readonly gated?: true;
 }
 
+/** Where the walk starts; absent where nothing is known, or nothing so light can be made. */
+export function startOf(strand: StrandJson): Option | undefined {
+  const { start, capacity } = strand;
+  if (start === null || capacity === null) return undefined;
+  const load = loadsOf(strand, start.version).findLast((one) => one.grams <= start.load);
+  return load === undefined ? undefined : { version: start.version, load: load.grams, tempo: start.tempo };
+}
+
 export function walkStrand(strand: StrandJson): Walk {
-  if (strand.start === null || strand.capacity === null) throw new Error('nothing is known: there is no walk');
-  const { version, load, tempo, earned } = strand.start;
-  const option = { version, load, tempo };
+  const option = startOf(strand);
+  if (option === undefined || strand.start === null) throw new Error('nothing is known: there is no walk');
   let state: State = {
     option,
-    earned,
-    gate: 'none',
+    earned: strand.start.earned,
+    gateUsed: false,
+    trial: null,
     trialWeek: null,
-    lastTrial: null,
-    fallen: false,
     greatest: strand.greatest,
     lastWork: { option, reps: null, sets: null },
   };
   /** The walk beside this one with every step barred, once a gate has been printed. */
   let barred: State | undefined;
+  let otherwiseStuck: number | undefined;
   const steps: Step[] = [];
   for (const occurrence of strand.occurrences) {
     const before = state;
@@ -113,46 +127,44 @@ export function walkStrand(strand: StrandJson): Walk {
       continue;
     }
     const other = walkOne(strand, barred, occurrence, true);
-    if (other === undefined) return { kind: 'impossible', week: occurrence.week };
+    if (other === undefined) {
+      otherwiseStuck ??= occurrence.week;
+      continue;
+    }
     barred = other.state;
     const { option: at, reps, reserve, sets } = other.step;
     steps.push({ ...done.step, otherwise: { option: at, reps, reserve, sets } });
   }
-  return { kind: 'walked', steps };
+  return otherwiseStuck === undefined ? { kind: 'walked', steps } : { kind: 'impossible', week: otherwiseStuck };
 }
 
-function walkOne(
-  strand: StrandJson,
-  before: State,
-  occurrence: OccurrenceJson,
-  barred: boolean,
-): { readonly step: Step; readonly state: State } | undefined {
+interface Done {
+  readonly step: Step;
+  readonly state: State;
+}
+
+function walkOne(strand: StrandJson, before: State, occurrence: OccurrenceJson, barred: boolean): Done | undefined {
   return occurrence.easy ? easyWeek(strand, before, occurrence) : workWeek(strand, before, occurrence, barred);
 }
 
-function workWeek(strand: StrandJson, before: State, occurrence: OccurrenceJson, barred: boolean) {
+function workWeek(strand: StrandJson, before: State, occurrence: OccurrenceJson, barred: boolean): Done | undefined {
   const stay: Move = { option: before.option, rule: 'stay' };
   const move = barred ? stay : nextStep(strand, before, occurrence);
   const inRange = repsInRange(strand, move.option, before, occurrence);
   const fell = inRange === undefined ? rule7(strand, move.option, occurrence) : undefined;
-  const set = inRange ?? fell?.set;
+  const set = inRange?.set ?? fell?.set;
   if (set === undefined) return undefined;
 
   const changed = !sameOption(set.option, before.option);
   const counts = set.reps === strand.top && set.reserve >= occurrence.asked - strand.rules.tolerance;
   const earned = earnedAfter(before.earned, changed, counts);
-  const tested = strand.start?.load ?? 0;
-  const harder = set.option.version > before.option.version;
-  const belowTested = fell !== undefined && fell.rule !== 'fewer-reps' ? true : before.fallen;
-  const gated = move.gated === true;
   const state: State = {
     option: set.option,
     earned,
-    gate: gated ? 'used' : move.trial !== undefined ? 'trial open' : before.gate,
-    trialWeek: move.trial !== undefined ? occurrence.week : before.trialWeek,
-    lastTrial: move.trial ?? before.lastTrial,
-    fallen: belowTested && !harder && !(set.option.load >= tested),
-    greatest: greatestAfter(strand, before.greatest, set, occurrence.week),
+    gateUsed: before.gateUsed || move.gated === true,
+    trial: changed ? null : (move.trial ?? before.trial),
+    trialWeek: move.trial === undefined ? before.trialWeek : occurrence.week,
+    greatest: Math.max(before.greatest ?? 0, set.reps * Number(resisted(strand, set.option) ?? 0n)),
     lastWork: { option: set.option, reps: set.reps, sets: occurrence.sets },
   };
   const step: Step = {
@@ -162,8 +174,8 @@ function workWeek(strand: StrandJson, before: State, occurrence: OccurrenceJson,
     sets: occurrence.sets,
     rule: fell?.rule ?? move.rule,
     ...(move.trial === undefined ? {} : { trial: move.trial }),
-    ...(gated ? { gate: { needs: neededFor(strand, before, move.option) } } : {}),
-    relaxed: fell !== undefined,
+    ...(move.gated ? { gate: { needs: neededFor(strand, before, move.option) } } : {}),
+    relaxed: fell !== undefined || inRange?.lastResort === true,
     earned,
   };
   return { step, state };
@@ -175,15 +187,9 @@ function earnedAfter(before: 0 | 1 | 2, changed: boolean, counts: boolean): 0 | 
   return from === 0 ? 1 : 2;
 }
 
-function greatestAfter(strand: StrandJson, before: number | null, set: Set, week: number): number {
-  const volume = set.reps * Number(resisted(strand, set.option, week) ?? 0n);
-  return before === null || volume > before ? volume : before;
-}
-
-/** Reading 16. */
 function neededFor(strand: StrandJson, before: State, to: Option): { readonly option: Option; readonly reps: number } {
-  const { lastTrial, option } = before;
-  if (lastTrial !== null && sameOption(lastTrial.option, to)) return { option: to, reps: lastTrial.reps };
+  const { trial, option } = before;
+  if (trial !== null && sameOption(trial.option, to)) return { option: to, reps: trial.reps };
   return { option, reps: strand.top };
 }
 
@@ -195,22 +201,24 @@ function nextStep(strand: StrandJson, state: State, occurrence: OccurrenceJson):
   const loads = loadsOf(strand, option.version);
   const next = held === undefined ? undefined : loads[loads.indexOf(held) + 1];
   const bottom = 10 * strand.bottom;
-  const weak = strand.capacity?.weak === true;
+  const start = startOf(strand);
 
-  if (held !== undefined && next !== undefined && !loadsSayNothing(strand, option.version, week)) {
+  if (held !== undefined && next !== undefined && !loadsSayNothing(strand, option.version)) {
     const up: Option = { version: option.version, load: next.grams, tempo: 0 };
     const predicted = repsToFailure(strand, up, week) ?? Number.NEGATIVE_INFINITY;
-    const tested = strand.start?.load ?? 0;
-    if (state.fallen && option.load < tested && next.grams <= tested) {
-      if (predicted >= bottom + asked - strand.rules.tolerance) return { option: up, rule: 'back-up' };
+    if (option.version === start?.version && option.load < start.load) {
+      const reserve = Math.max(floor, asked - strand.rules.tolerance);
+      if (predicted >= bottom + reserve) return { option: up, rule: 'back-up' };
     }
     const isSmall = (external(next) - external(held)) * 1000 <= strand.rules.smallStep * external(held);
-    if (isSmall && earned >= (weak ? 2 : 1) && predicted >= bottom + floor) return { option: up, rule: 'small-step' };
-    if (!isSmall && (earned === 2 || state.gate === 'trial open')) {
+    const often = isWeak(strand) ? 2 : 1;
+    if (isSmall && earned >= often && predicted >= bottom + floor) return { option: up, rule: 'small-step' };
+    if (!isSmall) {
       const move = gateOrTrial(strand, state, occurrence, up, 'big-step', 'trial');
       if (move !== undefined) return move;
     }
   }
+  if (state.trialWeek === week) return { option, rule: 'stay' };
 
   const slower = (): Move | undefined => {
     const to: Option = { ...option, tempo: option.tempo + 1 };
@@ -219,9 +227,8 @@ function nextStep(strand: StrandJson, state: State, occurrence: OccurrenceJson):
     return { option: to, rule: 'slower' };
   };
   const harder = (): Move | undefined => {
-    if (earned < 2 || held === undefined) return undefined;
     if (strand.way === 'strength' && option.tempo < strand.tempi.length - 1) return undefined;
-    const to = harderOption(strand, option, week);
+    const to = harderOption(strand, option, occurrence);
     return to === undefined ? undefined : gateOrTrial(strand, state, occurrence, to, 'harder-version', 'harder-trial');
   };
   const move = strand.way === 'bodyweight' ? (harder() ?? slower()) : (slower() ?? harder());
@@ -237,49 +244,66 @@ function gateOrTrial(
   attempt: Rule,
 ): Move | undefined {
   const predicted = repsToFailure(strand, to, occurrence.week);
-  if (predicted === undefined || state.gate === 'used') return undefined;
-  if (strand.capacity?.weak === false && predicted >= 10 * strand.bottom + occurrence.floor)
+  if (predicted === undefined || state.gateUsed) return undefined;
+  const trialOpen = state.trial !== null && sameOption(state.trial.option, to);
+  if (state.earned < 2 && !trialOpen) return undefined;
+  if (!isWeak(strand) && predicted >= 10 * strand.bottom + occurrence.floor)
     return { option: to, rule: rise, gated: true };
-  if (occurrence.sets < 2 || !strand.trials) return undefined;
+  if (occurrence.sets < 2 || !strand.trials || state.trialWeek === occurrence.week) return undefined;
   if (predicted < occurrence.floor + strand.rules.trialMargin) return undefined;
-  if (state.trialWeek === occurrence.week) return { option: state.option, rule: 'stay' };
+  if (repsInRange(strand, state.option, state, occurrence) === undefined) return undefined;
   const reps = Math.min(strand.top, Math.floor((predicted - occurrence.floor) / 10));
   const trial = { option: to, reps, reserve: predicted - 10 * reps };
   return { option: state.option, rule: attempt, trial };
 }
 
-function harderOption(strand: StrandJson, option: Option, week: number): Option | undefined {
+/** Reading 6. */
+function harderOption(strand: StrandJson, option: Option, occurrence: OccurrenceJson): Option | undefined {
   const held = findLoad(strand, option);
   const version = option.version + 1;
   if (held === undefined) return undefined;
+  const at = (load: { readonly grams: number }): Option => ({ version, load: load.grams, tempo: 0 });
   const loads = loadsOf(strand, version);
-  const same = loads.filter((load) => external(load) === external(held));
-  const below = loads.filter((load) => external(load) <= external(held));
-  const load = loadsSayNothing(strand, version, week) ? same[0] : (below.at(-1) ?? loads[0]);
-  return load === undefined ? undefined : { version, load: load.grams, tempo: 0 };
+  if (loadsSayNothing(strand, version)) return loads.filter((load) => external(load) === external(held)).map(at)[0];
+  const enough = 10 * strand.bottom + occurrence.floor;
+  const lighter = loads.filter((load) => external(load) < external(held)).map(at);
+  const likely = lighter.filter((to) => (repsToFailure(strand, to, occurrence.week) ?? 0) >= enough);
+  return likely.at(-1) ?? loads.map(at)[0];
+}
+
+/** The range, cut at both ends to the most that a flag allows. */
+function rangeOf(strand: StrandJson, occurrence: OccurrenceJson): { readonly bottom: number; readonly top: number } {
+  const most = Math.max(1, occurrence.held?.maxReps ?? strand.top);
+  return { bottom: Math.min(strand.bottom, most), top: Math.min(strand.top, most) };
 }
 
 /** Rule 6. */
-function repsInRange(strand: StrandJson, option: Option, state: State, occurrence: OccurrenceJson): Set | undefined {
+function repsInRange(
+  strand: StrandJson,
+  option: Option,
+  state: State,
+  occurrence: OccurrenceJson,
+): { readonly set: Set; readonly lastResort: boolean } | undefined {
   const rtf = repsToFailure(strand, option, occurrence.week);
-  const r = resisted(strand, option, occurrence.week);
+  const r = resisted(strand, option);
   if (rtf === undefined || r === undefined) return undefined;
-  const leavesFloor = (reps: number) => rtf - 10 * reps >= occurrence.floor && reps <= mostHeld(occurrence);
+  const { bottom, top } = rangeOf(strand, occurrence);
+  const leavesFloor = (reps: number) => rtf - 10 * reps >= occurrence.floor;
   const inVolume = (reps: number) => {
     if (state.greatest === null) return true;
     const most = Math.max(Math.floor((strand.rules.volume * state.greatest) / 1000), state.greatest + Number(r));
     return reps * Number(r) <= most;
   };
   const found = (reps: number): Set => ({ option, reps, reserve: rtf - 10 * reps });
-  for (let reps = strand.top; reps >= strand.bottom; reps -= 1) {
+  for (let reps = top; reps >= bottom; reps -= 1) {
     const asAsked = rtf - 10 * reps >= occurrence.asked - strand.rules.tolerance;
-    if (leavesFloor(reps) && asAsked && inVolume(reps)) return found(reps);
+    if (leavesFloor(reps) && asAsked && inVolume(reps)) return { set: found(reps), lastResort: false };
   }
-  for (let reps = strand.bottom; reps <= strand.top; reps += 1) if (leavesFloor(reps)) return found(reps);
+  for (let reps = bottom; reps <= top; reps += 1) {
+    if (leavesFloor(reps)) return { set: found(reps), lastResort: true };
+  }
   return undefined;
 }
-
-const mostHeld = (occurrence: OccurrenceJson): number => occurrence.held?.maxReps ?? Number.POSITIVE_INFINITY;
 
 interface Fall {
   readonly set: Set;
@@ -289,28 +313,30 @@ interface Fall {
 function rule7(strand: StrandJson, option: Option, occurrence: OccurrenceJson): Fall | undefined {
   const held = findLoad(strand, option);
   if (held === undefined) return undefined;
+  const { bottom, top } = rangeOf(strand, occurrence);
   const sets = (to: Option, from: number, until: number): Set[] => {
     const rtf = repsToFailure(strand, to, occurrence.week);
     const all: Set[] = [];
     if (rtf === undefined) return all;
-    for (let reps = Math.max(1, from); reps <= Math.min(until, mostHeld(occurrence)); reps += 1) {
+    for (let reps = Math.max(1, from); reps <= until; reps += 1) {
       if (rtf - 10 * reps >= occurrence.floor) all.push({ option: to, reps, reserve: rtf - 10 * reps });
     }
     return all;
   };
-  const fewer = sets(option, strand.bottom - 2, strand.bottom - 1);
-  const lower = loadsSayNothing(strand, option.version, occurrence.week)
+  const fewer = sets(option, bottom - 2, bottom - 1);
+  const lower = loadsSayNothing(strand, option.version)
     ? []
     : loadsOf(strand, option.version)
         .filter((load) => external(load) < external(held))
-        .flatMap((load) => sets({ ...option, load: load.grams }, strand.bottom, strand.top));
+        .flatMap((load) => sets({ ...option, load: load.grams }, bottom, top));
   const best = nearest(strand, [...fewer, ...lower], occurrence.asked);
   if (best !== undefined) return { set: best, rule: best.option.load === option.load ? 'fewer-reps' : 'lower-load' };
   for (let version = option.version - 1; version >= 0; version -= 1) {
-    const alike = loadsSayNothing(strand, version, occurrence.week);
-    const easier = loadsOf(strand, version)
-      .filter((load) => (alike ? external(load) === external(held) : external(load) <= external(held)))
-      .flatMap((load) => sets({ version, load: load.grams, tempo: 0 }, strand.bottom, strand.top));
+    const loads = loadsOf(strand, version);
+    const notAbove = loads.filter((load) => external(load) <= external(held));
+    const same = loads.filter((load) => external(load) === external(held));
+    const taken = loadsSayNothing(strand, version) ? same : notAbove.length > 0 ? notAbove : loads.slice(0, 1);
+    const easier = taken.flatMap((load) => sets({ version, load: load.grams, tempo: 0 }, bottom, top));
     const set = nearest(strand, easier, occurrence.asked);
     if (set !== undefined) return { set, rule: 'easier-version' };
   }
@@ -328,33 +354,33 @@ function nearest(strand: StrandJson, sets: readonly Set[], asked: number): Set |
 }
 
 /** Rule 8. */
-function easyWeek(strand: StrandJson, before: State, occurrence: OccurrenceJson) {
+function easyWeek(strand: StrandJson, before: State, occurrence: OccurrenceJson): Done | undefined {
   const { option, reps: lastReps, sets: lastSets } = before.lastWork;
   const rtf = repsToFailure(strand, option, occurrence.week);
   if (rtf === undefined) return undefined;
+  const { bottom, top } = rangeOf(strand, occurrence);
   const couldNotFall = lastSets !== null && occurrence.sets >= lastSets;
-  const cap = Math.min((lastReps ?? strand.top) - (couldNotFall ? 1 : 0), mostHeld(occurrence));
-  const least = Math.max(1, strand.bottom - 2);
-  const leavesFloor = (reps: number) => reps >= 1 && rtf - 10 * reps >= occurrence.floor;
+  const eased = Math.max(1, (lastReps ?? strand.top) - (couldNotFall ? 1 : 0));
+  const cap = occurrence.held?.maxReps === undefined || occurrence.held.maxReps === null ? eased : Math.min(eased, top);
+  const least = Math.max(1, bottom - 2);
+  const leavesFloor = (reps: number) => rtf - 10 * reps >= occurrence.floor;
   const asAsked = (reps: number) => rtf - 10 * reps >= occurrence.asked - strand.rules.tolerance;
-  let set: Set | undefined;
-  for (let reps = cap; reps >= least && set === undefined; reps -= 1) {
-    if (leavesFloor(reps) && asAsked(reps)) set = { option, reps, reserve: rtf - 10 * reps };
-  }
+  let reps = cap;
+  while (reps >= least && !(leavesFloor(reps) && asAsked(reps))) reps -= 1;
   const last = Math.min(cap, least);
-  if (set === undefined && leavesFloor(last)) set = { option, reps: last, reserve: rtf - 10 * last };
-  const fell = set === undefined ? rule7(strand, option, occurrence) : undefined;
-  const chosen = set ?? fell?.set;
-  if (chosen === undefined) return undefined;
-  const state: State = { ...before, greatest: greatestAfter(strand, before.greatest, chosen, occurrence.week) };
+  const isAsAsked = reps >= least;
+  const taken = isAsAsked ? reps : leavesFloor(last) ? last : undefined;
+  const fell = taken === undefined ? rule7(strand, option, occurrence) : undefined;
+  const set = taken === undefined ? fell?.set : { option, reps: taken, reserve: rtf - 10 * taken };
+  if (set === undefined) return undefined;
   const step: Step = {
     week: occurrence.week,
     easy: true,
-    ...chosen,
+    ...set,
     sets: occurrence.sets,
     rule: fell?.rule ?? 'easy-week',
-    relaxed: fell !== undefined,
+    relaxed: !isAsAsked,
     earned: before.earned,
   };
-  return { step, state };
+  return { step, state: before };
 }
