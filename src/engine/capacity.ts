@@ -18,9 +18,10 @@ const BRZYCKI_TENTHS = 370;
  * `grams` of a `per-hand` load is what one hand holds. A load listed without items counts as its `grams`.
  */
 export function externalLoad(load: MakeableLoad): Grams {
+  if (load.pieces.length === 0) return load.grams;
   let sum = 0;
   for (const piece of load.pieces) sum += piece.grams;
-  return load.pieces.length === 0 ? load.grams : sum;
+  return sum;
 }
 
 /** ⌊share × body mass⌋ in grams; 0 where either is not known. */

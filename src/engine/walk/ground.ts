@@ -2,13 +2,13 @@
 import type { Grams } from '../../model/quantity.js';
 import type { StrandInput, VersionInput } from '../../model/strand.js';
 import {
+  bodyPart,
   capacityOf,
   carriedCapacity,
   decidingEquation,
   externalLoad,
   gainedCapacity,
   isCounted,
-  resistedLoad,
 } from '../capacity.js';
 import type { Footing, Ground, Place, WeekOfWalk } from './situation.js';
 import { type SortedRules, valuesOf } from './sorted-rules.js';
@@ -35,11 +35,16 @@ export function layGround(input: StrandInput, rules: SortedRules): Ground | null
 }
 
 function footingOf(version: VersionInput, bodyMass: Grams | null): Footing {
-  return {
-    external: version.loads.map(externalLoad),
-    resisted: version.loads.map((load) => resistedLoad(version, load, bodyMass)),
-    counted: isCounted(version, bodyMass),
-  };
+  const counted = isCounted(version, bodyMass);
+  const part = bodyPart(version.share, bodyMass);
+  const external: number[] = [];
+  const resisted: number[] = [];
+  for (const load of version.loads) {
+    const grams = externalLoad(load);
+    external.push(grams);
+    resisted.push(counted ? grams + part : 1);
+  }
+  return { external, resisted, counted };
 }
 
 function placeOf(input: StrandInput, start: NonNullable<StrandInput['start']>): Place | null {

@@ -24,8 +24,7 @@ export interface Reps {
 const NOTHING: readonly string[] = [];
 
 /** Work week: the most in the range within every limit; else its fewest that leave the floor; else a fallback. */
-export function workReps(at: Situation, rules: SortedRules): Reps | null {
-  const { place } = at;
+export function workReps(at: Situation, place: Place, rules: SortedRules): Reps | null {
   const toFailure = predictedAt(at, place.version, place.load, place.tempo);
   const bottom = bottomOf(at);
   let reps = topOf(at);
@@ -40,7 +39,7 @@ export function workReps(at: Situation, rules: SortedRules): Reps | null {
     }
   }
   if (reps >= bottom) return { place, reps, reserve: toFailure - 10 * reps, because, relaxed: NOTHING, fell: null };
-  if (rules.has('walk-fewest') && leastByFloor >= bottom) {
+  if (at.ground.values.fewest && leastByFloor >= bottom) {
     const reserve = toFailure - 10 * bottom;
     return {
       place,
@@ -60,7 +59,7 @@ const FLOOR = 'walk-floor';
 export function easyReps(at: Situation, rules: SortedRules): Reps | null {
   const { place } = at;
   const toFailure = predictedAt(at, place.version, place.load, place.tempo);
-  const depth = rules.has('walk-easy-depth') ? 2 : 0;
+  const depth = at.ground.values.easyDepth ? 2 : 0;
   const least = Math.max(1, bottomOf(at) - depth);
   let cap = topOf(at);
   let reps = cap;
@@ -76,7 +75,7 @@ export function easyReps(at: Situation, rules: SortedRules): Reps | null {
   if (reps >= least) return { place, reps, reserve: toFailure - 10 * reps, because, relaxed: NOTHING, fell: null };
   const few = Math.min(cap, least);
   const reserve = toFailure - 10 * few;
-  if (rules.has('walk-easy-least') && (reserve >= at.occurrence.floor || !rules.has(FLOOR))) {
+  if (at.ground.values.easyLeast && (reserve >= at.occurrence.floor || !at.ground.values.floor)) {
     const relaxed = broken(at, rules.easyLimits, place, toFailure, few);
     if (few < least) relaxed.unshift(easyDepth.row.id);
     return { place, reps: few, reserve, because: easyLeast.row, relaxed, fell: null };

@@ -31,6 +31,13 @@ export interface Values {
   readonly bodyweightVersionFirst: boolean;
   readonly heldReps: boolean;
   readonly top: number;
+  readonly floor: boolean;
+  readonly fewest: boolean;
+  readonly earnedReset: boolean;
+  readonly trialCloses: boolean;
+  readonly easyWeek: boolean;
+  readonly easyDepth: boolean;
+  readonly easyLeast: boolean;
 }
 
 /** What is the same in every occurrence of a week. */

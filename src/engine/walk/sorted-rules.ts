@@ -71,5 +71,12 @@ export function valuesOf(rules: SortedRules, input: StrandInput): Values {
     bodyweightVersionFirst: rules.has('walk-bodyweight-version-first'),
     heldReps: rules.has('walk-held-reps'),
     top: rules.has('walk-range') ? input.top : Number.MAX_SAFE_INTEGER,
+    floor: rules.has('walk-floor'),
+    fewest: rules.has('walk-fewest'),
+    earnedReset: rules.has('walk-earned-reset'),
+    trialCloses: rules.has('walk-trial-closes'),
+    easyWeek: rules.has('walk-easy-week'),
+    easyDepth: rules.has('walk-easy-depth'),
+    easyLeast: rules.has('walk-easy-least'),
   };
 }

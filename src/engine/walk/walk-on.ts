@@ -1,6 +1,7 @@
 /** Walks from one occurrence to the end of the block, and keeps what findings and gates need of the way. */
 import type { Reason } from '../../model/reason.js';
 import { invariant } from '../../model/result.js';
+import type { Occurrence } from '../../model/strand.js';
 import { floorLimit } from '../rules/walk-floor.js';
 import type { StepRule, WalkStep } from '../walk-step.js';
 import { easyReps, type Reps, workReps } from './reps.js';
@@ -12,6 +13,7 @@ import {
   resistedAt,
   type Situation,
   samePlace,
+  type WeekOfWalk,
 } from './situation.js';
 import type { SortedRules } from './sorted-rules.js';
 import { BARRED, type Taken, takeStep } from './take-step.js';
@@ -53,9 +55,9 @@ export function walkOn(begun: Standing, from: number, rules: SortedRules, barred
     const occurrence = occurrences[index];
     const week = occurrence === undefined ? undefined : ground.weeks.get(occurrence.week);
     invariant(occurrence !== undefined && week !== undefined, 'every week of a strand is a week of its block');
-    const at: Situation = { ...standing, occurrence, week };
+    const at = situationIn(standing, occurrence, week);
     situations.push(at);
-    if (occurrence.easy && rules.has('walk-easy-week')) {
+    if (occurrence.easy && ground.values.easyWeek) {
       const reps = easyReps(at, rules);
       if (reps === null) return impossible(at);
       steps.push(easyStep(at, reps));
@@ -63,13 +65,19 @@ export function walkOn(begun: Standing, from: number, rules: SortedRules, barred
     }
     const taken = barred ? BARRED : takeStep(at, rules);
     const goes = taken.step !== null && taken.step.outcome !== 'trial' && taken.next !== null;
-    const reps = workReps(goes && taken.next !== null ? { ...at, place: placeOf(taken.next) } : at, rules);
+    const reps = workReps(at, goes && taken.next !== null ? placeOf(taken.next) : at.place, rules);
     if (reps === null) return impossible(at);
     if (taken.step?.outcome === 'gate') gated = { index, before: standing };
     standing = standingAfter(at, taken, reps, rules);
     steps.push(workStep(at, taken, reps, standing, index));
   }
   return { kind: 'walked', steps, situations, gated };
+}
+
+/** Written out, since this is done for every occurrence of every strand. */
+function situationIn(standing: Standing, occurrence: Occurrence, week: WeekOfWalk): Situation {
+  const { ground, place, earned, earnedIn, earnedAsked, gate, tried, greatest, lastWork } = standing;
+  return { ground, occurrence, week, place, earned, earnedIn, earnedAsked, gate, tried, greatest, lastWork };
 }
 
 function placeOf({ version, load, tempo }: Candidate): Place {
@@ -86,11 +94,11 @@ function impossible(at: Situation): Impossible {
 
 function standingAfter(at: Situation, taken: Taken, done: Reps, rules: SortedRules): Standing {
   const changed = !samePlace(done.place, at.place);
-  const afresh = changed && rules.has('walk-earned-reset');
-  const earns = rules.earnings.every((earning) => earning.holds(at, done.reps, done.reserve));
+  const afresh = changed && at.ground.values.earnedReset;
+  const earns = earnsAt(at, done, rules);
   const before = afresh ? 0 : at.earned;
   const earnedIn = afresh ? [] : at.earnedIn;
-  const closes = changed && at.gate === 'open' && rules.has('walk-trial-closes');
+  const closes = changed && at.gate === 'open' && at.ground.values.trialCloses;
   const volume = done.reps * resistedAt(at.ground, done.place);
   return {
     ground: at.ground,
@@ -106,6 +114,11 @@ function standingAfter(at: Situation, taken: Taken, done: Reps, rules: SortedRul
   };
 }
 
+function earnsAt(at: Situation, done: Reps, rules: SortedRules): boolean {
+  for (const earning of rules.earnings) if (!earning.holds(at, done.reps, done.reserve)) return false;
+  return true;
+}
+
 function triedAfter(at: Situation, taken: Taken, closes: boolean): Situation['tried'] {
   if (taken.step?.outcome !== 'trial' || taken.next === null) return closes ? null : at.tried;
   return { place: placeOf(taken.next), reps: trialReps(at, taken.next), week: at.occurrence.week };
@@ -116,52 +129,50 @@ function trialReps(at: Situation, next: Candidate): number {
   return Math.max(1, Math.min(at.ground.input.top, Math.floor((next.predicted - at.occurrence.floor) / 10)));
 }
 
+type Written<Record> = { -readonly [Key in keyof Record]: Record[Key] };
+
 function workStep(at: Situation, taken: Taken, done: Reps, after: Standing, index: number): WalkStep {
   const { occurrence, ground } = at;
   const stayed: StepRule = index === 0 ? 'start' : 'stay';
-  const rule = done.fell ?? (taken.step === null || taken.step.outcome === 'trial' ? stayed : taken.step.named);
-  return {
+  const { step: way, next } = taken;
+  const written: Written<WalkStep> = {
     week: occurrence.week,
     easy: false,
     option: optionOf(ground, done.place),
     reps: done.reps,
     sets: occurrence.sets,
     reserve: done.reserve,
-    rule,
-    ...trialOf(at, taken),
-    ...gateOf(at, taken),
+    rule: done.fell ?? (way === null || way.outcome === 'trial' ? stayed : way.named),
     relaxed: done.relaxed,
     considered: taken.considered,
     earned: after.earned,
     reasons: [...taken.reasons, repsReason(at, done.because, done.place, done.reps, done.reserve)],
   };
+  if (next !== null && way?.outcome === 'trial') written.trial = trialOf(at, next);
+  if (next !== null && way?.outcome === 'gate') written.gate = gateOf(at, next);
+  return written;
 }
 
-function trialOf(at: Situation, taken: Taken): Pick<WalkStep, 'trial'> {
-  if (taken.step?.outcome !== 'trial' || taken.next === null) return {};
-  const reps = trialReps(at, taken.next);
-  const option = optionOf(at.ground, taken.next);
-  return { trial: { option, reps, reserve: taken.next.predicted - 10 * reps } };
+function trialOf(at: Situation, next: Candidate): NonNullable<WalkStep['trial']> {
+  const reps = trialReps(at, next);
+  return { option: optionOf(at.ground, next), reps, reserve: next.predicted - 10 * reps };
 }
 
 /** A gate opened by a trial needs the trial; else what earned it. */
-function gateOf(at: Situation, taken: Taken): Pick<WalkStep, 'gate'> {
-  if (taken.step?.outcome !== 'gate' || taken.next === null) return {};
+function gateOf(at: Situation, next: Candidate): NonNullable<WalkStep['gate']> {
   const { tried, ground, occurrence } = at;
-  if (at.gate === 'open' && tried !== null && samePlace(tried.place, taken.next)) {
+  if (at.gate === 'open' && tried !== null && samePlace(tried.place, next)) {
     const needs = {
       option: optionOf(ground, tried.place),
       reps: tried.reps,
       reserve: occurrence.floor,
       weeks: [tried.week],
     };
-    return { gate: { needs } };
+    return { needs };
   }
   const reserve = at.earnedAsked ?? occurrence.asked;
   const weeks = [...new Set(at.earnedIn)];
-  return {
-    gate: { needs: { option: optionOf(ground, at.place), reps: ground.input.top, reserve, weeks } },
-  };
+  return { needs: { option: optionOf(ground, at.place), reps: ground.input.top, reserve, weeks } };
 }
 
 function easyStep(at: Situation, done: Reps): WalkStep {

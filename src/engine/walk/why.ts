@@ -19,7 +19,7 @@ export function reasonAt(
   return {
     rule: row.id,
     says: '',
-    inputs: [...placeInputs(ground, place), ...inputs],
+    inputs: placeInputs(ground, place, inputs),
     source: row.source,
     confidence: ground.weak ? 'weak' : measured ? 'measured' : 'estimated',
     audience,
@@ -50,13 +50,15 @@ export function gramsAt(ground: Ground, place: Place): number {
   return ground.input.versions[place.version]?.loads[place.load]?.grams ?? 0;
 }
 
-function placeInputs(ground: Ground, place: Place): readonly ReasonInput[] {
+function placeInputs(ground: Ground, place: Place, more: readonly ReasonInput[]): readonly ReasonInput[] {
   const { input } = ground;
-  return [
+  const inputs: ReasonInput[] = [
     { name: 'exercise', value: input.versions[place.version]?.exercise ?? '', unit: '' },
     { name: 'load', value: gramsAt(ground, place), unit: 'g' },
     { name: 'tempo', value: input.tempi[place.tempo]?.step ?? 'normal', unit: '' },
   ];
+  for (const each of more) inputs.push(each);
+  return inputs;
 }
 
 /** Why so many reps and not one more. */
