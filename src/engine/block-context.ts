@@ -1,0 +1,31 @@
+/** What every part of the planner reads: one client, their programme, the library and the rules in force. */
+import type { Client } from '../model/client.js';
+import type { Day } from '../model/day.js';
+import type { Exercise } from '../model/exercise.js';
+import type { ExerciseId } from '../model/identity.js';
+import type { Programme } from '../model/programme.js';
+import type { Rulebook } from './rulebook.js';
+
+export interface BlockContext {
+  readonly client: Client;
+  readonly programme: Programme;
+  /** By id, former ids included. */
+  readonly exercises: ReadonlyMap<string, Exercise>;
+  readonly rules: Rulebook;
+  readonly today: Day;
+  /** First and last training day of the block. */
+  readonly firstDay: Day;
+  readonly lastDay: Day;
+}
+
+/** The library by id; a former id leads to the exercise it became, unless another now bears it. */
+export function exercisesById(exercises: readonly Exercise[]): ReadonlyMap<string, Exercise> {
+  const byId = new Map<string, Exercise>();
+  for (const exercise of exercises) for (const former of exercise.formerIds) byId.set(former, exercise);
+  for (const exercise of exercises) byId.set(exercise.id, exercise);
+  return byId;
+}
+
+/** Whether `id`, as written in a client's file, names this exercise, now or formerly. */
+export const names = (context: BlockContext, id: ExerciseId, exercise: Exercise): boolean =>
+  context.exercises.get(id)?.id === exercise.id;

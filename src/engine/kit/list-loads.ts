@@ -1,0 +1,154 @@
+/**
+ * Every load an exercise can be done with from one client's kit, with the items that make it. Sign-offs, cautions
+ * and rooms are not asked here.
+ */
+import type { KitItemId } from '../../model/identity.js';
+import { compareIds } from '../../model/identity.js';
+import type { KitItem, KitNeed, LoadKind, LoadMode, LoadNeed, MakeableLoad } from '../../model/kit.js';
+import type { Grams, Mass, MassUnit } from '../../model/quantity.js';
+import { labelOf, labelOfGrams, labelOfPair } from './load-label.js';
+import { type PlateSum, sumPlates } from './plate-sums.js';
+
+interface Weight {
+  readonly id: KitItemId;
+  readonly kind: LoadKind;
+  readonly mass: Mass;
+}
+
+export interface LoadList {
+  /** Lightest first, no two of equal mass. */
+  readonly loads: readonly MakeableLoad[];
+  /** The plates make more sums than the planner lists. */
+  readonly tooMany: boolean;
+}
+
+/**
+ * Loads for `need`, counted as `mode` says, lightest first. Of several ways to the same mass: the way the exercise
+ * prefers, then the fewest pieces, then the pieces' ids.
+ *
+ * A pair is two items of equal mass and kind; a pair of handles carries the same plates on all four sides. An
+ * unequal pair is listed only where the need allows it, and counts per hand as half of both, rounded down: the
+ * pieces say what is in either hand. Bands are not loads in grams and are not listed.
+ */
+export function listLoads(kit: readonly KitItem[], need: KitNeed, mode: LoadMode, unit: MassUnit): LoadList {
+  const weights = weightsOf(kit);
+  const found: MakeableLoad[] = [];
+  let tooMany = false;
+  for (const way of need.load) {
+    const made = loadsOf(way, weights, mode, unit);
+    if (made === null) tooMany = true;
+    else found.push(...made);
+  }
+  return { loads: keepFirstOfEach(found), tooMany };
+}
+
+function weightsOf(kit: readonly KitItem[]): readonly Weight[] {
+  return kit
+    .flatMap((item) => ('mass' in item ? [{ id: item.id, kind: item.kind, mass: item.mass }] : []))
+    .sort((a, b) => a.mass.grams - b.mass.grams || compareIds(a.id, b.id));
+}
+
+/** The order within one way is the order of preference for one mass. */
+function loadsOf(
+  way: LoadNeed,
+  weights: readonly Weight[],
+  mode: LoadMode,
+  unit: MassUnit,
+): readonly MakeableLoad[] | null {
+  if (way.kind === 'band') return [];
+  if (way.kind === 'bar') return plated('bar', weights, mode, unit);
+  const fixed = weights.filter((item) => item.kind === way.kind);
+  const handled = way.kind === 'dumbbell';
+  if (way.count === 1) {
+    const singles = fixed.map((item) => single(item, mode));
+    if (!handled) return singles;
+    const made = plated('handle', weights, mode, unit);
+    return made === null ? null : [...singles, ...made];
+  }
+  const pairs = [...equalPairs(fixed, mode), ...(way.unequal ? unequalPairs(fixed, mode) : [])];
+  if (!handled) return pairs;
+  const made = platedPairs(weights, mode, unit);
+  return made === null ? null : [...pairs, ...made];
+}
+
+const piece = (item: Weight) => ({ id: item.id, grams: item.mass.grams });
+
+function single(item: Weight, mode: LoadMode): MakeableLoad {
+  return { grams: item.mass.grams, mode, pieces: [piece(item)], label: labelOf(item.mass) };
+}
+
+function equalPairs(items: readonly Weight[], mode: LoadMode): readonly MakeableLoad[] {
+  return items.flatMap((a, i) => {
+    const b = items[i + 1];
+    const first = items.findIndex((item) => item.mass.grams === a.mass.grams) === i;
+    if (b === undefined || !first || b.mass.grams !== a.mass.grams) return [];
+    const grams = mode === 'per-hand' ? a.mass.grams : 2 * a.mass.grams;
+    return [{ grams, mode, pieces: [piece(a), piece(b)], label: labelOfPair(labelOf(a.mass)) }];
+  });
+}
+
+function unequalPairs(items: readonly Weight[], mode: LoadMode): readonly MakeableLoad[] {
+  return items.flatMap((a, i) =>
+    items.slice(i + 1).flatMap((b) => {
+      if (a.mass.grams === b.mass.grams) return [];
+      const both = a.mass.grams + b.mass.grams;
+      const grams = mode === 'per-hand' ? Math.floor(both / 2) : both;
+      return [{ grams, mode, pieces: [piece(a), piece(b)], label: `${labelOf(a.mass)} + ${labelOf(b.mass)}` }];
+    }),
+  );
+}
+
+function plated(
+  kind: 'bar' | 'handle',
+  weights: readonly Weight[],
+  mode: LoadMode,
+  unit: MassUnit,
+): readonly MakeableLoad[] | null {
+  const bars = weights.filter((item) => item.kind === kind);
+  if (bars.length === 0) return [];
+  const sums = sumPlates(platesOf(weights), 2);
+  if (sums === null) return null;
+  const loads = bars.flatMap((bar) =>
+    sums.map((sum) => {
+      const grams = bar.mass.grams + sum.grams;
+      const label = sum.plates.length === 0 ? labelOf(bar.mass) : labelOfGrams(grams, unit);
+      return { grams, mode, pieces: [piece(bar), ...sum.plates], label };
+    }),
+  );
+  return loads.sort(byPieces);
+}
+
+/** Two handles of equal mass, the same plates on all four sides. */
+function platedPairs(weights: readonly Weight[], mode: LoadMode, unit: MassUnit): readonly MakeableLoad[] | null {
+  const pairs = equalPairs(
+    weights.filter((item) => item.kind === 'handle'),
+    'per-hand',
+  );
+  if (pairs.length === 0) return [];
+  const sums = sumPlates(platesOf(weights), 4);
+  if (sums === null) return null;
+  return pairs.flatMap((pair) => sums.map((sum) => platedPair(pair, sum, mode, unit))).sort(byPieces);
+}
+
+function platedPair(pair: MakeableLoad, sum: PlateSum, mode: LoadMode, unit: MassUnit): MakeableLoad {
+  const hand: Grams = pair.grams + sum.grams / 2;
+  const grams = mode === 'per-hand' ? hand : 2 * hand;
+  const label = sum.plates.length === 0 ? pair.label : labelOfPair(labelOfGrams(hand, unit));
+  return { grams, mode, pieces: [...pair.pieces, ...sum.plates], label };
+}
+
+function platesOf(weights: readonly Weight[]) {
+  return weights.filter((item) => item.kind === 'plate').map(piece);
+}
+
+function byPieces(a: MakeableLoad, b: MakeableLoad): number {
+  return a.pieces.length - b.pieces.length || compareIds(idsOf(a), idsOf(b));
+}
+
+const idsOf = (load: MakeableLoad): string => load.pieces.map((p) => p.id).join(' ');
+
+function keepFirstOfEach(loads: readonly MakeableLoad[]): readonly MakeableLoad[] {
+  const first = new Map<Grams, MakeableLoad>();
+  for (const load of loads) if (!first.has(load.grams)) first.set(load.grams, load);
+  return [...first.values()].sort((a, b) => a.grams - b.grams);
+}

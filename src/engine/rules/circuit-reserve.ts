@@ -1,0 +1,13 @@
+/** Added to the asked reserve in a circuit, where the next row comes before breath is back. */
+import { ruleId } from '../../model/identity.js';
+import type { Rule } from '../../model/reason.js';
+
+export const CIRCUIT_RESERVE: Rule = {
+  id: ruleId('circuit-reserve'),
+  value: 10,
+  unit: 'tenths',
+  source: 'common practice, no source',
+  locator: '',
+  standing: 'practice',
+  date: '2026-11-24',
+};

@@ -1,0 +1,71 @@
+/** Where what an exercise asks meets what a client must avoid or take care with. */
+import type { Caution } from '../../model/client.js';
+import type { Day } from '../../model/day.js';
+import type { Ask, Exercise } from '../../model/exercise.js';
+import type { Side } from '../../model/identity.js';
+
+export interface Meeting {
+  readonly caution: Caution;
+  readonly ask: Ask;
+  /** The body's side whose sets meet it; `both` where every set does. */
+  readonly onSets: Side | 'both';
+  /** Whether the version is refused, or kept without counting on any gain. */
+  readonly outcome: 'refused' | 'no gain';
+}
+
+/** Holds on some day of the block. One that begins or ends inside the block counts for all of it. */
+export const holdsInBlock = (caution: Caution, firstDay: Day, lastDay: Day): boolean =>
+  caution.from <= lastDay && (caution.until === undefined || caution.until >= firstDay);
+
+/**
+ * Every meeting of these cautions with this exercise.
+ *
+ * *What*: the caution and the ask name the same joint or quality. A room that must be high enough for the arms asks
+ * `overhead` even where the author did not say so.
+ *
+ * *Phase*: an ask or a caution without phases holds throughout. A caution with phases is narrower only where the
+ * exercise itself names one of them, in its asks or its cues; a phase the exercise does not know meets everything,
+ * since a caution is never dropped for want of a word.
+ *
+ * *Side*: straight sets train both sides of the body, so a caution on one side is met by every exercise that asks it
+ * of either; on one-sided work `onSets` says in which sets.
+ *
+ * *Degree*: `avoid` refuses whatever asks it. `take care` refuses what asks `much` of it; what asks `some` stays,
+ * and no gain is counted on for that movement pattern.
+ */
+export function meetCautions(exercise: Exercise, cautions: readonly Caution[]): readonly Meeting[] {
+  const asks = allAsks(exercise);
+  const known = phasesOf(exercise, asks);
+  return cautions.flatMap((caution) =>
+    asks.flatMap((ask): readonly Meeting[] => {
+      if (ask.of !== caution.what || !samePhase(ask, caution, known)) return [];
+      const outcome = caution.degree === 'avoid' || ask.degree === 'much' ? 'refused' : 'no gain';
+      return [{ caution, ask, onSets: setsMet(exercise, ask, caution), outcome }];
+    }),
+  );
+}
+
+function allAsks(exercise: Exercise): readonly Ask[] {
+  const { asks, room } = exercise.facts;
+  if (room.ceiling === 'any' || asks.some((ask) => ask.of === 'overhead')) return asks;
+  const degree = room.ceiling === 'load overhead' ? 'much' : 'some';
+  return [...asks, { of: 'overhead', degree, side: 'both', phases: [] }];
+}
+
+function phasesOf(exercise: Exercise, asks: readonly Ask[]): ReadonlySet<string> {
+  const named = [...asks.flatMap((ask) => ask.phases), ...exercise.words.cues.map((cue) => cue.phase)];
+  return new Set(named.map((phase) => phase.toLowerCase()).filter((phase) => phase !== ''));
+}
+
+function samePhase(ask: Ask, caution: Caution, known: ReadonlySet<string>): boolean {
+  if (ask.phases.length === 0 || caution.phases.length === 0) return true;
+  const meant = caution.phases.map((phase) => phase.toLowerCase());
+  if (meant.some((phase) => !known.has(phase))) return true;
+  return ask.phases.some((phase) => meant.includes(phase.toLowerCase()));
+}
+
+function setsMet(exercise: Exercise, ask: Ask, caution: Caution): Side | 'both' {
+  if (exercise.facts.sides !== 'each' || ask.side === 'both' || caution.side === 'both') return 'both';
+  const other: Side = caution.side === 'left' ? 'right' : 'left';
+  return ask.side === 'working' ? caution.side : other;
+}
