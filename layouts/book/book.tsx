@@ -1,0 +1,41 @@
+/** The whole booklet as one run of leaves. A new kind of leaf does not compile until it is drawn here. */
+import type { VNode } from 'preact';
+import { ExercisePage } from './exercise.js';
+import { Calendar, Cover, HowTo, Record, Safety } from './front.js';
+import type { Book, Leaf } from './leaves.js';
+import { TurnLeaf } from './turn.js';
+import { CoolDown, Session, Week } from './week.js';
+
+function drawLeaf(book: Book, leaf: Leaf): VNode {
+  switch (leaf.kind) {
+    case 'cover':
+      return <Cover book={book} leaf={leaf} part={leaf.part} />;
+    case 'how-to':
+      return <HowTo book={book} leaf={leaf} part={leaf.part} />;
+    case 'safety':
+      return <Safety book={book} leaf={leaf} part={leaf.part} />;
+    case 'calendar':
+      return <Calendar book={book} leaf={leaf} part={leaf.part} />;
+    case 'week':
+      return <Week book={book} leaf={leaf} week={leaf.week} />;
+    case 'session':
+      return <Session book={book} leaf={leaf} day={leaf.day} />;
+    case 'turn':
+      return <TurnLeaf book={book} leaf={leaf} day={leaf.day} turn={leaf.turn} place={leaf.place} />;
+    case 'cool-down':
+      return <CoolDown book={book} leaf={leaf} day={leaf.day} />;
+    case 'exercise':
+      return <ExercisePage book={book} leaf={leaf} part={leaf.part} />;
+    case 'record':
+      return <Record book={book} leaf={leaf} part={leaf.part} />;
+  }
+}
+
+export function BookBody({ book }: { readonly book: Book }) {
+  const { booklet, leaves } = book;
+  return (
+    <div class="book" lang={booklet.language} dir={booklet.direction} data-title={booklet.title}>
+      {leaves.map((leaf) => drawLeaf(book, leaf))}
+    </div>
+  );
+}

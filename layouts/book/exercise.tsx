@@ -1,0 +1,74 @@
+/** The whole page of one exercise. */
+import type { ExercisePart } from '../../src/model/booklet.js';
+import { Bullets, Paragraphs, Words } from '../lines.js';
+import { LeafFrame, Way } from './leaf.js';
+import type { Book, Leaf } from './leaves.js';
+
+type Section = ExercisePart['sections'][number];
+
+function Faults({ book, section }: { readonly book: Book; readonly section: Section }) {
+  return (
+    <table class="pairs">
+      <thead>
+        <tr>
+          <th scope="col">{book.labels['you-see']}</th>
+          <th scope="col">{book.labels.say}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {section.lines.map(({ lead, text }) => (
+          <tr>
+            <td>
+              <Words line={lead} />
+            </td>
+            <td>
+              <Words line={text} />
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function Told({ section }: { readonly section: Section }) {
+  const items = section.lines.map(({ lead, text }) => (
+    <li>
+      {lead.length === 0 ? null : (
+        <span class="lead">
+          <Words line={lead} />{' '}
+        </span>
+      )}
+      <Words line={text} />
+    </li>
+  ));
+  return section.name === 'cues' ? <ol class="cues">{items}</ol> : <ul class="plain">{items}</ul>;
+}
+
+export function ExercisePage({
+  book,
+  leaf,
+  part,
+}: {
+  readonly book: Book;
+  readonly leaf: Leaf;
+  readonly part: ExercisePart;
+}) {
+  return (
+    <LeafFrame book={book} leaf={leaf} ways={<Way to="cover">{book.words.toContents}</Way>}>
+      <Paragraphs lines={part.description} />
+      {part.sections.map((section) => (
+        <section>
+          <h3>{section.title}</h3>
+          {section.name === 'faults' ? <Faults book={book} section={section} /> : <Told section={section} />}
+        </section>
+      ))}
+      {part.stop.length === 0 ? null : (
+        <div class="stop">
+          <h3>{part.stopTitle}</h3>
+          <Bullets lines={part.stop} />
+        </div>
+      )}
+    </LeafFrame>
+  );
+}

@@ -1,0 +1,149 @@
+/** The front of the booklet: cover, how to use it, safety, calendar; and the record at the end. */
+import type { CalendarPart, CoverPart, HowToPart, RecordPart, SafetyPart } from '../../src/model/booklet.js';
+import { Bullets, Paragraphs, Words } from '../lines.js';
+import { LeafFrame } from './leaf.js';
+import { type Book, exerciseLeafId, type Leaf, weekLeafId } from './leaves.js';
+import { Tally } from './tally.js';
+
+interface Props<Part> {
+  readonly book: Book;
+  readonly leaf: Leaf;
+  readonly part: Part;
+}
+
+function Contents({ book }: { readonly book: Book }) {
+  const first = book.leaves.filter(({ kind }) => kind === 'how-to' || kind === 'safety' || kind === 'calendar');
+  const last = book.leaves.filter(({ kind }) => kind === 'record');
+  const entry = (id: string, title: string, beside = '') => (
+    <li>
+      <a href={`#${id}`}>
+        <span>{title}</span>
+        {beside === '' ? null : <span class="beside">{beside}</span>}
+      </a>
+    </li>
+  );
+  return (
+    <nav aria-labelledby="contents-head">
+      <h2 id="contents-head">{book.labels.contents}</h2>
+      <ul class="index">
+        {first.map(({ id, title }) => entry(id, title))}
+        {book.weeks.map(({ id, week, easy, days }) =>
+          entry(
+            id,
+            `${book.labels.week} ${week}${easy ? `, ${book.labels['easy-week'].toLocaleLowerCase(book.booklet.language)}` : ''}`,
+            days[0]?.head.dateText,
+          ),
+        )}
+        {[...book.exercises.values()].map(({ id, title }) => entry(exerciseLeafId(id), title))}
+        {last.map(({ id, title }) => entry(id, title))}
+      </ul>
+    </nav>
+  );
+}
+
+export function Cover({ book, leaf, part }: Props<CoverPart>) {
+  const marks = part.weeks.map(({ week, date }) => ({ mark: 'to do' as const, key: `${date}/${week}` }));
+  return (
+    <LeafFrame book={book} leaf={leaf}>
+      <p class="booklet-title">{part.title}</p>
+      <h1 id={`${leaf.id}-head`}>{part.client}</h1>
+      <div class="six-weeks">
+        <Tally marks={marks} label="" />
+      </div>
+      <p class="programme">{part.programme}</p>
+      <p class="dates">{part.dates}</p>
+      <p class="soft">
+        {part.studio}
+        <br />
+        {part.coach}
+        <br />
+        {part.edition}
+      </p>
+      <p class="said">{part.notMedical}</p>
+      <p class="said">{book.words.readingCopy}</p>
+      <Contents book={book} />
+    </LeafFrame>
+  );
+}
+
+export function HowTo({ book, leaf, part }: Props<HowToPart>) {
+  return (
+    <LeafFrame book={book} leaf={leaf}>
+      <Paragraphs lines={part.paragraphs} />
+      <ul class="key">
+        {part.key.map(({ mark, text }) => (
+          <li>
+            <span>{text}</span>
+            <Tally marks={[{ mark, key: `key/${mark}` }]} label="" />
+          </li>
+        ))}
+      </ul>
+      <p>{book.words.readingCopy}</p>
+    </LeafFrame>
+  );
+}
+
+export function Safety({ book, leaf, part }: Props<SafetyPart>) {
+  return (
+    <LeafFrame book={book} leaf={leaf}>
+      <div class="stop">
+        <h3>{part.emergencyTitle}</h3>
+        <Bullets lines={part.emergency} />
+        <p class="call">{part.call}</p>
+      </div>
+      <h3>{part.painTitle}</h3>
+      <table class="pairs">
+        <tbody>
+          {part.pain.map(({ degree, text }) => (
+            <tr>
+              <th scope="row">{degree}</th>
+              <td>{text}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <Paragraphs lines={part.paragraphs} />
+    </LeafFrame>
+  );
+}
+
+export function Calendar({ book, leaf, part }: Props<CalendarPart>) {
+  const leafOf = (session: string, date: string): string =>
+    book.weeks.flatMap(({ days }) => days).find((day) => day.session.id === session && day.head.date === date)?.id ??
+    leaf.id;
+  return (
+    <LeafFrame book={book} leaf={leaf}>
+      {part.weeks.map(({ week, label, easy, sessions }) => (
+        <section class="calendar-week">
+          <h3>
+            <a href={`#${weekLeafId(week)}`}>{label}</a>
+            {easy ? <span class="easy"> {book.labels['easy-week']}</span> : null}
+          </h3>
+          <ul class="index">
+            {sessions.map(({ session, name, date, dateText }) => (
+              <li>
+                <a href={`#${leafOf(session, date)}`}>
+                  <span>{name}</span>
+                  <span class="beside">{dateText}</span>
+                </a>
+              </li>
+            ))}
+          </ul>
+        </section>
+      ))}
+    </LeafFrame>
+  );
+}
+
+export function Record({ book, leaf, part }: Props<RecordPart>) {
+  return (
+    <LeafFrame book={book} leaf={leaf}>
+      {part.paragraphs.map((line) => (
+        <p>
+          <Words line={line} />
+        </p>
+      ))}
+      <p>{book.words.readingCopy}</p>
+    </LeafFrame>
+  );
+}

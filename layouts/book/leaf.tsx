@@ -1,0 +1,59 @@
+/** The frame of a leaf: its heading, its sheet with the margin, and the way back and on at its foot. */
+import type { ComponentChildren } from 'preact';
+import type { Book, Leaf } from './leaves.js';
+
+export interface LeafProps {
+  readonly book: Book;
+  readonly leaf: Leaf;
+  /** Small lines above the heading: where in the booklet this stands. */
+  readonly where?: ComponentChildren;
+  /** Other ways from here, above the way back and on. */
+  readonly ways?: ComponentChildren;
+  readonly children: ComponentChildren;
+}
+
+export function Way({ to, children }: { readonly to: string; readonly children: ComponentChildren }) {
+  return (
+    <a class="way" href={`#${to}`}>
+      {children}
+    </a>
+  );
+}
+
+function BackAndOn({ book, leaf }: { readonly book: Book; readonly leaf: Leaf }) {
+  const at = book.leaves.indexOf(leaf);
+  const before = book.leaves[at - 1];
+  const after = book.leaves[at + 1];
+  return (
+    <p class="on">
+      {before ? (
+        <a class="back" href={`#${before.id}`} aria-label={`${book.labels.previous}: ${before.title}`}>
+          {book.labels.previous}
+        </a>
+      ) : null}
+      {after ? (
+        <a class="main" href={`#${after.id}`}>
+          {book.labels.next}: {after.title}
+        </a>
+      ) : null}
+    </p>
+  );
+}
+
+export function LeafFrame({ book, leaf, where, ways, children }: LeafProps) {
+  return (
+    <article class={`leaf ${leaf.kind}`} id={leaf.id} aria-labelledby={`${leaf.id}-head`}>
+      <div class="sheet">
+        <header>
+          {where}
+          {leaf.kind === 'cover' ? null : <h2 id={`${leaf.id}-head`}>{leaf.title}</h2>}
+        </header>
+        {children}
+        <footer>
+          {ways ? <p class="ways">{ways}</p> : null}
+          <BackAndOn book={book} leaf={leaf} />
+        </footer>
+      </div>
+    </article>
+  );
+}

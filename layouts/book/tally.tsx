@@ -1,0 +1,90 @@
+/**
+ * The tally that stands in the margin, drawn by the table of marks: u is 40 px, strokes stand 0.32 u apart, a foot
+ * is 0.15 u high, a full stroke 0.12 u thick, every fifth crosses the four before it.
+ * A mark leans by up to 3 degrees either way, by a hash of its set's key, so that it leans the same in every drawing.
+ */
+export type Mark = 'to do' | 'done' | 'easier' | 'left out' | 'extra';
+
+export const U = 40;
+const STEP = 0.32 * U;
+const FOOT = 0.15 * U;
+const GROUP_WIDTH = 56;
+const LINE = U + 4;
+
+/** FNV-1a over code units: small, the same everywhere. Degrees from -3 to 3. */
+export function leanOf(key: string): number {
+  let hash = 0x811c9dc5;
+  for (let i = 0; i < key.length; i += 1) hash = Math.imul(hash ^ key.charCodeAt(i), 0x01000193) >>> 0;
+  return ((hash % 601) - 300) / 100;
+}
+
+const round = (n: number): number => Math.floor(n * 10 + 0.5) / 10;
+
+/** The line of one mark: `height` up from its foot, leaning. */
+function stroke(x: number, base: number, height: number, degrees: number): string {
+  const over = Math.tan((degrees * Math.PI) / 180) * height;
+  return `M${round(x)} ${round(base)}l${round(over)} ${round(-height)}`;
+}
+
+const xOf = (within: number): number => 6 + (within + 0.5) * STEP - STEP / 2;
+
+interface Drawn {
+  readonly d: string;
+  readonly of: 'foot' | 'slant' | 'full' | 'dash';
+  readonly letter?: { readonly x: number; readonly y: number; readonly text: string };
+}
+
+/** One mark as a path; `index` counts from 0 over the whole row of the tally. */
+export function drawMark(mark: Mark, index: number, key: string): Drawn {
+  const within = index % 5;
+  const base = Math.floor(index / 5) * LINE + U;
+  const x = xOf(within);
+  const lean = leanOf(key);
+  if (within === 4) {
+    const slant = `M${round(xOf(0) - 6)} ${round(base - 0.25 * U)}L${round(xOf(3) + 6)} ${round(base - 0.75 * U)}`;
+    return { d: slant, of: mark === 'to do' || mark === 'left out' ? 'slant' : 'full' };
+  }
+  switch (mark) {
+    case 'to do':
+      return { d: stroke(x, base, FOOT, lean), of: 'foot' };
+    case 'done':
+      return { d: stroke(x, base, U - 4, lean), of: 'full' };
+    case 'easier':
+      return { d: stroke(x, base - 10, U - 14, lean), of: 'full', letter: { x: round(x), y: base + 2, text: 'e' } };
+    case 'left out':
+      return { d: `${stroke(x, base, FOOT, lean)}M${round(x - 4)} ${base - U / 2}h8`, of: 'foot' };
+    case 'extra':
+      return { d: stroke(x, base - 14, U - 18, lean), of: 'full', letter: { x: round(x), y: base + 2, text: '+' } };
+  }
+}
+
+export interface TallyProps {
+  readonly marks: readonly { readonly mark: Mark; readonly key: string }[];
+  /** What is read aloud; empty where the words stand beside it. */
+  readonly label: string;
+}
+
+export function Tally({ marks, label }: TallyProps) {
+  const height = Math.max(1, Math.ceil(marks.length / 5)) * LINE;
+  const drawn = marks.map(({ mark, key }, index) => drawMark(mark, index, key));
+  const size = { width: GROUP_WIDTH, height, viewBox: `0 0 ${GROUP_WIDTH} ${height}` };
+  const strokes = drawn.map(({ d, of, letter }) => (
+    <>
+      <path class={of} d={d} />
+      {letter ? (
+        <text x={letter.x} y={letter.y}>
+          {letter.text}
+        </text>
+      ) : null}
+    </>
+  ));
+  return label === '' ? (
+    <svg class="tally" aria-hidden="true" {...size}>
+      {strokes}
+    </svg>
+  ) : (
+    <svg class="tally" role="img" aria-label={label} {...size}>
+      {strokes}
+    </svg>
+  );
+}

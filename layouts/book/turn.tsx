@@ -1,0 +1,160 @@
+/** One exercise of one session on one day: what the client looks at while training. */
+import type { BookletLabel, Cell, SessionRow } from '../../src/model/booklet.js';
+import type { Line } from '../../src/model/prose.js';
+import { Bullets, Words } from '../lines.js';
+import { LeafFrame, Way } from './leaf.js';
+import { type Book, type Day, exerciseLeafId, type Leaf, type Turn, weekLeafId } from './leaves.js';
+import { CountedSets, Figure, runsOf, TurnTally } from './sets.js';
+
+/** What is said during the set is said of the version planned this week, where it has a page of its own. */
+export function toldOf(book: Book, row: SessionRow, cell: Cell): { cues: readonly Line[]; stop: readonly Line[] } {
+  const page = cell.exercise === row.exercise ? undefined : book.exercises.get(cell.exercise);
+  if (!page) return { cues: row.cues, stop: row.stop };
+  const cues = page.sections.find(({ name }) => name === 'cues')?.lines ?? [];
+  return { cues: cues.slice(0, 3).map(({ text }) => text), stop: page.stop };
+}
+
+function Easier({ book, row, week }: { readonly book: Book; readonly row: SessionRow; readonly week: number }) {
+  if (row.easier.length === 0) return null;
+  return (
+    <details class="easier">
+      <summary>{book.words.easierToday}</summary>
+      <ul class="plain">
+        {row.easier.map(({ name, exercise, when, doses }) => {
+          const dose = doses.find((one) => one.week === week)?.text ?? '';
+          const page = exercise === undefined ? undefined : book.exercises.get(exercise);
+          return (
+            <li>
+              {page ? <a href={`#${exerciseLeafId(page.id)}`}>{name}</a> : <strong>{name}</strong>}
+              {when === '' ? '' : `, ${when}`}
+              {dose === '' ? null : <span class="dose">{dose}</span>}
+            </li>
+          );
+        })}
+      </ul>
+    </details>
+  );
+}
+
+function Gate({ gate }: { readonly gate: NonNullable<Cell['gate']> }) {
+  return (
+    <div class="gate">
+      <p>{gate.needs}</p>
+      <p>{gate.otherwise}</p>
+    </div>
+  );
+}
+
+function Choose({ book, choose }: { readonly book: Book; readonly choose: NonNullable<Cell['choose']> }) {
+  const head = (label: BookletLabel) => <th scope="col">{book.labels[label]}</th>;
+  return (
+    <table class="pairs choose">
+      <caption>{choose.intro}</caption>
+      <thead>
+        <tr>
+          {head('if-it-felt')}
+          {head('use')}
+        </tr>
+      </thead>
+      <tbody>
+        {choose.rows.map(({ felt, use }) => (
+          <tr>
+            <td>{felt}</td>
+            <td class="figures">{use}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function Doses({ book, cell }: { readonly book: Book; readonly cell: Cell }) {
+  return (
+    <div class="doses">
+      {runsOf(cell).map((run) => {
+        const first = run.sets[0];
+        if (!first) return null;
+        return (
+          <>
+            {first.kind === 'trial' && cell.trial !== undefined ? <p class="trial">{cell.trial}</p> : null}
+            <p class={first.kind === 'trial' ? 'load lesser' : 'load'}>
+              <Figure set={first} />
+            </p>
+            {first.load && first.load.pieces !== '' ? <p class="pieces">{first.load.pieces}</p> : null}
+            <CountedSets book={book} cell={cell} run={run} />
+          </>
+        );
+      })}
+    </div>
+  );
+}
+
+/** How it is done, in the order it matters: effort, tempo, sides, the circuit, rest. */
+function Manner({ row, cell }: { readonly row: SessionRow; readonly cell: Cell }) {
+  const tempo = cell.tempo === '' ? '' : `${cell.tempo.slice(0, 1).toUpperCase()}${cell.tempo.slice(1)}.`;
+  const said = [cell.effort, tempo, row.sides, row.group, row.rest].filter((text) => text !== '');
+  return <p class="manner">{said.join(' ')}</p>;
+}
+
+export interface TurnProps {
+  readonly book: Book;
+  readonly leaf: Leaf;
+  readonly day: Day;
+  readonly turn: Turn;
+  readonly place: number;
+}
+
+export function TurnLeaf({ book, leaf, day, turn, place }: TurnProps) {
+  const { row, cell } = turn;
+  const { cues, stop } = toldOf(book, row, cell);
+  const { labels } = book;
+  return (
+    <LeafFrame
+      book={book}
+      leaf={leaf}
+      where={
+        <p class="where">
+          <a href={`#${day.id}`}>{day.session.title}</a>, {labels.week.toLocaleLowerCase(book.booklet.language)}{' '}
+          {day.head.week} <span class="beside">{`${labels.exercise} ${place} ${labels.of} ${day.turns.length}`}</span>
+        </p>
+      }
+      ways={
+        <>
+          <Way to="safety">{book.words.somethingHurts}</Way>
+          {book.exercises.has(cell.exercise) ? (
+            <Way to={exerciseLeafId(cell.exercise)}>{labels['whole-exercise']}</Way>
+          ) : null}
+          <Way to={weekLeafId(day.head.week)}>{labels['whole-week']}</Way>
+        </>
+      }
+    >
+      <TurnTally book={book} cell={cell} shown="words" />
+      <Doses book={book} cell={cell} />
+      <Manner row={row} cell={cell} />
+      {cell.choose ? <Choose book={book} choose={cell.choose} /> : null}
+      {cell.gate ? <Gate gate={cell.gate} /> : null}
+      <ol class="cues">
+        {cues.map((line) => (
+          <li>
+            <Words line={line} />
+          </li>
+        ))}
+      </ol>
+      <Easier book={book} row={row} week={day.head.week} />
+      {stop.length === 0 ? null : (
+        <div class="stop">
+          <h3>{labels.stop}</h3>
+          <Bullets lines={stop} />
+        </div>
+      )}
+      {cell.why.length === 0 ? null : (
+        <details class="why">
+          <summary>{labels.why}</summary>
+          {cell.why.map((text) => (
+            <p>{text}</p>
+          ))}
+        </details>
+      )}
+    </LeafFrame>
+  );
+}

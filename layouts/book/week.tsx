@@ -1,0 +1,111 @@
+/** One week at a glance, the opening of a session, and its end. */
+
+import { Bullets, Words } from '../lines.js';
+import { LeafFrame, Way } from './leaf.js';
+import { type Book, type Day, type Leaf, type WeekOfDays, weekLeafId } from './leaves.js';
+import { SetsText, TurnTally } from './sets.js';
+
+/** The exercises of one day, each with its figure and its tally in the margin. */
+function TurnList({ book, day }: { readonly book: Book; readonly day: Day }) {
+  return (
+    <ol class="turns">
+      {day.turns.map(({ id, row, cell }) => (
+        <li>
+          <a href={`#${id}`}>
+            <span class="name">{cell.version === '' ? row.name : cell.version}</span>
+            <span class="figures">
+              <SetsText cell={cell} />
+            </span>
+          </a>
+          <TurnTally book={book} cell={cell} shown="marks" />
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+export function Week({ book, leaf, week }: { readonly book: Book; readonly leaf: Leaf; readonly week: WeekOfDays }) {
+  return (
+    <LeafFrame
+      book={book}
+      leaf={leaf}
+      where={week.easy ? <p class="where">{book.labels['easy-week']}</p> : undefined}
+      ways={<Way to="cover">{book.words.toContents}</Way>}
+    >
+      {week.days.map((day) => (
+        <section class="day">
+          <h3>
+            <a href={`#${day.id}`}>{day.session.title}</a>
+            <span class="beside">{day.head.dateText}</span>
+          </h3>
+          <TurnList book={book} day={day} />
+        </section>
+      ))}
+    </LeafFrame>
+  );
+}
+
+const Where = ({ book, day }: { readonly book: Book; readonly day: Day }) => (
+  <p class="where">
+    {book.labels.week} {day.head.week}, {day.head.dateText}
+    {day.head.easy ? `. ${book.labels['easy-week']}` : ''}
+  </p>
+);
+
+export function Session({ book, leaf, day }: { readonly book: Book; readonly leaf: Leaf; readonly day: Day }) {
+  const { session } = day;
+  return (
+    <LeafFrame
+      book={book}
+      leaf={leaf}
+      where={<Where book={book} day={day} />}
+      ways={
+        <>
+          <Way to={weekLeafId(day.head.week)}>{book.labels['whole-week']}</Way>
+          <Way to="safety">{book.words.somethingHurts}</Way>
+        </>
+      }
+    >
+      <p class="minutes">{session.minutes}</p>
+      {session.workOnThis ? (
+        <p class="work-on">
+          <Words line={session.workOnThis} />
+        </p>
+      ) : null}
+      {session.warmUp.length === 0 ? null : (
+        <section>
+          <h3>{book.labels['warm-up']}</h3>
+          <Bullets lines={session.warmUp} />
+        </section>
+      )}
+      <section>
+        <h3>{book.words.alsoToday}</h3>
+        <TurnList book={book} day={day} />
+      </section>
+      <p class="said">{session.safety}</p>
+      <p class="said">{book.words.readingCopy}</p>
+    </LeafFrame>
+  );
+}
+
+export function CoolDown({ book, leaf, day }: { readonly book: Book; readonly leaf: Leaf; readonly day: Day }) {
+  return (
+    <LeafFrame
+      book={book}
+      leaf={leaf}
+      where={
+        <p class="where">
+          {day.session.title}. {book.labels.week} {day.head.week}
+        </p>
+      }
+      ways={
+        <>
+          <Way to={weekLeafId(day.head.week)}>{book.labels['whole-week']}</Way>
+          <Way to="safety">{book.words.somethingHurts}</Way>
+        </>
+      }
+    >
+      <Bullets lines={day.session.coolDown} />
+    </LeafFrame>
+  );
+}

@@ -1,0 +1,44 @@
+/** The outermost frame of every page: head, policy, style, script, and one main landmark. */
+export interface DocumentProps {
+  readonly title: string;
+  readonly language: string;
+  readonly direction: 'ltr' | 'rtl';
+  readonly policy: string;
+  /** Style set in the page, each named by its digest in the policy. */
+  readonly styles: readonly string[];
+  /** Relative addresses of style files. */
+  readonly styleFiles: readonly string[];
+  /** Set in the page; empty for none. */
+  readonly script: string;
+  /** HTML that is already safe. */
+  readonly body: string;
+}
+
+const inside = (text: string) => ({ __html: text });
+
+export function Document(props: DocumentProps) {
+  return (
+    <html lang={props.language} dir={props.direction}>
+      <head>
+        <meta charset="utf-8" />
+        <meta http-equiv="Content-Security-Policy" content={props.policy} />
+        <meta name="viewport" content="width=device-width, initial-scale=1" />
+        <meta name="referrer" content="no-referrer" />
+        <meta name="robots" content="noindex, nofollow" />
+        <meta name="format-detection" content="telephone=no" />
+        <link rel="icon" href="data:," />
+        <title>{props.title}</title>
+        {props.styleFiles.map((file) => (
+          <link rel="stylesheet" href={file} />
+        ))}
+        {props.styles.map((text) => (
+          <style dangerouslySetInnerHTML={inside(text)} />
+        ))}
+        {props.script === '' ? null : <script dangerouslySetInnerHTML={inside(props.script)} />}
+      </head>
+      <body>
+        <main id="booklet" dangerouslySetInnerHTML={inside(props.body)} />
+      </body>
+    </html>
+  );
+}

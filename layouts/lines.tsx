@@ -1,0 +1,38 @@
+/** An author's lines as text on a page. An address becomes a link only where it cannot run anything. */
+import type { Line } from '../src/model/prose.js';
+
+/** Paths between content files mean nothing on a page of their own; only plain web addresses are kept. */
+const isAddress = (link: string): boolean => /^https?:\/\//.test(link);
+
+export function Words({ line }: { readonly line: Line }) {
+  return line.map((run) => {
+    const told = run.strong ? <strong>{run.text}</strong> : run.emphasis ? <em>{run.text}</em> : run.text;
+    return run.link !== undefined && isAddress(run.link) ? (
+      <a href={run.link} rel="noreferrer">
+        {told}
+      </a>
+    ) : (
+      told
+    );
+  });
+}
+
+export function Paragraphs({ lines }: { readonly lines: readonly Line[] }) {
+  return lines.map((line) => (
+    <p>
+      <Words line={line} />
+    </p>
+  ));
+}
+
+export function Bullets({ lines, of }: { readonly lines: readonly Line[]; readonly of?: string }) {
+  return (
+    <ul class={of ?? 'plain'}>
+      {lines.map((line) => (
+        <li>
+          <Words line={line} />
+        </li>
+      ))}
+    </ul>
+  );
+}

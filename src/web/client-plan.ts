@@ -1,0 +1,145 @@
+/**
+ * The part of the plan that travels with a client's booklet. A list of what may go, not of what may not:
+ * a field added to the plan stays private until it is named here.
+ * It leaves out every input (tests, cautions, body mass, screening), what was considered and refused, and the
+ * coach's reasons; of the client's reasons only the sentence goes, since a reason's inputs can tell a body mass.
+ */
+import type { IsoDate } from '../model/day.js';
+import type { Sides, Way } from '../model/exercise.js';
+import type { ExerciseId, RowId, SessionId, SetKey, SetKind, Side } from '../model/identity.js';
+import type { LoadMode } from '../model/kit.js';
+import type { EasierItem, Group, Item, Plan, PlanLoad, PlanSet } from '../model/plan.js';
+import type { TempoStep } from '../model/programme.js';
+import type { Seconds, Tenths } from '../model/quantity.js';
+
+export interface ClientLoad {
+  readonly grams: number;
+  readonly mode: LoadMode;
+  readonly label: string;
+}
+
+export interface ClientSet {
+  readonly key: SetKey;
+  readonly kind: SetKind;
+  readonly round: number;
+  readonly reps?: number;
+  readonly seconds?: Seconds;
+  readonly metres?: number;
+  readonly side?: Side;
+  readonly load?: ClientLoad;
+  readonly optional?: true;
+}
+
+export interface ClientEasier {
+  readonly exercise?: string;
+  readonly say: string;
+  readonly sets: readonly ClientSet[];
+}
+
+export interface ClientItem {
+  readonly row: RowId;
+  readonly exercise: ExerciseId;
+  readonly way: Way;
+  readonly sides: Sides;
+  readonly tempo: TempoStep;
+  readonly restSeconds: Seconds;
+  /** The reserve asked for, as the booklet says it. */
+  readonly reserve: Tenths;
+  readonly sets: readonly ClientSet[];
+  readonly easier: readonly ClientEasier[];
+  readonly why: readonly string[];
+}
+
+export interface ClientGroup {
+  readonly kind: Group['kind'];
+  readonly name: string;
+  readonly rounds: number;
+  readonly everySeconds?: Seconds;
+  readonly workSeconds?: Seconds;
+  readonly pauseSeconds?: Seconds;
+  readonly items: readonly ClientItem[];
+}
+
+export interface ClientPlan {
+  readonly schema: 1;
+  readonly edition: number;
+  readonly starts: IsoDate;
+  readonly weeks: readonly {
+    readonly number: number;
+    readonly begins: IsoDate;
+    readonly easy: boolean;
+    readonly sessions: readonly {
+      readonly id: SessionId;
+      readonly name: string;
+      readonly date: IsoDate;
+      readonly occurrence: number;
+      readonly minutes: number;
+      readonly groups: readonly ClientGroup[];
+    }[];
+  }[];
+}
+
+const loadOf = (load: PlanLoad): ClientLoad => ({ grams: load.grams, mode: load.mode, label: load.label });
+
+function setOf(set: PlanSet): ClientSet {
+  return {
+    key: set.key,
+    kind: set.kind,
+    round: set.round,
+    ...(set.reps === undefined ? {} : { reps: set.reps }),
+    ...(set.seconds === undefined ? {} : { seconds: set.seconds }),
+    ...(set.metres === undefined ? {} : { metres: set.metres }),
+    ...(set.side === undefined ? {} : { side: set.side }),
+    ...(set.load === undefined ? {} : { load: loadOf(set.load) }),
+    ...(set.optional === true ? { optional: true as const } : {}),
+  };
+}
+
+const easierOf = (easier: EasierItem): ClientEasier => ({
+  ...(easier.exercise === undefined ? {} : { exercise: easier.exercise }),
+  say: easier.say,
+  sets: easier.sets.map(setOf),
+});
+
+const itemOf = (item: Item): ClientItem => ({
+  row: item.row,
+  exercise: item.exercise,
+  way: item.way,
+  sides: item.sides,
+  tempo: item.tempo,
+  restSeconds: item.restSeconds,
+  reserve: item.asked.reserve,
+  sets: item.sets.map(setOf),
+  easier: item.easier.map(easierOf),
+  why: item.reasons.flatMap(({ audience, says }) => (audience === 'client' && says !== '' ? [says] : [])),
+});
+
+const groupOf = (group: Group): ClientGroup => ({
+  kind: group.kind,
+  name: group.name,
+  rounds: group.rounds,
+  ...(group.everySeconds === undefined ? {} : { everySeconds: group.everySeconds }),
+  ...(group.workSeconds === undefined ? {} : { workSeconds: group.workSeconds }),
+  ...(group.pauseSeconds === undefined ? {} : { pauseSeconds: group.pauseSeconds }),
+  items: group.items.map(itemOf),
+});
+
+/** What of a plan its client may hold. */
+export const clientPlanOf = (plan: Plan): ClientPlan => ({
+  schema: 1,
+  edition: plan.edition,
+  starts: plan.starts,
+  weeks: plan.weeks.map((week) => ({
+    number: week.number,
+    begins: week.begins,
+    easy: week.deload,
+    sessions: week.sessions.map((session) => ({
+      id: session.id,
+      name: session.name,
+      date: session.date,
+      occurrence: session.occurrence,
+      minutes: session.minutes,
+      groups: session.groups.map(groupOf),
+    })),
+  })),
+});
