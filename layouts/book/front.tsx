@@ -3,7 +3,7 @@ import type { CalendarPart, CoverPart, HowToPart, RecordPart, SafetyPart } from 
 import { Bullets, Paragraphs, Words } from '../lines.js';
 import { LeafFrame } from './leaf.js';
 import { type Book, exerciseLeafId, type Leaf, weekLeafId } from './leaves.js';
-import { Tally } from './tally.js';
+import { Tally, WeekFeet } from './tally.js';
 
 interface Props<Part> {
   readonly book: Book;
@@ -42,13 +42,13 @@ function Contents({ book }: { readonly book: Book }) {
 }
 
 export function Cover({ book, leaf, part }: Props<CoverPart>) {
-  const marks = part.weeks.map(({ week, date }) => ({ mark: 'to do' as const, key: `${date}/${week}` }));
+  const feet = part.weeks.map(({ date, easy }) => ({ key: date, easy }));
   return (
     <LeafFrame book={book} leaf={leaf}>
       <p class="booklet-title">{part.title}</p>
       <h1 id={`${leaf.id}-head`}>{part.client}</h1>
       <div class="six-weeks">
-        <Tally marks={marks} label="" />
+        <WeekFeet weeks={feet} />
       </div>
       <p class="programme">{part.programme}</p>
       <p class="dates">{part.dates}</p>

@@ -14,9 +14,9 @@ export interface LeafProps {
 
 export function Way({ to, children }: { readonly to: string; readonly children: ComponentChildren }) {
   return (
-    <a class="way" href={`#${to}`}>
-      {children}
-    </a>
+    <li>
+      <a href={`#${to}`}>{children}</a>
+    </li>
   );
 }
 
@@ -50,7 +50,7 @@ export function LeafFrame({ book, leaf, where, ways, children }: LeafProps) {
         </header>
         {children}
         <footer>
-          {ways ? <p class="ways">{ways}</p> : null}
+          {ways ? <ul class="ways">{ways}</ul> : null}
           <BackAndOn book={book} leaf={leaf} />
         </footer>
       </div>

@@ -58,6 +58,20 @@ export function drawMark(mark: Mark, index: number, key: string): Drawn {
   }
 }
 
+/** One foot a week in a single row, for the cover; the easier weeks stand apart. */
+export function WeekFeet({ weeks }: { readonly weeks: readonly { readonly key: string; readonly easy: boolean }[] }) {
+  let x = 4;
+  const feet = weeks.map(({ key, easy }, i) => {
+    x += i === 0 ? 0 : STEP + (easy ? STEP : 0);
+    return stroke(x, U, FOOT, leanOf(key));
+  });
+  return (
+    <svg class="tally" aria-hidden="true" width={round(x + 8)} height={U} viewBox={`0 0 ${round(x + 8)} ${U}`}>
+      <path class="foot" d={feet.join('')} />
+    </svg>
+  );
+}
+
 export interface TallyProps {
   readonly marks: readonly { readonly mark: Mark; readonly key: string }[];
   /** What is read aloud; empty where the words stand beside it. */

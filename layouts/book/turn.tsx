@@ -92,8 +92,13 @@ function Doses({ book, cell }: { readonly book: Book; readonly cell: Cell }) {
 /** How it is done, in the order it matters: effort, tempo, sides, the circuit, rest. */
 function Manner({ row, cell }: { readonly row: SessionRow; readonly cell: Cell }) {
   const tempo = cell.tempo === '' ? '' : `${cell.tempo.slice(0, 1).toUpperCase()}${cell.tempo.slice(1)}.`;
-  const said = [cell.effort, tempo, row.sides, row.group, row.rest].filter((text) => text !== '');
-  return <p class="manner">{said.join(' ')}</p>;
+  const said = [tempo, row.sides, row.group, row.rest].filter((text) => text !== '');
+  return (
+    <div class="manner">
+      {cell.effort === '' ? null : <p class="effort">{cell.effort}</p>}
+      {said.length === 0 ? null : <p>{said.join(' ')}</p>}
+    </div>
+  );
 }
 
 export interface TurnProps {
@@ -114,13 +119,12 @@ export function TurnLeaf({ book, leaf, day, turn, place }: TurnProps) {
       leaf={leaf}
       where={
         <p class="where">
-          <a href={`#${day.id}`}>{day.session.title}</a>, {labels.week.toLocaleLowerCase(book.booklet.language)}{' '}
-          {day.head.week} <span class="beside">{`${labels.exercise} ${place} ${labels.of} ${day.turns.length}`}</span>
+          {day.session.title}, {labels.week.toLocaleLowerCase(book.booklet.language)} {day.head.week}{' '}
+          <span class="beside">{`${labels.exercise} ${place} ${labels.of} ${day.turns.length}`}</span>
         </p>
       }
       ways={
         <>
-          <Way to="safety">{book.words.somethingHurts}</Way>
           {book.exercises.has(cell.exercise) ? (
             <Way to={exerciseLeafId(cell.exercise)}>{labels['whole-exercise']}</Way>
           ) : null}
@@ -141,6 +145,9 @@ export function TurnLeaf({ book, leaf, day, turn, place }: TurnProps) {
         ))}
       </ol>
       <Easier book={book} row={row} week={day.head.week} />
+      <p class="ways hurts">
+        <a href="#safety">{book.words.somethingHurts}</a>
+      </p>
       {stop.length === 0 ? null : (
         <div class="stop">
           <h3>{labels.stop}</h3>
