@@ -1,0 +1,58 @@
+/** The fixed prose of a booklet, part by part: what a language must supply. Which part comes where is the composer's business. */
+import type { ExercisePart, HowToPart } from '../model/booklet.js';
+
+/** Names said in many sentences. */
+export interface WhoIsWho {
+  readonly client: string;
+  readonly coach: string;
+  /** As the studio gives it: `999`. */
+  readonly emergencyNumber: string;
+  /** The day of the build, `24 November 2026`. */
+  readonly date: string;
+  readonly weeks: number;
+}
+
+export interface BookletWords {
+  readonly title: string;
+  /** For the document's own information. */
+  readonly documentTitle: (client: string, weeks: number, from: string) => string;
+  readonly edition: (edition: number) => string;
+  readonly studioAt: (studio: string, place: string) => string;
+  /** In full: the front page carries it. */
+  readonly notMedical: (who: WhoIsWho) => string;
+  /** In one line: every session carries it. */
+  readonly sessionSafety: (who: WhoIsWho) => string;
+
+  readonly howToTitle: string;
+  readonly howTo: (who: WhoIsWho, example: string) => readonly string[];
+  readonly key: HowToPart['key'];
+
+  readonly safetyTitle: string;
+  readonly emergencyTitle: string;
+  readonly emergency: readonly string[];
+  readonly call: (number: string) => string;
+  readonly painTitle: string;
+  readonly pain: (who: WhoIsWho) => readonly { readonly degree: string; readonly text: string }[];
+  readonly safety: (who: WhoIsWho) => readonly string[];
+  /** Said before the client's own cautions, in the coach's words. */
+  readonly forYou: (words: string) => string;
+
+  readonly calendarTitle: (weeks: number) => string;
+  readonly weekLabel: (week: number) => string;
+
+  readonly sessionTitle: (id: string, name: string) => string;
+  /** The same session a second time in one week. */
+  readonly again: (title: string) => string;
+  readonly minutes: (least: number, most: number) => string;
+  readonly warmUp: (minutes: number, names: readonly string[]) => readonly string[];
+  /** `Before the goblet squat, one lighter set: 12 kg × 5.` */
+  readonly warmUpSet: (name: string, doses: readonly { readonly weeks: string; readonly dose: string }[]) => string;
+  readonly coolDown: (minutes: number) => readonly string[];
+
+  readonly sections: Readonly<Record<ExercisePart['sections'][number]['name'], string>>;
+  readonly stopTitle: string;
+  readonly quoted: (spoken: string) => string;
+
+  readonly recordTitle: string;
+  readonly record: (who: WhoIsWho) => readonly string[];
+}

@@ -1,0 +1,112 @@
+/**
+ * What a language must be able to say before a booklet can be made in it. A language is one object of this type, so that
+ * one which lacks a sentence does not compile. Arguments are figures and texts already said; a language orders and bends them.
+ */
+import type { BookletLabel } from '../model/booklet.js';
+import type { Weekday } from '../model/day.js';
+import type { Cause } from '../model/exercise.js';
+import type { KitKind } from '../model/kit.js';
+import type { TempoStep } from '../model/programme.js';
+import type { MassUnit } from '../model/quantity.js';
+import type { BookletWords } from './booklet-words.js';
+import type { ReasonWords } from './reason-words.js';
+import type { WhyWords } from './why-words.js';
+
+export interface DateParts {
+  readonly weekday: Weekday;
+  /** 1 to 31. */
+  readonly day: number;
+  /** 1 to 12. */
+  readonly month: number;
+  readonly year: number;
+}
+
+/** Dates come from the catalogue and not from the machine, whose own tables differ from one to the next. */
+export interface DateWords {
+  /** `Mon 4 Jan`, held on one line. */
+  readonly short: (date: DateParts) => string;
+  /** `4 January 2027`. */
+  readonly full: (date: DateParts) => string;
+  /** `4 January to 14 February 2027`. */
+  readonly span: (from: DateParts, to: DateParts) => string;
+}
+
+export interface LoadWords {
+  /** As read aloud: `16 kilograms`. */
+  readonly spokenUnit: Readonly<Record<MassUnit, (figure: string) => string>>;
+  /** `2 times 16 kilograms`, as read aloud. */
+  readonly spokenPair: (count: string, load: string) => string;
+  /** One item of kit by its kind, where its mass is not named: `bar`. */
+  readonly kind: Readonly<Record<KitKind, string>>;
+  /** `bar and 2 × 10 kg`. */
+  readonly pieces: (first: string, rest: readonly string[]) => string;
+}
+
+export interface DoseWords {
+  readonly reps: (count: string) => string;
+  readonly seconds: (count: string) => string;
+  readonly metres: (count: string) => string;
+  readonly spokenReps: (count: string) => string;
+  readonly spokenSeconds: (count: string) => string;
+  readonly spokenMetres: (count: string) => string;
+  readonly sets: (count: number) => string;
+  readonly rounds: (count: number) => string;
+  readonly eachSide: (dose: string) => string;
+  /** `10 min: 8 every minute`. */
+  readonly every: (minutes: string, reps: string, everySeconds: number) => string;
+  /** `15 main + 5 next up`. */
+  readonly mainNext: (main: string, next: string) => string;
+  /** `1-2-3, 4 times through`. */
+  readonly steps: (reps: string, times: number) => string;
+  /** One dose with how many sets of it: `16 kg × 8, 3 sets`. */
+  readonly withSets: (dose: string, sets: number) => string;
+}
+
+/** The short lines beside an exercise. */
+export interface SetWords {
+  /** `Leave 2 in reserve.` `most` differs from `least` where the plan asks for something between. */
+  readonly effort: (least: number, most: number) => string;
+  readonly tempo: Readonly<Record<TempoStep, string>>;
+  readonly rest: (seconds: number) => string;
+  readonly leftFirst: string;
+  readonly rightFirst: string;
+  readonly inTurn: string;
+  readonly turnAbout: (
+    rounds: readonly { readonly weeks: string; readonly rounds: number }[],
+    names: readonly string[],
+  ) => string;
+  /** `First set: try the 20 kg for 4.` */
+  readonly tryLoad: (load: string, amount: string) => string;
+  readonly tryVersion: (name: string, dose: string) => string;
+  readonly gateNeeds: (dose: string, weeks: string, left: number) => string;
+  readonly gateStill: (week: number) => string;
+  readonly otherwise: (dose: string) => string;
+  /** Added to a dose of another version: `Box squat, 16 kg × 8`. */
+  readonly versionDose: (name: string, dose: string) => string;
+  readonly feelerIntro: (set: string) => string;
+  /** `6 or more left`; `most` 99 has no end. */
+  readonly felt: (least: number, most: number) => string;
+  readonly stillToFind: string;
+  readonly optional: string;
+  /** `weeks 3 and 4`. */
+  readonly weekList: (weeks: readonly number[]) => string;
+  /** A name as it stands inside a sentence: `goblet squat`. */
+  readonly inSentence: (name: string) => string;
+}
+
+export interface Catalogue {
+  /** BCP 47. */
+  readonly language: string;
+  readonly labels: Readonly<Record<BookletLabel, string>>;
+  readonly dates: DateWords;
+  readonly loads: LoadWords;
+  readonly doses: DoseWords;
+  readonly sets: SetWords;
+  readonly booklet: BookletWords;
+  /** `when the knee is sore`: what an easier version is for. */
+  readonly causes: (causes: readonly Cause[]) => string;
+  /** The same for a harder one: `for more load`. */
+  readonly harderCauses: (causes: readonly Cause[]) => string;
+  readonly reasons: ReasonWords;
+  readonly why: WhyWords;
+}

@@ -1,0 +1,84 @@
+/** English for the rules outside the walk. */
+import type { BlockRuleName } from './reason-words.js';
+import { both, clause, type Figure, only, type RuleWords } from './rule-words.js';
+
+/** The rule's own value where the reason carries it. */
+const held = (f: Figure, otherwise: string): string => f('value') || otherwise;
+
+export const englishBlock: Readonly<Record<BlockRuleName, RuleWords>> = {
+  'adult-from': only((f) => `Nobody under ${held(f, '18')} is planned for.`),
+  'between-exercises': only((f) => `From one exercise to the next: ${held(f, '20 s')}.`),
+  'ceiling-arms': only((f) => `Arms overhead need a clear height of ${held(f, '2300 mm')}.`),
+  'ceiling-load': only((f) => `A load overhead needs a clear height of ${held(f, '2500 mm')}.`),
+  'change-of-bell': only((f) => `Changing one bell for another: ${held(f, '15 s')}.`),
+  'circuit-reserve': both(
+    'In a circuit one more rep is left in reserve: the next row comes before the breath is back.',
+    'Turn about is tiring, so stop one rep sooner.',
+  ),
+  'clearance-holds': only('A clearance must reach to the end of the block, and be no older than a year by then.'),
+  'cool-down-older': both(
+    'An older client, or one with blood pressure to mind, gets a cool-down.',
+    'Take your time to cool down.',
+  ),
+  'down-or-up': only((f) => `Down to the floor, or up from it: ${held(f, '20 s')}.`),
+  'easy-week-sets': both(
+    'An easy week has fewer sets than the last work week.',
+    'An easier week: fewer sets, on purpose.',
+  ),
+  'feeler-rise': both(
+    'A feeler set leads at most one load above the one just felt.',
+    'After a feeler set, go up by one weight at most.',
+  ),
+  'first-weeks': only((f) => `The first ${held(f, '2 weeks')} of a first block are kept gentle.`),
+  'floor-alone': both(
+    (f) => `Training alone: never fewer than ${f('floor') || held(f, '2')} in reserve.`,
+    'At home you always stop with good reps left.',
+  ),
+  'floor-first-weeks': both(
+    (f) => `First weeks of a first block: never fewer than ${f('floor') || held(f, '4')} in reserve.`,
+    'The first two weeks are gentle, on purpose.',
+  ),
+  'floor-novice': both(
+    (f) => `Still new to training: never fewer than ${f('floor') || held(f, '3')} in reserve.`,
+    'New to this: stop while it still looks good.',
+  ),
+  'floor-older': both(
+    (f) => `From 65: never fewer than ${f('floor') || held(f, '3')} in reserve.`,
+    'Stop while it still looks good.',
+  ),
+  'gain-cautioned': only('A caution is met on this pattern: no gain in strength is counted on.'),
+  'gain-novice': only((f) => `A novice is taken to gain ${f('gain') || held(f, '1 %')} in a work week.`),
+  'gain-trained': only((f) => `A trained client is taken to gain ${f('gain') || held(f, '0.5 %')} in a work week.`),
+  'new-movement-lighter': both(
+    'A movement new to the client starts one load lighter than its relative would allow.',
+    'New to you, so it starts one weight lighter.',
+  ),
+  'older-from': only((f) => `From ${held(f, '65')} a client counts as older.`),
+  'pause-seconds': only((f) => `A pause at the bottom lasts at least ${held(f, '2 s')}.`),
+  'put-down': only((f) => `Putting a load down and picking it up again: ${held(f, '5 s')} a set.`),
+  're-plating': only((f) => `Changing the plates of a handle or bar: ${held(f, '60 s')}.`),
+  'screening-holds': only((f) => `Screening answers older than ${held(f, '365 days')} are asked again.`),
+  'seconds-a-rep': only((f) => `A controlled rep takes ${held(f, '3 s')} where the tempo says nothing.`),
+  'side-gap-told': both(
+    (f) =>
+      `The sides differ${clause(f('gap'), (gap) => ` by ${gap}`)}${clause(f('weaker'), (side) => `; the ${side} is the weaker`)}. Both do what the weaker can.`,
+    'Your weaker side goes first and sets the number for both.',
+  ),
+  'side-gap-why': only(
+    (f) => `The sides differ${clause(f('gap'), (gap) => ` by ${gap}`)}, which is a lot. Ask why before you load it.`,
+  ),
+  'sign-off-lapses': only((f) => `A sign-off not used for ${held(f, '84 days')} must be seen again.`),
+  'slow-lowering-seconds': only((f) => `A slow lowering takes at least ${held(f, '4 s')}.`),
+  'tempo-slow-lowering': only((f) => `A slow lowering leaves ${held(f, '80 %')} of the reps.`),
+  'tempo-slow-with-a-pause': only((f) => `A slow lowering and a pause leave ${held(f, '70 %')} of the reps.`),
+  'warm-up': both((f) => `The warm-up takes ${held(f, '5 minutes')}.`, 'Warm up every time.'),
+  'warm-up-load': both(
+    'One lighter set comes before the first heavy one, at up to three quarters of its load.',
+    'One lighter set first, to get the feel.',
+  ),
+  'warm-up-older': both(
+    (f) => `An older client, or one with blood pressure to mind, warms up for ${held(f, '8 minutes')}.`,
+    'Take your time to warm up.',
+  ),
+  'weak-reserve': only((f) => `A reserve above ${held(f, '5')} is a rough guess, so the test is weak evidence.`),
+};

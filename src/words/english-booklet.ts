@@ -1,0 +1,111 @@
+/** English for the fixed prose of a booklet. Safety sentences here are the product's own and are not to be softened. */
+import type { BookletWords, WhoIsWho } from './booklet-words.js';
+import { listed } from './english-sets.js';
+import { NO_BREAK, unbroken } from './spacing.js';
+
+const lower = (names: readonly string[]): string => listed(names);
+
+const notMedical = (who: WhoIsWho): string =>
+  `This booklet is not medical advice and does not take its place. ${who.coach} wrote it for ${who.client} alone, from what was known on ${who.date}. If your health or your medicines change, or you are not sure, ask your doctor, midwife or physiotherapist before you train. What they tell you comes before anything printed here.`;
+
+export const englishBooklet: BookletWords = {
+  title: 'Your booklet',
+  documentTitle: (client, weeks, from) => `${client}: ${weeks} weeks from ${from}`,
+  edition: (edition) => (edition === 0 ? 'Draft, not issued' : `Edition${NO_BREAK}${edition}`),
+  studioAt: (studio, place) => (place === '' ? studio : `${studio}, ${place}`),
+  notMedical,
+  sessionSafety: (who) =>
+    `Not medical advice. Pain of 4 or more out of 10: leave it and tell ${who.coach}. Signs on the emergency page: stop and call ${who.emergencyNumber}.`,
+
+  howToTitle: 'How to use this booklet',
+  howTo: (who, example) => [
+    `Do the sessions in order. Missed one? Do it next; never two in one day.`,
+    `Each session shows its ${who.weeks} weeks side by side. Find this week, and work down the page.`,
+    ...(example === '' ? [] : [`${example} is one set: the load first, then the reps.`]),
+    `Leave 2 in reserve means: stop while 2 more good reps are left. Good means just like the first ones. Less than you had planned is fine; a grinding rep is not.`,
+    `Where the numbers go up there is a First line. If you have not done what it says, do the Otherwise line.`,
+    `Feels wrong today? Take the easier way under the exercise. It counts just the same.`,
+    `After each set make one stroke. Phone flat? A pencil here counts just the same.`,
+  ],
+  key: [
+    { mark: 'to do', text: 'Foot = to do.' },
+    { mark: 'done', text: 'Stroke = done.' },
+    { mark: 'easier', text: 'e = done, easier.' },
+    { mark: 'left out', text: 'Empty = left out.' },
+    { mark: 'extra', text: '+ = extra.' },
+  ],
+
+  safetyTitle: 'Before anything else',
+  emergencyTitle: 'Stop at once and call for help',
+  emergency: [
+    'Pain, pressure or tightness in your chest, jaw or arm.',
+    'You faint, or are about to.',
+    'A sudden, severe headache.',
+    'Weakness on one side of your face or body, or you cannot speak clearly.',
+    'New numbness, or you lose control of your bladder or bowel.',
+    'Breathlessness far beyond what the work explains.',
+    'A swollen, painful calf.',
+  ],
+  call: (number) => `Call ${number}. Do not train on, and do not wait to see whether it passes.`,
+  painTitle: 'Pain, from 0 (none) to 10 (the worst you can think of)',
+  pain: (who) => [
+    { degree: '0 to 2', text: 'Carry on, gently.' },
+    { degree: '3', text: 'Take the easier way.' },
+    { degree: '4 and over', text: `Leave this exercise out, and tell ${who.coach}.` },
+    { degree: 'Worse next morning', text: 'Step back: the easier way next time. Tell your coach.' },
+  ],
+  safety: (who) => [
+    notMedical(who),
+    `Your physiotherapist or doctor gave you other limits for pain? Theirs hold. Tell ${who.coach}.`,
+    `Ask first, before you begin or go on, if you are ill, have been in hospital, are or may be pregnant, or have new symptoms. Do not train with a fever.`,
+    `This booklet was made for ${who.client}. Nobody else should train from it.`,
+    `Clear the floor. Wear shoes that grip, or bare feet. Water within reach, and a phone.`,
+    `Keep breathing. Never hold your breath to force a rep.`,
+    `Bells go by the floor, never from hand to hand. If a bell slips, let it go and step away.`,
+    `A partner watches, counts and speaks. No hands-on help.`,
+    `Where local rules say who may give exercise to whom, those rules hold.`,
+  ],
+  forYou: (words) => `For you: ${words}`,
+
+  calendarTitle: (weeks) => `Your ${weeks} weeks`,
+  weekLabel: (week) => `Week${NO_BREAK}${week}`,
+
+  sessionTitle: (id, name) =>
+    name === '' || name.toUpperCase() === id.toUpperCase()
+      ? `Session${NO_BREAK}${id}`
+      : `Session${NO_BREAK}${id}: ${name}`,
+  again: (title) => `${title}, again`,
+  minutes: (least, most) =>
+    least === most ? `About ${unbroken(`${least} minutes`)}.` : `About ${least} to ${unbroken(`${most} minutes`)}.`,
+  warmUp: (minutes, names) => [
+    `${unbroken(`${minutes} minutes`)}. Walk or march until you are warm and breathing a little faster.`,
+    ...(names.length === 0
+      ? []
+      : [`Then rehearse with nothing in your hands, small and slow, 6 of each: ${lower(names)}.`]),
+  ],
+  warmUpSet: (name, doses) =>
+    `Before the ${name}, one lighter set: ${doses.map(({ weeks, dose }) => (weeks === '' ? dose : `${dose} in ${weeks}`)).join('; ')}.`,
+  coolDown: (minutes) => [
+    `${unbroken(`${minutes} minutes`)}. Walk slowly until your breath is quiet, then let your arms and legs hang loose.`,
+  ],
+
+  sections: {
+    'set-up': 'Set-up',
+    'pick up': 'Pick up',
+    'put down': 'Put down',
+    cues: 'Cues',
+    breath: 'Breath',
+    faults: 'You see, you say',
+    easier: 'Easier',
+    harder: 'Harder',
+    partner: 'Your partner',
+  },
+  stopTitle: 'Stop if',
+  quoted: (spoken) => (spoken === '' ? '' : `‘${spoken}’`),
+
+  recordTitle: 'What you noticed',
+  record: (who) => [
+    `After each session: the date, how hard it was from 0 to 10, and a word on what felt light, heavy or sore.`,
+    `Bring it to ${who.coach}, or send it. It makes your next booklet better.`,
+  ],
+};

@@ -1,0 +1,195 @@
+/** English for doses, loads and the short lines beside an exercise. */
+import type { Cause } from '../model/exercise.js';
+import type { DateParts, DateWords, DoseWords, LoadWords, SetWords } from './catalogue.js';
+import { NO_BREAK, unbroken } from './spacing.js';
+
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+] as const;
+const WEEKDAYS = { 1: 'Mon', 2: 'Tue', 3: 'Wed', 4: 'Thu', 5: 'Fri', 6: 'Sat', 7: 'Sun' } as const;
+
+const monthOf = (date: DateParts): string => MONTHS[date.month - 1] ?? '';
+const dayAndMonth = (date: DateParts): string => `${date.day}${NO_BREAK}${monthOf(date)}`;
+
+export const englishDates: DateWords = {
+  short: (date) => unbroken(`${WEEKDAYS[date.weekday]} ${date.day} ${monthOf(date).slice(0, 3)}`),
+  full: (date) => `${dayAndMonth(date)} ${date.year}`,
+  span: (from, to) => {
+    const start = from.year === to.year ? dayAndMonth(from) : `${dayAndMonth(from)} ${from.year}`;
+    return `${start} to ${dayAndMonth(to)} ${to.year}`;
+  },
+};
+
+/** `a`, `a and b`, `a, b and c`. */
+export function listed(items: readonly string[], word = 'and'): string {
+  const last = items.at(-1) ?? '';
+  return items.length < 2 ? last : `${items.slice(0, -1).join(', ')} ${word} ${last}`;
+}
+
+const counted = (count: number | string, one: string, many: string): string =>
+  `${count}${NO_BREAK}${String(count) === '1' ? one : many}`;
+
+export const englishLoads: LoadWords = {
+  spokenUnit: {
+    kg: (figure) => (figure === '1' ? '1 kilogram' : `${figure} kilograms`),
+    lb: (figure) => (figure === '1' ? '1 pound' : `${figure} pounds`),
+  },
+  spokenPair: (count, load) => `${count} times ${load}`,
+  kind: {
+    bell: 'bell',
+    dumbbell: 'dumbbell',
+    handle: 'handle',
+    bar: 'bar',
+    plate: 'plate',
+    band: 'band',
+    bench: 'bench',
+    step: 'step',
+    chair: 'chair',
+    wall: 'wall',
+    mat: 'mat',
+    box: 'box',
+  },
+  pieces: (first, rest) => (rest.length === 0 ? first : `${first} and ${rest.join(', ')}`),
+};
+
+export const englishDoses: DoseWords = {
+  reps: (count) => counted(count, 'rep', 'reps'),
+  seconds: (count) => `${count}${NO_BREAK}s`,
+  metres: (count) => `${count}${NO_BREAK}m`,
+  spokenReps: (count) => (count === '1' ? '1 rep' : `${count} reps`),
+  spokenSeconds: (count) => (count === '1' ? '1 second' : `${count} seconds`),
+  spokenMetres: (count) => (count === '1' ? '1 metre' : `${count} metres`),
+  sets: (count) => counted(count, 'set', 'sets'),
+  rounds: (count) => counted(count, 'round', 'rounds'),
+  eachSide: (dose) => `${dose} each side`,
+  every: (minutes, reps, everySeconds) =>
+    `${minutes}${NO_BREAK}min: ${reps} every ${everySeconds === 60 ? 'minute' : `${everySeconds}${NO_BREAK}s`}`,
+  mainNext: (main, next) => `${main} with the main bell, then ${next} with the next up`,
+  steps: (reps, times) => `${reps}, ${times} times through`,
+  withSets: (dose, sets) => `${dose}, ${counted(sets, 'set', 'sets')}`,
+};
+
+/** `weeks 1 to 4 and 6`; neighbours are joined. */
+function weekList(weeks: readonly number[]): string {
+  const runs: { from: number; to: number }[] = [];
+  for (const week of weeks) {
+    const run = runs.at(-1);
+    if (run && run.to === week - 1) run.to = week;
+    else runs.push({ from: week, to: week });
+  }
+  const parts = runs.flatMap(({ from, to }) =>
+    to === from ? [`${from}`] : to === from + 1 ? [`${from}`, `${to}`] : [`${from} to ${to}`],
+  );
+  return `${weeks.length === 1 ? 'week' : 'weeks'}${NO_BREAK}${listed(parts)}`;
+}
+
+function rest(seconds: number): string {
+  if (seconds === 0) return 'No rest: straight on.';
+  if (seconds < 120) return `Rest ${counted(seconds, 'second', 'seconds')}.`;
+  const minutes = Math.floor(seconds / 60);
+  const over = seconds % 60;
+  if (over === 0) return `Rest ${counted(minutes, 'minute', 'minutes')}.`;
+  return `Rest ${counted(minutes, 'minute', 'minutes')} ${counted(over, 'second', 'seconds')}.`;
+}
+
+const lowerFirst = (name: string): string => {
+  const [first = '', second = ''] = Array.from(name);
+  // A name such as `RDL` or one from another alphabet is left alone.
+  const initialism =
+    second !== '' && second === second.toLocaleUpperCase('en') && second !== second.toLocaleLowerCase('en');
+  return initialism ? name : first.toLocaleLowerCase('en') + name.slice(first.length);
+};
+
+export const englishSets: SetWords = {
+  effort: (least, most) => (least === most ? `Leave ${least} in reserve.` : `Leave ${least} to ${most} in reserve.`),
+  tempo: {
+    normal: '',
+    'slow lowering': 'slow on the way down',
+    'slow with a pause': 'slow on the way down, then a pause',
+  },
+  rest,
+  leftFirst: 'Left first, then right.',
+  rightFirst: 'Right first, then left.',
+  inTurn: 'Left and right in turn.',
+  turnAbout: (rounds, names) => {
+    const order = names.map((name, i) => (i === 0 ? lowerFirst(name) : `then ${lowerFirst(name)}`)).join(', ');
+    const [first, ...others] = rounds;
+    const how =
+      first === undefined || others.length === 0
+        ? `${counted(first?.rounds ?? 1, 'round', 'rounds')}`
+        : rounds.map((one) => `${counted(one.rounds, 'round', 'rounds')} in ${one.weeks}`).join(', ');
+    return names.length === 1
+      ? `Round and round: ${how}.`
+      : `Turn about: ${order}. ${how.slice(0, 1).toUpperCase()}${how.slice(1)}.`;
+  },
+  tryLoad: (load, amount) => `First set: try the ${load} for ${amount}.`,
+  tryVersion: (name, dose) => `First set: try the ${lowerFirst(name)}, ${dose}.`,
+  gateNeeds: (dose, weeks, left) => `First do every set of ${dose} in ${weeks}. Each with ${left} left.`,
+  gateStill: (week) => `Only if you went up in week${NO_BREAK}${week}.`,
+  otherwise: (dose) => `Otherwise: ${dose}.`,
+  versionDose: (name, dose) => `${name}, ${dose}`,
+  feelerIntro: (set) => `Feeler set: ${set}. Then ask: how many more good ones?`,
+  felt: (least, most) =>
+    most >= 99
+      ? `${least} or more left`
+      : least === most
+        ? `${least === 0 ? 'none' : least} left`
+        : `${least} to ${most} left`,
+  stillToFind: 'Use the load your feeler set gave you.',
+  optional: 'Only if you feel fresh.',
+  weekList,
+  inSentence: lowerFirst,
+};
+
+const CAUSES: Readonly<Record<Cause, string>> = {
+  load: 'the load is too much',
+  range: 'the depth or reach is too much',
+  balance: 'your balance goes',
+  speed: 'it goes too fast',
+  floor: 'getting down to the floor is hard',
+  kit: 'the kit is not to hand',
+  neck: 'your neck is sore',
+  shoulder: 'your shoulder is sore',
+  elbow: 'your elbow is sore',
+  wrist: 'your wrist is sore',
+  hand: 'your hand is sore',
+  'upper back': 'your upper back is sore',
+  'lower back': 'your lower back is sore',
+  hip: 'your hip is sore',
+  knee: 'your knee is sore',
+  ankle: 'your ankle is sore',
+  foot: 'your foot is sore',
+  'pelvic floor': 'you feel heaviness or a leak',
+  belly: 'your belly pushes out or feels sore',
+};
+
+export const englishCauses = (causes: readonly Cause[]): string =>
+  causes.length === 0
+    ? ''
+    : `when ${listed(
+        causes.map((cause) => CAUSES[cause]),
+        'or',
+      )}`;
+
+const HARDER: Readonly<Partial<Record<Cause, string>>> = {
+  load: 'more load',
+  range: 'more depth or reach',
+  balance: 'more balance',
+  speed: 'more speed',
+};
+
+export function englishHarderCauses(causes: readonly Cause[]): string {
+  const told = causes.flatMap((cause) => HARDER[cause] ?? []);
+  return told.length === 0 ? '' : `for ${listed(told)}`;
+}

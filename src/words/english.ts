@@ -1,0 +1,80 @@
+/** English, British. The first language, and the one spoken where a client's own has no catalogue. */
+import type { Catalogue } from './catalogue.js';
+import { englishBlock } from './english-block.js';
+import { englishBooklet } from './english-booklet.js';
+import {
+  englishCauses,
+  englishDates,
+  englishDoses,
+  englishHarderCauses,
+  englishLoads,
+  englishSets,
+} from './english-sets.js';
+import { englishTellings, englishWalk } from './english-walk.js';
+import { NO_BREAK } from './spacing.js';
+
+export const english: Catalogue = {
+  language: 'en-GB',
+  labels: {
+    week: 'Week',
+    session: 'Session',
+    exercise: 'Exercise',
+    set: 'Set',
+    of: 'of',
+    page: 'Page',
+    stop: 'Stop',
+    easier: 'Easier',
+    why: 'Why this',
+    otherwise: 'Otherwise',
+    needs: 'First',
+    'easy-week': 'Easier week',
+    'to-do': 'to do',
+    done: 'done',
+    left: 'Left',
+    right: 'Right',
+    contents: 'Contents',
+    'warm-up': 'Warm-up',
+    'cool-down': 'Cool-down',
+    reserve: 'Left in reserve',
+    rest: 'Rest',
+    'you-see': 'You see',
+    say: 'You say',
+    'if-it-felt': 'How many more good ones',
+    use: 'Then use',
+    'whole-exercise': 'The whole exercise',
+    'whole-week': 'The whole week',
+    next: 'Next',
+    previous: 'Back',
+    notes: 'Notes',
+  },
+  dates: englishDates,
+  loads: englishLoads,
+  doses: englishDoses,
+  sets: englishSets,
+  booklet: englishBooklet,
+  causes: englishCauses,
+  harderCauses: englishHarderCauses,
+  reasons: { walk: englishWalk, block: englishBlock, tellings: englishTellings },
+  why: {
+    block: (client, programme, from) => `${client}, ${programme}, from ${from}`,
+    session: (week, session, date, minutes) => `Week ${week}, session ${session}, ${date}, ${minutes} minutes`,
+    easyWeek: 'easier week',
+    row: (exercise, doses) => `${exercise}: ${doses}`,
+    because: 'because',
+    with: (inputs) => `with ${inputs}`,
+    source: (rule, source, confidence) => `[${rule}; ${source}; ${confidence}]`,
+    next: (option, predicted) =>
+      predicted === '' ? `Why not ${option}?` : `Why not ${option} (${predicted} to failure there)?`,
+    open: 'Open: it may come next.',
+    capacity: (side, figure, equation, confidence) => `capacity${side}: ${figure} (${equation}, ${confidence})`,
+    sides: { left: `, left`, right: `, right`, both: '' },
+    confidence: { measured: 'measured', estimated: 'estimated', weak: 'weak' },
+    feeler: 'No load is claimed yet: a feeler set finds it.',
+    trimmed: (row, sets, whole) =>
+      whole ? `Left out for time: ${row}.` : `Cut for time: ${row}, ${sets}${NO_BREAK}${sets === 1 ? 'set' : 'sets'}.`,
+    findings: 'Worth knowing',
+    finding: (where, says) => (where === '' ? says : `${where}: ${says}`),
+    relaxed: (rules) => `Relaxed to find anything at all: ${rules}.`,
+    overridden: (value, reason) => `Your own value, ${value}: ${reason}`,
+  },
+};

@@ -1,0 +1,122 @@
+/**
+ * The rules a reason may name, and what a language must say for each. The engine's rulebook and this list are held
+ * equal by a test: words may not read the engine, and a rule without a sentence would be a number nobody can explain.
+ */
+
+import type { RuleWords } from './rule-words.js';
+
+export const WALK_RULES = [
+  'walk-asked',
+  'walk-back-up',
+  'walk-below-tested',
+  'walk-big-step',
+  'walk-bodyweight-version-first',
+  'walk-bottom-and-asked',
+  'walk-bottom-and-floor',
+  'walk-derived',
+  'walk-earned-at-top',
+  'walk-earned-once',
+  'walk-earned-reserve',
+  'walk-earned-reset',
+  'walk-earned-twice',
+  'walk-easier-version',
+  'walk-easy-asked',
+  'walk-easy-cap',
+  'walk-easy-depth',
+  'walk-easy-least',
+  'walk-easy-one-fewer',
+  'walk-easy-week',
+  'walk-fewer-reps',
+  'walk-fewest',
+  'walk-floor',
+  'walk-gain',
+  'walk-gate-once',
+  'walk-half-reps',
+  'walk-harder-version',
+  'walk-heavier-first',
+  'walk-held',
+  'walk-held-reps',
+  'walk-lower-load',
+  'walk-more-reps-first',
+  'walk-nearest-asked',
+  'walk-new-is-lighter',
+  'walk-no-trial-after-gate',
+  'walk-range',
+  'walk-slower',
+  'walk-slower-earned',
+  'walk-slower-leaves-floor',
+  'walk-small-step',
+  'walk-small-step-size',
+  'walk-tempi-used-up',
+  'walk-tempo-factor',
+  'walk-tempo-reset',
+  'walk-tolerance',
+  'walk-trial',
+  'walk-trial-allowed',
+  'walk-trial-closes',
+  'walk-trial-in-range',
+  'walk-trial-margin',
+  'walk-trial-once-a-week',
+  'walk-trial-two-sets',
+  'walk-trial-waits',
+  'walk-version-trial',
+  'walk-volume',
+  'walk-volume-first',
+  'walk-volume-one-rep',
+  'walk-volume-share',
+  'walk-weak-above',
+  'walk-weak-no-rise',
+  'walk-weak-twice',
+] as const;
+
+export const BLOCK_RULES = [
+  'adult-from',
+  'between-exercises',
+  'ceiling-arms',
+  'ceiling-load',
+  'change-of-bell',
+  'circuit-reserve',
+  'clearance-holds',
+  'cool-down-older',
+  'down-or-up',
+  'easy-week-sets',
+  'feeler-rise',
+  'first-weeks',
+  'floor-alone',
+  'floor-first-weeks',
+  'floor-novice',
+  'floor-older',
+  'gain-cautioned',
+  'gain-novice',
+  'gain-trained',
+  'new-movement-lighter',
+  'older-from',
+  'pause-seconds',
+  'put-down',
+  're-plating',
+  'screening-holds',
+  'seconds-a-rep',
+  'side-gap-told',
+  'side-gap-why',
+  'sign-off-lapses',
+  'slow-lowering-seconds',
+  'tempo-slow-lowering',
+  'tempo-slow-with-a-pause',
+  'warm-up',
+  'warm-up-load',
+  'warm-up-older',
+  'weak-reserve',
+] as const;
+
+/** What a whole walk tells the coach. */
+export const TELLINGS = ['kit-too-light', 'nothing-climbs', 'range-too-high', 'to-earn-a-try'] as const;
+
+export type WalkRuleName = (typeof WALK_RULES)[number];
+export type BlockRuleName = (typeof BLOCK_RULES)[number];
+export type TellingName = (typeof TELLINGS)[number];
+
+export interface ReasonWords {
+  readonly walk: Readonly<Record<WalkRuleName, RuleWords>>;
+  readonly block: Readonly<Record<BlockRuleName, RuleWords>>;
+  readonly tellings: Readonly<Record<TellingName, RuleWords>>;
+}

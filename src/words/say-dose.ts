@@ -1,0 +1,95 @@
+/** Sets, reps, seconds and metres as said: a row's dose as the coach wrote it, and one set as the client does it. */
+import type { LoadText } from '../model/booklet.js';
+import type { Dose } from '../model/dose.js';
+import type { Range, Tenths } from '../model/quantity.js';
+import { isLoaded, sayLoadAloud, sayLoadText } from './say-load.js';
+import { NO_BREAK } from './spacing.js';
+import type { Speech } from './speech.js';
+
+const rangeText = (range: Range): string => (range.min === range.max ? `${range.min}` : `${range.min}–${range.max}`);
+
+/** `3 × 8–12 each side`, `10 min: 8 every minute`. */
+export function sayDose(dose: Dose, speech: Speech): string {
+  const { doses } = speech.words;
+  const times = (sets: number, amount: string, eachSide: boolean): string => {
+    const said = speech.hold(`${sets}${NO_BREAK}×${NO_BREAK}${amount}`);
+    return eachSide ? doses.eachSide(said) : said;
+  };
+  switch (dose.kind) {
+    case 'sets':
+      return times(dose.sets, rangeText(dose.reps), dose.eachSide);
+    case 'timed':
+      return times(dose.sets, doses.seconds(rangeText(dose.seconds)), dose.eachSide);
+    case 'distance':
+      return times(dose.sets, doses.metres(rangeText(dose.metres)), dose.eachSide);
+    case 'every':
+      return doses.every(`${dose.minutes}`, `${dose.reps}`, dose.everySeconds);
+    case 'main-next':
+      return doses.mainNext(`${dose.main}`, `${dose.next}`);
+    case 'steps':
+      return doses.steps(dose.reps.join('-'), dose.times);
+    case 'rounds':
+      return doses.rounds(dose.rounds);
+  }
+}
+
+/** How much of it one set is; one of the three is given. */
+export interface Amount {
+  readonly reps?: number;
+  readonly seconds?: number;
+  readonly metres?: number;
+}
+
+/** `8`, `30 s`, `20 m`. */
+export function sayAmount(of: Amount, { words }: Speech): string {
+  if (of.seconds !== undefined) return words.doses.seconds(`${of.seconds}`);
+  if (of.metres !== undefined) return words.doses.metres(`${of.metres}`);
+  return of.reps === undefined ? '' : `${of.reps}`;
+}
+
+/** `8 reps`, `30 s`, `20 m`. */
+export function sayAmountInFull(of: Amount, speech: Speech): string {
+  return of.reps === undefined ? sayAmount(of, speech) : speech.words.doses.reps(`${of.reps}`);
+}
+
+/** `16 kg × 8`, `16 kg, 30 s`, `8 reps`; may break only before the ×. */
+export function saySet(load: LoadText, of: Amount, speech: Speech): string {
+  if (!isLoaded(load)) return sayAmountInFull(of, speech);
+  const amount = sayAmount(of, speech);
+  if (amount === '') return sayLoadText(load);
+  return speech.hold(
+    of.reps === undefined ? `${sayLoadText(load)}, ${amount}` : `${sayLoadText(load)} ×${NO_BREAK}${amount}`,
+  );
+}
+
+/** `16 kilograms, 8 reps`. */
+export function saySetAloud(load: LoadText, of: Amount, speech: Speech): string {
+  const { doses } = speech.words;
+  const amount =
+    of.seconds !== undefined
+      ? doses.spokenSeconds(`${of.seconds}`)
+      : of.metres !== undefined
+        ? doses.spokenMetres(`${of.metres}`)
+        : doses.spokenReps(`${of.reps ?? 0}`);
+  return isLoaded(load) ? `${sayLoadAloud(load, speech)}, ${amount}` : amount;
+}
+
+/** Short lines for a narrow column: `16 kg`, `×8`. */
+export function stackSet(load: LoadText, of: Amount, speech: Speech): readonly string[] {
+  if (!isLoaded(load)) return [sayAmountInFull(of, speech)];
+  const amount = sayAmount(of, speech);
+  return [sayLoadText(load), ...(amount === '' ? [] : [of.reps === undefined ? amount : `×${amount}`])];
+}
+
+/** Tenths of a rep as said: `2`, `8.4`. */
+export function sayTenths(tenths: Tenths): string {
+  const size = Math.abs(tenths);
+  const whole = Math.floor(size / 10);
+  const rest = size - 10 * whole;
+  return `${tenths < 0 ? '−' : ''}${whole}${rest === 0 ? '' : `.${rest}`}`;
+}
+
+/** `Leave 2 in reserve.`; a half is said as the whole numbers either side of it. */
+export function sayEffort(asked: Tenths, { words }: Speech): string {
+  return words.sets.effort(Math.floor(asked / 10), Math.ceil(asked / 10));
+}

@@ -1,0 +1,43 @@
+/** Fills in the sentence of every reason of a plan. The figures stay as they are; nothing else is touched. */
+import type { Item, Plan, PlanSession } from '../model/plan.js';
+import type { Reason } from '../model/reason.js';
+import { type Names, PLAIN_NAMES, sayReason } from './say-reason.js';
+import { unbroken } from './spacing.js';
+import { type Speech, speechOf } from './speech.js';
+
+/**
+ * Each reason is said for its own audience; one meant for the client that has no sentence for clients is said as to
+ * the coach, whose own the plan is. `language` is the coach's, a BCP 47 tag.
+ */
+export function sayPlan(plan: Plan, language = 'en-GB'): Plan {
+  const speech = speechOf(language);
+  const names = namesIn(plan);
+  const told = (reason: Reason): Reason => ({ ...reason, says: sayInFull(reason, speech, names) });
+  const item = (of: Item): Item => ({ ...of, reasons: of.reasons.map(told) });
+  const session = (of: PlanSession): PlanSession => ({
+    ...of,
+    trimmed: of.trimmed.map((trim) => ({ ...trim, reason: told(trim.reason) })),
+    groups: of.groups.map((group) => ({ ...group, items: group.items.map(item) })),
+  });
+  return {
+    ...plan,
+    weeks: plan.weeks.map((week) => ({ ...week, sessions: week.sessions.map(session) })),
+    findings: plan.findings.map((finding) => ({ ...finding, reason: told(finding.reason) })),
+  };
+}
+
+function sayInFull(reason: Reason, speech: Speech, names: Names): string {
+  return sayReason(reason, reason.audience, speech, names) || sayReason(reason, 'coach', speech, names);
+}
+
+/** Loads as their owner calls them; exercises by their ids, since a plan carries no names. */
+export function namesIn(plan: Plan): Names {
+  const labels = new Map<number, string>();
+  for (const { grams, label } of plan.inputs.kit) if (grams !== null) labels.set(grams, label);
+  for (const { versions } of plan.inputs.strands)
+    for (const { loads } of versions) for (const { grams, label } of loads) labels.set(grams, label);
+  return {
+    exercise: PLAIN_NAMES.exercise,
+    load: (grams) => unbroken(labels.get(grams) ?? PLAIN_NAMES.load(grams)),
+  };
+}

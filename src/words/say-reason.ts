@@ -1,0 +1,60 @@
+/** One plain sentence from a reason's rule and figures. Decides nothing: a figure the reason lacks is left unsaid. */
+import type { Audience, Reason, ReasonInput } from '../model/reason.js';
+import type { RuleWords } from './rule-words.js';
+import { sayTenths } from './say-dose.js';
+import { NO_BREAK, unbroken } from './spacing.js';
+import type { Speech } from './speech.js';
+
+/** How things that a reason carries by id or by mass are called. */
+export interface Names {
+  readonly exercise: (id: string) => string;
+  /** A load as its owner calls it: `35 lb`; kilograms where nobody owns it. */
+  readonly load: (grams: number) => string;
+}
+
+/** To two decimals at most, rounded half up. */
+const plainKilograms = (grams: number): string => unbroken(`${Math.floor(grams / 10 + 0.5) / 100} kg`);
+export const PLAIN_NAMES: Names = { exercise: (id) => id.replaceAll('-', ' '), load: plainKilograms };
+
+/** A sentence for whoever it is meant for; empty where this audience is told nothing. */
+export function sayReason(reason: Reason, audience: Audience, speech: Speech, names: Names = PLAIN_NAMES): string {
+  const figure = (name: string): string => {
+    const input = reason.inputs.find((each) => each.name === name);
+    return input === undefined ? '' : sayInput(input, names, speech);
+  };
+  return wordsOf(reason.rule, speech)?.[audience](figure) ?? '';
+}
+
+/** The sentences of a rule; `undefined` for one the catalogue does not know. */
+export function wordsOf(rule: string, { words }: Speech): RuleWords | undefined {
+  const { walk, block, tellings } = words.reasons;
+  return find(walk, rule) ?? find(block, rule) ?? find(tellings, rule);
+}
+
+function find(table: Readonly<Record<string, RuleWords>>, rule: string): RuleWords | undefined {
+  return Object.hasOwn(table, rule) ? table[rule] : undefined;
+}
+
+/** A figure with its unit: `2` for 20 tenths, `16 kg`, `10 %`, `90 s`. */
+export function sayInput(input: ReasonInput, names: Names, { words }: Speech): string {
+  const { value, unit } = input;
+  if (typeof value === 'string') return input.name === 'exercise' ? names.exercise(value) : value;
+  switch (unit) {
+    case 'g':
+      return names.load(value);
+    case 'tenths':
+      return sayTenths(value);
+    case 'per-mille':
+      return `${value / 10}${NO_BREAK}%`;
+    case 'per-ten-thousand':
+      return `${value / 100}${NO_BREAK}%`;
+    case 's':
+      return words.doses.seconds(`${value}`);
+    case 'reps':
+      return `${value}`;
+    case '':
+      return `${value}`;
+    default:
+      return `${value}${NO_BREAK}${unit}`;
+  }
+}

@@ -1,0 +1,156 @@
+/** The account a coach asks for, as plain text: each number, the rule and figures behind it, and why not the next one up. */
+import type { AllowedOption, Item, Plan, PlanSession, PlanSet, Week } from '../model/plan.js';
+import type { Reason } from '../model/reason.js';
+import { sayDate, sayFullDate } from './say-date.js';
+import { sayEffort, saySet, sayTenths } from './say-dose.js';
+import { sayLoad } from './say-load.js';
+import { namesIn } from './say-plan.js';
+import { type Names, sayInput, sayReason, wordsOf } from './say-reason.js';
+import { NO_BREAK } from './spacing.js';
+import { type Speech, speechOf } from './speech.js';
+
+/** What to account for; all of it where nothing is named. */
+export interface WhyAsked {
+  readonly week?: number;
+  /** A session's id or name, in any case. */
+  readonly session?: string;
+  /** An exercise's id, a row's id, or a name written with spaces, in any case. */
+  readonly exercise?: string;
+}
+
+interface Account {
+  readonly plan: Plan;
+  readonly speech: Speech;
+  readonly names: Names;
+}
+
+/** Empty where the plan has nothing of what was asked. Spaces are plain ones: it is read in a terminal. */
+export function sayWhy(plan: Plan, asked: WhyAsked = {}, language = 'en-GB'): string {
+  const account: Account = { plan, speech: speechOf(language), names: namesIn(plan) };
+  const sessions = plan.weeks.flatMap((week) =>
+    asked.week === undefined || asked.week === week.number
+      ? week.sessions.flatMap((session) => aboutSession(account, week, session, asked))
+      : [],
+  );
+  if (sessions.length === 0) return '';
+  const { why } = account.speech.words;
+  const head = why.block(plan.client, plan.programme, sayFullDate(plan.starts, account.speech));
+  return [head, '', ...sessions, ...findings(account, asked)].join('\n').replaceAll(NO_BREAK, ' ').trimEnd();
+}
+
+const same = (a: string, b: string): boolean =>
+  a.toLowerCase().replaceAll('-', ' ') === b.trim().toLowerCase().replaceAll('-', ' ');
+
+function aboutSession(account: Account, week: Week, session: PlanSession, asked: WhyAsked): readonly string[] {
+  const { why } = account.speech.words;
+  if (asked.session !== undefined && !same(session.id, asked.session) && !same(session.name, asked.session)) return [];
+  const items = session.groups
+    .flatMap((group) => group.items)
+    .filter(({ exercise, row }) => {
+      const { exercise: wanted } = asked;
+      return wanted === undefined || same(exercise, wanted) || same(row, wanted);
+    });
+  if (items.length === 0) return [];
+  const head = why.session(week.number, session.id, sayDate(session.date, account.speech), session.minutes);
+  const trims = asked.exercise === undefined ? session.trimmed : [];
+  return [
+    week.deload ? `${head}, ${why.easyWeek}` : head,
+    ...trims.flatMap((trim) => [
+      `  ${why.trimmed(account.names.exercise(trim.row), trim.sets, trim.what === 'row')}`,
+      ...aboutReason(account, trim.reason),
+    ]),
+    ...items.flatMap((item) => aboutItem(account, item)),
+    '',
+  ];
+}
+
+function aboutItem(account: Account, item: Item): readonly string[] {
+  const { speech, names } = account;
+  const { why } = speech.words;
+  const { capacity } = item;
+  return [
+    `  ${why.row(names.exercise(item.exercise), `${dosesOf(account, item.sets)}. ${sayEffort(item.asked.reserve, speech)}`)}`,
+    ...(item.sets.some(({ kind }) => kind === 'feeler') ? [`    ${why.feeler}`] : []),
+    ...(capacity === null
+      ? []
+      : [
+          `    ${why.capacity(
+            why.sides[capacity.side],
+            `${capacity.grams}`,
+            capacity.equation,
+            why.confidence[capacity.confidence],
+          )}`,
+        ]),
+    ...item.reasons.flatMap((reason) => aboutReason(account, reason)),
+    ...(item.relaxed.length === 0 ? [] : [`    ${why.relaxed(item.relaxed.join(', '))}`]),
+    ...item.allowed.flatMap((option) => aboutNext(account, item, option)),
+  ];
+}
+
+/** `16 kg × 9, 3 sets; trial 20 kg × 4, 1 set`: equal sets of one kind together, in the order done. */
+function dosesOf({ plan, speech }: Account, sets: readonly PlanSet[]): string {
+  const counts = new Map<string, number>();
+  for (const set of sets) {
+    const said = saySet(sayLoad(set.load, plan.inputs.kit, speech), set, speech);
+    const what = set.kind === 'work' ? said : `${set.kind} ${said}`;
+    counts.set(what, (counts.get(what) ?? 0) + 1);
+  }
+  return [...counts].map(([what, count]) => speech.words.doses.withSets(what, count)).join('; ');
+}
+
+function aboutReason({ plan, speech, names }: Account, reason: Reason): readonly string[] {
+  const { why } = speech.words;
+  const says = sayReason(reason, 'coach', speech, names) || reason.says;
+  const inputs = reason.inputs.map((input) => `${input.name} ${sayInput(input, names, speech)}`.trim());
+  const rule = plan.rules.find(({ id }) => id === reason.rule);
+  const own = rule?.overridden;
+  return [
+    `    ${says}`,
+    ...(inputs.length === 0 ? [] : [`      ${why.with(inputs.join(', '))}`]),
+    `      ${why.source(reason.rule, reason.source, why.confidence[reason.confidence])}`,
+    ...(own === undefined ? [] : [`      ${why.overridden(`${own.value}`, own.reason)}`]),
+  ];
+}
+
+function aboutNext({ plan, speech, names }: Account, item: Item, option: AllowedOption): readonly string[] {
+  const { why, sets } = speech.words;
+  const parts = [
+    option.exercise === item.exercise ? '' : names.exercise(option.exercise),
+    option.grams > 0 ? names.load(option.grams) : '',
+    sets.tempo[option.tempo],
+  ].filter((part) => part !== '');
+  const what = parts.length === 0 ? names.exercise(option.exercise) : parts.join(', ');
+  const predicted = option.predicted > 0 ? sayTenths(option.predicted) : '';
+  const { refusedBy } = option;
+  const refusal = refusedBy === undefined ? undefined : item.reasons.find(({ rule }) => rule === refusedBy);
+  const source = plan.rules.find(({ id }) => id === refusedBy)?.source ?? '';
+  const answer =
+    refusedBy === undefined
+      ? why.open
+      : refusal === undefined
+        ? (wordsOf(refusedBy, speech)?.coach(() => '') ?? refusedBy)
+        : sayReason(refusal, 'coach', speech, names);
+  return [
+    `    ${why.next(what, predicted)} ${answer}`,
+    ...(refusedBy === undefined ? [] : [`      [${[refusedBy, source].filter((part) => part !== '').join('; ')}]`]),
+  ];
+}
+
+function findings({ plan, speech, names }: Account, asked: WhyAsked): readonly string[] {
+  const { why, sets } = speech.words;
+  const told = plan.findings.filter(({ session, row, weeks }) => {
+    if (asked.week !== undefined && weeks.length > 0 && !weeks.includes(asked.week)) return false;
+    if (asked.session !== undefined && session !== undefined && !same(session, asked.session)) return false;
+    return asked.exercise === undefined || row === undefined || same(row, asked.exercise);
+  });
+  if (told.length === 0) return [];
+  const lines = told.map(({ reason, session, row, weeks }) => {
+    const where = [
+      session ?? '',
+      row === undefined ? '' : names.exercise(row),
+      weeks.length === 0 ? '' : sets.weekList(weeks),
+    ];
+    return `  ${why.finding(where.filter((part) => part !== '').join(', '), sayReason(reason, 'coach', speech, names) || reason.says)}`;
+  });
+  return [why.findings, ...lines];
+}
