@@ -26,7 +26,7 @@ export interface OccurrenceJson {
   readonly asked: number;
   readonly floor: number;
   readonly sets: number;
-  readonly held?: { readonly maxReps: number | null; readonly why: string };
+  readonly held?: { readonly maxReps: number | null; readonly why: string } | undefined;
 }
 
 export interface RulesJson {

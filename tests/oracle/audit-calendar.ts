@@ -1,0 +1,141 @@
+/** Weeks, dates, minutes, effort and sets against the curve: what of a plan does not need a walk to be judged. */
+import { type Placed, type PlanJson, type PlanStrand, workOf } from './plan-json.js';
+
+const MS_PER_DAY = 86_400_000;
+
+/** Days since 1970-01-01; not a number where there is no such date. */
+function dayOf(iso: string): number {
+  const at = new Date(`${iso}T00:00:00Z`);
+  return !Number.isNaN(at.getTime()) && at.toISOString().startsWith(iso) ? at.getTime() / MS_PER_DAY : Number.NaN;
+}
+
+export function auditCalendar(plan: PlanJson): string[] {
+  const found: string[] = [];
+  const { curve, days, minutesCap } = plan.inputs;
+  if (plan.weeks.length !== curve.length) found.push(`${plan.weeks.length} weeks for a curve of ${curve.length}`);
+  let occurrence = 0;
+  let lastDay = Number.NEGATIVE_INFINITY;
+  plan.weeks.forEach((week, index) => {
+    const name = `week ${week.number}`;
+    if (week.number !== index + 1) found.push(`${name} stands in place ${index + 1}`);
+    if (week.deload !== curve[index]?.easy) found.push(`${name}: the curve says easy ${curve[index]?.easy}`);
+    const begins = dayOf(week.begins);
+    if (begins !== dayOf(plan.starts) + 7 * index) found.push(`${name} begins on ${week.begins}`);
+    for (const session of week.sessions) {
+      occurrence += 1;
+      const day = dayOf(session.date);
+      if (session.occurrence !== occurrence) found.push(`${name}: session ${session.id} is not number ${occurrence}`);
+      if (!(day >= begins && day < begins + 7)) found.push(`${name}: ${session.date} is not in it`);
+      if (!(day > lastDay)) found.push(`${name}: ${session.date} comes after a later session`);
+      if (!days.includes(((day + 3) % 7) + 1)) found.push(`${name}: ${session.date} is not a training day`);
+      if (session.minutes > minutesCap)
+        found.push(`${name} ${session.id}: ${session.minutes} minutes of ${minutesCap}`);
+      lastDay = day;
+    }
+  });
+  for (const { week, session } of plan.weeks.flatMap((one) => one.sessions.map((s) => ({ week: one, session: s })))) {
+    const least = workOf({ ...plan, weeks: [{ ...week, sessions: [session] }] }).reduce(
+      (sum, placed) => sum + leastSeconds(placed),
+      0,
+    );
+    if (60 * session.minutes < least)
+      found.push(`week ${week.number} ${session.id}: ${session.minutes} minutes hold ${Math.ceil(least)} s of work`);
+  }
+  return found;
+}
+
+/** The work alone, each rep a second and a half, nothing for rest or change-overs: no session can be shorter. */
+function leastSeconds({ item }: Placed): number {
+  return item.sets.reduce((sum, set) => sum + (set.seconds ?? 1.5 * (set.reps ?? 0)), 0);
+}
+
+/** The floor of a week: the greatest of those that hold in it. */
+function floorIn(plan: PlanJson, week: number): number {
+  return Math.max(10, ...plan.inputs.floors.filter((one) => one.weeks.includes(week)).map((one) => one.reserve));
+}
+
+export interface StrandItems {
+  readonly strand: PlanStrand;
+  readonly items: readonly Placed[];
+}
+
+/** Each strand with the items that carry it out, in order. */
+export function itemsByStrand(plan: PlanJson): readonly StrandItems[] {
+  const work = workOf(plan);
+  return plan.inputs.strands.map((strand) => ({
+    strand,
+    items: work.filter(({ item, session }) => session.id === strand.session && item.row === strand.row),
+  }));
+}
+
+/** Asked reserve, floors and sets of each occurrence, from the curve. */
+export function auditEffort(plan: PlanJson): string[] {
+  return itemsByStrand(plan).flatMap(({ strand, items }) => {
+    const found: string[] = [];
+    const { occurrences } = strand;
+    if (strand.id !== `${strand.session}/${strand.row}`) found.push(`strand ${strand.id} is not session/row`);
+    if (items.length !== occurrences.length) found.push(`${items.length} items for ${occurrences.length} occurrences`);
+    const weeks = plan.inputs.curve.map(({ easy }, index) => ({ week: index + 1, easy }));
+    const said = strand.weeks.map(({ week, easy }) => ({ week, easy }));
+    if (JSON.stringify(said) !== JSON.stringify(weeks)) found.push('weeks are not those of the curve');
+    occurrences.forEach((one, index) => {
+      const placed = items[index];
+      if (placed === undefined) return;
+      const { asked, id } = placed.item;
+      if (one.week !== placed.week || one.easy !== placed.deload) found.push(`${id} stands in another week`);
+      if (one.floor !== floorIn(plan, one.week))
+        found.push(`${id}: floor ${one.floor}, not ${floorIn(plan, one.week)}`);
+      if (asked.reserve !== one.asked) found.push(`${id}: asks ${asked.reserve}, the strand ${one.asked}`);
+      if (asked.sets !== one.sets) found.push(`${id}: ${asked.sets} sets, the strand ${one.sets}`);
+      if (asked.min !== strand.bottom || asked.max !== strand.top) found.push(`${id}: not the range of the strand`);
+    });
+    if (!isAskedReserve(plan, strand, items)) found.push('asked is not max(programme, floor), one more in a circuit');
+    found.push(...auditSets(plan, strand, items));
+    return found.map((text) => `${strand.id}: ${text}`);
+  });
+}
+
+/** `max(programme, floor)`, where the programme is the curve or one reserve of the row's own in every week. */
+function isAskedReserve(plan: PlanJson, strand: PlanStrand, items: readonly Placed[]): boolean {
+  const own = Array.from({ length: 101 }, (_, tenths) => tenths);
+  const fits = (programme: (week: number) => number): boolean =>
+    strand.occurrences.every((one, index) => {
+      const inCircuit = items[index]?.group.kind === 'circuit' ? 10 : 0;
+      const curve = plan.inputs.curve[one.week - 1]?.reserve ?? 0;
+      const asked = (reserve: number) => Math.max(reserve, one.floor) + inCircuit;
+      return one.asked === asked(programme(one.week)) || (one.easy && one.asked === asked(curve));
+    });
+  return fits((week) => plan.inputs.curve[week - 1]?.reserve ?? 0) || own.some((tenths) => fits(() => tenths));
+}
+
+const halfUp = (perMille: number): number => Math.floor((perMille + 500) / 1000);
+
+/** Some whole number of sets must explain every week by its share; trimmed weeks may have fewer. */
+function auditSets(plan: PlanJson, strand: PlanStrand, items: readonly Placed[]): string[] {
+  const found: string[] = [];
+  const explains = (whole: number): boolean => {
+    let lastWork = Number.POSITIVE_INFINITY;
+    return strand.occurrences.every((one, index) => {
+      const share = plan.inputs.curve[one.week - 1]?.share ?? 1000;
+      const full = items[index]?.group.kind === 'circuit' ? whole : Math.max(1, halfUp(whole * share));
+      const cut = items[index]?.session.trimmed.some((trim) => trim.row === strand.row) === true;
+      const eased =
+        one.easy && items[index]?.group.kind !== 'circuit' ? Math.min(full, Math.max(1, lastWork - 1)) : full;
+      if (!one.easy) lastWork = one.sets;
+      return cut ? one.sets <= eased : one.sets === eased;
+    });
+  };
+  if (!Array.from({ length: 40 }, (_, index) => index + 1).some(explains)) {
+    found.push(`sets ${strand.occurrences.map((one) => one.sets).join(', ')} do not follow the curve's shares`);
+  }
+  let before: Placed | undefined;
+  for (const placed of items) {
+    const { group, item, deload } = placed;
+    if (group.kind === 'circuit' && item.asked.sets !== group.rounds) found.push(`${item.id}: sets are not the rounds`);
+    const last = before?.item.asked.sets;
+    if (deload && group.kind === 'straight' && last !== undefined && item.asked.sets > Math.max(1, last - 1))
+      found.push(`${item.id}: an easy week of ${item.asked.sets} sets after ${last}`);
+    if (!deload) before = placed;
+  }
+  return found;
+}

@@ -1,0 +1,149 @@
+/** Every set by itself: its key, its side, its load, what it may be lifted with, and an easier way out. */
+import { howMade, listMasses, whyNotMakeable } from './audit-kit.js';
+import { type Placed, type PlanItem, type PlanJson, type PlanLoad, type PlanSet, workOf } from './plan-json.js';
+
+/** Every load printed anywhere in an item, with the exercise it is for. */
+function loadsIn(item: PlanItem): readonly { readonly exercise: string; readonly load: PlanLoad }[] {
+  const all: { exercise: string; load: PlanLoad }[] = [];
+  const add = (exercise: string, load: PlanLoad | undefined) => {
+    if (load !== undefined) all.push({ exercise, load });
+  };
+  const addSets = (exercise: string, sets: readonly PlanSet[]) => {
+    for (const set of sets) {
+      add(exercise, set.load);
+      add(set.gate?.needs.exercise ?? exercise, set.gate?.needs.load);
+      for (const other of set.otherwise ?? []) add(other.exercise, other.load);
+      for (const choice of set.choose ?? []) add(choice.exercise, choice.load);
+    }
+  };
+  addSets(item.exercise, item.sets);
+  for (const other of [...item.easier, ...item.harder]) addSets(other.exercise ?? item.exercise, other.sets);
+  return all;
+}
+
+export function auditLoads(plan: PlanJson): string[] {
+  const { kit, signOffs, strands } = plan.inputs;
+  const found: string[] = [];
+  const items = plan.weeks.flatMap((week) => week.sessions.flatMap((s) => s.groups.flatMap((group) => group.items)));
+  for (const item of items) {
+    for (const { exercise, load } of loadsIn(item)) {
+      const why = whyNotMakeable(load, kit);
+      if (why !== undefined) found.push(`${item.id}: ${load.label} cannot be made: ${why}`);
+      if (load.kg !== load.grams / 1000) found.push(`${item.id}: ${load.kg} kg is not ${load.grams} g`);
+      const signed = signOffs.filter((one) => one.exercise === exercise && one.grams !== null);
+      if (signed.length > 0 && signed.every((one) => (one.grams ?? 0) < load.grams))
+        found.push(`${item.id}: ${exercise} with ${load.grams} g is above what is signed off`);
+    }
+  }
+  const masses = listMasses(kit);
+  for (const strand of strands) {
+    for (const version of strand.versions) {
+      const name = `${strand.id} ${version.exercise}`;
+      const top = version.signedOffTo ?? Number.POSITIVE_INFINITY;
+      const held = (load: { readonly pieces: readonly { readonly grams: number }[] }) =>
+        load.pieces.reduce((sum, piece) => sum + piece.grams, 0);
+      version.loads.forEach((load, index) => {
+        const why = whyNotMakeable(load, kit);
+        const before = version.loads[index - 1];
+        if (why !== undefined) found.push(`${name}: ${load.label} cannot be made: ${why}`);
+        if (before !== undefined && held(before) >= held(load)) found.push(`${name}: loads are not lightest first`);
+        if (load.grams > top) found.push(`${name}: ${load.label} is above what is signed off`);
+      });
+      const signed = signOffs.some((one) => one.exercise === version.exercise && (one.grams ?? 0) >= top);
+      if (version.signedOffTo !== null && !signed) found.push(`${name}: no sign-off reaches ${version.signedOffTo} g`);
+      for (const how of new Set(version.loads.map((load) => howMade(load, kit)))) {
+        if (how === undefined) continue;
+        for (const grams of masses.get(how) ?? []) {
+          const missing = !version.loads.some((load) => load.grams === grams);
+          if (missing && grams <= top && version.mode !== 'total')
+            found.push(`${name}: ${grams} g of ${how} is left out`);
+          if (missing && grams <= top && version.mode === 'total' && how.startsWith('one'))
+            found.push(`${name}: ${grams} g of ${how} is left out`);
+        }
+      }
+    }
+  }
+  return found;
+}
+
+/** Block, occurrence, row, side, kind, ordinal. */
+const KEY = /^(\d+)\/(\d+)\/([^/]+)\/(left|right|both)\/(warm-up|work|feeler|trial)\/(\d+)$/;
+
+export function auditKeys(plan: PlanJson): string[] {
+  const found: string[] = [];
+  const seen = new Set<string>();
+  const blocks = new Set<string>();
+  for (const week of plan.weeks) {
+    for (const session of week.sessions) {
+      for (const item of session.groups.flatMap((group) => group.items)) {
+        const ordinals = new Map<string, number>();
+        if (item.id !== `${session.id}/${item.row}/${week.number}`) found.push(`${item.id} is not session/row/week`);
+        for (const set of item.sets) {
+          if (seen.has(set.key)) found.push(`key ${set.key} stands twice`);
+          seen.add(set.key);
+          const [, block, occurrence, row, side, kind, ordinal] = KEY.exec(set.key) ?? [];
+          const run = `${side}/${kind}`;
+          const next = (ordinals.get(run) ?? 0) + 1;
+          ordinals.set(run, next);
+          blocks.add(block ?? '');
+          const isRight =
+            Number(occurrence) === session.occurrence &&
+            row === item.row &&
+            side === (set.side ?? 'both') &&
+            kind === set.kind &&
+            Number(ordinal) === next;
+          if (!isRight) found.push(`key ${set.key} does not name its set`);
+        }
+      }
+    }
+  }
+  if (blocks.size > 1) found.push(`keys of ${blocks.size} blocks`);
+  return found;
+}
+
+/** Work and trial sets number rounds × sides, the weaker side first. */
+export function auditSides(plan: PlanJson): string[] {
+  return workOf(plan).flatMap((placed) => sidesOf(plan, placed).map((text) => `${placed.item.id}: ${text}`));
+}
+
+function sidesOf(plan: PlanJson, { item, session }: Placed): string[] {
+  const found: string[] = [];
+  const sets = item.sets.filter((set) => set.kind === 'work' || set.kind === 'trial');
+  const hands = item.sides === 'each' ? 2 : 1;
+  if (sets.length !== item.asked.sets * hands)
+    found.push(`${sets.length} sets for ${item.asked.sets} on ${hands} sides`);
+  const strand = plan.inputs.strands.find((one) => one.session === session.id && one.row === item.row);
+  const weaker = strand?.capacity?.side;
+  const trials = sets.filter((set) => set.kind === 'trial').length;
+  if (trials !== 0 && trials !== hands) found.push(`${trials} trial sets`);
+  if (hands === 1) {
+    if (sets.some((set) => set.side !== undefined)) found.push('a side where both work');
+    return found;
+  }
+  for (const side of ['left', 'right']) {
+    const ofSide = sets.filter((set) => set.side === side);
+    if (ofSide.length !== item.asked.sets) found.push(`${ofSide.length} sets on the ${side}`);
+  }
+  sets.forEach((set, index) => {
+    const mate = sets[index + 1];
+    if (index % 2 !== 0 || mate === undefined) return;
+    if (set.side === mate.side) found.push(`two sets running on the ${set.side}`);
+    if (set.reps !== mate.reps || set.kind !== mate.kind) found.push('the sides do not do the same');
+    if ((weaker === 'left' || weaker === 'right') && set.side !== weaker) found.push('the stronger side goes first');
+  });
+  return found;
+}
+
+/** Everything has an easier way out, with sets that can be done, and reasons. */
+export function auditEasier(plan: PlanJson): string[] {
+  return workOf(plan).flatMap(({ item }) => {
+    const found: string[] = [];
+    if (item.easier.length === 0) found.push('no easier way');
+    for (const easier of item.easier) {
+      if (easier.say.trim() === '') found.push('an easier way without a name');
+      if (easier.exercise === item.exercise) found.push('the easier way is the same exercise');
+    }
+    if (item.reasons.length === 0) found.push('no reasons');
+    return found.map((text) => `${item.id}: ${text}`);
+  });
+}

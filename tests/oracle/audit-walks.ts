@@ -1,0 +1,174 @@
+/** Each strand walked again by the oracle, and the printed sets held to it; gates, trials, feeler sets; K from tests. */
+import { itemsByStrand, type StrandItems } from './audit-calendar.js';
+import { isWeak, repsToFailure } from './capacity.js';
+import { findPassedOver } from './options.js';
+import type { PlanItem, PlanJson, PlanSet } from './plan-json.js';
+import type { Option } from './strand-json.js';
+import { type Step, startOf, type Walk, walkStrand } from './walk.js';
+
+const isWork = (set: PlanSet): boolean => set.kind === 'work';
+
+export function auditWalks(plan: PlanJson): string[] {
+  return itemsByStrand(plan).flatMap((one) => {
+    const found = startOf(one.strand) === undefined ? feelerFindings(one) : walkFindings(one);
+    return found.map((text) => `${one.strand.id}: ${text}`);
+  });
+}
+
+function walkFindings(one: StrandItems): string[] {
+  const { strand, items } = one;
+  const walk: Walk = walkStrand(strand);
+  if (walk.kind === 'impossible') return [`nothing can be done in week ${walk.week}, yet it is planned`];
+  const found: string[] = [];
+  walk.steps.forEach((step, index) => {
+    const placed = items[index];
+    if (placed === undefined) return;
+    for (const text of stepFindings(one, step, placed.item)) found.push(`${placed.item.id}: ${text}`);
+  });
+  const seen = walk.steps.map((step) => ({ ...step, gated: step.gate !== undefined }));
+  found.push(...findPassedOver(strand, seen));
+  const gated = items.filter(({ item }) => item.sets.some((set) => set.gate !== undefined));
+  if (gated.length > 1) found.push(`${gated.length} gates`);
+  const trialWeeks = items.flatMap(({ item, week }) => (item.sets.some((set) => set.kind === 'trial') ? [week] : []));
+  if (new Set(trialWeeks).size !== trialWeeks.length) found.push('two trials in a week');
+  return found;
+}
+
+interface Said {
+  readonly exercise: string;
+  readonly grams: number;
+  readonly reps: number | undefined;
+  readonly reserve: number | undefined;
+}
+
+function stepFindings({ strand }: StrandItems, step: Step, item: PlanItem): string[] {
+  const found: string[] = [];
+  const nameOf = (option: Option) => strand.versions[option.version]?.exercise ?? '?';
+  const tempoOf = (option: Option) => strand.tempi[option.tempo]?.step;
+  const expect = (what: string, said: Said, option: Option, reps: number, reserve: number) => {
+    const must: Said = { exercise: nameOf(option), grams: option.load, reps, reserve };
+    if (JSON.stringify(said) !== JSON.stringify(must))
+      found.push(`${what} is ${JSON.stringify(said)}, walked again ${JSON.stringify(must)}`);
+  };
+  const sayOf = (set: PlanSet, exercise: string): Said => ({
+    exercise,
+    grams: set.load?.grams ?? 0,
+    reps: set.reps,
+    reserve: set.reserve,
+  });
+  if (item.tempo !== tempoOf(step.option)) found.push(`tempo ${item.tempo}, walked again ${tempoOf(step.option)}`);
+  if (item.relaxed.length > 0 !== step.relaxed)
+    found.push(`relaxed ${item.relaxed.join(', ')}: ${step.relaxed} walked`);
+  const work = item.sets.filter(isWork);
+  for (const set of work) expect('a set', sayOf(set, item.exercise), step.option, step.reps, step.reserve);
+  const trials = item.sets.filter((set) => set.kind === 'trial');
+  if (trials.length > 0 !== (step.trial !== undefined))
+    found.push(`${trials.length} trial sets, walked ${step.trial?.reps}`);
+  for (const set of trials) {
+    const { trial } = step;
+    if (trial !== undefined)
+      expect('the trial', sayOf(set, nameOf(trial.option)), trial.option, trial.reps, trial.reserve);
+    if (item.sets.find((other) => other.kind === 'work' || other.kind === 'trial')?.kind !== 'trial')
+      found.push('the trial is not the first set');
+  }
+  if (work.some((set) => set.gate !== undefined) !== (step.gate !== undefined))
+    found.push('a gate too many or too few');
+  for (const set of work) {
+    const needs = set.gate?.needs;
+    if (needs === undefined) continue;
+    if (set.otherwise === undefined || set.otherwise.length === 0) found.push('a gate without an otherwise');
+    const must = step.gate?.needs;
+    const same =
+      must !== undefined &&
+      needs.reps === must.reps &&
+      (needs.load?.grams ?? 0) === must.option.load &&
+      needs.exercise === nameOf(must.option);
+    if (!same) found.push(`the gate needs ${needs.reps} of ${needs.exercise}, walked again ${must?.reps}`);
+    if (needs.weeks.some((week) => week > step.week)) found.push('the gate needs something yet to come');
+  }
+  const others = work.flatMap((set) => set.otherwise ?? []);
+  if (others.length > 0 !== (step.otherwise !== undefined)) found.push('an otherwise too many or too few');
+  for (const other of others) {
+    const must = step.otherwise;
+    if (must === undefined) continue;
+    const said: Said = {
+      exercise: other.exercise,
+      grams: other.load?.grams ?? 0,
+      reps: other.reps,
+      reserve: other.reserve,
+    };
+    expect('otherwise', said, must.option, must.reps, must.reserve);
+    if (other.sets !== must.sets) found.push(`otherwise ${other.sets} sets, walked again ${must.sets}`);
+    if (other.tempo !== tempoOf(must.option)) found.push('otherwise at another tempo');
+  }
+  for (const option of item.allowed) {
+    const version = strand.versions.findIndex((one) => one.exercise === option.exercise);
+    const tempo = strand.tempi.findIndex((one) => one.step === option.tempo);
+    const predicted = repsToFailure(strand, { version, load: option.grams, tempo }, step.week);
+    if (predicted !== undefined && predicted !== option.predicted)
+      found.push(`${option.exercise} ${option.grams} g predicts ${predicted}, not ${option.predicted}`);
+    if (predicted === undefined && option.refusedBy === undefined)
+      found.push(`${option.exercise} ${option.grams} g stands open, and nothing can be said of it`);
+  }
+  const { capacity } = item;
+  if (capacity === null) found.push('no capacity where there is a walk');
+  else if (capacity.side !== strand.capacity?.side) found.push('the capacity of another side');
+  return found;
+}
+
+/** Where nothing is known: a feeler set whose answers leave no gap, and no load claimed on the work sets. */
+function feelerFindings({ strand, items }: StrandItems): string[] {
+  const found: string[] = [];
+  const feelers = items.flatMap(({ item }) => item.sets.filter((set) => set.kind === 'feeler'));
+  if (items.length > 0 && feelers.length === 0) found.push('nothing is known, and there is no feeler set');
+  for (const { item } of items) {
+    for (const set of item.sets.filter(isWork)) {
+      const loaded = strand.versions.some((version) => version.loads.some((load) => load.grams > 0));
+      if (set.load !== undefined && loaded) found.push(`${item.id}: a load is claimed where nothing is known`);
+    }
+  }
+  for (const feeler of feelers) {
+    const answers = [...(feeler.choose ?? [])].sort((a, b) => a.left.min - b.left.min);
+    if (answers.length === 0) found.push('a feeler set with nothing to choose from');
+    let from = 0;
+    for (const { left } of answers) {
+      if (left.min !== from || left.max < left.min) found.push(`a feeler set that does not answer ${from} left`);
+      from = left.max + 1;
+    }
+    if (answers.length > 0 && from <= 99) found.push(`a feeler set that does not answer ${from} left`);
+  }
+  return found;
+}
+
+/** K by Epley in whole numbers: R₀ × (300 + 10 n₀), R₀ = load + ⌊share × body mass⌋. */
+export function auditCapacities(plan: PlanJson): string[] {
+  const found: string[] = [];
+  const { capacities, shares, bodyMass, strands } = plan.inputs;
+  for (const { exercise, side, k, test, weak } of capacities) {
+    const name = `capacity of ${exercise}, ${side}`;
+    const share = shares.find((one) => one.exercise === exercise)?.share ?? 0;
+    const n0 = 10 * test.reps + test.reserve;
+    const body = bodyMass === null ? 0n : (BigInt(share) * BigInt(bodyMass)) / 1000n;
+    const bare = share > 0 && bodyMass === null;
+    const mode = strands.flatMap((strand) => strand.versions).find((one) => one.exercise === exercise)?.mode;
+    const hands = mode === 'per-hand' ? [1n, 2n] : [1n];
+    const possible = hands.map((count) => {
+      const whole = count * BigInt(test.grams) + body;
+      return (bare || whole === 0n ? 1n : whole) * BigInt(300 + n0);
+    });
+    if (!possible.includes(BigInt(k))) found.push(`${name}: ${k}, by Epley ${possible.join(' or ')}`);
+    if ((n0 > 120 || test.reserve > 50) && !weak) found.push(`${name}: ${n0 / 10} reps is a weak estimate`);
+  }
+  for (const strand of strands) {
+    const { capacity, start } = strand;
+    if (capacity === null || start === null) continue;
+    const k = capacity.resisted * (300 + capacity.reps);
+    const tested = strand.versions[start.version]?.exercise;
+    const known = capacities.filter((one) => one.exercise === tested);
+    if (known.length > 0 && !known.some((one) => one.k === k)) found.push(`${strand.id}: K ${k} is not that of a test`);
+    const least = Math.min(...known.map((one) => one.k));
+    if (known.length > 0 && k > least) found.push(`${strand.id}: K ${k}, though a side has ${least}`);
+    if (known.some((one) => one.k === k && one.weak) && !isWeak(strand)) found.push(`${strand.id}: weak, and not said`);
+  }
+  return found;
+}

@@ -1,0 +1,61 @@
+/**
+ * A whole plan judged from `plan.json` alone: what an outsider with the file and the definition could find. Each part
+ * stands in its own file; this one puts them together.
+ */
+import { auditCalendar, auditEffort } from './audit-calendar.js';
+import { auditEasier, auditKeys, auditLoads, auditSides } from './audit-sets.js';
+import { auditCapacities, auditWalks } from './audit-walks.js';
+import { type PlanJson, planSchema, workOf } from './plan-json.js';
+
+/** Findings in the order of the parts; empty where the plan is as it must be. */
+export function auditPlan(plan: unknown): string[] {
+  const parsed = planSchema.safeParse(plan);
+  if (!parsed.success) return parsed.error.issues.map((issue) => `${issue.path.join('.')}: ${issue.message}`);
+  const { data } = parsed;
+  return [
+    ...auditWhole(data),
+    ...auditCalendar(data),
+    ...auditEffort(data),
+    ...auditLoads(data),
+    ...auditKeys(data),
+    ...auditSides(data),
+    ...auditEasier(data),
+    ...auditWalks(data),
+    ...auditCapacities(data),
+  ];
+}
+
+/** Names that must be unique, and nothing planned without the inputs to repeat it. */
+function auditWhole(plan: PlanJson): string[] {
+  const found: string[] = [];
+  const unique = (what: string, names: readonly string[]) => {
+    for (const name of new Set(names.filter((one, index) => names.indexOf(one) !== index))) {
+      found.push(`${what} ${name} stands twice`);
+    }
+  };
+  unique(
+    'kit item',
+    plan.inputs.kit.map((item) => item.id),
+  );
+  unique(
+    'rule',
+    plan.rules.map((rule) => rule.id),
+  );
+  unique(
+    'strand',
+    plan.inputs.strands.map((strand) => strand.id),
+  );
+  const rules = new Set(plan.rules.map((rule) => rule.id));
+  for (const { item, session } of workOf(plan)) {
+    if (item.way !== 'strength' && item.way !== 'bodyweight') continue;
+    const strand = plan.inputs.strands.find((one) => one.session === session.id && one.row === item.row);
+    if (strand === undefined) found.push(`${item.id}: no strand to repeat it from`);
+    if (strand !== undefined && !strand.versions.some((version) => version.exercise === item.exercise))
+      found.push(`${item.id}: ${item.exercise} is not a version of its strand`);
+    for (const reason of item.reasons) {
+      if (rules.size > 0 && reason.source === '' && !rules.has(reason.rule))
+        found.push(`${item.id}: reason ${reason.rule} is neither a rule nor has a source`);
+    }
+  }
+  return found;
+}

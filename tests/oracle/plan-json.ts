@@ -1,0 +1,224 @@
+/**
+ * `plan.json` as the audit reads it, declared apart from the engine's own types and from the published schema. Names
+ * that the audit does not read may be added freely; those it reads must be there and of the right kind.
+ */
+import { z } from 'zod';
+
+const whole = z.int();
+const positive = whole.min(1);
+const side = z.enum(['left', 'right', 'both']);
+const date = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
+
+const load = z.looseObject({
+  kg: z.number().min(0),
+  grams: whole.min(0),
+  mode: z.enum(['per-hand', 'total', 'added', 'assisted', 'band']),
+  pieces: z.array(z.looseObject({ id: z.string().min(1), grams: whole.min(0) })),
+  label: z.string().min(1),
+});
+
+const otherwise = z.looseObject({
+  exercise: z.string().min(1),
+  reps: positive,
+  load: load.optional(),
+  tempo: z.string(),
+  reserve: whole,
+  sets: positive,
+});
+
+const choice = z.looseObject({
+  left: z.looseObject({ min: whole.min(0), max: whole.max(99) }),
+  exercise: z.string().min(1),
+  reps: positive,
+  load: load.optional(),
+  reserve: whole,
+});
+
+const needs = z.looseObject({
+  exercise: z.string().min(1),
+  load: load.optional(),
+  reps: positive,
+  reserve: whole,
+  weeks: z.array(positive),
+});
+
+const set = z.looseObject({
+  key: z.string().min(1),
+  kind: z.enum(['warm-up', 'work', 'feeler', 'trial']),
+  round: positive,
+  reps: positive.optional(),
+  seconds: z.number().positive().optional(),
+  metres: z.number().positive().optional(),
+  side: z.enum(['left', 'right']).optional(),
+  load: load.optional(),
+  reserve: whole.optional(),
+  gate: z.looseObject({ needs }).optional(),
+  otherwise: z.array(otherwise).optional(),
+  choose: z.array(choice).optional(),
+});
+
+const reason = z.looseObject({ rule: z.string().min(1), source: z.string(), inputs: z.array(z.unknown()) });
+
+const easier = z.looseObject({ exercise: z.string().optional(), say: z.string(), sets: z.array(set) });
+
+const item = z.looseObject({
+  id: z.string().min(1),
+  row: z.string().min(1),
+  exercise: z.string().min(1),
+  way: z.string().min(1),
+  sides: z.enum(['both', 'each', 'alternate']),
+  tempo: z.string(),
+  restSeconds: z.number().min(0),
+  asked: z.looseObject({ min: positive, max: positive, reserve: whole, sets: positive }),
+  capacity: z.looseObject({ equation: z.enum(['epley', 'brzycki']), grams: whole, side }).nullable(),
+  allowed: z.array(
+    z.looseObject({
+      exercise: z.string(),
+      tempo: z.string(),
+      grams: whole.min(0),
+      predicted: whole,
+      refusedBy: z.string().optional(),
+    }),
+  ),
+  relaxed: z.array(z.string()),
+  sets: z.array(set),
+  easier: z.array(easier),
+  harder: z.array(easier),
+  reasons: z.array(reason),
+});
+
+const group = z.looseObject({
+  kind: z.enum(['warm-up', 'straight', 'circuit', 'cool-down']),
+  rounds: positive,
+  items: z.array(item),
+});
+
+const session = z.looseObject({
+  id: z.string().min(1),
+  date,
+  occurrence: positive,
+  minutes: z.number().positive(),
+  trimmed: z.array(z.looseObject({ row: z.string(), what: z.enum(['sets', 'row']), sets: whole, reason })),
+  groups: z.array(group),
+});
+
+const strand = z.looseObject({
+  id: z.string().min(1),
+  session: z.string().min(1),
+  row: z.string().min(1),
+  way: z.enum(['strength', 'bodyweight']),
+  equation: z.enum(['epley', 'brzycki']),
+  bottom: positive,
+  top: positive,
+  bodyMass: whole.nullable(),
+  versions: z
+    .array(
+      z.looseObject({
+        exercise: z.string().min(1),
+        mode: z.string(),
+        share: whole.nullable(),
+        toHarder: whole.nullable(),
+        toEasier: whole.nullable(),
+        loads: z.array(load.omit({ kg: true })).min(1),
+        signedOffTo: whole.nullable(),
+      }),
+    )
+    .min(1),
+  tempi: z.array(z.looseObject({ step: z.string(), factor: positive })).min(1),
+  trials: z.boolean(),
+  gain: whole.min(0),
+  capacity: z.looseObject({ side, resisted: positive, reps: positive, weak: z.boolean() }).nullable(),
+  start: z
+    .looseObject({
+      version: whole.min(0),
+      load: whole.min(0),
+      tempo: whole.min(0),
+      earned: z.union([z.literal(0), z.literal(1), z.literal(2)]),
+    })
+    .nullable(),
+  greatest: whole.nullable(),
+  weeks: z.array(z.looseObject({ week: positive, easy: z.boolean() })),
+  occurrences: z.array(
+    z.looseObject({
+      week: positive,
+      easy: z.boolean(),
+      asked: whole,
+      floor: whole,
+      sets: positive,
+      held: z.looseObject({ maxReps: whole.nullable(), why: z.string() }).optional(),
+    }),
+  ),
+  rules: z.looseObject({
+    tolerance: whole,
+    smallStep: whole,
+    trialMargin: whole,
+    volume: whole,
+    weakAbove: whole,
+  }),
+});
+
+const inputs = z.looseObject({
+  kit: z.array(z.looseObject({ id: z.string(), kind: z.string(), grams: whole.nullable(), label: z.string() })),
+  capacities: z.array(
+    z.looseObject({
+      exercise: z.string(),
+      side,
+      k: whole.positive(),
+      test: z.looseObject({ date, grams: whole.min(0), reps: positive, reserve: whole.min(0) }),
+      weak: z.boolean(),
+    }),
+  ),
+  floors: z.array(z.looseObject({ rule: z.string(), reserve: whole, weeks: z.array(positive) })),
+  cautions: z.array(z.looseObject({ what: z.string(), degree: z.string(), by: z.string() })),
+  flags: z.array(z.string()),
+  minutesCap: z.number().positive(),
+  days: z.array(whole),
+  bodyMass: whole.nullable(),
+  curve: z.array(z.looseObject({ reserve: whole, share: whole.min(0), easy: z.boolean() })),
+  shares: z.array(z.looseObject({ exercise: z.string(), share: whole, standing: z.string(), source: z.string() })),
+  signOffs: z.array(z.looseObject({ exercise: z.string(), grams: whole.nullable(), date, by: z.string() })),
+  strands: z.array(strand),
+});
+
+export const planSchema = z.looseObject({
+  schema: z.literal(1),
+  planId: z.string().min(1),
+  client: z.string().min(1),
+  programme: z.string().min(1),
+  edition: whole.min(0),
+  starts: date,
+  today: date,
+  engine: z.string().min(1),
+  rules: z.array(z.looseObject({ id: z.string().min(1), value: z.number(), source: z.string() })),
+  inputs,
+  weeks: z.array(z.looseObject({ number: positive, begins: date, deload: z.boolean(), sessions: z.array(session) })),
+  findings: z.array(z.looseObject({ rule: z.string().min(1) })),
+});
+
+export type PlanJson = z.infer<typeof planSchema>;
+export type PlanItem = z.infer<typeof item>;
+export type PlanSet = z.infer<typeof set>;
+export type PlanLoad = z.infer<typeof load>;
+export type PlanStrand = z.infer<typeof strand>;
+export type PlanGroup = z.infer<typeof group>;
+export type PlanSession = z.infer<typeof session>;
+
+/** One item of work where it stands. */
+export interface Placed {
+  readonly item: PlanItem;
+  readonly group: PlanGroup;
+  readonly session: PlanSession;
+  readonly week: number;
+  readonly deload: boolean;
+}
+
+/** Every item that is work (not warming up, not cooling down), in order of execution. */
+export function workOf(plan: PlanJson): readonly Placed[] {
+  return plan.weeks.flatMap(({ number, deload, sessions }) =>
+    sessions.flatMap((one) =>
+      one.groups
+        .filter((group) => group.kind === 'straight' || group.kind === 'circuit')
+        .flatMap((group) => group.items.map((item) => ({ item, group, session: one, week: number, deload }))),
+    ),
+  );
+}
