@@ -4,6 +4,8 @@ export interface DocumentProps {
   readonly language: string;
   readonly direction: 'ltr' | 'rtl';
   readonly policy: string;
+  /** May search engines list it? Only the public library. */
+  readonly listed?: true;
   /** Style set in the page, each named by its digest in the policy. */
   readonly styles: readonly string[];
   /** Relative addresses of style files. */
@@ -24,7 +26,7 @@ export function Document(props: DocumentProps) {
         <meta http-equiv="Content-Security-Policy" content={props.policy} />
         <meta name="viewport" content="width=device-width, initial-scale=1" />
         <meta name="referrer" content="no-referrer" />
-        <meta name="robots" content="noindex, nofollow" />
+        {props.listed ? null : <meta name="robots" content="noindex, nofollow" />}
         <meta name="format-detection" content="telephone=no" />
         <link rel="icon" href="data:," />
         <title>{props.title}</title>

@@ -1,8 +1,8 @@
 /**
  * The part of the plan that travels with a client's booklet. A list of what may go, not of what may not:
  * a field added to the plan stays private until it is named here.
- * It leaves out every input (tests, cautions, body mass, screening), what was considered and refused, and the
- * coach's reasons; of the client's reasons only the sentence goes, since a reason's inputs can tell a body mass.
+ * It leaves out every input (tests, cautions, body mass, screening), what was considered and refused, findings and
+ * every reason: the client's own sentences stand in the booklet, and a reason's figures can tell a body mass.
  */
 import type { IsoDate } from '../model/day.js';
 import type { Sides, Way } from '../model/exercise.js';
@@ -47,7 +47,6 @@ export interface ClientItem {
   readonly reserve: Tenths;
   readonly sets: readonly ClientSet[];
   readonly easier: readonly ClientEasier[];
-  readonly why: readonly string[];
 }
 
 export interface ClientGroup {
@@ -111,7 +110,6 @@ const itemOf = (item: Item): ClientItem => ({
   reserve: item.asked.reserve,
   sets: item.sets.map(setOf),
   easier: item.easier.map(easierOf),
-  why: item.reasons.flatMap(({ audience, says }) => (audience === 'client' && says !== '' ? [says] : [])),
 });
 
 const groupOf = (group: Group): ClientGroup => ({

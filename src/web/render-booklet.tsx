@@ -9,11 +9,11 @@
 import { renderToString } from 'preact-render-to-string';
 import { BookBody } from '../../layouts/book/book.js';
 import { bookOf } from '../../layouts/book/leaves.js';
-import { Document } from '../../layouts/document.js';
 import type { Booklet } from '../model/booklet.js';
 import { type PageWords, sayPageWords } from '../words/page-words.js';
 import type { ClientPlan } from './client-plan.js';
 import { filePolicy, payloadPolicy, shellPolicy } from './policy.js';
+import { renderPage } from './render-page.js';
 import type { ShellParts } from './shell-parts.js';
 
 /** One file of an output folder; `path` has `/` and stands below the folder. */
@@ -45,12 +45,9 @@ export function renderPayload(booklet: Booklet, plan: ClientPlan): Payload {
   };
 }
 
-const page = (document: Parameters<typeof Document>[0]): string =>
-  `<!doctype html>\n${renderToString(<Document {...document} />)}\n`;
-
 /** The shell as a page of its own, for a folder. It knows no client. */
 export function renderShell(parts: ShellParts, words: PageWords): string {
-  return page({
+  return renderPage({
     title: words.shellTitle,
     language: 'en',
     direction: 'ltr',
@@ -64,7 +61,7 @@ export function renderShell(parts: ShellParts, words: PageWords): string {
 
 export function renderBookletFile(booklet: Booklet, plan: ClientPlan, parts: ShellParts): string {
   const payload = renderPayload(booklet, plan);
-  return page({
+  return renderPage({
     title: payload.title,
     language: payload.language,
     direction: payload.direction,
@@ -88,7 +85,7 @@ export const shellFiles = (parts: ShellParts): readonly OutputFile[] => [
 /** In order of path. */
 export function renderBookletFolder(booklet: Booklet, plan: ClientPlan, parts: ShellParts): readonly OutputFile[] {
   const payload = renderPayload(booklet, plan);
-  const html = page({
+  const html = renderPage({
     title: payload.title,
     language: payload.language,
     direction: payload.direction,

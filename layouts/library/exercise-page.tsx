@@ -1,0 +1,157 @@
+/** One exercise as the public sees it: words, no loads, nobody's numbers. */
+import type { ComponentChildren } from 'preact';
+import type { Ask, Exercise, Version } from '../../src/model/exercise.js';
+import type { Line } from '../../src/model/prose.js';
+import type { LibraryWords } from '../../src/words/library-words.js';
+import { Bullets, Paragraphs, Words } from '../lines.js';
+import { StudioPage } from '../studio-page.js';
+import { kitOf, type LibraryProps } from './index-page.js';
+import { neighboursIn } from './neighbours.js';
+
+function Told({ title, lines }: { readonly title: string; readonly lines: readonly Line[] }) {
+  if (lines.length === 0) return null;
+  return (
+    <section>
+      <h2>{title}</h2>
+      <Bullets lines={lines} />
+    </section>
+  );
+}
+
+function Cues({ of, words }: { readonly of: Exercise; readonly words: LibraryWords }) {
+  if (of.words.cues.length === 0) return null;
+  return (
+    <section>
+      <h2>{words.cues}</h2>
+      <ol class="cues">
+        {of.words.cues.map(({ phase, line }) => (
+          <li>
+            {phase === '' ? null : <span class="lead">{phase} </span>}
+            <Words line={line} />
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+function Faults({ of, words }: { readonly of: Exercise; readonly words: LibraryWords }) {
+  if (of.words.faults.length === 0) return null;
+  return (
+    <section>
+      <h2>{words.faults}</h2>
+      <table class="halves">
+        <thead>
+          <tr>
+            <th scope="col">{words.youSee}</th>
+            <th scope="col">{words.say}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {of.words.faults.map(({ see, say }) => (
+            <tr>
+              <td>
+                <Words line={see} />
+              </td>
+              <td>
+                <Words line={say} />
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+/** Ways of doing this exercise itself, which have no page of their own. */
+const ownWays = (versions: readonly Version[]): readonly Line[] =>
+  versions.flatMap(({ to, say }) => (to.kind === 'way' ? [say] : []));
+
+/** Easier on the left, harder on the right, here and on every page. */
+function Chain({ of, library, words }: { readonly of: Exercise } & Omit<LibraryProps, 'speech'>) {
+  const { easier, harder } = neighboursIn(library.exercises)(of);
+  const list = (exercises: readonly Exercise[], ways: readonly Line[]) =>
+    exercises.length + ways.length === 0 ? (
+      <p class="soft">{words.none}</p>
+    ) : (
+      <ul>
+        {ways.map((line) => (
+          <li>
+            <Words line={line} />
+          </li>
+        ))}
+        {exercises.map(({ id, name }) => (
+          <li>
+            <a href={`${id}.html`}>{name}</a>
+          </li>
+        ))}
+      </ul>
+    );
+  return (
+    <section class="chain" aria-label={`${words.easier}, ${words.harder}`}>
+      <div>
+        <h2>{words.easier}</h2>
+        {list(easier, ownWays(of.words.easier))}
+      </div>
+      <div>
+        <h2>{words.harder}</h2>
+        {list(harder, ownWays(of.words.harder))}
+      </div>
+    </section>
+  );
+}
+
+const Fact = ({ name, children }: { readonly name: string; readonly children: ComponentChildren }) => (
+  <div>
+    <dt>{name}</dt>
+    <dd>{children}</dd>
+  </div>
+);
+
+function askText(ask: Ask, words: LibraryWords): string {
+  const what = `${words.ask(ask.of).toLowerCase()} (${words.degree(ask)})`;
+  return ask.phases.length === 0 ? what : `${what}: ${ask.phases.join(', ')}`;
+}
+
+export function LibraryExercise(props: LibraryProps & { readonly of: Exercise }) {
+  const { of, library, words } = props;
+  const { facts } = of;
+  return (
+    <StudioPage
+      title={of.name}
+      home={{ href: '../index.html', text: words.back }}
+      foot={
+        <p>
+          {words.doesNotKnowYou} {words.notMedical}
+        </p>
+      }
+    >
+      <p class="ask-first">{words.doesNotKnowYou}</p>
+      <Paragraphs lines={of.words.description} />
+      <dl class="facts">
+        <Fact name={words.movement}>{words.patterns[facts.pattern]}</Fact>
+        <Fact name={words.needs}>{kitOf(of, props).join('; ')}</Fact>
+        <Fact name={words.asks}>
+          {facts.asks.length === 0 ? words.asksNothing : facts.asks.map((ask) => askText(ask, words)).join('; ')}
+        </Fact>
+      </dl>
+      <p>{words.sides[facts.sides]}.</p>
+      {facts.signOff ? <p class="lead">{words.signOff}</p> : null}
+      <Told title={words.setUp} lines={of.words.setUp} />
+      <Told title={words.pickUp} lines={of.words.pickUp} />
+      <Told title={words.putDown} lines={of.words.putDown} />
+      <Cues of={of} words={words} />
+      <Told title={words.breath} lines={of.words.breath} />
+      <Faults of={of} words={words} />
+      <Chain of={of} library={library} words={words} />
+      {of.words.stopIf.length === 0 ? null : (
+        <section class="stop">
+          <h2>{words.stopIf}</h2>
+          <Bullets lines={of.words.stopIf} />
+        </section>
+      )}
+      <Told title={words.partner} lines={of.words.partner} />
+    </StudioPage>
+  );
+}

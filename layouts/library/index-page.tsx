@@ -1,0 +1,157 @@
+/** The library's first page, set like a book's index: by movement, kit, what is asked, and easier or harder. */
+import { type Exercise, PATTERNS } from '../../src/model/exercise.js';
+import { compareIds } from '../../src/model/identity.js';
+import type { Library } from '../../src/model/studio.js';
+import type { LibraryWords } from '../../src/words/library-words.js';
+import type { Speech } from '../../src/words/speech.js';
+import { Paragraphs } from '../lines.js';
+import { StudioPage } from '../studio-page.js';
+import { neighboursIn } from './neighbours.js';
+
+export interface LibraryProps {
+  readonly library: Library;
+  readonly words: LibraryWords;
+  readonly speech: Speech;
+}
+
+interface Entry {
+  readonly head: string;
+  readonly exercises: readonly Exercise[];
+}
+
+const ExerciseLink = ({ of }: { readonly of: Exercise }) => <a href={`exercises/${of.id}.html`}>{of.name}</a>;
+
+/** Names in alphabetical order of what the reader sees, the same on every machine. */
+const byName = (exercises: readonly Exercise[]): readonly Exercise[] =>
+  [...exercises].sort((a, b) => compareIds(a.name, b.name) || compareIds(a.id, b.id));
+
+function Entries({
+  id,
+  title,
+  entries,
+}: {
+  readonly id: string;
+  readonly title: string;
+  readonly entries: readonly Entry[];
+}) {
+  return (
+    <section aria-labelledby={id}>
+      <h2 id={id}>{title}</h2>
+      <div class="columns">
+        {entries.map(({ head, exercises }) => (
+          <div class="entry">
+            <h3>{head}</h3>
+            <ul>
+              {byName(exercises).map((exercise) => (
+                <li>
+                  <ExerciseLink of={exercise} />
+                </li>
+              ))}
+            </ul>
+          </div>
+        ))}
+      </div>
+    </section>
+  );
+}
+
+/** Exercises under every heading they name, headings in alphabetical order. */
+function grouped(exercises: readonly Exercise[], headsOf: (of: Exercise) => readonly string[]): readonly Entry[] {
+  const heads = [...new Set(exercises.flatMap(headsOf))].sort(compareIds);
+  return heads.map((head) => ({ head, exercises: exercises.filter((of) => headsOf(of).includes(head)) }));
+}
+
+export function kitOf({ facts }: Exercise, { words, speech }: Omit<LibraryProps, 'library'>): readonly string[] {
+  const loads = facts.kit.load.map(words.load);
+  const things = facts.kit.things.map((thing) => {
+    const name = speech.words.loads.kind[thing];
+    return `${name.slice(0, 1).toUpperCase()}${name.slice(1)}`;
+  });
+  const nothing = (loads.length === 0 || facts.kit.unloaded) && things.length === 0 ? [words.nothingNeeded] : [];
+  return [...loads, ...things, ...nothing];
+}
+
+function Versions({ library, words }: LibraryProps) {
+  const neighbours = neighboursIn(library.exercises);
+  const rows = byName(library.exercises).map((exercise) => ({ exercise, ...neighbours(exercise) }));
+  const list = (exercises: readonly Exercise[]) =>
+    exercises.length === 0 ? (
+      <span class="soft">{words.none}</span>
+    ) : (
+      <ul>
+        {exercises.map((exercise) => (
+          <li>
+            <ExerciseLink of={exercise} />
+          </li>
+        ))}
+      </ul>
+    );
+  return (
+    <section aria-labelledby="by-version">
+      <h2 id="by-version">{words.byVersion}</h2>
+      <table class="thirds">
+        <thead>
+          <tr>
+            <th scope="col">{words.easier}</th>
+            <th scope="col">{words.exercise}</th>
+            <th scope="col">{words.harder}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ exercise, easier, harder }) => (
+            <tr>
+              <td>{list(easier)}</td>
+              <th scope="row">
+                <ExerciseLink of={exercise} />
+              </th>
+              <td>{list(harder)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+export function LibraryIndex(props: LibraryProps) {
+  const { library, words } = props;
+  const { exercises, programmes, studio } = library;
+  const movements = PATTERNS.flatMap((pattern): readonly Entry[] => {
+    const own = exercises.filter(({ facts }) => facts.pattern === pattern);
+    return own.length === 0 ? [] : [{ head: words.patterns[pattern], exercises: own }];
+  });
+  const open = programmes.filter((programme) => programme.public);
+  return (
+    <StudioPage
+      title={words.title(studio.name)}
+      foot={
+        <p>
+          {studio.name}, {studio.place}. {words.notMedical}
+        </p>
+      }
+    >
+      <p class="ask-first">{words.doesNotKnowYou}</p>
+      <Entries id="by-movement" title={words.byMovement} entries={movements} />
+      <Entries id="by-kit" title={words.byKit} entries={grouped(exercises, (of) => kitOf(of, props))} />
+      <Entries
+        id="by-ask"
+        title={words.byAsk}
+        entries={grouped(exercises, ({ facts }) => facts.asks.map(({ of }) => words.ask(of)))}
+      />
+      <Versions {...props} />
+      {open.length === 0 ? null : (
+        <section aria-labelledby="programmes">
+          <h2 id="programmes">{words.programmes}</h2>
+          {open.map((programme) => (
+            <div class="entry">
+              <h3>
+                <a href={`programmes/${programme.id}.html`}>{programme.name}</a>
+              </h3>
+              <Paragraphs lines={programme.description} />
+            </div>
+          ))}
+        </section>
+      )}
+    </StudioPage>
+  );
+}

@@ -1,0 +1,58 @@
+/**
+ * The public library: an index, a page for each exercise, an outline for each public programme.
+ * It is made from exercises and programmes alone and has no way to meet a client.
+ */
+import type { VNode } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { LibraryExercise } from '../../../layouts/library/exercise-page.js';
+import { LibraryIndex } from '../../../layouts/library/index-page.js';
+import { LibraryProgramme } from '../../../layouts/library/programme-page.js';
+import type { Library } from '../../model/studio.js';
+import { sayLibraryWords } from '../../words/library-words.js';
+import { speechOf } from '../../words/speech.js';
+import { payloadPolicy } from '../policy.js';
+import type { WebSources } from '../prepare-shell.js';
+import { renderPage } from '../render-page.js';
+import { STUDIO_STYLE, writeStudioAssets } from '../studio-assets.js';
+import { type Page, writePages } from '../write-pages.js';
+
+export interface LibraryRun {
+  readonly library: Library;
+  /** An empty folder. */
+  readonly out: string;
+  readonly sources: WebSources;
+}
+
+export function libraryPages(library: Library): readonly Page[] {
+  const { language } = library.studio;
+  const props = { library, words: sayLibraryWords(language), speech: speechOf(language) };
+  const page = (path: string, title: string, view: () => VNode): Page => ({
+    path,
+    render: () =>
+      renderPage({
+        title,
+        language,
+        direction: props.speech.direction,
+        policy: payloadPolicy(),
+        listed: true,
+        styles: [],
+        styleFiles: [`${'../'.repeat(path.split('/').length - 1)}${STUDIO_STYLE}`],
+        script: '',
+        body: renderToString(view()),
+      }),
+  });
+  return [
+    page('index.html', props.words.title(library.studio.name), () => <LibraryIndex {...props} />),
+    ...library.exercises.map((of) =>
+      page(`exercises/${of.id}.html`, of.name, () => <LibraryExercise {...props} of={of} />),
+    ),
+    ...library.programmes
+      .filter((programme) => programme.public)
+      .map((of) => page(`programmes/${of.id}.html`, of.name, () => <LibraryProgramme {...props} of={of} />)),
+  ];
+}
+
+export async function renderLibrary({ library, out, sources }: LibraryRun): Promise<void> {
+  await writePages({ input: sources.layouts, out, pages: libraryPages(library) });
+  await writeStudioAssets(out, sources);
+}

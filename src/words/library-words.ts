@@ -1,0 +1,115 @@
+/** What the public library says of its own: headings and the few sentences that no exercise carries. */
+import type { Ask, Facts, Pattern } from '../model/exercise.js';
+import type { LoadNeed } from '../model/kit.js';
+
+export interface LibraryWords {
+  readonly title: (studio: string) => string;
+  readonly doesNotKnowYou: string;
+  readonly notMedical: string;
+  readonly patterns: Readonly<Record<Pattern, string>>;
+  readonly movement: string;
+  readonly byMovement: string;
+  readonly byKit: string;
+  readonly byAsk: string;
+  readonly byVersion: string;
+  readonly programmes: string;
+  readonly nothingNeeded: string;
+  readonly load: (need: LoadNeed) => string;
+  readonly ask: (of: Ask['of']) => string;
+  readonly degree: (ask: Ask) => string;
+  readonly sides: Readonly<Record<Facts['sides'], string>>;
+  readonly needs: string;
+  readonly asks: string;
+  readonly asksNothing: string;
+  readonly signOff: string;
+  readonly easier: string;
+  readonly here: string;
+  readonly harder: string;
+  readonly none: string;
+  readonly setUp: string;
+  readonly pickUp: string;
+  readonly putDown: string;
+  readonly cues: string;
+  readonly breath: string;
+  readonly faults: string;
+  readonly youSee: string;
+  readonly say: string;
+  readonly stopIf: string;
+  readonly partner: string;
+  readonly forWhom: (who: string) => string;
+  readonly weeks: (weeks: number) => string;
+  readonly exercise: string;
+  readonly setsAndReps: string;
+  readonly turnAbout: (rounds: number) => string;
+  readonly anyOf: (pattern: string) => string;
+  readonly outline: string;
+  readonly back: string;
+}
+
+const capital = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
+
+const englishLoad = (need: LoadNeed): string => {
+  if (need.kind === 'bar' || need.kind === 'band') return need.kind === 'bar' ? 'A bar with plates' : 'A band';
+  if (need.count === 1) return need.kind === 'bell' ? 'One bell' : 'One dumbbell';
+  const things = need.kind === 'bell' ? 'bells' : 'dumbbells';
+  return need.unequal ? `Two ${things}, equal or not` : `Two equal ${things}`;
+};
+
+export const englishLibrary: LibraryWords = {
+  title: (studio) => `${studio}: the exercises`,
+  doesNotKnowYou: 'This does not know you. Ask first.',
+  notMedical:
+    'Nothing here is medical advice. Ask your coach, and your doctor, midwife or physiotherapist, before you start or change anything.',
+  patterns: {
+    squat: 'Squat',
+    hinge: 'Hinge',
+    lunge: 'Lunge',
+    push: 'Push',
+    pull: 'Pull',
+    carry: 'Carry',
+    rotate: 'Rotate',
+    brace: 'Brace',
+    travel: 'Travel',
+    mobility: 'Mobility',
+  },
+  movement: 'Movement',
+  byMovement: 'By movement',
+  byKit: 'By kit',
+  byAsk: 'By what it asks',
+  byVersion: 'Easier and harder',
+  programmes: 'Programmes',
+  nothingNeeded: 'Nothing',
+  load: englishLoad,
+  ask: (of) => capital(of),
+  degree: ({ degree }) => (degree === 'much' ? 'much' : 'some'),
+  sides: { both: 'Both sides together', each: 'One side, then the other', alternate: 'Turn about within the set' },
+  needs: 'You need',
+  asks: 'It asks',
+  asksNothing: 'nothing in particular',
+  signOff: 'Your coach must have seen you do this before you take it home.',
+  easier: 'Easier',
+  here: 'This one',
+  harder: 'Harder',
+  none: 'none here',
+  setUp: 'Set-up',
+  pickUp: 'Pick up',
+  putDown: 'Put down',
+  cues: 'Cues',
+  breath: 'Breath',
+  faults: 'Faults',
+  youSee: 'You see',
+  say: 'Say',
+  stopIf: 'Stop if',
+  partner: 'Partner',
+  forWhom: (who) => `For ${who}.`,
+  weeks: (weeks) => (weeks === 1 ? 'One week.' : `${weeks} weeks.`),
+  exercise: 'Exercise',
+  setsAndReps: 'Sets and reps',
+  turnAbout: (rounds) => `Turn about, ${rounds} ${rounds === 1 ? 'round' : 'rounds'}`,
+  anyOf: (pattern) => `A ${pattern}, as your coach chooses`,
+  outline: 'An outline only: versions, loads and reps are fitted to each person.',
+  back: 'All exercises',
+};
+
+/** English until another language has them. */
+export const sayLibraryWords = (_language: string): LibraryWords => englishLibrary;
