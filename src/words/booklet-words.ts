@@ -12,6 +12,18 @@ export interface WhoIsWho {
   readonly weeks: number;
 }
 
+/** What this booklet has in it, so that nothing is explained that is not there. */
+export interface Shows {
+  /** One set as printed, `16 kg × 8`; empty where nothing is loaded. */
+  readonly example: string;
+  /** How many reps it asks for. */
+  readonly exampleReps: string;
+  readonly gates: boolean;
+  readonly feelers: boolean;
+  readonly trials: boolean;
+  readonly sides: boolean;
+}
+
 export interface BookletWords {
   readonly title: string;
   /** For the document's own information. */
@@ -24,7 +36,7 @@ export interface BookletWords {
   readonly sessionSafety: (who: WhoIsWho) => string;
 
   readonly howToTitle: string;
-  readonly howTo: (who: WhoIsWho, example: string) => readonly string[];
+  readonly howTo: (who: WhoIsWho, shows: Shows) => readonly string[];
   readonly key: HowToPart['key'];
 
   readonly safetyTitle: string;
@@ -45,13 +57,16 @@ export interface BookletWords {
   readonly again: (title: string) => string;
   readonly minutes: (least: number, most: number) => string;
   readonly warmUp: (minutes: number, names: readonly string[]) => readonly string[];
+  /** One exercise of a warm-up or cool-down: `Wall hinge: 8 reps.` */
+  readonly drill: (name: string, doses: readonly { readonly weeks: string; readonly dose: string }[]) => string;
   /** `Before the goblet squat, one lighter set: 12 kg × 5.` */
   readonly warmUpSet: (name: string, doses: readonly { readonly weeks: string; readonly dose: string }[]) => string;
   readonly coolDown: (minutes: number) => readonly string[];
 
   readonly sections: Readonly<Record<ExercisePart['sections'][number]['name'], string>>;
   readonly stopTitle: string;
-  readonly quoted: (spoken: string) => string;
+  /** Marks before and after what is spoken. */
+  readonly quotes: readonly [string, string];
 
   readonly recordTitle: string;
   readonly record: (who: WhoIsWho) => readonly string[];

@@ -3,10 +3,11 @@ import type { BookletWords, WhoIsWho } from './booklet-words.js';
 import { listed } from './english-sets.js';
 import { NO_BREAK, unbroken } from './spacing.js';
 
-const lower = (names: readonly string[]): string => listed(names);
-
 const notMedical = (who: WhoIsWho): string =>
   `This booklet is not medical advice and does not take its place. ${who.coach} wrote it for ${who.client} alone, from what was known on ${who.date}. If your health or your medicines change, or you are not sure, ask your doctor, midwife or physiotherapist before you train. What they tell you comes before anything printed here.`;
+
+const dosesByWeek = (doses: readonly { readonly weeks: string; readonly dose: string }[]): string =>
+  doses.map(({ weeks, dose }) => (weeks === '' ? dose : `${dose} in ${weeks}`)).join('; ');
 
 export const englishBooklet: BookletWords = {
   title: 'Your booklet',
@@ -15,17 +16,28 @@ export const englishBooklet: BookletWords = {
   studioAt: (studio, place) => (place === '' ? studio : `${studio}, ${place}`),
   notMedical,
   sessionSafety: (who) =>
-    `Not medical advice. Pain of 4 or more out of 10: leave it and tell ${who.coach}. Signs on the emergency page: stop and call ${who.emergencyNumber}.`,
+    `Not medical advice. Pain of 4 or more: leave it, tell ${who.coach}. Emergency signs: stop, call ${who.emergencyNumber}.`,
 
   howToTitle: 'How to use this booklet',
-  howTo: (who, example) => [
-    `Do the sessions in order. Missed one? Do it next; never two in one day.`,
-    `Each session shows its ${who.weeks} weeks side by side. Find this week, and work down the page.`,
-    ...(example === '' ? [] : [`${example} is one set: the load first, then the reps.`]),
-    `Leave 2 in reserve means: stop while 2 more good reps are left. Good means just like the first ones. Less than you had planned is fine; a grinding rep is not.`,
-    `Where the numbers go up there is a First line. If you have not done what it says, do the Otherwise line.`,
-    `Feels wrong today? Take the easier way under the exercise. It counts just the same.`,
-    `After each set make one stroke. Phone flat? A pencil here counts just the same.`,
+  howTo: (who, shows) => [
+    'Do the sessions in order. Missed one? Do it next. Never two in one day.',
+    `Each session shows its ${who.weeks} weeks side by side. Find this week, then work down the page.`,
+    ...(shows.example === ''
+      ? []
+      : [
+          `${shows.example} is one set: the load, then ${shows.exampleReps} reps. Under it stands one mark for each set.`,
+        ]),
+    'Leave 2 in reserve means: stop while 2 more good reps are left. Good means just like the first. Fewer than planned is fine; a rep you have to grind out is not.',
+    ...(shows.sides ? ['One side at a time? Do the side named first, then give the other side the same.'] : []),
+    ...(shows.feelers
+      ? ['A feeler set finds your load. Do it, ask how many more good ones were left, and read off the line.']
+      : []),
+    ...(shows.trials ? ['A try is one set with the next load. If it does not look like the others, stop there.'] : []),
+    ...(shows.gates
+      ? ['Where a step up says First, do what it says before you take it. If not, do the Otherwise line.']
+      : []),
+    'Not right today? Take the easier way under the exercise. It counts just the same.',
+    'After each set, make one stroke. Phone flat? A pencil here counts just the same.',
   ],
   key: [
     { mark: 'to do', text: 'Foot = to do.' },
@@ -70,21 +82,19 @@ export const englishBooklet: BookletWords = {
   calendarTitle: (weeks) => `Your ${weeks} weeks`,
   weekLabel: (week) => `Week${NO_BREAK}${week}`,
 
-  sessionTitle: (id, name) =>
-    name === '' || name.toUpperCase() === id.toUpperCase()
-      ? `Session${NO_BREAK}${id}`
-      : `Session${NO_BREAK}${id}: ${name}`,
+  sessionTitle: (id, name) => {
+    const letter = `Session${NO_BREAK}${id.length < 3 ? id.toUpperCase() : id}`;
+    return name === '' || name.toLowerCase() === id.toLowerCase() ? letter : `${letter}: ${name}`;
+  },
   again: (title) => `${title}, again`,
   minutes: (least, most) =>
     least === most ? `About ${unbroken(`${least} minutes`)}.` : `About ${least} to ${unbroken(`${most} minutes`)}.`,
   warmUp: (minutes, names) => [
-    `${unbroken(`${minutes} minutes`)}. Walk or march until you are warm and breathing a little faster.`,
-    ...(names.length === 0
-      ? []
-      : [`Then rehearse with nothing in your hands, small and slow, 6 of each: ${lower(names)}.`]),
+    `${minutes === 0 ? '' : `${unbroken(`${minutes} minutes`)}. `}Walk or march until you are warm and your breath is a little quicker.`,
+    ...(names.length === 0 ? [] : [`Then 6 slow ones of each, no load and only part of the way: ${listed(names)}.`]),
   ],
-  warmUpSet: (name, doses) =>
-    `Before the ${name}, one lighter set: ${doses.map(({ weeks, dose }) => (weeks === '' ? dose : `${dose} in ${weeks}`)).join('; ')}.`,
+  drill: (name, doses) => `${name}: ${dosesByWeek(doses)}.`,
+  warmUpSet: (name, doses) => `Before the ${name}, one lighter set: ${dosesByWeek(doses)}.`,
   coolDown: (minutes) => [
     `${unbroken(`${minutes} minutes`)}. Walk slowly until your breath is quiet, then let your arms and legs hang loose.`,
   ],
@@ -101,7 +111,7 @@ export const englishBooklet: BookletWords = {
     partner: 'Your partner',
   },
   stopTitle: 'Stop if',
-  quoted: (spoken) => (spoken === '' ? '' : `‘${spoken}’`),
+  quotes: ['‘', '’'],
 
   recordTitle: 'What you noticed',
   record: (who) => [

@@ -103,13 +103,27 @@ function rest(seconds: number): string {
   return `Rest ${counted(minutes, 'minute', 'minutes')} ${counted(over, 'second', 'seconds')}.`;
 }
 
-const lowerFirst = (name: string): string => {
-  const [first = '', second = ''] = Array.from(name);
-  // A name such as `RDL` or one from another alphabet is left alone.
-  const initialism =
-    second !== '' && second === second.toLocaleUpperCase('en') && second !== second.toLocaleLowerCase('en');
-  return initialism ? name : first.toLocaleLowerCase('en') + name.slice(first.length);
-};
+/** A name as it stands inside a sentence: what follows a comma is left to the heading, and the first letter is small. */
+function inSentence(name: string): string {
+  const short = name.split(', ')[0] ?? name;
+  const [first = '', second = ''] = Array.from(short);
+  // An initialism, or a name from an alphabet without small letters, is left alone.
+  const initialism = second !== '' && second === second.toUpperCase() && second !== second.toLowerCase();
+  return initialism ? short : first.toLowerCase() + short.slice(first.length);
+}
+
+function turnAbout(
+  rounds: readonly { readonly weeks: string; readonly rounds: number }[],
+  names: readonly string[],
+): string {
+  const order = names.map(inSentence).map((name, i) => (i === 0 ? name : `then ${name}`));
+  const how = rounds.map(({ weeks, rounds: many }) => {
+    const said = counted(many, 'round', 'rounds');
+    return weeks === '' ? said : `${said} in ${weeks}`;
+  });
+  const turns = names.length === 1 ? 'Round and round' : `Turn about: ${order.join(', ')}`;
+  return `${turns}. ${how.join(', ')}.`;
+}
 
 export const englishSets: SetWords = {
   effort: (least, most) => (least === most ? `Leave ${least} in reserve.` : `Leave ${least} to ${most} in reserve.`),
@@ -122,20 +136,11 @@ export const englishSets: SetWords = {
   leftFirst: 'Left first, then right.',
   rightFirst: 'Right first, then left.',
   inTurn: 'Left and right in turn.',
-  turnAbout: (rounds, names) => {
-    const order = names.map((name, i) => (i === 0 ? lowerFirst(name) : `then ${lowerFirst(name)}`)).join(', ');
-    const [first, ...others] = rounds;
-    const how =
-      first === undefined || others.length === 0
-        ? `${counted(first?.rounds ?? 1, 'round', 'rounds')}`
-        : rounds.map((one) => `${counted(one.rounds, 'round', 'rounds')} in ${one.weeks}`).join(', ');
-    return names.length === 1
-      ? `Round and round: ${how}.`
-      : `Turn about: ${order}. ${how.slice(0, 1).toUpperCase()}${how.slice(1)}.`;
-  },
+  turnAbout,
   tryLoad: (load, amount) => `First set: try the ${load} for ${amount}.`,
-  tryVersion: (name, dose) => `First set: try the ${lowerFirst(name)}, ${dose}.`,
-  gateNeeds: (dose, weeks, left) => `First do every set of ${dose} in ${weeks}. Each with ${left} left.`,
+  tryVersion: (name, dose) => `First set: try the ${inSentence(name)}, ${dose}.`,
+  gateNeeds: (dose, weeks, left) =>
+    `First do every set of ${dose}${weeks === '' ? '' : ` in ${weeks}`}. Each with ${left} left.`,
   gateStill: (week) => `Only if you went up in week${NO_BREAK}${week}.`,
   otherwise: (dose) => `Otherwise: ${dose}.`,
   versionDose: (name, dose) => `${name}, ${dose}`,
@@ -149,7 +154,7 @@ export const englishSets: SetWords = {
   stillToFind: 'Use the load your feeler set gave you.',
   optional: 'Only if you feel fresh.',
   weekList,
-  inSentence: lowerFirst,
+  inSentence,
 };
 
 const CAUSES: Readonly<Record<Cause, string>> = {

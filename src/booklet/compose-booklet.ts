@@ -1,0 +1,52 @@
+/**
+ * The booklet as a tree of parts, made once from the plan; phone and paper draw the same tree. What is said and in which
+ * order is decided here; the sentences are the catalogue's and the author's, and where things stand is the drawings'.
+ *
+ * Nothing private enters: no notes, body mass, screening, diagnosis or coach's reason. Of a caution only the words
+ * the coach wrote for the client are shown.
+ */
+import type { Booklet } from '../model/booklet.js';
+import type { Client } from '../model/client.js';
+import type { Plan } from '../model/plan.js';
+import type { Library } from '../model/studio.js';
+import { sayFullDate } from '../words/say-date.js';
+import { composeExercise } from './compose-exercise.js';
+import { composeCalendar, composeCover, composeHowTo, composeRecord, composeSafety } from './compose-front.js';
+import { composeSession } from './compose-session.js';
+import { reachExercises } from './reach-exercises.js';
+import { stripsOf, subjectOf } from './subject.js';
+
+export interface BookletWanted {
+  readonly library: Library;
+  readonly client: Client;
+  /** Of this client, with the exercises of this library. */
+  readonly plan: Plan;
+}
+
+export function composeBooklet({ library, client, plan }: BookletWanted): Booklet {
+  const subject = subjectOf(library, client, plan);
+  const { speech } = subject;
+  const { words } = speech;
+  const pages = reachExercises(subject);
+  const reachable = new Set<string>(pages.map(({ id }) => id));
+  return {
+    schema: 1,
+    language: speech.language,
+    direction: speech.direction,
+    largePrint: client.largePrint,
+    paper: library.studio.paper,
+    title: words.booklet.documentTitle(client.name, plan.weeks.length, sayFullDate(plan.starts, speech)),
+    author: library.studio.name,
+    date: plan.today,
+    labels: words.labels,
+    parts: [
+      composeCover(subject),
+      composeSafety(subject),
+      composeHowTo(subject),
+      composeCalendar(subject),
+      ...stripsOf(plan).map((strip) => composeSession(subject, strip)),
+      ...pages.map((exercise) => composeExercise(subject, exercise, reachable)),
+      composeRecord(subject),
+    ],
+  };
+}

@@ -1,0 +1,163 @@
+/** One exercise in one week: its sets, the short lines beside them, and why. */
+import type { BookletSet, Cell, LoadText } from '../model/booklet.js';
+import type { OtherwiseSet, PlanSet } from '../model/plan.js';
+import { sayAmount, sayEffort, saySet, saySetAloud, stackSet } from '../words/say-dose.js';
+import { isLoaded, sayLoad, sayLoadText } from '../words/say-load.js';
+import { sayReason } from '../words/say-reason.js';
+import { nameOf, type Standing, type Subject } from './subject.js';
+
+/** What a cell needs to know of the row it stands in. */
+export interface RowSoFar {
+  /** The exercise the row is headed with. */
+  readonly usual: string;
+  /** The latest week up to this one in which a gate stands. */
+  readonly gateWeek?: number;
+  /** Sentences already said the week before. */
+  readonly saidBefore: readonly string[];
+}
+
+export function composeCell(subject: Subject, standing: Standing, row: RowSoFar): Cell {
+  const { column, item } = standing;
+  const { words } = subject.speech;
+  const sets = item.sets.map((set) => composeSet(subject, set));
+  const counted = item.sets.filter(({ kind }) => kind !== 'warm-up');
+  const shown = mainSets(item.sets);
+  const gate = composeGate(subject, standing, row);
+  const trial = composeTrial(subject, standing);
+  const choose = composeChoice(subject, standing);
+  return {
+    week: column.week.number,
+    exercise: item.exercise,
+    version: item.exercise === row.usual ? '' : nameOf(subject, item.exercise),
+    sets,
+    stack: distinct(shown, (set) => stackSet(loadOf(subject, set), set, subject.speech)),
+    tally: composeTally(subject, counted),
+    spoken: sayShown(subject, shown, counted.length / sidesIn(counted).length),
+    effort: sayEffort(item.asked.reserve, subject.speech),
+    tempo: words.sets.tempo[item.tempo],
+    ...(gate ? { gate } : {}),
+    ...(trial === undefined ? {} : { trial }),
+    ...(choose ? { choose } : {}),
+    why: whyOf(subject, standing).filter((says) => !row.saidBefore.includes(says)),
+  };
+}
+
+/** What the client is told of the reasons, each once. */
+export function whyOf(subject: Subject, { item }: Standing): readonly string[] {
+  const told = item.reasons
+    .filter(({ audience }) => audience === 'client')
+    .map((reason) => sayReason(reason, 'client', subject.speech, subject.names));
+  return [...new Set(told)].filter((says) => says !== '');
+}
+
+const loadOf = ({ plan, speech }: Subject, set: Pick<PlanSet, 'load'>): LoadText =>
+  sayLoad(set.load, plan.inputs.kit, speech);
+
+function composeSet(subject: Subject, set: PlanSet): BookletSet {
+  const load = loadOf(subject, set);
+  return {
+    key: set.key,
+    kind: set.kind,
+    round: set.round,
+    ...(set.side === undefined ? {} : { side: set.side }),
+    ...(isLoaded(load) ? { load } : {}),
+    amount: sayAmount(set, subject.speech),
+    text: saySet(load, set, subject.speech),
+    spoken: saySetAloud(load, set, subject.speech),
+  };
+}
+
+/** What stands large in the column: the work, or the feeler set where there is no work yet. */
+function mainSets(sets: readonly PlanSet[]): readonly PlanSet[] {
+  const work = sets.filter(({ kind }) => kind === 'work');
+  return work.length > 0 ? work : sets.filter(({ kind }) => kind !== 'warm-up');
+}
+
+/** The lines of each different set, in the order done. */
+function distinct(sets: readonly PlanSet[], lines: (set: PlanSet) => readonly string[]): readonly string[] {
+  const seen = new Map<string, readonly string[]>();
+  for (const set of sets) {
+    const stack = lines(set);
+    seen.set(stack.join('\n'), stack);
+  }
+  return [...seen.values()].flat();
+}
+
+function sidesIn(sets: readonly PlanSet[]): readonly (PlanSet['side'] | 'both')[] {
+  const sides = [...new Set(sets.map(({ side }) => side ?? 'both'))];
+  return sides.length === 0 ? ['both'] : sides;
+}
+
+/** Weaker side first, as the sets come. */
+function composeTally({ speech }: Subject, counted: readonly PlanSet[]): Cell['tally'] {
+  const { labels } = speech.words;
+  return sidesIn(counted).map((side) => ({
+    label: side === 'left' || side === 'right' ? labels[side] : '',
+    strokes: counted.filter((set) => (set.side ?? 'both') === side).length,
+  }));
+}
+
+function sayShown(subject: Subject, shown: readonly PlanSet[], sets: number): string {
+  const { speech } = subject;
+  const said = [...new Set(shown.map((set) => saySet(loadOf(subject, set), set, speech)))].join(', ');
+  return speech.words.doses.withSets(said, sets);
+}
+
+function composeGate(subject: Subject, { column, item }: Standing, row: RowSoFar): Cell['gate'] {
+  const { speech } = subject;
+  const { sets: words } = speech.words;
+  const otherwise = item.sets.flatMap((set) => set.otherwise ?? [])[0];
+  if (otherwise === undefined) return undefined;
+  const needs = item.sets.flatMap(({ gate }) => gate?.needs ?? [])[0];
+  const dose = (of: Pick<PlanSet, 'load' | 'reps'> & { readonly exercise: string }, other: string): string => {
+    const said = saySet(loadOf(subject, of), of, speech);
+    return of.exercise === other ? said : words.versionDose(nameOf(subject, of.exercise), said);
+  };
+  return {
+    needs:
+      needs === undefined
+        ? words.gateStill(row.gateWeek ?? column.week.number)
+        : words.gateNeeds(
+            dose(needs, row.usual),
+            needs.weeks.length === 0 ? '' : words.weekList(needs.weeks),
+            Math.ceil(needs.reserve / 10),
+          ),
+    otherwise: words.otherwise(sayOtherwise(subject, otherwise, item.exercise)),
+    otherwiseStack: stackSet(loadOf(subject, otherwise), otherwise, speech),
+  };
+}
+
+/** `16 kg × 10, 3 sets`, with the version and the tempo where they are not the week's own. */
+function sayOtherwise(subject: Subject, otherwise: OtherwiseSet, exercise: string): string {
+  const { words } = subject.speech;
+  const said = words.doses.withSets(saySet(loadOf(subject, otherwise), otherwise, subject.speech), otherwise.sets);
+  const named =
+    otherwise.exercise === exercise ? said : words.sets.versionDose(nameOf(subject, otherwise.exercise), said);
+  const tempo = words.sets.tempo[otherwise.tempo];
+  return tempo === '' ? named : `${named}, ${tempo}`;
+}
+
+function composeTrial(subject: Subject, { item }: Standing): string | undefined {
+  const trial = item.sets.find(({ kind }) => kind === 'trial');
+  if (trial === undefined) return undefined;
+  const { speech } = subject;
+  const load = loadOf(subject, trial);
+  return isLoaded(load)
+    ? speech.words.sets.tryLoad(sayLoadText(load), sayAmount(trial, speech))
+    : speech.words.sets.tryVersion(nameOf(subject, item.exercise), saySet(load, trial, speech));
+}
+
+function composeChoice(subject: Subject, { item }: Standing): Cell['choose'] {
+  const feeler = item.sets.find(({ choose }) => choose !== undefined);
+  if (feeler?.choose === undefined) return undefined;
+  const { speech } = subject;
+  const { sets: words } = speech.words;
+  return {
+    intro: words.feelerIntro(saySet(loadOf(subject, feeler), feeler, speech)),
+    rows: feeler.choose.map((choice) => {
+      const dose = saySet(loadOf(subject, choice), choice, speech);
+      const use = choice.exercise === item.exercise ? dose : words.versionDose(nameOf(subject, choice.exercise), dose);
+      return { felt: words.felt(choice.left.min, choice.left.max), use };
+    }),
+  };
+}

@@ -1,0 +1,42 @@
+/** The easier ways beside an exercise, each with what it is for and its dose in each week. */
+import type { EasierText } from '../model/booklet.js';
+import { CAUSES, type Cause } from '../model/exercise.js';
+import { exerciseId } from '../model/identity.js';
+import type { EasierItem, PlanSet } from '../model/plan.js';
+import { saySet } from '../words/say-dose.js';
+import { sayLoad } from '../words/say-load.js';
+import { nameOf, type Standing, type Subject } from './subject.js';
+
+const isCause = (word: string): word is Cause => CAUSES.some((cause) => cause === word);
+export const causesOf = (words: readonly string[]): readonly Cause[] => words.filter(isCause);
+
+/** The page an easier or harder version has in the booklet; a way of doing an exercise has none of its own. */
+export const pageOf = (version: Pick<EasierItem, 'exercise'>): string | undefined =>
+  version.exercise === undefined || version.exercise.includes('#') ? undefined : version.exercise;
+
+/** In the order the coach gave them, as they first come up over the weeks. */
+export function composeEasier(subject: Subject, standings: readonly Standing[]): readonly EasierText[] {
+  const ways = new Map<string, { item: EasierItem; doses: { week: number; text: string }[] }>();
+  for (const { column, item } of standings)
+    for (const easier of item.easier) {
+      const key = easier.exercise ?? easier.say;
+      const way = ways.get(key) ?? { item: easier, doses: [] };
+      const text = dosesOf(subject, easier.sets);
+      if (text !== '') way.doses.push({ week: column.week.number, text });
+      ways.set(key, way);
+    }
+  return [...ways.values()].map(({ item, doses }) => {
+    const page = pageOf(item);
+    return {
+      name: page === undefined ? item.say : nameOf(subject, page),
+      ...(page === undefined ? {} : { exercise: exerciseId(page) }),
+      when: subject.speech.words.causes(causesOf(item.for)),
+      doses,
+    };
+  });
+}
+
+/** Each different set once: `12 kg × 8`. */
+export function dosesOf({ plan, speech }: Subject, sets: readonly PlanSet[]): string {
+  return [...new Set(sets.map((set) => saySet(sayLoad(set.load, plan.inputs.kit, speech), set, speech)))].join(', ');
+}

@@ -1,0 +1,97 @@
+/** One exercise whole: everything a client needs to do it, in the order they need it. */
+import type { ExercisePart } from '../model/booklet.js';
+import type { Exercise, Version } from '../model/exercise.js';
+import { type Line, plainLine, plainText } from '../model/prose.js';
+import { pageOf } from './compose-easier.js';
+import { sentence } from './compose-row.js';
+import { bookletLine, bookletLines, unquoted } from './own-words.js';
+import { nameOf, type Subject } from './subject.js';
+
+type Section = ExercisePart['sections'][number];
+type Told = Section['lines'];
+
+const strong = (text: string): Line => (text === '' ? [] : [{ text, strong: true }]);
+const told = (lines: readonly Line[]): Told => bookletLines(lines).map((text) => ({ lead: [], text }));
+
+/** `reachable` are the exercises that have a page in this booklet. */
+export function composeExercise(subject: Subject, exercise: Exercise, reachable: ReadonlySet<string>): ExercisePart {
+  const { words } = exercise;
+  const { booklet } = subject.speech.words;
+  const lines: readonly (readonly [Section['name'], Told])[] = [
+    ['set-up', told(words.setUp)],
+    ['pick up', told(words.pickUp)],
+    ['cues', words.cues.map(({ phase, line }) => ({ lead: strong(begun(phase)), text: bookletLine(line) }))],
+    ['breath', told(words.breath)],
+    ['put down', told(words.putDown)],
+    ['faults', faultsOf(subject, exercise)],
+    ['easier', easierOf(subject, exercise, reachable)],
+    ['harder', harderOf(subject, exercise, reachable)],
+    ['partner', told(words.partner)],
+  ];
+  return {
+    kind: 'exercise',
+    id: exercise.id,
+    title: exercise.name,
+    description: bookletLines(words.description),
+    sections: lines
+      .filter(([, of]) => of.length > 0)
+      .map(([name, of]) => ({ name, title: booklet.sections[name], lines: of })),
+    stopTitle: booklet.stopTitle,
+    stop: bookletLines(words.stopIf),
+  };
+}
+
+function begun(phase: string): string {
+  const [first = ''] = Array.from(phase);
+  return first.toUpperCase() + phase.slice(first.length);
+}
+
+function faultsOf({ speech }: Subject, { words }: Exercise): Told {
+  return words.faults.map(({ see, say }) => {
+    const spoken = unquoted(bookletLine(say));
+    const [open = '', close = ''] = speech.words.booklet.quotes;
+    return {
+      lead: bookletLine(see),
+      text: spoken.length === 0 ? [] : [...plainLine(open), ...spoken, ...plainLine(close)],
+    };
+  });
+}
+
+/** The easier ways this client may do: those the plan gives, and for a page the plan only leads to, those it reaches. */
+function easierOf(subject: Subject, exercise: Exercise, reachable: ReadonlySet<string>): Told {
+  const given = easierGiven(subject, exercise);
+  return exercise.words.easier
+    .filter((version) => {
+      const to = version.to;
+      if (given !== undefined) return given.has(keyOf(version)) || given.has(plainText(version.say));
+      return to.kind === 'way' || reachable.has(to.id);
+    })
+    .map((version) => versionLine(subject, version, subject.speech.words.causes(version.causes)));
+}
+
+const keyOf = ({ to }: Version): string => (to.kind === 'exercise' ? to.id : to.slug);
+
+/** By id, slug or words; `undefined` where the plan never plans this exercise. */
+function easierGiven({ plan }: Subject, exercise: Exercise): ReadonlySet<string> | undefined {
+  const items = plan.weeks
+    .flatMap(({ sessions }) => sessions.flatMap(({ groups }) => groups.flatMap((group) => group.items)))
+    .filter((item) => item.exercise === exercise.id);
+  if (items.length === 0) return undefined;
+  return new Set(
+    items.flatMap(({ easier }) =>
+      easier.flatMap((way) => [pageOf(way) ?? way.exercise?.split('#')[1] ?? way.say, way.say]),
+    ),
+  );
+}
+
+/** Only what this booklet itself leads to: a harder version nobody planned is not an invitation. */
+function harderOf(subject: Subject, exercise: Exercise, reachable: ReadonlySet<string>): Told {
+  return exercise.words.harder
+    .filter(({ to }) => to.kind === 'exercise' && reachable.has(to.id))
+    .map((version) => versionLine(subject, version, subject.speech.words.harderCauses(version.causes)));
+}
+
+function versionLine(subject: Subject, version: Version, when: string): Told[number] {
+  const lead = version.to.kind === 'exercise' ? strong(nameOf(subject, version.to.id)) : bookletLine(version.say);
+  return { lead, text: when === '' ? [] : plainLine(sentence(when)) };
+}

@@ -1,0 +1,133 @@
+/** The pages around the sessions: cover, how to use it, safety, calendar, and the record at the end. */
+import type { CalendarPart, CoverPart, HowToPart, RecordPart, SafetyPart, WeekHead } from '../model/booklet.js';
+import { compareIds } from '../model/identity.js';
+import { plainLine } from '../model/prose.js';
+import type { Shows } from '../words/booklet-words.js';
+import { sayDate, sayDates } from '../words/say-date.js';
+import { saySet } from '../words/say-dose.js';
+import { isLoaded, sayLoad } from '../words/say-load.js';
+import { cautionsHeld, sentence } from './compose-row.js';
+import { stripId, stripTitle } from './compose-session.js';
+import { type Strip, type Subject, stripsOf } from './subject.js';
+
+export function composeCover(subject: Subject): CoverPart {
+  const { library, client, plan, speech, who } = subject;
+  const { booklet } = speech.words;
+  const programme = library.programmes.find(({ id }) => id === plan.programme);
+  return {
+    kind: 'cover',
+    client: client.name,
+    title: booklet.title,
+    programme: programme?.name ?? plan.programme,
+    dates: sayDates(plan.starts, lastDateOf(subject), speech),
+    edition: booklet.edition(plan.edition),
+    studio: booklet.studioAt(library.studio.name, library.studio.place),
+    coach: library.studio.coach,
+    weeks: plan.weeks.map(
+      (week): WeekHead => ({
+        week: week.number,
+        date: week.begins,
+        dateText: sayDate(week.begins, speech),
+        easy: week.deload,
+        minutes: Math.max(0, ...week.sessions.map(({ minutes }) => minutes)),
+      }),
+    ),
+    notMedical: booklet.notMedical(who),
+  };
+}
+
+function lastDateOf({ plan }: Subject): string {
+  const dates = plan.weeks.flatMap(({ begins, sessions }) => [begins, ...sessions.map(({ date }) => date)]);
+  // Calendar dates of ISO 8601 stand in order as text.
+  return dates.sort(compareIds).at(-1) ?? plan.starts;
+}
+
+export function composeHowTo(subject: Subject): HowToPart {
+  const { booklet } = subject.speech.words;
+  return {
+    kind: 'how-to',
+    title: booklet.howToTitle,
+    paragraphs: booklet.howTo(subject.who, showsOf(subject)).map(plainLine),
+    key: booklet.key,
+  };
+}
+
+function showsOf({ plan, speech }: Subject): Shows {
+  const sets = plan.weeks.flatMap(({ sessions }) =>
+    sessions.flatMap(({ groups }) => groups.flatMap(({ items }) => items.flatMap((item) => item.sets))),
+  );
+  const loaded = sets.find(
+    (set) => set.kind === 'work' && set.reps !== undefined && isLoaded(sayLoad(set.load, plan.inputs.kit, speech)),
+  );
+  return {
+    example: loaded === undefined ? '' : saySet(sayLoad(loaded.load, plan.inputs.kit, speech), loaded, speech),
+    exampleReps: `${loaded?.reps ?? ''}`,
+    gates: sets.some(({ gate }) => gate !== undefined),
+    feelers: sets.some(({ kind }) => kind === 'feeler'),
+    trials: sets.some(({ kind }) => kind === 'trial'),
+    sides: sets.some(({ side }) => side !== undefined),
+  };
+}
+
+export function composeSafety(subject: Subject): SafetyPart {
+  const { who } = subject;
+  const { booklet } = subject.speech.words;
+  const own = cautionsHeld(subject).flatMap(({ say }) => (say === undefined ? [] : [booklet.forYou(sentence(say))]));
+  return {
+    kind: 'safety',
+    title: booklet.safetyTitle,
+    emergencyTitle: booklet.emergencyTitle,
+    emergency: booklet.emergency.map(plainLine),
+    call: booklet.call(who.emergencyNumber),
+    painTitle: booklet.painTitle,
+    pain: booklet.pain(who),
+    paragraphs: [...new Set(own), ...booklet.safety(who)].map(plainLine),
+  };
+}
+
+export function composeCalendar(subject: Subject): CalendarPart {
+  const { plan, speech } = subject;
+  const { booklet } = speech.words;
+  const strips = stripsOf(plan);
+  return {
+    kind: 'calendar',
+    title: booklet.calendarTitle(plan.weeks.length),
+    weeks: plan.weeks.map((week) => ({
+      week: week.number,
+      label: booklet.weekLabel(week.number),
+      easy: week.deload,
+      sessions: week.sessions.flatMap((session) => {
+        const strip = strips.find((one) => one.columns.some((column) => column.session === session));
+        return strip === undefined ? [] : [calendarEntry(subject, strip, session)];
+      }),
+    })),
+  };
+}
+
+function calendarEntry(
+  subject: Subject,
+  strip: Strip,
+  session: Strip['columns'][number]['session'],
+): CalendarPart['weeks'][number]['sessions'][number] {
+  return {
+    session: stripId(strip),
+    name: stripTitle(subject, strip),
+    date: session.date,
+    dateText: sayDate(session.date, subject.speech),
+    occurrence: session.occurrence,
+  };
+}
+
+/** A line for each session, and a few over. */
+const LINES_OVER = 4;
+
+export function composeRecord({ plan, speech, who }: Subject): RecordPart {
+  const { booklet } = speech.words;
+  const sessions = plan.weeks.reduce((sum, week) => sum + week.sessions.length, 0);
+  return {
+    kind: 'record',
+    title: booklet.recordTitle,
+    lines: sessions + LINES_OVER,
+    paragraphs: booklet.record(who).map(plainLine),
+  };
+}

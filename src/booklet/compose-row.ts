@@ -1,0 +1,92 @@
+/** One line of a session over its weeks: name, rest, sides, cues, stop signs, easier ways and a cell for each week. */
+import type { Cell, SessionRow } from '../model/booklet.js';
+import type { Caution } from '../model/client.js';
+import { dayOfIso } from '../model/day.js';
+import type { Exercise } from '../model/exercise.js';
+import { type Line, plainLine } from '../model/prose.js';
+import { composeCell, whyOf } from './compose-cell.js';
+import { composeEasier } from './compose-easier.js';
+import { bookletLine, bookletLines } from './own-words.js';
+import { nameOf, type Standing, type Subject } from './subject.js';
+
+/** How many lines are in sight during a set. */
+const CUES_IN_SIGHT = 3;
+
+/** `standings` are this row's, in order of week; at least one. */
+export function composeRow(subject: Subject, standings: readonly Standing[], group: string): SessionRow | undefined {
+  const usual = usualOf(standings);
+  const first = standings.find(({ item }) => item.exercise === usual);
+  if (usual === undefined || first === undefined) return undefined;
+  const { words } = subject.speech;
+  const exercise = subject.exercises.get(usual);
+  return {
+    row: first.item.row,
+    exercise: first.item.exercise,
+    name: nameOf(subject, usual),
+    rest: words.sets.rest(first.item.restSeconds),
+    group,
+    sides: sidesOf(subject, first),
+    cells: composeCells(subject, standings, usual),
+    cues: exercise === undefined ? [] : cuesOf(subject, exercise),
+    stop: bookletLines(exercise?.words.stopIf ?? []),
+    easier: composeEasier(subject, standings),
+  };
+}
+
+/** The version of most weeks; of as many, the earlier. */
+function usualOf(standings: readonly Standing[]): string | undefined {
+  const counts = new Map<string, number>();
+  for (const { item } of standings) counts.set(item.exercise, (counts.get(item.exercise) ?? 0) + 1);
+  return [...counts].sort(([, a], [, b]) => b - a)[0]?.[0];
+}
+
+function composeCells(subject: Subject, standings: readonly Standing[], usual: string): readonly Cell[] {
+  const cells: Cell[] = [];
+  let gateWeek: number | undefined;
+  let saidBefore: readonly string[] = [];
+  for (const standing of standings) {
+    if (standing.item.sets.some(({ gate }) => gate !== undefined)) gateWeek = standing.column.week.number;
+    cells.push(composeCell(subject, standing, { usual, saidBefore, ...(gateWeek === undefined ? {} : { gateWeek }) }));
+    saidBefore = whyOf(subject, standing);
+  }
+  return cells;
+}
+
+function sidesOf({ speech }: Subject, { item }: Standing): string {
+  const { sets } = speech.words;
+  if (item.sides === 'alternate') return sets.inTurn;
+  const side = item.sets.find((set) => set.side !== undefined)?.side;
+  return side === undefined ? '' : side === 'left' ? sets.leftFirst : sets.rightFirst;
+}
+
+/** What the client minds here comes first, in the coach's words; then the cues in the order they are said. */
+function cuesOf(subject: Subject, exercise: Exercise): readonly Line[] {
+  const minded = cautionsHere(subject, exercise).flatMap(({ say }) => (say === undefined ? [] : [sentence(say)]));
+  const cues = exercise.words.cues.map(({ line }) => bookletLine(line));
+  return [...new Set(minded)].map(plainLine).concat(cues).slice(0, CUES_IN_SIGHT);
+}
+
+/** An author's words as a sentence of their own. */
+export function sentence(words: string): string {
+  const [first = ''] = Array.from(words);
+  const begun = first.toUpperCase() + words.slice(first.length);
+  return /[.!?…]$/.test(begun) ? begun : `${begun}.`;
+}
+
+function cautionsHere(subject: Subject, exercise: Exercise): readonly Caution[] {
+  return cautionsHeld(subject).filter((caution) =>
+    exercise.facts.asks.some(
+      (ask) => ask.of === caution.what && (ask.phases.length === 0 || meets(ask.phases, caution.phases)),
+    ),
+  );
+}
+
+const meets = (asked: readonly string[], minded: readonly string[]): boolean =>
+  minded.length === 0 || minded.some((phase) => asked.includes(phase));
+
+/** Cautions that hold on some day of the block; a review date alone ends nothing. */
+export function cautionsHeld({ client, plan }: Subject): readonly Caution[] {
+  const first = dayOfIso(plan.starts) ?? client.starts;
+  const last = first + 7 * plan.weeks.length - 1;
+  return client.cautions.filter(({ from, until }) => from <= last && (until === undefined || until >= first));
+}

@@ -1,0 +1,28 @@
+/** An author's lines made fit for a client: links into the author's folder lead nowhere in a booklet and are dropped. */
+import type { Line, Run } from '../model/prose.js';
+
+const isAddress = (link: string): boolean => /^https?:\/\//.test(link);
+
+export function bookletLine(line: Line): Line {
+  return line.map((run): Run => {
+    if (run.link === undefined || isAddress(run.link)) return run;
+    const { link: _dropped, ...rest } = run;
+    return rest;
+  });
+}
+
+export const bookletLines = (lines: readonly Line[]): readonly Line[] => lines.map(bookletLine);
+
+const OPENING = /^["“‘'„«]\s?/;
+const CLOSING = /\s?["”’'“»]$/;
+
+/** What is spoken, without the marks of quotation an author may or may not have set around it. */
+export function unquoted(line: Line): Line {
+  const first = line[0];
+  const last = line.at(-1);
+  if (!first || !last || !OPENING.test(first.text) || !CLOSING.test(last.text)) return line;
+  return line.map((run) => {
+    const opened = run === first ? run.text.replace(OPENING, '') : run.text;
+    return { ...run, text: run === last ? opened.replace(CLOSING, '') : opened };
+  });
+}
