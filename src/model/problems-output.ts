@@ -26,4 +26,15 @@ export interface OutputProblems {
   /** `issue` freezes one client's booklet at a time. */
   readonly 'issue-whom': { readonly clients: string };
   readonly 'state-not-writable': { readonly folder: string; readonly why: string };
+  /**
+   * Words the paper booklet cannot show: letters its typefaces lack, each once in order of code point, or a whole
+   * booklet written from right to left. `where` is a text they stand in, empty for the direction.
+   */
+  readonly 'not-printable': {
+    readonly why: 'letters' | 'direction';
+    readonly characters: readonly string[];
+    readonly where: string;
+  };
+  /** More pages than fold into one booklet. */
+  readonly 'too-many-pages': { readonly pages: number; readonly most: number };
 }

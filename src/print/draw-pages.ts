@@ -1,0 +1,131 @@
+/**
+ * Boxes into a tagged PDF. Dumb on purpose: every coordinate comes from the layout, and pdfkit's own cursor,
+ * wrapping and tables are never used. The file is the same bytes for the same pages and information.
+ */
+import type { IsoDate } from '../model/day.js';
+import { drawBox } from './draw-box.js';
+import { Structure } from './draw-structure.js';
+import type { Faces } from './load-faces.js';
+import type { Box, Page, Tag } from './page.js';
+import { LINE, PAGE_HEIGHT, PAGE_WIDTH } from './sheet.js';
+import type { Face } from './type-styles.js';
+
+export interface DocumentInfo {
+  readonly title: string;
+  readonly author: string;
+  /** BCP 47. */
+  readonly language: string;
+  readonly date: IsoDate;
+}
+
+const CREATOR = 'Chalkleaf';
+
+const escaped = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
+
+/** pdfkit writes its XMP metadata unescaped; the information dictionary is written by then and keeps the true text. */
+function escapeMetadata(document: PDFKit.PDFDocument): void {
+  const end = document.endMetadata.bind(document);
+  document.endMetadata = () => {
+    document.info.Title = escaped(document.info.Title ?? '');
+    document.info.Author = escaped(document.info.Author ?? '');
+    end();
+  };
+}
+
+const BYTES_IN_AN_ID = 16;
+
+/** An identifier from the contents, by FNV-1a in four lanes: no clock and no chance in it. */
+function identify(pages: readonly Page[], info: DocumentInfo): Uint8Array {
+  const lanes = [0x811c9dc5, 0x811c9dc6, 0x811c9dc7, 0x811c9dc8];
+  const take = (text: string): void => {
+    for (let i = 0; i < text.length; i += 1) {
+      const lane = i & 3;
+      lanes[lane] = Math.imul((lanes[lane] ?? 0) ^ text.charCodeAt(i), 0x01000193) >>> 0;
+    }
+  };
+  take(JSON.stringify(info));
+  for (const page of pages) {
+    for (const box of page.boxes) {
+      take(box.kind === 'text' ? `${box.text} ${box.x.toFixed(2)} ${box.y.toFixed(2)} ${box.style}` : box.kind);
+    }
+  }
+  return Uint8Array.from({ length: BYTES_IN_AN_ID }, (_, i) => ((lanes[i >> 2] ?? 0) >>> ((i & 3) * 8)) & 0xff);
+}
+
+const FACES: readonly Face[] = ['text', 'text-italic', 'text-strong', 'display', 'display-strong'];
+
+/** Neighbouring boxes of one element are one stretch of marked content. */
+function stretches(boxes: readonly Box[]): readonly (readonly Box[])[] {
+  const grouped: Box[][] = [];
+  let of: Tag | undefined | null = null;
+  for (const box of boxes) {
+    const own = box.kind === 'frame' ? undefined : box.tag;
+    const last = grouped.at(-1);
+    if (last && own === of) last.push(box);
+    else grouped.push([box]);
+    of = own;
+  }
+  return grouped;
+}
+
+function drawPage(document: PDFKit.PDFDocument, page: Page, structure: Structure): void {
+  document.addPage();
+  Object.assign(document.page.dictionary.data, { Tabs: 'S' });
+  for (const target of page.targets) document.addNamedDestination(target.name, 'XYZ', 0, target.y, null);
+  for (const bookmark of page.bookmarks) document.outline.addItem(bookmark.title);
+  for (const boxes of stretches(page.boxes)) {
+    const [first] = boxes;
+    const tag = first === undefined || first.kind === 'frame' ? undefined : first.tag;
+    if (tag) structure.open(tag);
+    else document.markContent('Artifact', { type: 'Layout' });
+    for (const box of boxes) drawBox(document, box);
+    document.endMarkedContent();
+    if (tag) linkTo(document, boxes, tag, structure);
+  }
+}
+
+/** One click field over a link's words, named by them. */
+function linkTo(document: PDFKit.PDFDocument, boxes: readonly Box[], tag: Tag, structure: Structure): void {
+  const words = boxes.filter((box) => box.kind === 'text').filter((box) => box.to !== undefined);
+  const [first] = words;
+  if (!first?.to) return;
+  const left = Math.min(...words.map((box) => box.x));
+  const right = Math.max(...words.map((box) => box.x + box.width));
+  const top = Math.min(...words.map((box) => box.y)) - LINE + 3;
+  const bottom = Math.max(...words.map((box) => box.y)) + 3;
+  document.goTo(left, top, right - left, bottom - top, first.to, {
+    structParent: structure.element(tag),
+    Contents: Object(words.map((box) => box.text).join(' ')),
+  });
+  structure.element(tag).end();
+}
+
+export async function drawPages(pages: readonly Page[], info: DocumentInfo, faces: Faces): Promise<Uint8Array> {
+  const [{ default: Document }, { toBytes }] = await Promise.all([import('pdfkit'), import('pdfkit/output')]);
+  const document = new Document({
+    size: [PAGE_WIDTH, PAGE_HEIGHT],
+    margin: 0,
+    autoFirstPage: false,
+    pdfVersion: '1.7',
+    tagged: true,
+    displayTitle: true,
+    lang: info.language,
+    info: {
+      Title: info.title,
+      Author: info.author,
+      Creator: CREATOR,
+      Producer: CREATOR,
+      CreationDate: new Date(`${info.date}T00:00:00Z`),
+    },
+  });
+  document._id = identify(pages, info);
+  escapeMetadata(document);
+  for (const face of FACES) document.registerFont(face, faces[face]);
+  const structure = new Structure(document);
+  for (const page of pages) drawPage(document, page, structure);
+  structure.close();
+  document._root.data.PageLabels = { Nums: [0, { S: 'D', St: 1 }] };
+  const bytes = toBytes(document);
+  document.end();
+  return bytes;
+}

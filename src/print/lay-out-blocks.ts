@@ -1,0 +1,151 @@
+/** The building stones of a page: slugs of whole lines, joined to blocks. Where on which page they stand is decided by lay-out-pages. */
+import { layOutLines, type SetLine, type StyledRun } from './lay-out-lines.js';
+import { type Box, type LineBox, moved, type Tag } from './page.js';
+import { type Area, LINE, mm, WRITING_LINE, widthOf } from './sheet.js';
+import type { Measure } from './type-styles.js';
+
+/** A slug as in lead type: so many lines high, never split. Its boxes count from its own top left corner. */
+export interface Slug {
+  readonly lines: number;
+  readonly area: Area;
+  readonly boxes: readonly Box[];
+  /** Boxes in another area beside it: a heading in the margin. */
+  readonly beside?: { readonly area: Area; readonly boxes: readonly Box[] };
+  /** Stays on one page with the slug after it. */
+  readonly withNext: boolean;
+  readonly target?: string;
+  readonly bookmark?: { readonly title: string; readonly level: 1 | 2 };
+}
+
+export interface Block {
+  readonly slugs: readonly Slug[];
+  /** Moves to a fresh page rather than being split, if it fits there. */
+  readonly whole: boolean;
+  /** Empty lines before it, unless it begins a page. */
+  readonly before: number;
+  /** Begins a page, whatever room is left. */
+  readonly breakBefore?: true;
+}
+
+export const HAIRLINE = 0.5;
+
+export const rule = (x: number, y: number, width: number, thickness = HAIRLINE): LineBox => ({
+  kind: 'line',
+  x,
+  y,
+  toX: x + width,
+  toY: y,
+  thickness,
+});
+
+export const linesOf = (slugs: readonly Slug[]): number => slugs.reduce((sum, slug) => sum + slug.lines, 0);
+
+export const block = (slugs: readonly Slug[], parts: { whole?: boolean; before?: number } = {}): Block => ({
+  slugs,
+  whole: parts.whole ?? false,
+  before: parts.before ?? 0,
+});
+
+export const blankSlug = (lines: number, area: Area = 'text'): Slug => ({ lines, area, boxes: [], withNext: false });
+
+/** Set lines as slugs: a paragraph never leaves one line alone on either page. */
+export function slugsOf(lines: readonly SetLine[], area: Area, x = 0): readonly Slug[] {
+  return lines.map((line, i) => ({
+    lines: line.lines,
+    area,
+    boxes: line.boxes.map((box) => moved(box, x, 0)),
+    withNext: i < lines.length - 1 && (i === 0 || i === lines.length - 2),
+  }));
+}
+
+export interface Column {
+  readonly area: Area;
+  readonly x: number;
+  readonly width: number;
+}
+export const columnOf = (area: Area, x = 0): Column => ({ area, x, width: widthOf(area) - x });
+
+export function paragraph(runs: readonly StyledRun[], measure: Measure, column = columnOf('text')): readonly Slug[] {
+  return slugsOf(layOutLines(runs, column.width, measure), column.area, column.x);
+}
+
+/** All of it stays with what follows. */
+export const withNext = (slugs: readonly Slug[]): readonly Slug[] => slugs.map((slug) => ({ ...slug, withNext: true }));
+
+/** Nothing of it is parted. */
+export const together = (slugs: readonly Slug[]): readonly Slug[] =>
+  slugs.map((slug, i) => ({ ...slug, withNext: i < slugs.length - 1 }));
+
+export interface HeadingParts {
+  readonly tag: Tag;
+  readonly area?: Area;
+  readonly target?: string;
+  readonly level?: 1 | 2;
+}
+
+/** A title of two steps a line, kept with what follows; a place to link to, and a bookmark. */
+export function title(text: string, measure: Measure, parts: HeadingParts): readonly Slug[] {
+  const slugs = withNext(
+    paragraph([{ style: 'title', text, tag: parts.tag }], measure, columnOf(parts.area ?? 'text')),
+  );
+  return slugs.map((slug, i) =>
+    i === 0
+      ? {
+          ...slug,
+          ...(parts.target ? { target: parts.target } : {}),
+          ...(parts.level ? { bookmark: { title: text, level: parts.level } } : {}),
+        }
+      : slug,
+  );
+}
+
+/** The indent of an item's text behind its dash. */
+export const HANG = mm(3.5);
+
+/** An item with what leads it (a dash, a word, a drawing) hanging in a column of its own. */
+export function hangingItem(
+  lead: readonly StyledRun[],
+  body: readonly StyledRun[],
+  hang: number,
+  measure: Measure,
+  column = columnOf('text'),
+): readonly Slug[] {
+  const left = layOutLines(lead, hang - 4, measure);
+  const right = layOutLines(body, column.width - hang, measure);
+  const rows = Array.from({ length: Math.max(left.length, right.length) }, (_, i): Slug => {
+    const boxes = [
+      ...(left[i]?.boxes.map((box) => moved(box, column.x, 0)) ?? []),
+      ...(right[i]?.boxes.map((box) => moved(box, column.x + hang, 0)) ?? []),
+    ];
+    return { lines: 1, area: column.area, boxes, withNext: false };
+  });
+  return together(rows);
+}
+
+/** Ruled lines to write on, 8 mm apart, as many as asked; each slug is a whole number of grid lines and holds three. */
+export function writingLines(count: number, area: Area): readonly Slug[] {
+  const slugs: Slug[] = [];
+  for (let left = count; left > 0; left -= 3) slugs.push(writingSlug(Math.min(left, 3), area));
+  return slugs;
+}
+
+/** Three lines of 8 mm are 68 points: just under five steps of the grid. */
+function writingSlug(count: number, area: Area): Slug {
+  return {
+    lines: Math.ceil((count * WRITING_LINE) / LINE),
+    area,
+    boxes: Array.from({ length: count }, (_, i) => rule(0, (i + 1) * WRITING_LINE, widthOf(area))),
+    withNext: false,
+  };
+}
+
+/** A field of writing lines that fills so many steps of the grid, evenly at 8 mm from its top. */
+export function writingField(lines: number, area: Area): Slug {
+  const count = Math.floor((lines * LINE) / WRITING_LINE);
+  return {
+    lines,
+    area,
+    boxes: Array.from({ length: count }, (_, i) => rule(0, (i + 1) * WRITING_LINE, widthOf(area))),
+    withNext: false,
+  };
+}

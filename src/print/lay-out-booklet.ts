@@ -1,0 +1,82 @@
+/**
+ * The booklet tree into pages of boxes. Pure: it knows the width of letters through `measure` alone, opens no file
+ * and draws nothing. What is said, and in which order, was decided when the tree was composed.
+ */
+import type { Booklet, Part } from '../model/booklet.js';
+import type { ClientId } from '../model/identity.js';
+import { ofClient } from '../model/problem.js';
+import type { Result } from '../model/result.js';
+import { layOutCalendar } from './lay-out-calendar.js';
+import { layOutContents } from './lay-out-contents.js';
+import { layOutCover } from './lay-out-cover.js';
+import { layOutExercise } from './lay-out-exercise.js';
+import { layOutHowTo, layOutSafety } from './lay-out-front.js';
+import { type Chapter, fillPages, pagesOfTargets, placeSheets } from './lay-out-pages.js';
+import { layOutNotesPage, layOutRecord } from './lay-out-record.js';
+import { layOutSession } from './lay-out-session.js';
+import type { Page } from './page.js';
+import { partTarget, type Setting, settingOf } from './setting.js';
+import type { Measure } from './type-styles.js';
+
+/** Folded and stapled sheets hold four pages each. */
+const PAGES_IN_A_SHEET = 4;
+/** More than eight folded sheets do not close. Common practice, no source. */
+export const MOST_PAGES = 32;
+
+function chaptersOf(part: Part, index: number, setting: Setting): readonly Chapter[] {
+  const target = partTarget(index);
+  switch (part.kind) {
+    case 'cover':
+      return [layOutCover(part, setting)];
+    case 'how-to':
+      return [layOutHowTo(part, setting, target)];
+    case 'safety':
+      return [layOutSafety(part, setting, target)];
+    case 'calendar':
+      return [layOutCalendar(part, setting, target)];
+    case 'session':
+      return layOutSession(part, setting, target);
+    case 'exercise':
+      return [layOutExercise(part, setting)];
+    case 'record':
+      return [layOutRecord(part, setting, target)];
+  }
+}
+
+const isFront = (part: Part): boolean => part.kind !== 'session' && part.kind !== 'exercise' && part.kind !== 'record';
+
+/** Contents close the front matter, before the first session. */
+function allChapters(booklet: Booklet, setting: Setting): readonly Chapter[] {
+  const laid = booklet.parts.map((part, i) => chaptersOf(part, i, setting));
+  const firstBody = booklet.parts.findIndex((part) => !isFront(part));
+  const at = firstBody === -1 ? laid.length : firstBody;
+  return [...laid.slice(0, at).flat(), layOutContents(booklet, setting), ...laid.slice(at).flat()];
+}
+
+function layOutRound(booklet: Booklet, setting: Setting): readonly Page[] {
+  const chapters = allChapters(booklet, setting);
+  const missing = (PAGES_IN_A_SHEET - (fillPages(chapters).length % PAGES_IN_A_SHEET)) % PAGES_IN_A_SHEET;
+  const notes = Array.from({ length: missing }, () => layOutNotesPage(setting));
+  return placeSheets(fillPages([...chapters, ...notes]), setting.measure);
+}
+
+/**
+ * Pages in order, a multiple of four of them; page 1 is the cover. Lengths in points.
+ * Reports `too-many-pages` where the booklet would not fold; the value is then empty.
+ */
+export function layOutBooklet(booklet: Booklet, measure: Measure, client: ClientId): Result<readonly Page[]> {
+  const first = layOutRound(booklet, settingOf(booklet, measure, new Map()));
+  const pages = layOutRound(booklet, settingOf(booklet, measure, pagesOfTargets(first)));
+  if (pages.length <= MOST_PAGES) return { value: pages, problems: [] };
+  return {
+    value: [],
+    problems: [
+      {
+        code: 'too-many-pages',
+        severity: 'warning',
+        scope: ofClient(client),
+        data: { pages: pages.length, most: MOST_PAGES },
+      },
+    ],
+  };
+}

@@ -1,0 +1,83 @@
+/** The calendar: a line for each week, its sessions and their dates beside each other. */
+import type { CalendarPart } from '../model/booklet.js';
+import { type Block, block, HAIRLINE, rule, type Slug, title } from './lay-out-blocks.js';
+import { layOutLines, type StyledRun } from './lay-out-lines.js';
+import type { Chapter } from './lay-out-pages.js';
+import { type Box, moved, type Tag, tag } from './page.js';
+import type { Setting } from './setting.js';
+import { LINE, mm, TEXT_WIDTH } from './sheet.js';
+
+const WEEK_COLUMN = mm(26);
+const CELL_GAP = 6;
+
+type Week = CalendarPart['weeks'][number];
+
+/** Columns can be headed by their session's name if each column holds one session alone. */
+function columnNames(weeks: readonly Week[]): readonly string[] | undefined {
+  const first = weeks[0]?.sessions.map((session) => session.name) ?? [];
+  const same = weeks.every((week) => week.sessions.every((session, i) => session.name === first[i]));
+  return same && first.length > 0 ? first : undefined;
+}
+
+function row(
+  cells: readonly { readonly x: number; readonly width: number; readonly runs: readonly StyledRun[] }[],
+  setting: Setting,
+): Slug {
+  const laid = cells.map((cell) => layOutLines(cell.runs, cell.width, setting.measure));
+  const lines = Math.max(1, ...laid.map((one) => one.length));
+  const boxes: Box[] = laid.flatMap((one, i) =>
+    one.flatMap((line, n) => line.boxes.map((box) => moved(box, cells[i]?.x ?? 0, n * LINE))),
+  );
+  return { lines, area: 'text', boxes, withNext: true };
+}
+
+function weekRow(week: Week, table: Tag, columns: number, named: boolean, setting: Setting): Slug {
+  const tr = tag('TR', table);
+  const th = tag('TH', tr, { scope: 'Row' });
+  const width = (TEXT_WIDTH - WEEK_COLUMN) / Math.max(1, columns);
+  const head: readonly StyledRun[] = [
+    { style: 'label-strong', text: week.label, tag: th },
+    ...(week.easy ? [{ style: 'label' as const, text: ` ${setting.labels['easy-week']}`, tag: th }] : []),
+  ];
+  const cells = week.sessions.map((session, i) => {
+    const td = tag('TD', tr);
+    const name: readonly StyledRun[] = named ? [] : [{ style: 'text', text: `${session.name} `, tag: td }];
+    const date: StyledRun = { style: 'figure-plain', text: session.dateText, tag: td };
+    return { x: WEEK_COLUMN + i * width, width: width - CELL_GAP, runs: [...name, date] };
+  });
+  const slug = row([{ x: 0, width: WEEK_COLUMN - CELL_GAP, runs: head }, ...cells], setting);
+  return {
+    ...slug,
+    boxes: [rule(0, 0, TEXT_WIDTH), ...slug.boxes.map((box) => moved(box, 0, LINE / 2))],
+    lines: slug.lines + 1,
+  };
+}
+
+export function layOutCalendar(part: CalendarPart, setting: Setting, target: string): Chapter {
+  const { measure } = setting;
+  const table = tag('Table');
+  const columns = Math.max(1, ...part.weeks.map((week) => week.sessions.length));
+  const names = columnNames(part.weeks);
+  const width = (TEXT_WIDTH - WEEK_COLUMN) / columns;
+  const tr = tag('TR', table);
+  const heads = names?.map((text, i) => ({
+    x: WEEK_COLUMN + i * width,
+    width: width - CELL_GAP,
+    runs: [{ style: 'label-strong' as const, text, tag: tag('TH', tr, { scope: 'Column' }) }],
+  }));
+  const corner = {
+    x: 0,
+    width: WEEK_COLUMN - CELL_GAP,
+    runs: [{ style: 'label-strong' as const, text: setting.labels.week, tag: tag('TH', tr, { scope: 'Column' }) }],
+  };
+  const slugs = [
+    ...(heads ? [row([corner, ...heads], setting)] : []),
+    ...part.weeks.map((week) => weekRow(week, table, columns, heads !== undefined, setting)),
+  ];
+  const closing: Slug = { lines: 1, area: 'text', boxes: [rule(0, 0, TEXT_WIDTH, HAIRLINE)], withNext: false };
+  const blocks: readonly Block[] = [
+    block(title(part.title, measure, { tag: tag('H2'), target, level: 1 })),
+    block([...slugs, closing], { whole: true, before: 1 }),
+  ];
+  return { start: 'flow', running: part.title, blocks };
+}

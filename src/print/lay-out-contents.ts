@@ -1,0 +1,74 @@
+/** Contents: every part with its page, to turn to or to click. */
+import type { Booklet, Part } from '../model/booklet.js';
+import { type Block, block, type Slug, title } from './lay-out-blocks.js';
+import { layOutLines } from './lay-out-lines.js';
+import type { Chapter } from './lay-out-pages.js';
+import { tag } from './page.js';
+import { exerciseTarget, pageNumber, partTarget, type Setting } from './setting.js';
+import { BASELINE, TEXT_WIDTH } from './sheet.js';
+
+/** Where a part is found; a cover is not listed. */
+function entryOf(
+  part: Part,
+  index: number,
+): { readonly text: string; readonly target: string; readonly strong: boolean } | undefined {
+  switch (part.kind) {
+    case 'cover':
+      return undefined;
+    case 'exercise':
+      return { text: part.title, target: exerciseTarget(part.id), strong: false };
+    case 'session':
+      return { text: part.title, target: partTarget(index), strong: true };
+    case 'how-to':
+    case 'safety':
+    case 'calendar':
+    case 'record':
+      return { text: part.title, target: partTarget(index), strong: false };
+  }
+}
+
+const PAGE_ROOM = 26;
+
+export function layOutContents(booklet: Booklet, setting: Setting): Chapter {
+  const { measure } = setting;
+  const list = tag('L');
+  const entries = booklet.parts.flatMap((part, i) => entryOf(part, i) ?? []);
+  const slugs = entries.flatMap(({ text, target, strong }): readonly Slug[] => {
+    const link = tag('Link', tag('LBody', tag('LI', list)));
+    const number = pageNumber(setting, target);
+    const width = measure.width('label-strong', number);
+    const lines = layOutLines(
+      [{ style: strong ? 'text-strong' : 'text', text, tag: link, to: target }],
+      TEXT_WIDTH - PAGE_ROOM,
+      measure,
+    );
+    return lines.map((line, i) => ({
+      lines: 1,
+      area: 'text',
+      boxes: [
+        ...line.boxes,
+        ...(i === lines.length - 1
+          ? [
+              {
+                kind: 'text' as const,
+                style: 'label-strong' as const,
+                x: TEXT_WIDTH - width,
+                y: BASELINE,
+                width,
+                text: number,
+                endsAtSpace: false,
+                tag: link,
+                to: target,
+              },
+            ]
+          : []),
+      ],
+      withNext: i < lines.length - 1,
+    }));
+  });
+  const blocks: readonly Block[] = [
+    block(title(setting.labels.contents, measure, { tag: tag('H2'), target: 'contents', level: 1 })),
+    block(slugs, { before: 1 }),
+  ];
+  return { start: 'flow', running: setting.labels.contents, blocks };
+}

@@ -1,0 +1,132 @@
+/** An exercise on its page: titles of its sections in the margin, what to do beside them, stop signs last and framed. */
+import type { EasierText, ExercisePart, SessionPart } from '../model/booklet.js';
+import { plainLine, plainText } from '../model/prose.js';
+import { type Block, blankSlug, block, linesOf, paragraph, type Slug, title } from './lay-out-blocks.js';
+import { layOutLines, styledLine } from './lay-out-lines.js';
+import { columned, type LedLine, runIn } from './lay-out-list.js';
+import type { Chapter } from './lay-out-pages.js';
+import { layOutStopFrame } from './lay-out-stop-frame.js';
+import { moved, tag } from './page.js';
+import { exerciseTarget, type Setting } from './setting.js';
+import { LINE, LINES_ON_PAGE, MARGIN_WIDTH } from './sheet.js';
+import { sayWeeks, weekNotes } from './week-notes.js';
+
+type Section = ExercisePart['sections'][number];
+
+/** A section with its title in the margin beside its first lines, never parted from them. */
+function marginSection(heading: string, body: readonly Slug[], setting: Setting): readonly Slug[] {
+  const head = layOutLines([{ style: 'label-strong', text: heading, tag: tag('H3') }], MARGIN_WIDTH, setting.measure);
+  const room = linesOf(body);
+  const padded = room < head.length ? [...body, blankSlug(head.length - room)] : body;
+  const boxes = head.flatMap((line, n) => line.boxes.map((box) => moved(box, 0, n * LINE)));
+  return padded.map((slug, i) => ({
+    ...slug,
+    ...(i === 0 ? { beside: { area: 'margin' as const, boxes } } : {}),
+    withNext: slug.withNext || i < head.length - 1,
+  }));
+}
+
+interface EasierDoses {
+  readonly session: SessionPart;
+  readonly easier: EasierText;
+}
+
+function easierOf(part: ExercisePart, setting: Setting): readonly EasierDoses[] {
+  return setting.sessions.flatMap((session) =>
+    session.rows
+      .filter((row) => row.exercise === part.id)
+      .flatMap((row) => row.easier.filter((one) => one.doses.length > 0).map((easier) => ({ session, easier }))),
+  );
+}
+
+/** `1–3 12 kg × 8; 4 12 kg × 9`: the easier version's figures, with the session where there is more than one. */
+function sayDoses(of: readonly EasierDoses[]): string {
+  const many = new Set(of.map(({ session }) => session.id)).size > 1;
+  const said = of.map(({ session, easier }) => {
+    const doses = weekNotes(easier.doses)
+      .map((note) => (note.always && note.weeks.length > 1 ? note.text : `${sayWeeks(note.weeks)}: ${note.text}`))
+      .join('; ');
+    return many ? `${session.title}: ${doses}.` : `${doses}.`;
+  });
+  return [...new Set(said)].join(' ');
+}
+
+/** The section's lines, each followed by what is planned for it; versions that only a session names come last. */
+function easierLines(section: Section | undefined, part: ExercisePart, setting: Setting): readonly LedLine[] {
+  const planned = easierOf(part, setting);
+  const written = section?.lines ?? [];
+  const names = new Set(written.map(({ lead }) => plainText(lead)));
+  const dosed = written.map((line) => {
+    const own = planned.filter(({ easier }) => easier.name === plainText(line.lead));
+    return own.length === 0 ? line : { ...line, text: [...line.text, { text: `. ${sayDoses(own)}` }] };
+  });
+  const unwritten = [...new Set(planned.map(({ easier }) => easier.name))].filter((name) => !names.has(name));
+  return [
+    ...dosed,
+    ...unwritten.map((name) => {
+      const own = planned.filter(({ easier }) => easier.name === name);
+      return { lead: plainLine(name), text: plainLine(`${own[0]?.easier.when ?? ''}. ${sayDoses(own)}`) };
+    }),
+  ];
+}
+
+function whyLines(part: ExercisePart, setting: Setting): readonly LedLine[] {
+  return setting.sessions.flatMap((session) =>
+    session.rows.flatMap((row) => {
+      const said = row.cells
+        .filter((cell) => cell.exercise === part.id)
+        .flatMap((cell) => cell.why.map((text) => ({ week: cell.week, text })));
+      return weekNotes(said).map((note) => ({
+        lead: plainLine(`${setting.labels.week} ${sayWeeks(note.weeks)}`),
+        text: plainLine(note.text),
+      }));
+    }),
+  );
+}
+
+const CUE_LEAD = 0.3;
+const FAULT_LEAD = 0.4;
+
+function sectionSlugs(section: Section, setting: Setting): readonly Slug[] {
+  switch (section.name) {
+    case 'cues':
+      return columned(section.lines, CUE_LEAD, 'text-strong', setting.measure);
+    case 'faults':
+      return columned(section.lines, FAULT_LEAD, 'text-italic', setting.measure);
+    case 'set-up':
+    case 'pick up':
+    case 'put down':
+    case 'breath':
+    case 'easier':
+    case 'harder':
+    case 'partner':
+      return runIn(section.lines, setting.measure);
+  }
+}
+
+export function layOutExercise(part: ExercisePart, setting: Setting): Chapter {
+  const { measure } = setting;
+  const heading = title(part.title, measure, { tag: tag('H2'), target: exerciseTarget(part.id), level: 1 });
+  const description = part.description.flatMap((line) => paragraph(styledLine(line, 'text', tag('P')), measure));
+  const easier = part.sections.find((section) => section.name === 'easier');
+  const easierSlugs = easierLines(easier, part, setting);
+  const sections: (readonly Slug[])[] = part.sections
+    .filter((section) => section.lines.length > 0 && section.name !== 'easier')
+    .map((section) => marginSection(section.title, sectionSlugs(section, setting), setting));
+  const at = part.sections.filter(
+    ({ name, lines }) => lines.length > 0 && name !== 'easier' && name !== 'harder' && name !== 'partner',
+  ).length;
+  if (easierSlugs.length > 0)
+    sections.splice(at, 0, marginSection(easier?.title ?? setting.labels.easier, runIn(easierSlugs, measure), setting));
+  const why = whyLines(part, setting);
+  if (why.length > 0) sections.push(marginSection(setting.labels.why, runIn(why, measure), setting));
+  const stop = part.stop.length === 0 ? [] : [layOutStopFrame(part.stopTitle, part.stop, [], setting)];
+  const all = [...sections, ...stop];
+  const bare = linesOf(heading) + linesOf(description) + all.reduce((sum, one) => sum + linesOf(one), 0);
+  const airy = bare + all.length <= LINES_ON_PAGE;
+  const blocks: readonly Block[] = [
+    block([...heading, ...description]),
+    ...all.map((slugs) => block(slugs, { whole: true, before: airy ? 1 : 0 })),
+  ];
+  return { start: 'page', running: part.title, blocks };
+}

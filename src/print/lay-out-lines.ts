@@ -1,0 +1,176 @@
+/** Words into lines no wider than their column. Breaks at spaces and after hyphens; inside a word only when it is wider than the column. */
+import type { Line } from '../model/prose.js';
+import type { Tag, TextBox } from './page.js';
+import { BASELINE, LINE } from './sheet.js';
+import { type Measure, type StyleName, TYPE_STYLES } from './type-styles.js';
+
+export interface StyledRun {
+  readonly style: StyleName;
+  readonly text: string;
+  readonly tag?: Tag;
+  readonly to?: string;
+}
+
+/** One line of text: its boxes stand on the baseline of a first line, from `x` 0. */
+export interface SetLine {
+  readonly boxes: readonly TextBox[];
+  readonly width: number;
+  /** In lines of the grid. */
+  readonly lines: number;
+}
+
+interface Fragment {
+  readonly run: StyledRun;
+  readonly text: string;
+}
+interface Word {
+  readonly fragments: readonly Fragment[];
+  /** The run whose space stands before the word; absent where no space does. */
+  readonly space?: StyledRun;
+}
+
+/** Characters that order or join letters and show nothing: soft hyphen, joiners, direction marks, variation selectors. */
+const UNSEEN = /\p{Cf}|\p{Variation_Selector}/gu;
+const NO_BREAK = '\u00a0';
+
+/** The text as it will be drawn: composed letters, plain spaces, nothing unseen. */
+export const drawable = (text: string): string =>
+  text
+    .normalize('NFC')
+    .replace(UNSEEN, '')
+    .replace(/\u202f/g, NO_BREAK)
+    .replace(/[\s\p{Cc}]/gu, (space) => (space === NO_BREAK ? space : ' '));
+
+/** An author's line in a style, its strong and emphasised words in the fitting faces. */
+export function styledLine(line: Line, base: 'text' | 'note', tag?: Tag): readonly StyledRun[] {
+  return line.map((run) => ({
+    style: run.strong ? (`${base}-strong` as const) : run.emphasis ? (`${base}-italic` as const) : base,
+    text: run.text,
+    ...(tag ? { tag } : {}),
+  }));
+}
+
+/** A hyphen or dash between letters may end a line; between figures it may not. */
+const HYPHEN = /(?<=[\p{L})]-|\p{L}[–—])(?=\p{L})/u;
+
+function wordsOf(runs: readonly StyledRun[]): readonly Word[] {
+  const words: { fragments: Fragment[]; space?: StyledRun }[] = [];
+  let space: StyledRun | undefined;
+  let joins = false;
+  for (const run of runs) {
+    for (const part of drawable(run.text).split(/( +)/)) {
+      if (part === '') continue;
+      if (part.startsWith(' ')) {
+        space = run;
+        joins = false;
+        continue;
+      }
+      part.split(HYPHEN).forEach((text, i) => {
+        const last = words.at(-1);
+        if (joins && i === 0 && last) last.fragments.push({ run, text });
+        else words.push({ fragments: [{ run, text }], ...(space && i === 0 ? { space } : {}) });
+        space = undefined;
+        joins = true;
+      });
+    }
+  }
+  return words;
+}
+
+const sameBox = (a: StyledRun, b: StyledRun): boolean => a.style === b.style && a.tag === b.tag && a.to === b.to;
+
+/** Neighbouring fragments of one style become one box, so that letters are shaped together. */
+function merged(words: readonly Word[]): readonly Fragment[] {
+  const whole: { run: StyledRun; text: string }[] = [];
+  const put = (run: StyledRun, text: string): void => {
+    const last = whole.at(-1);
+    if (last && sameBox(last.run, run)) last.text += text;
+    else whole.push({ run, text });
+  };
+  words.forEach((word, i) => {
+    if (word.space && i > 0) put(whole.at(-1)?.run ?? word.space, ' ');
+    for (const { run, text } of word.fragments) put(run, text);
+  });
+  return whole;
+}
+
+const widthOfWords = (words: readonly Word[], measure: Measure): number =>
+  merged(words).reduce((sum, { run, text }) => sum + measure.width(run.style, text), 0);
+
+const spacedLike = (word: Word, first: Word): Word => (word.space ? { ...first, space: word.space } : first);
+
+/** A word wider than its column, cut between letters. */
+function cutWord(word: Word, width: number, measure: Measure): readonly Word[] {
+  const pieces: Word[] = [];
+  let held: Fragment[] = [];
+  for (const { run, text } of word.fragments) {
+    for (const letter of new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(text)) {
+      const longer = [...held, { run, text: letter.segment }];
+      if (held.length > 0 && widthOfWords([{ fragments: longer }], measure) > width) {
+        pieces.push({ fragments: held });
+        held = [{ run, text: letter.segment }];
+      } else held = longer;
+    }
+  }
+  if (held.length > 0) pieces.push({ fragments: held });
+  const [first, ...others] = pieces;
+  return first ? [spacedLike(word, first), ...others] : [];
+}
+
+/** At a no-break space: only for a text that would not fit its column otherwise. */
+function parted(word: Word, width: number, measure: Measure): readonly Word[] {
+  if (widthOfWords([word], measure) <= width) return [word];
+  const looser = wordsOf(word.fragments.map(({ run, text }) => ({ ...run, text: text.replaceAll(NO_BREAK, ' ') })));
+  const fitting = looser.flatMap((one) =>
+    widthOfWords([one], measure) <= width ? [one] : cutWord(one, width, measure),
+  );
+  const [first, ...others] = fitting;
+  return first ? [spacedLike(word, first), ...others] : [];
+}
+
+function setLine(words: readonly Word[], next: Word | undefined, measure: Measure): SetLine {
+  let x = 0;
+  let lines = 1;
+  const parts = merged(words);
+  const boxes = parts.map(({ run, text }, i): TextBox => {
+    const width = measure.width(run.style, text);
+    const box: TextBox = {
+      kind: 'text',
+      style: run.style,
+      x,
+      y: BASELINE,
+      width,
+      text,
+      endsAtSpace: i === parts.length - 1 && next?.space !== undefined,
+      ...(run.tag ? { tag: run.tag } : {}),
+      ...(run.to ? { to: run.to } : {}),
+    };
+    x += width;
+    lines = Math.max(lines, TYPE_STYLES[run.style].lines);
+    return box;
+  });
+  // A line two steps high stands on the second step's baseline.
+  const lowered = lines === 2 ? boxes.map((box) => ({ ...box, y: box.y + LINE })) : boxes;
+  return { boxes: lowered, width: x, lines };
+}
+
+/** Runs set in lines of at most `width` points, ragged right; `first` is taken off the first line. */
+export function layOutLines(
+  runs: readonly StyledRun[],
+  width: number,
+  measure: Measure,
+  first = 0,
+): readonly SetLine[] {
+  const words = wordsOf(runs).flatMap((word) => parted(word, width - first, measure));
+  const lines: { words: Word[] }[] = [];
+  let held: Word[] = [];
+  for (const word of words) {
+    const room = lines.length === 0 ? width - first : width;
+    if (held.length > 0 && widthOfWords([...held, word], measure) > room) {
+      lines.push({ words: held });
+      held = [word];
+    } else held.push(word);
+  }
+  if (held.length > 0) lines.push({ words: held });
+  return lines.map((line, i) => setLine(line.words, lines[i + 1]?.words[0], measure));
+}

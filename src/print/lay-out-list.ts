@@ -1,0 +1,75 @@
+/** Lists: items behind a dash, or behind the word that leads them. */
+import type { Line } from '../model/prose.js';
+import { plainText } from '../model/prose.js';
+import { type Column, columnOf, HANG, hangingItem, type Slug } from './lay-out-blocks.js';
+import { type StyledRun, styledLine } from './lay-out-lines.js';
+import { type Tag, tag } from './page.js';
+import type { Measure } from './type-styles.js';
+
+/** Lines as items of one list, each behind an en dash. */
+export function dashed(
+  lines: readonly Line[],
+  measure: Measure,
+  column: Column = columnOf('text'),
+  parent?: Tag,
+): readonly Slug[] {
+  const list = tag('L', parent);
+  return lines.flatMap((line) => dashedItem(styledLine(line, 'text'), list, measure, column));
+}
+
+function dashedItem(runs: readonly StyledRun[], list: Tag, measure: Measure, column: Column): readonly Slug[] {
+  const item = tag('LI', list);
+  const body = tag('LBody', item);
+  return hangingItem(
+    [{ style: 'text', text: '–', tag: tag('Lbl', item) }],
+    runs.map((run) => ({ ...run, tag: body })),
+    HANG,
+    measure,
+    column,
+  );
+}
+
+export interface LedLine {
+  readonly lead: Line;
+  readonly text: Line;
+}
+
+/** A lead is bold, whatever its author made of it. */
+const leadRuns = (lead: Line, style: 'text-strong' | 'text-italic'): readonly StyledRun[] =>
+  lead.length === 0 ? [] : [{ style, text: plainText(lead) }];
+
+const LEAD_GAP = 9;
+
+/** Leads in a column of their own, as wide as the widest, but never more than so much of the measure. */
+export function columned(
+  lines: readonly LedLine[],
+  most: number,
+  leadStyle: 'text-strong' | 'text-italic',
+  measure: Measure,
+): readonly Slug[] {
+  const list = tag('L');
+  const column = columnOf('text');
+  const widest = Math.max(0, ...lines.map(({ lead }) => measure.width(leadStyle, plainText(lead))));
+  const hang = Math.min(widest + LEAD_GAP, column.width * most);
+  return lines.flatMap(({ lead, text }) => {
+    const item = tag('LI', list);
+    if (lead.length === 0) return dashedItem(styledLine(text, 'text'), list, measure, column);
+    const label = tag('Lbl', item);
+    return hangingItem(
+      leadRuns(lead, leadStyle).map((run) => ({ ...run, tag: label })),
+      styledLine(text, 'text', tag('LBody', item)),
+      hang,
+      measure,
+    );
+  });
+}
+
+/** The lead runs into its text; the item hangs behind a dash. */
+export function runIn(lines: readonly LedLine[], measure: Measure): readonly Slug[] {
+  const list = tag('L');
+  return lines.flatMap(({ lead, text }) => {
+    const led: readonly StyledRun[] =
+      lead.length === 0 ? [] : [...leadRuns(lead, 'text-strong'), { style: 'text', text: ' ' }];
+    return dashedItem([...led, ...styledLine(text, 'text')], list, measure, columnOf('text'));
+  });
+}

@@ -1,0 +1,44 @@
+/** The stop signs: black ink, a frame of two points, the word that stops; the one box in the booklet. */
+import type { Line } from '../model/prose.js';
+import { columnOf, linesOf, paragraph, type Slug } from './lay-out-blocks.js';
+import { styledLine } from './lay-out-lines.js';
+import { dashed } from './lay-out-list.js';
+import { type Box, moved, tag } from './page.js';
+import type { Setting } from './setting.js';
+import { LINE, TEXT_WIDTH } from './sheet.js';
+
+const FRAME = 2;
+const PADDING = 9;
+
+/** One slug, never parted: heading, items behind dashes, and closing lines. */
+export function layOutStopFrame(
+  heading: string,
+  items: readonly Line[],
+  closing: readonly Line[],
+  setting: Setting,
+): readonly Slug[] {
+  const { measure } = setting;
+  const column = { area: 'text', x: PADDING, width: TEXT_WIDTH - 2 * PADDING } as const;
+  const inner = [
+    ...paragraph([{ style: 'exercise', text: heading, tag: tag('H3') }], measure, column),
+    ...dashed(items, measure, column),
+    ...closing.flatMap((line) => paragraph(styledLine(line, 'text', tag('P')), measure, column)),
+  ];
+  const lines = linesOf(inner) + 1;
+  const boxes: Box[] = [
+    {
+      kind: 'frame',
+      x: FRAME / 2,
+      y: FRAME / 2,
+      width: TEXT_WIDTH - FRAME,
+      height: lines * LINE - FRAME,
+      thickness: FRAME,
+    },
+  ];
+  let line = 0;
+  for (const slug of inner) {
+    boxes.push(...slug.boxes.map((box) => moved(box, 0, line * LINE + LINE / 2)));
+    line += slug.lines;
+  }
+  return [{ lines, area: columnOf('text').area, boxes, withNext: false }];
+}

@@ -1,0 +1,84 @@
+/**
+ * The five faces, parsed once and shared by every booklet of a run. One shaping serves measuring and drawing, so
+ * that what was measured is what is drawn. Nothing is loaded before it is asked for.
+ */
+import type { Font, GlyphRun } from 'fontkit';
+import { type Face, FEATURES, type Measure, type StyleName, TYPE_STYLES } from './type-styles.js';
+
+export type Faces = Readonly<Record<Face, Font>>;
+
+/** Literata and Alegreya Sans, SIL Open Font Licence; whole fonts, so that Vietnamese, Greek and Cyrillic are there. */
+const FILES: Readonly<Record<Face, string>> = {
+  text: '@expo-google-fonts/literata/400Regular/Literata_400Regular.ttf',
+  'text-italic': '@expo-google-fonts/literata/400Regular_Italic/Literata_400Regular_Italic.ttf',
+  'text-strong': '@expo-google-fonts/literata/600SemiBold/Literata_600SemiBold.ttf',
+  display: '@expo-google-fonts/alegreya-sans/500Medium/AlegreyaSans_500Medium.ttf',
+  'display-strong': '@expo-google-fonts/alegreya-sans/700Bold/AlegreyaSans_700Bold.ttf',
+};
+
+/** A cache that grew beyond this is emptied: words repeat within a run, but a run may be long. */
+const MOST_SHAPED = 20_000;
+
+/** Shapes each text once. Positions are copied, since pdfkit scales in place those it is given. */
+function sharing(font: Font, features: readonly string[]): Font {
+  const shaped = new Map<string, GlyphRun>();
+  const layout = (text: string): Pick<GlyphRun, 'glyphs' | 'positions' | 'advanceWidth'> => {
+    let run = shaped.get(text);
+    if (!run) {
+      run = font.layout(text, [...features]);
+      if (shaped.size >= MOST_SHAPED) shaped.clear();
+      shaped.set(text, run);
+    }
+    return {
+      glyphs: run.glyphs,
+      positions: run.positions.map((position) => ({ ...position })),
+      advanceWidth: run.advanceWidth,
+    };
+  };
+  return Object.create(font, { layout: { value: layout } });
+}
+
+/** A file's address as a path; on Windows the slash before the drive goes. */
+const pathOf = (address: string): string =>
+  decodeURIComponent(new URL(address).pathname).replace(/^\/(?=[A-Za-z]:)/, '');
+
+let loaded: Promise<Faces> | undefined;
+
+async function openFaces(): Promise<Faces> {
+  const { openSync } = await import('fontkit');
+  const open = (face: Face): Font => {
+    const font = openSync(pathOf(import.meta.resolve(FILES[face])));
+    if (!('layout' in font)) throw new Error(`${FILES[face]} is a collection, not a face`);
+    return sharing(font, FEATURES[face]);
+  };
+  return {
+    text: open('text'),
+    'text-italic': open('text-italic'),
+    'text-strong': open('text-strong'),
+    display: open('display'),
+    'display-strong': open('display-strong'),
+  };
+}
+
+export function loadFaces(): Promise<Faces> {
+  loaded ??= openFaces();
+  return loaded;
+}
+
+export function measureWith(faces: Faces): Measure {
+  const widths = new Map<string, number>();
+  return {
+    width(style: StyleName, text: string): number {
+      const { face, size } = TYPE_STYLES[style];
+      const key = `${face} ${text}`;
+      let units = widths.get(key);
+      if (units === undefined) {
+        const font = faces[face];
+        units = font.layout(text).advanceWidth / font.unitsPerEm;
+        widths.set(key, units);
+      }
+      return units * size;
+    },
+    hasGlyph: (style, codePoint) => faces[TYPE_STYLES[style].face].hasGlyphForCodePoint(codePoint),
+  };
+}

@@ -1,0 +1,25 @@
+/** What every part needs to be laid out: the booklet it belongs to, a measure, and the pages that others stand on. */
+import type { Booklet, BookletLabel, SessionPart } from '../model/booklet.js';
+import type { ExerciseId } from '../model/identity.js';
+import type { Measure } from './type-styles.js';
+
+export interface Setting {
+  readonly measure: Measure;
+  readonly labels: Readonly<Record<BookletLabel, string>>;
+  readonly sessions: readonly SessionPart[];
+  /** Absent in the first round, when the pages are not yet known; a reference then keeps room for two figures. */
+  readonly pageOf: ReadonlyMap<string, number>;
+}
+
+export const settingOf = (booklet: Booklet, measure: Measure, pageOf: ReadonlyMap<string, number>): Setting => ({
+  measure,
+  labels: booklet.labels,
+  sessions: booklet.parts.filter((part) => part.kind === 'session'),
+  pageOf,
+});
+
+export const exerciseTarget = (id: ExerciseId): string => `exercise-${id}`;
+export const partTarget = (index: number): string => `part-${index}`;
+
+/** `14`, or two figures' room while it is not known. */
+export const pageNumber = (setting: Setting, target: string): string => String(setting.pageOf.get(target) ?? '00');

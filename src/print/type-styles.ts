@@ -1,0 +1,61 @@
+/** The faces and sizes of the booklet on paper. Five faces, six sizes; nothing is ever set smaller to make it fit. */
+
+/** `text` is the serif of the running text, `display` the sans of headings and of all figures. */
+export type Face = 'text' | 'text-italic' | 'text-strong' | 'display' | 'display-strong';
+
+export type StyleName =
+  | 'text'
+  | 'text-italic'
+  | 'text-strong'
+  | 'note'
+  | 'note-italic'
+  | 'note-strong'
+  | 'label'
+  | 'label-strong'
+  | 'figure'
+  | 'figure-plain'
+  | 'exercise'
+  | 'title';
+
+export interface TypeStyle {
+  readonly face: Face;
+  /** In points. */
+  readonly size: number;
+  /** How many lines of the grid one line of this style takes. */
+  readonly lines: 1 | 2;
+}
+
+export const TYPE_STYLES: Readonly<Record<StyleName, TypeStyle>> = {
+  text: { face: 'text', size: 10.5, lines: 1 },
+  'text-italic': { face: 'text-italic', size: 10.5, lines: 1 },
+  'text-strong': { face: 'text-strong', size: 10.5, lines: 1 },
+  note: { face: 'text', size: 9.5, lines: 1 },
+  'note-italic': { face: 'text-italic', size: 9.5, lines: 1 },
+  'note-strong': { face: 'text-strong', size: 9.5, lines: 1 },
+  label: { face: 'display', size: 9.5, lines: 1 },
+  'label-strong': { face: 'display-strong', size: 9.5, lines: 1 },
+  figure: { face: 'display-strong', size: 12, lines: 1 },
+  'figure-plain': { face: 'display', size: 12, lines: 1 },
+  exercise: { face: 'display-strong', size: 13, lines: 1 },
+  title: { face: 'display-strong', size: 21, lines: 2 },
+};
+
+/**
+ * Lining figures of one width in the display faces, whose own are old-style. Measuring and drawing both read this,
+ * so that what was measured is what is drawn. `kern` is there because a list of features replaces nothing: it is
+ * already on, and naming it makes the drawing shape each line whole instead of word by word.
+ */
+export const FEATURES: Readonly<Record<Face, readonly string[]>> = {
+  text: ['kern'],
+  'text-italic': ['kern'],
+  'text-strong': ['kern'],
+  display: ['kern', 'lnum', 'tnum'],
+  'display-strong': ['kern', 'lnum', 'tnum'],
+};
+
+/** What the layout needs to know of the faces, and all it needs to know. */
+export interface Measure {
+  /** In points. */
+  readonly width: (style: StyleName, text: string) => number;
+  readonly hasGlyph: (style: StyleName, codePoint: number) => boolean;
+}
