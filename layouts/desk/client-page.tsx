@@ -1,0 +1,241 @@
+/** One client's page on the desk: the plan at a glance, figures, problems, findings, and every reason. */
+import type { Item, Plan } from '../../src/model/plan.js';
+import { sayFullDate } from '../../src/words/say-date.js';
+import { sayTenths } from '../../src/words/say-dose.js';
+import { namesIn } from '../../src/words/say-plan.js';
+import { StudioPage } from '../studio-page.js';
+import {
+  type Account,
+  type Desk,
+  type DeskClient,
+  dosesOf,
+  type GlanceTable,
+  glanceOf,
+  optionText,
+  reasonNote,
+  reasonText,
+} from './desk.js';
+import { Problems } from './problems.js';
+
+interface Planned {
+  readonly desk: Desk;
+  readonly account: Account;
+}
+
+const nameOf = ({ desk, account }: Planned, item: Item): string =>
+  desk.library.exercises.find(({ id }) => id === item.exercise)?.name ?? account.names.exercise(item.exercise);
+
+const reasonsId = (table: GlanceTable, row: string): string => `why-${table.id}-${row}`;
+
+function Glance({ of, table }: { readonly of: Planned; readonly table: GlanceTable }) {
+  const { words } = of.desk;
+  return (
+    <div class="wide">
+      <table class="glance">
+        <caption>{table.name}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{words.row}</th>
+            {of.account.plan.weeks.map(({ number, deload }) => (
+              <th scope="col">
+                {words.week(number)}
+                {deload ? `, ${words.easier}` : ''}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {table.rows.map(({ row, weeks }) => {
+            const first = weeks.flatMap(({ items }) => items)[0];
+            return (
+              <tr>
+                <th scope="row">
+                  <a href={`#${reasonsId(table, row)}`}>{first ? nameOf(of, first) : row}</a>
+                </th>
+                {weeks.map(({ items }) => (
+                  <td>
+                    {items.flatMap((item) => [
+                      ...(first && item.exercise !== first.exercise
+                        ? [<span class="note">{nameOf(of, item)}</span>]
+                        : []),
+                      ...dosesOf(of.account, item.sets).map((dose) => <span class="figures">{dose}</span>),
+                    ])}
+                  </td>
+                ))}
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+/** Figures the coach can hold against the programme: minutes, sets of work, reserve asked, loads used. */
+function Figures({ of }: { readonly of: Planned }) {
+  const { words } = of.desk;
+  const { plan } = of.account;
+  return (
+    <div>
+      <table class="glance">
+        <thead>
+          <tr>
+            <th scope="col">{words.weekHead}</th>
+            <th scope="col">{words.sessionMinutes}</th>
+            <th scope="col">{words.setsOfWork}</th>
+            <th scope="col">{words.askedReserve}</th>
+            <th scope="col">{words.loads}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {plan.weeks.map(({ number, sessions }) => {
+            const items = sessions.flatMap(({ groups }) => groups.flatMap((group) => group.items));
+            const sets = items.flatMap((item) => item.sets).filter(({ kind }) => kind === 'work' || kind === 'feeler');
+            const loads = new Map(sets.flatMap(({ load }) => (load ? [[load.grams, load.label] as const] : [])));
+            const reserves = [...new Set(items.map(({ asked }) => asked.reserve))].sort((a, b) => a - b);
+            return (
+              <tr>
+                <th scope="row">{number}</th>
+                <td>{sessions.map(({ minutes }) => minutes).join(', ')}</td>
+                <td>{sets.length}</td>
+                <td>{reserves.map(sayTenths).join(', ')}</td>
+                <td>
+                  {[...loads]
+                    .sort(([a], [b]) => a - b)
+                    .map(([, label]) => label)
+                    .join(', ')}
+                </td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+      <p class="note">{words.atMost(plan.inputs.minutesCap)}</p>
+    </div>
+  );
+}
+
+function ItemReasons({ of, item, week }: { readonly of: Planned; readonly item: Item; readonly week: number }) {
+  const { account, desk } = of;
+  return (
+    <details>
+      <summary>
+        {desk.words.week(week)}: {dosesOf(account, item.sets).join('; ')}
+      </summary>
+      <ul class="reasons">
+        {item.reasons.map((reason) => (
+          <li>
+            {reasonText(account, reason)}
+            <span class="note">{reasonNote(account, reason)}</span>
+          </li>
+        ))}
+      </ul>
+      {item.allowed.length === 0 ? null : (
+        <>
+          <p>
+            <strong>{desk.words.whyNot}</strong>
+          </p>
+          <ul class="reasons">
+            {item.allowed.map((option) => (
+              <li>{optionText(account, item, option)}</li>
+            ))}
+          </ul>
+        </>
+      )}
+    </details>
+  );
+}
+
+function Reasons({ of, table }: { readonly of: Planned; readonly table: GlanceTable }) {
+  return (
+    <section>
+      <h3>{table.name}</h3>
+      {table.rows.map(({ row, weeks }) => {
+        const first = weeks.flatMap(({ items }) => items)[0];
+        return (
+          <section>
+            <h4 id={reasonsId(table, row)}>{first ? nameOf(of, first) : row}</h4>
+            {weeks.flatMap(({ week, items }) => items.map((item) => <ItemReasons of={of} item={item} week={week} />))}
+          </section>
+        );
+      })}
+    </section>
+  );
+}
+
+function Findings({ of }: { readonly of: Planned }) {
+  const { words } = of.desk;
+  const { plan, names } = of.account;
+  const trims = plan.weeks.flatMap(({ number, sessions }) =>
+    sessions.flatMap(({ trimmed }) => trimmed.map(({ row, reason }) => ({ row, reason, weeks: [number] }))),
+  );
+  const all = [...plan.findings.map(({ row, reason, weeks }) => ({ row, reason, weeks })), ...trims];
+  if (all.length === 0) return <p>{words.nothing}</p>;
+  return (
+    <ul class="plain">
+      {all.map(({ row, reason, weeks }) => (
+        <li>
+          {row === undefined ? '' : <strong>{names.exercise(row)}: </strong>}
+          {reasonText(of.account, reason)}
+          <span class="note">
+            {weeks.length === 0 ? '' : `${words.weeks(weeks)}. `}
+            {reasonNote(of.account, reason)}
+          </span>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function PlanParts({ desk, plan }: { readonly desk: Desk; readonly plan: Plan }) {
+  const of: Planned = { desk, account: { plan, speech: desk.speech, names: namesIn(plan) } };
+  const tables = glanceOf(plan);
+  return (
+    <>
+      <section>
+        <h2>{desk.words.glance}</h2>
+        {tables.map((table) => (
+          <Glance of={of} table={table} />
+        ))}
+      </section>
+      <section>
+        <h2>{desk.words.figures}</h2>
+        <Figures of={of} />
+      </section>
+      <section>
+        <h2>{desk.words.findings}</h2>
+        <Findings of={of} />
+      </section>
+      <section>
+        <h2>{desk.words.reasons}</h2>
+        {tables.map((table) => (
+          <Reasons of={of} table={table} />
+        ))}
+      </section>
+    </>
+  );
+}
+
+export function ClientPage({ desk, of }: { readonly desk: Desk; readonly of: DeskClient }) {
+  const { words, speech } = desk;
+  const { plan } = of;
+  return (
+    <div class="desk">
+      <StudioPage title={of.name} home={{ href: '../index.html', text: words.back }} foot={<p>{words.privatePages}</p>}>
+        <p>
+          {of.withheld ? <strong>{words.withheld}. </strong> : null}
+          {plan
+            ? `${plan.programme}. ${words.from(sayFullDate(plan.starts, speech))}. ${
+                plan.edition === 0 ? words.draft : words.edition(plan.edition)
+              }.`
+            : (of.client?.programme ?? words.notRead)}
+        </p>
+        <section>
+          <h2>{words.problems}</h2>
+          <Problems desk={desk} problems={of.problems} />
+        </section>
+        {plan ? <PlanParts desk={desk} plan={plan} /> : null}
+      </StudioPage>
+    </div>
+  );
+}

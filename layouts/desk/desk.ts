@@ -1,0 +1,153 @@
+/** What every page of the desk is drawn from, and the sentences it makes of a plan's records. It decides nothing. */
+import type { Client } from '../../src/model/client.js';
+import { compareIds } from '../../src/model/identity.js';
+import type { AllowedOption, Item, Plan, PlanSession, PlanSet } from '../../src/model/plan.js';
+import type { Problem } from '../../src/model/problem.js';
+import type { Reason } from '../../src/model/reason.js';
+import type { Library } from '../../src/model/studio.js';
+import type { DeskWords } from '../../src/words/desk-words.js';
+import { saySet, sayTenths } from '../../src/words/say-dose.js';
+import { sayLoad } from '../../src/words/say-load.js';
+import { type Names, sayInput, sayReason, wordsOf } from '../../src/words/say-reason.js';
+import type { Speech } from '../../src/words/speech.js';
+
+/** A problem with its sentences. */
+export interface SaidProblem {
+  readonly problem: Problem;
+  readonly message: string;
+  readonly hint: string;
+}
+
+export interface Desk {
+  readonly library: Library;
+  readonly words: DeskWords;
+  readonly speech: Speech;
+  readonly problems: readonly SaidProblem[];
+}
+
+/** One client as the desk knows them; without a plan where withheld. */
+export interface DeskClient {
+  readonly id: string;
+  readonly name: string;
+  readonly client?: Client;
+  readonly plan?: Plan;
+  readonly problems: readonly SaidProblem[];
+  readonly withheld: boolean;
+}
+
+const clientIn = ({ problem }: SaidProblem): string | undefined =>
+  problem.scope.kind === 'client' ? problem.scope.client : undefined;
+
+/** Every client who was read, planned or only named by a problem; by id. */
+export function deskClients(
+  clients: readonly Client[],
+  plans: readonly Plan[],
+  problems: readonly SaidProblem[],
+): readonly DeskClient[] {
+  const named = problems.flatMap((said) => clientIn(said) ?? []);
+  const ids = [...new Set<string>([...clients.map(({ id }) => id), ...plans.map(({ client }) => client), ...named])];
+  return ids.sort(compareIds).map((id): DeskClient => {
+    const client = clients.find((one) => one.id === id);
+    const plan = plans.find((one) => one.client === id);
+    const own = problems.filter((said) => clientIn(said) === id);
+    const refused = own.some(({ problem }) => problem.severity === 'error');
+    return {
+      id,
+      name: client?.name ?? id,
+      ...(client ? { client } : {}),
+      ...(plan ? { plan } : {}),
+      problems: own,
+      withheld: refused || plan === undefined,
+    };
+  });
+}
+
+/** Speaks of one plan. */
+export interface Account {
+  readonly plan: Plan;
+  readonly speech: Speech;
+  readonly names: Names;
+}
+
+/** `16 kg × 9, 3 sets`: equal sets of one kind together, in the order done. */
+export function dosesOf({ plan, speech }: Account, sets: readonly PlanSet[]): readonly string[] {
+  const counts = new Map<string, number>();
+  for (const set of sets) {
+    const said = saySet(sayLoad(set.load, plan.inputs.kit, speech), set, speech);
+    const what = set.kind === 'work' ? said : `${set.kind}: ${said}`;
+    counts.set(what, (counts.get(what) ?? 0) + 1);
+  }
+  return [...counts].map(([what, count]) => speech.words.doses.withSets(what, count));
+}
+
+export const reasonText = ({ speech, names }: Account, reason: Reason): string =>
+  sayReason(reason, 'coach', speech, names) || reason.says || reason.rule;
+
+/** The figures a reason used, and where its rule comes from. */
+export function reasonNote({ plan, speech, names }: Account, reason: Reason): string {
+  const { why } = speech.words;
+  const inputs = reason.inputs.map((input) => `${input.name} ${sayInput(input, names, speech)}`.trim());
+  const own = plan.rules.find(({ id }) => id === reason.rule)?.overridden;
+  return [
+    ...(inputs.length === 0 ? [] : [why.with(inputs.join(', '))]),
+    why.source(reason.rule, reason.source, why.confidence[reason.confidence]),
+    ...(own === undefined ? [] : [why.overridden(`${own.value}`, own.reason)]),
+  ].join(' ');
+}
+
+/** An option that stood at a step, and why it was not taken. */
+export function optionText(account: Account, item: Item, option: AllowedOption): string {
+  const { speech, names } = account;
+  const { why, sets } = speech.words;
+  const parts = [
+    option.exercise === item.exercise ? '' : names.exercise(option.exercise),
+    option.grams > 0 ? names.load(option.grams) : '',
+    sets.tempo[option.tempo],
+  ].filter((part) => part !== '');
+  const what = parts.length === 0 ? names.exercise(option.exercise) : parts.join(', ');
+  const head = why.next(what, option.predicted > 0 ? sayTenths(option.predicted) : '');
+  const { refusedBy } = option;
+  if (refusedBy === undefined) return `${head} ${why.open}`;
+  const refusal = item.reasons.find(({ rule }) => rule === refusedBy);
+  const answer = refusal ? reasonText(account, refusal) : (wordsOf(refusedBy, speech)?.coach(() => '') ?? refusedBy);
+  return `${head} ${answer} [${refusedBy}]`;
+}
+
+/** Rows of the six-week table of one session: a row's items by week, the same session twice a week in one cell. */
+export interface GlanceRow {
+  readonly row: string;
+  readonly weeks: readonly { readonly week: number; readonly items: readonly Item[] }[];
+}
+
+export interface GlanceTable {
+  readonly id: string;
+  readonly name: string;
+  readonly rows: readonly GlanceRow[];
+}
+
+const itemsOf = (session: PlanSession): readonly Item[] => session.groups.flatMap(({ items }) => items);
+
+/** One table for each session, in the order the sessions and rows first come. */
+export function glanceOf(plan: Plan): readonly GlanceTable[] {
+  const sessions = plan.weeks.flatMap(({ sessions }) => sessions);
+  const firsts = [...new Map([...sessions].reverse().map((session) => [session.id, session])).values()].reverse();
+  const inOrder = [...firsts].sort((a, b) => a.occurrence - b.occurrence || compareIds(a.id, b.id));
+  return inOrder.map(({ id, name }) => {
+    const rows = [
+      ...new Set(sessions.filter((one) => one.id === id).flatMap((one) => itemsOf(one).map(({ row }) => row))),
+    ];
+    return {
+      id,
+      name,
+      rows: rows.map((row) => ({
+        row,
+        weeks: plan.weeks.map((week) => ({
+          week: week.number,
+          items: week.sessions
+            .filter((one) => one.id === id)
+            .flatMap((one) => itemsOf(one).filter((item) => item.row === row)),
+        })),
+      })),
+    };
+  });
+}

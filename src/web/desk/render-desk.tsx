@@ -1,0 +1,63 @@
+/** The coach's own pages: the studio with every client, and a page for each. Private; a run apart from the library's. */
+import type { VNode } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { ClientPage } from '../../../layouts/desk/client-page.js';
+import { type Desk, deskClients } from '../../../layouts/desk/desk.js';
+import { DeskIndex } from '../../../layouts/desk/studio-page.js';
+import type { Client } from '../../model/client.js';
+import type { Plan } from '../../model/plan.js';
+import type { Problem } from '../../model/problem.js';
+import type { Library } from '../../model/studio.js';
+import { sayDeskWords } from '../../words/desk-words.js';
+import { speechOf } from '../../words/speech.js';
+import { payloadPolicy } from '../policy.js';
+import type { WebSources } from '../prepare-shell.js';
+import { renderPage } from '../render-page.js';
+import { STUDIO_STYLE, writeStudioAssets } from '../studio-assets.js';
+import { type Page, writePages } from '../write-pages.js';
+
+export interface DeskContent {
+  readonly library: Library;
+  readonly clients: readonly Client[];
+  readonly plans: readonly Plan[];
+  readonly problems: readonly Problem[];
+  /** The sentences of a problem. */
+  readonly sayProblem: (problem: Problem) => { readonly message: string; readonly hint: string };
+}
+
+export interface DeskRun extends DeskContent {
+  /** An empty folder. */
+  readonly out: string;
+  readonly sources: WebSources;
+}
+
+export function deskPages({ library, clients, plans, problems, sayProblem }: DeskContent): readonly Page[] {
+  const { language } = library.studio;
+  const speech = speechOf(language);
+  const said = problems.map((problem) => ({ problem, ...sayProblem(problem) }));
+  const desk: Desk = { library, words: sayDeskWords(language), speech, problems: said };
+  const all = deskClients(clients, plans, said);
+  const page = (path: string, title: string, view: () => VNode): Page => ({
+    path,
+    render: () =>
+      renderPage({
+        title,
+        language,
+        direction: speech.direction,
+        policy: payloadPolicy(),
+        styles: [],
+        styleFiles: [`${'../'.repeat(path.split('/').length - 1)}${STUDIO_STYLE}`],
+        script: '',
+        body: renderToString(view()),
+      }),
+  });
+  return [
+    page('index.html', desk.words.title(library.studio.name), () => <DeskIndex desk={desk} clients={all} />),
+    ...all.map((of) => page(`clients/${of.id}.html`, of.name, () => <ClientPage desk={desk} of={of} />)),
+  ];
+}
+
+export async function renderDesk({ out, sources, ...content }: DeskRun): Promise<void> {
+  await writePages({ input: sources.layouts, out, pages: deskPages(content) });
+  await writeStudioAssets(out, sources);
+}

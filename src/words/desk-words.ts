@@ -1,0 +1,75 @@
+/** Headings and short sentences of the coach's own pages. */
+export interface DeskWords {
+  readonly title: (studio: string) => string;
+  readonly privatePages: string;
+  readonly back: string;
+  readonly clients: string;
+  readonly client: string;
+  readonly standing: string;
+  readonly programme: string;
+  readonly starts: string;
+  readonly ready: string;
+  readonly withheld: string;
+  readonly notRead: string;
+  readonly draft: string;
+  readonly edition: (edition: number) => string;
+  readonly from: (date: string) => string;
+  readonly folderProblems: string;
+  readonly glance: string;
+  readonly row: string;
+  readonly week: (week: number) => string;
+  readonly weekHead: string;
+  readonly easier: string;
+  readonly figures: string;
+  readonly sessionMinutes: string;
+  readonly atMost: (minutes: number) => string;
+  readonly setsOfWork: string;
+  readonly askedReserve: string;
+  readonly loads: string;
+  readonly reasons: string;
+  readonly whyNot: string;
+  readonly findings: string;
+  readonly problems: string;
+  readonly nothing: string;
+  readonly severity: Readonly<Record<'error' | 'warning' | 'advice', string>>;
+  readonly weeks: (weeks: readonly number[]) => string;
+}
+
+export const englishDesk: DeskWords = {
+  title: (studio) => `${studio}: the desk`,
+  privatePages: 'These pages name clients. They stay on this machine.',
+  back: 'All clients',
+  clients: 'Clients',
+  client: 'Client',
+  standing: 'Standing',
+  programme: 'Programme',
+  starts: 'Starts',
+  ready: 'Ready',
+  withheld: 'Withheld',
+  notRead: 'The file could not be read.',
+  draft: 'Draft',
+  edition: (edition) => `Edition ${edition}`,
+  from: (date) => `From ${date}`,
+  folderProblems: 'In the folder',
+  glance: 'The plan at a glance',
+  row: 'Exercise',
+  week: (week) => `Week ${week}`,
+  weekHead: 'Week',
+  easier: 'easier',
+  figures: 'Figures',
+  sessionMinutes: 'Minutes a session',
+  atMost: (minutes) => `At most ${minutes} asked for.`,
+  setsOfWork: 'Sets of work',
+  askedReserve: 'Reserve asked',
+  loads: 'Loads used',
+  reasons: 'Every reason',
+  whyNot: 'What stood open, and why not',
+  findings: 'Worth knowing',
+  problems: 'Problems',
+  nothing: 'Nothing.',
+  severity: { error: 'Error', warning: 'Warning', advice: 'Advice' },
+  weeks: (weeks) => `week ${weeks.join(', ')}`,
+};
+
+/** English until another language has them. */
+export const sayDeskWords = (_language: string): DeskWords => englishDesk;
