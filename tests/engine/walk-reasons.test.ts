@@ -78,6 +78,17 @@ describe('why, and why not the next one up', () => {
     ]);
   });
 
+  it('says of a kit too light how far the client is signed off', () => {
+    const strand = strandOf({ kit: '16', test: '16 x 10, 2 left', range: '6-10', asked: '2 2 2', gain: 1, sets: '3' });
+    const versions = strand.versions.map((version) => ({ ...version, signedOffTo: 16000 }));
+    const finding = (input: typeof strand): string => {
+      const result = planStrand(input);
+      return result.kind === 'walked' ? said(result.findings[0]?.reason) : '';
+    };
+    expect(finding(strand)).toBe('kit-too-light load=16000 bell=18000 bottom=6 floor=20');
+    expect(finding({ ...strand, versions })).toContain('signed off to=16000');
+  });
+
   it('gives every reason the id and the source of a rule in the list', () => {
     const rows = new Map<string, string>(rulesOfTheWalk.map(({ row }) => [row.id, row.source]));
     for (const written of [...CHECK_VALUES, ...ADDED_VALUES]) {

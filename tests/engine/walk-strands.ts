@@ -18,7 +18,6 @@ const VERSION_SETS: readonly Partial<Written>[] = [
 const numbers = (min: number, max: number, length: number): fc.Arbitrary<readonly number[]> =>
   fc.array(fc.integer({ min, max }), { minLength: length, maxLength: length });
 
-/** The strand, and the same with every load and the body scaled. */
 export const strands: fc.Arbitrary<StrandInput> = fc
   .record({
     kit: fc.constantFrom(...KITS),
@@ -59,15 +58,20 @@ export const strands: fc.Arbitrary<StrandInput> = fc
     });
   });
 
-/** Nothing to climb by but reps. */
+/** Nothing to climb by but reps, and one floor throughout: an easy week below the range could not bear a higher one. */
 export const oneLoadStrands: fc.Arbitrary<StrandInput> = strands.map((strand) => {
   const version = strand.versions[strand.start?.version ?? 0];
+  const floor = strand.occurrences[0]?.floor ?? 20;
   const load = version?.loads.find(({ grams }) => grams === strand.start?.load);
   return {
     ...strand,
     versions: version === undefined || load === undefined ? [] : [{ ...version, loads: [load] }],
     start: strand.start === null ? null : { ...strand.start, version: 0 },
     tempi: strand.tempi.slice(0, 1),
-    occurrences: strand.occurrences.map(({ held, ...free }) => free),
+    occurrences: strand.occurrences.map(({ held, ...free }) => ({
+      ...free,
+      floor,
+      asked: Math.max(free.asked, floor),
+    })),
   };
 });

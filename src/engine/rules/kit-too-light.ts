@@ -1,4 +1,5 @@
 /** Earned twice, and no heavier load in the house: the one bell that would help most is the heaviest that opens a rise. */
+import type { ReasonInput } from '../../model/reason.js';
 import { bodyPart, heaviestFor } from '../capacity.js';
 import { stuckIn, weeksOf } from '../walk/findings.js';
 import { externalAt, type Situation } from '../walk/situation.js';
@@ -22,10 +23,17 @@ export const kitTooLight: Telling = {
       { name: 'bell', value: bell, unit: 'g' },
       { name: 'bottom', value: last.at.ground.input.bottom, unit: 'reps' },
       { name: 'floor', value: last.at.occurrence.floor, unit: 'tenths' },
+      ...signedOffTo(last.at),
     ]);
     return { rule: kitTooLight.row.id, weeks: weeksOf(stuck), reason };
   },
 };
+
+/** A heavier one may be in the house and only wait to be signed off. */
+function signedOffTo(at: Situation): readonly ReasonInput[] {
+  const grams = at.ground.input.versions[at.place.version]?.signedOffTo ?? null;
+  return grams === null ? [] : [{ name: 'signed off to', value: grams, unit: 'g' }];
+}
 
 /** Held in the hands, and nothing heavier to hold. */
 function isHeaviest(at: Situation): boolean {
