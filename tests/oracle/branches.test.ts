@@ -54,5 +54,5 @@ it('every rule of the walk fires on many generated strands', () => {
     'otherwise in an easy week',
     'impossible',
   ];
-  for (const name of expected) expect(counts.get(name) ?? 0, name).toBeGreaterThanOrEqual(RUNS / 800);
+  for (const name of expected) expect(counts.get(name) ?? 0, name).toBeGreaterThanOrEqual(5);
 });

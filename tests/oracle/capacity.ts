@@ -25,8 +25,9 @@ export function floorDivide(a: bigint, b: bigint): bigint {
   return a % b !== 0n && a < 0n !== b < 0n ? quotient - 1n : quotient;
 }
 
-/** Grams in both hands together, or on the body. */
-export const external = (load: LoadJson): number => load.pieces.reduce((sum, piece) => sum + piece.grams, 0);
+/** Grams in both hands together, or on the body. A load that does not say what it is made of is what it is called. */
+export const external = (load: LoadJson): number =>
+  load.pieces.length === 0 ? load.grams : load.pieces.reduce((sum, piece) => sum + piece.grams, 0);
 
 export function loadsOf(strand: StrandJson, version: number): readonly LoadJson[] {
   const one = strand.versions[version];

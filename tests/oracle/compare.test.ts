@@ -7,6 +7,8 @@ import { describe, expect, it } from 'vitest';
 import { planStrand } from '../../src/engine/plan-strand.js';
 import type { WalkResult } from '../../src/engine/walk-step.js';
 import type { StrandInput } from '../../src/model/strand.js';
+import { ADDED_VALUES } from '../engine/walk-added-values.js';
+import { strandOf } from '../engine/walk-notation.js';
 import { CHECK_VALUES } from './check-values.js';
 import { strands, strandsOfTwoScales } from './generate-strand.js';
 import { findPassedOver } from './options.js';
@@ -138,6 +140,10 @@ describe('the engine and the oracle walk alike', () => {
     if (result.kind !== 'walked') expect.fail('nothing can be done');
     expect(sayWalk(strand, result.steps)).toBe(walk);
     compare(strand);
+  });
+
+  it.each(ADDED_VALUES.map((value) => [value.why, value] as const))('added value: %s', (_why, value) => {
+    compare(strandOf(value));
   });
 
   it(`over ${RUNS} generated strands (seed ${SEED})`, () => {
