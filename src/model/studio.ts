@@ -3,6 +3,7 @@ import type { Client } from './client.js';
 import type { Exercise } from './exercise.js';
 import type { Place } from './place.js';
 import type { Programme } from './programme.js';
+import type { Line } from './prose.js';
 import type { MassUnit } from './quantity.js';
 
 export interface Studio {
@@ -16,6 +17,8 @@ export interface Studio {
   readonly emergencyNumber: string;
   /** Where the library is hosted; absent while it is not. */
   readonly address?: string;
+  /** What the studio says of itself, for the library's first page. */
+  readonly description?: readonly Line[];
   readonly source: Place;
 }
 

@@ -1,0 +1,4 @@
+/** The checks across files, in the order they are made. */
+import type { FolderCheck } from './read-things.js';
+
+export const CHECKS: readonly FolderCheck[] = [];

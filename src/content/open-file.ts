@@ -1,0 +1,105 @@
+/** One file of the folder, opened: its text, its front matter as a tree, its body as blocks, its links. Meaning comes later. */
+import type { z } from 'zod';
+import type { Place } from '../model/place.js';
+import type { Line } from '../model/prose.js';
+import type { Body, Sentence, SentenceLink } from '../prose/blocks.js';
+import { parseFences } from '../prose/front-matter.js';
+import { parseBody } from '../prose/parse-body.js';
+import { parseBytes, placeIn, type SourceText } from '../prose/source-text.js';
+import { applySchema, placeAt, placeOfKey } from './apply-schema.js';
+import { resolveTarget } from './link-target.js';
+import { type Fault, type Read, type Reader, readPart } from './read-value.js';
+import type { Report } from './report.js';
+import { type KeysNode, type Path, parseFrontMatter } from './yaml-tree.js';
+
+export interface OpenFile {
+  readonly path: string;
+  readonly source: SourceText;
+  readonly report: Report;
+  /** Absent where the front matter cannot be read. */
+  readonly keys: KeysNode | undefined;
+  readonly body: Body;
+  /** The first line. */
+  readonly place: Place;
+}
+
+/** Files larger than this are not opened: no page of a studio is so long. */
+export const LONGEST_FILE_BYTES = 2 * 1024 * 1024;
+
+/** `frontMatter` is `none` for a file whose facts all stand in its body. */
+export function openFile(
+  path: string,
+  bytes: Uint8Array,
+  report: Report,
+  frontMatter: 'needed' | 'none' = 'needed',
+): OpenFile {
+  const { source, faults } = parseBytes(path, bytes);
+  for (const fault of faults) {
+    if (fault.kind === 'not-utf-8') report.add({ code: fault.kind, data: { byte: fault.byte } }, fault.place);
+    else report.add({ code: fault.kind, data: { character: fault.character } }, fault.place);
+  }
+  const place = placeIn(source, 0, 1);
+  const nothing = { path, source, report, keys: undefined, body: { blocks: [], unprinted: [] }, place };
+  // Bytes that are no text would only give more of the same.
+  if (faults.length > 0) return nothing;
+  const fences = parseFences(source);
+  if (typeof fences === 'string') {
+    if (fences === 'no-front-matter' && frontMatter === 'none') {
+      return finish({ ...nothing, body: parseBody(source, 1) });
+    }
+    report.add({ code: fences, data: {} }, placeIn(source, 0, 3));
+    return nothing;
+  }
+  const keys = parseFrontMatter(source, fences.start, fences.end, (finding, at) => report.add(finding, at));
+  return finish({ ...nothing, keys, body: parseBody(source, fences.bodyLine) });
+}
+
+function finish(file: OpenFile): OpenFile {
+  for (const { what, place } of file.body.unprinted) file.report.add({ code: 'not-printed', data: { what } }, place);
+  return file;
+}
+
+/** The front matter as a schema reads it. */
+export function readKeys<Schema extends z.ZodType>(file: OpenFile, schema: Schema): z.output<Schema> | undefined {
+  return file.keys && applySchema(schema, file.keys, file.source, file.report);
+}
+
+/** Where the value at a path stands, or what should hold it. */
+export const placeOf = (file: OpenFile, ...path: Path): Place =>
+  file.keys ? placeAt(file.keys, path, file.source) : file.place;
+
+export const placeOfName = (file: OpenFile, ...path: Path): Place =>
+  file.keys ? placeOfKey(file.keys, path, file.source) : file.place;
+
+/** Reads text that stands at a place letter for letter; complains where it cannot. */
+export function readAt<Value>(file: OpenFile, text: string, place: Place, reader: Reader<Value>): Value | undefined {
+  const read: Read<Value> = readPart({ text, start: 0 }, reader);
+  if (read.ok) return read.value;
+  for (const fault of read.faults) file.report.add(fault.finding, within(place, text, fault));
+  return undefined;
+}
+
+function within(place: Place, text: string, { start, length }: Fault): Place {
+  const before = Array.from(text.slice(0, start)).length;
+  const letters = Array.from(text.slice(start, start + length)).length;
+  const most = Math.max(1, place.length - before);
+  return { ...place, column: place.column + before, length: Math.max(1, Math.min(letters, most)) };
+}
+
+/** A sentence's words, with its links to other files as paths below the content folder. */
+export function lineOf(file: OpenFile, { line }: Pick<Sentence, 'line'>): Line {
+  return line.map((run) => {
+    if (run.link === undefined) return run;
+    const target = resolveTarget(file.path, run.link);
+    return target.kind === 'file' ? { ...run, link: target.path } : run;
+  });
+}
+
+/** Every link of the body. */
+export function linksOf(file: OpenFile): readonly SentenceLink[] {
+  return file.body.blocks.flatMap((block) => {
+    if (block.kind === 'list') return block.items.flatMap((item) => item.links);
+    if (block.kind !== 'table') return block.words.links;
+    return [block.head, ...block.rows.map((row) => row.cells)].flatMap((cells) => cells.flatMap((cell) => cell.links));
+  });
+}

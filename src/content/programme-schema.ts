@@ -1,0 +1,84 @@
+/** The front matter of a programme. The body is read in `read-programme.ts`. */
+import { z } from 'zod';
+import type { CurveWeek } from '../model/programme.js';
+import { readDecimal, readWhole } from './read-amounts.js';
+import { mapRead, type Reader } from './read-value.js';
+import { readName, readText, readYesNo } from './read-words.js';
+import { leaf, listLeaf } from './schema-parts.js';
+
+/** A block is six weeks: the booklet's opening shows six side by side. */
+export const WEEKS = 6;
+
+const readReserve: Reader<number> = (text) =>
+  mapRead(readDecimal('Reps in reserve', { least: 0, most: 10 })(text), (reps) => Math.round(reps * 10));
+const readShareOfSets: Reader<number> = (text) =>
+  mapRead(
+    readDecimal('A share of the sets in per cent', { least: 10, most: 200 })(text.replace(/\s*%\s*$/, '')),
+    (percent) => Math.round(percent * 10),
+  );
+
+const sessionOrder = listLeaf(readName, {
+  description: 'The order of sessions for a client with so many days a week.',
+  examples: ['A, B, C'],
+}).optional();
+
+export const programmeSchema = z.strictObject({
+  name: leaf(readName, { description: 'The name of the programme.', examples: ['Two steady days'] }),
+  for: leaf(readText(), {
+    description: 'Who it is for, in a few words.',
+    examples: ['someone new to bells, two days a week'],
+  }),
+  public: leaf(readYesNo, {
+    description: 'Whether it may stand in the public library.',
+    examples: ['yes'],
+    enum: ['yes', 'no'],
+  }),
+  curve: z
+    .strictObject({
+      reserve: listLeaf(readReserve, {
+        description: 'How many good reps to leave, week by week.',
+        examples: ['3, 3, 2, 2, 2, 4'],
+      }),
+      sets: listLeaf(readShareOfSets, {
+        description: 'The share of the sets, week by week, in per cent.',
+        examples: ['100, 100, 100, 100, 100, 67'],
+      }).optional(),
+      easy: listLeaf(readWhole('A week', { least: 1, most: WEEKS }), {
+        description: 'The easier weeks, by number.',
+        examples: ['6', 'none'],
+      }).optional(),
+    })
+    .meta({ description: 'Effort week by week.', examples: ['reserve: 3, 3, 2, 2, 2, 4'] }),
+  rotation: z
+    .strictObject({
+      '1': sessionOrder,
+      '2': sessionOrder,
+      '3': sessionOrder,
+      '4': sessionOrder,
+      '5': sessionOrder,
+      '6': sessionOrder,
+      '7': sessionOrder,
+    })
+    .meta({
+      description: 'For clients with other than as many days as there are sessions: days a week, and the order.',
+    })
+    .optional(),
+  'never cut': listLeaf(readName, {
+    description: 'Rows that stay however short the time is.',
+    examples: ['goblet-squat, one-arm-row'],
+  }).optional(),
+  'cut first': listLeaf(readName, {
+    description: 'Rows that go when time is short, the first to go first.',
+    examples: ['dead-bug, push-up'],
+  }).optional(),
+});
+
+export type ProgrammeFront = z.output<typeof programmeSchema>;
+
+export function curveOf({ curve }: ProgrammeFront): readonly CurveWeek[] {
+  return curve.reserve.map((reserve, index) => ({
+    reserve,
+    share: curve.sets?.[index] ?? 1000,
+    easy: (curve.easy ?? []).includes(index + 1),
+  }));
+}

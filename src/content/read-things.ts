@@ -1,0 +1,23 @@
+/** Everything read from a folder, as the checks across files see it. */
+import type { Studio } from '../model/studio.js';
+import type { ReadClient } from './read-client.js';
+import type { ReadExercise } from './read-exercise.js';
+import type { ReadProgramme } from './read-programme.js';
+import type { ContentCode } from './read-value.js';
+
+export interface ReadThings {
+  readonly studio: Studio | undefined;
+  readonly exercises: readonly ReadExercise[];
+  readonly programmes: readonly ReadProgramme[];
+  readonly clients: readonly ReadClient[];
+  /** Paths of every file given. */
+  readonly paths: ReadonlySet<string>;
+}
+
+/** A check across files. Each stands alone: a test takes them out one by one. */
+export interface FolderCheck {
+  readonly name: string;
+  /** The codes it can report. */
+  readonly codes: readonly ContentCode[];
+  readonly check: (things: ReadThings) => void;
+}
