@@ -1,8 +1,8 @@
 /** The shares of body mass the demo's exercises claim, against the published tables they name. */
 import { beforeAll, describe, expect, test } from 'vitest';
-import { type Demo, readDemo } from '../studio/demo-plans.js';
+import { type ReadDemo, readDemo } from '../studio/demo-library.js';
 
-let demo: Demo;
+let demo: ReadDemo;
 beforeAll(async () => {
   demo = await readDemo();
 });

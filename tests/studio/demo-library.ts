@@ -1,0 +1,16 @@
+/** The demo studio read as a command would read it. Planning is left to `demo-plans.ts`. */
+import { gatherFiles } from '../../src/app/gather-files.js';
+import { readFolder } from '../../src/content/read-folder.js';
+import type { Problem } from '../../src/model/problem.js';
+import type { Content } from '../../src/model/studio.js';
+import { DEMO } from './demo-words.js';
+
+export interface ReadDemo extends Content {
+  readonly problems: readonly Problem[];
+}
+
+export async function readDemo(): Promise<ReadDemo> {
+  const gathered = await gatherFiles(DEMO);
+  const { value, problems } = readFolder(gathered.value);
+  return { ...value, problems: [...gathered.problems, ...problems] };
+}
