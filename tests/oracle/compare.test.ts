@@ -5,6 +5,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { planStrand } from '../../src/engine/plan-strand.js';
+import { rulesOfTheWalk } from '../../src/engine/rules-of-the-walk.js';
 import type { WalkResult } from '../../src/engine/walk-step.js';
 import type { StrandInput } from '../../src/model/strand.js';
 import { ADDED_VALUES } from '../engine/walk-added-values.js';
@@ -21,9 +22,9 @@ const SEED = 20_261_126;
 const RUNS = 20_000;
 
 /** The engine is handed the strand as an outsider would: through JSON. */
-function planned(strand: StrandJson): WalkResult {
+function planned(strand: StrandJson, rules = rulesOfTheWalk): WalkResult {
   const input: StrandInput = JSON.parse(JSON.stringify(strand));
-  return planStrand(input);
+  return planStrand(input, rules);
 }
 
 interface Line {
@@ -60,8 +61,8 @@ interface Step extends Line {
 
 type Side = { readonly steps: readonly Step[] } | { readonly impossibleIn: number };
 
-function engineSide(strand: StrandJson): Side {
-  const result = planned(strand);
+function engineSide(strand: StrandJson, rules = rulesOfTheWalk): Side {
+  const result = planned(strand, rules);
   if (result.kind === 'impossible') return { impossibleIn: result.week };
   if (result.kind === 'feeler') expect.fail('a feeler set where a capacity is known');
   return {
@@ -168,5 +169,17 @@ describe('the engine and the oracle walk alike', () => {
       if (found.length > 0) expect.fail(`${sayStrand(strand)}\n${sayWalk(strand, result.steps)}\n${found.join('\n')}`);
     };
     fc.assert(fc.property(strands, judge), { numRuns: 4000, seed: SEED + 1 });
+  });
+
+  describe(`and would not without any one rule of the walk (seed ${SEED + 3})`, () => {
+    const walked = fc
+      .sample(strands, { numRuns: 8000, seed: SEED + 3 })
+      .map((strand) => ({ strand, oracle: JSON.stringify(oracleSide(strand)) }));
+    const rules = rulesOfTheWalk.filter((rule) => rule.kind !== 'telling');
+    it.each(rules.map((rule) => [rule.row.id, rule] as const))('%s', (_id, rule) => {
+      const rest = rulesOfTheWalk.filter((other) => other !== rule);
+      const parts = walked.some(({ strand, oracle }) => JSON.stringify(engineSide(strand, rest)) !== oracle);
+      expect(parts).toBe(true);
+    });
   });
 });
