@@ -191,6 +191,7 @@ export interface PlanInputs {
     readonly what: string;
     readonly degree: string;
     readonly side: Side | 'both';
+    readonly phases?: readonly string[];
     readonly from: IsoDate;
     readonly until?: IsoDate;
     readonly review?: IsoDate;
@@ -202,6 +203,8 @@ export interface PlanInputs {
   readonly bodyMass: number | null;
   readonly experience: string;
   readonly birthYear: number;
+  /** How many blocks went before: 0 is a first block. */
+  readonly blocksBefore?: number;
   readonly curve: readonly { readonly reserve: Tenths; readonly share: number; readonly easy: boolean }[];
   readonly shares: readonly {
     readonly exercise: ExerciseId;

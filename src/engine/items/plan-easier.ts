@@ -1,0 +1,120 @@
+/** The easier versions of a planned item that this client may do with this kit, each with its own sets. */
+import type { MakeableLoad } from '../../model/kit.js';
+import type { EasierItem, PlanSet } from '../../model/plan.js';
+import type { Refusal } from '../../model/problems-plan.js';
+import type { Grams, Tenths } from '../../model/quantity.js';
+import type { VersionInput } from '../../model/strand.js';
+import { carriedCapacity, type Equation, externalLoad, isCounted, repsToFailure, resistedLoad } from '../capacity.js';
+import { carries, versionOf } from '../versions/chain-versions.js';
+import type { Judge, Judged } from '../versions/judge-version.js';
+import type { Link, LinksOf } from '../versions/linked-versions.js';
+import { planLoad } from './plan-load.js';
+
+/** What is planned, and what the easier version may not exceed. */
+export interface Planned {
+  readonly judged: Judged;
+  readonly version: VersionInput;
+  /** Capacity of this week in this version; 0 where nothing is known. */
+  readonly k: number;
+  readonly equation: Equation;
+  /** n₀ of the test, tenths. */
+  readonly tested: Tenths;
+  /** `null` where no load is claimed. */
+  readonly load: MakeableLoad | null;
+  readonly reps: number;
+  /** Predicted; `null` where no load is claimed. */
+  readonly reserve: Tenths | null;
+  readonly bottom: number;
+  readonly asked: Tenths;
+  readonly floor: Tenths;
+  /** The sets it takes the place of; their keys stay. */
+  readonly sets: readonly PlanSet[];
+}
+
+export interface EasierFound {
+  readonly easier: readonly EasierItem[];
+  /** Where none is found: what was refused. */
+  readonly refused: readonly Refusal[];
+}
+
+/**
+ * Easier exercises in the order of their links, then easier ways of the same exercise.
+ *
+ * An exercise to which capacity passes has the heaviest load, not above the one held, that leaves the asked reserve
+ * with the reps planned or up to two fewer than the bottom of the range. One to which it does not pass claims no
+ * load: the bottom of the range at most, and the asked reserve. A way keeps load and reps, and is easier by itself.
+ */
+export function planEasier(planned: Planned, judge: Judge, linksOf: LinksOf, bodyMass: Grams | null): EasierFound {
+  const { judged, sets } = planned;
+  const links = linksOf(judged.exercise);
+  const allowed = links.easier.filter((link) => judge(link.to).allowed);
+  const exercises = allowed.map((link): EasierItem => {
+    const to = judge(link.to);
+    const dose = doseOf(planned, to, link, bodyMass);
+    return {
+      exercise: to.exercise.id,
+      way: to.exercise.facts.way,
+      say: link.say,
+      for: link.causes,
+      sets: sets.map((set) => easierSet(set, dose)),
+    };
+  });
+  const own: Dose = { load: planned.load, reps: planned.reps, reserve: planned.reserve ?? planned.asked };
+  const ways = links.easierWays.map((way): EasierItem => {
+    return {
+      exercise: `${judged.exercise.id}#${way.slug}`,
+      way: judged.exercise.facts.way,
+      say: way.say,
+      for: way.causes,
+      sets: sets.map((set) => easierSet(set, own)),
+    };
+  });
+  return {
+    easier: [...exercises, ...ways],
+    refused: links.easier.flatMap((link) => judge(link.to).refusals),
+  };
+}
+
+/** Harder versions this client may do, for the coach to see what lies ahead: no sets are claimed. */
+export function listHarder({ exercise }: Judged, judge: Judge, linksOf: LinksOf): readonly EasierItem[] {
+  return linksOf(exercise)
+    .harder.filter((link) => judge(link.to).allowed)
+    .map((link) => ({ exercise: link.to.id, way: link.to.facts.way, say: link.say, for: link.causes, sets: [] }));
+}
+
+interface Dose {
+  readonly load: MakeableLoad | null;
+  readonly reps: number;
+  readonly reserve: Tenths;
+}
+
+function easierSet({ key, round, side }: PlanSet, { load, reps, reserve }: Dose): PlanSet {
+  return {
+    key,
+    kind: 'work',
+    round,
+    reps,
+    ...(side === undefined ? {} : { side }),
+    ...(load === null || load.grams === 0 ? {} : { load: planLoad(load) }),
+    reserve,
+  };
+}
+
+function doseOf(planned: Planned, to: Judged, link: Link, bodyMass: Grams | null): Dose {
+  const { asked, bottom, reps } = planned;
+  const unknown: Dose = { load: null, reps: Math.min(reps, bottom), reserve: asked };
+  if (planned.k === 0 || planned.load === null || !carries(planned.judged, to, link, bodyMass)) return unknown;
+  const theirs = versionOf(to, bodyMass);
+  const from = { share: planned.version.share, counted: isCounted(planned.version, bodyMass) };
+  const k = carriedCapacity(planned.k, from, { share: theirs.share, counted: isCounted(theirs, bodyMass) }, link.ratio);
+  if (k === 0) return unknown;
+  const held = externalLoad(planned.load);
+  const lighter = theirs.loads.filter((load) => externalLoad(load) <= held);
+  const least = Math.max(1, bottom - 2);
+  for (const load of [...lighter].reverse()) {
+    const toFailure = repsToFailure(planned.equation, k, planned.tested, resistedLoad(theirs, load, bodyMass));
+    const most = Math.min(reps, Math.floor((toFailure - Math.max(asked, planned.floor)) / 10));
+    if (most >= Math.min(least, reps)) return { load, reps: most, reserve: toFailure - 10 * most };
+  }
+  return unknown;
+}

@@ -1,0 +1,123 @@
+/** The sets of one item, one by one: warm-up, feeler, trial and work, rounds × sides, weaker side first. */
+import type { Sides } from '../../model/exercise.js';
+import type { RowId } from '../../model/identity.js';
+import { type SetKind, type Side, setKey } from '../../model/identity.js';
+import type { MakeableLoad } from '../../model/kit.js';
+import type { Choice, GateNeeds, OtherwiseSet, PlanSet } from '../../model/plan.js';
+import type { Tenths } from '../../model/quantity.js';
+import { invariant } from '../../model/result.js';
+import type { StrandInput } from '../../model/strand.js';
+import type { Option, WalkStep } from '../walk-step.js';
+import { planLoad } from './plan-load.js';
+
+export interface SetPlace {
+  readonly block: number;
+  readonly occurrence: number;
+  readonly row: RowId;
+  /** In the order they are done; `both` where a set is not of one side. */
+  readonly sides: readonly (Side | 'both')[];
+}
+
+/** Weaker side first; one set for both where they work together or turn about. */
+export function sidesInOrder(sides: Sides, weaker: Side | 'both'): readonly (Side | 'both')[] {
+  if (sides !== 'each') return ['both'];
+  return weaker === 'right' ? ['right', 'left'] : ['left', 'right'];
+}
+
+interface Dose {
+  readonly reps: number;
+  readonly load: MakeableLoad | null;
+  /** `null` where nothing is predicted. */
+  readonly reserve: Tenths | null;
+}
+
+function listSets(place: SetPlace, kind: SetKind, rounds: number, dose: Dose): readonly PlanSet[] {
+  const { block, occurrence, row } = place;
+  const sets: PlanSet[] = [];
+  for (let round = 1; round <= rounds; round += 1) {
+    for (const side of place.sides) {
+      sets.push({
+        key: setKey({ block, occurrence, row, side, kind, ordinal: round }),
+        kind,
+        round,
+        reps: dose.reps,
+        ...(side === 'both' ? {} : { side }),
+        ...(dose.load === null || dose.load.grams === 0 ? {} : { load: planLoad(dose.load) }),
+        ...(dose.reserve === null ? {} : { reserve: dose.reserve }),
+      });
+    }
+  }
+  return sets;
+}
+
+export const warmUpSets = (place: SetPlace, dose: Dose): readonly PlanSet[] => listSets(place, 'warm-up', 1, dose);
+
+/** Of an item whose load is known. The first work set carries the gate and what to do otherwise. */
+export function workSets(place: SetPlace, strand: StrandInput, step: WalkStep): readonly PlanSet[] {
+  const { trial, gate, otherwise } = step;
+  const trialSets =
+    trial === undefined
+      ? []
+      : listSets(place, 'trial', 1, { reps: trial.reps, load: loadAt(strand, trial.option), reserve: trial.reserve });
+  const work = listSets(place, 'work', step.sets - (trial === undefined ? 0 : 1), {
+    reps: step.reps,
+    load: loadAt(strand, step.option),
+    reserve: step.reserve,
+  });
+  return [
+    ...trialSets,
+    ...work.map((set, index) => ({
+      ...set,
+      ...(index > 0 || gate === undefined ? {} : { gate: { needs: needsOf(strand, gate.needs) } }),
+      ...(index > 0 || otherwise === undefined ? {} : { otherwise: [otherwiseOf(strand, otherwise)] }),
+    })),
+  ];
+}
+
+/**
+ * Of an item whose load is not known: a feeler set in the first session, and work without a load. The table of
+ * choices stands on the first set of the item; a work set has the fewest reps any line of it has.
+ */
+export function feelerSets(
+  place: SetPlace,
+  rounds: number,
+  asked: Tenths,
+  choose: readonly Choice[],
+  feeler: { readonly load: MakeableLoad; readonly reps: number } | null,
+): readonly PlanSet[] {
+  const reps = Math.min(...choose.map((choice) => choice.reps));
+  const work = listSets(place, 'work', rounds, { reps, load: null, reserve: asked });
+  const felt = feeler === null ? [] : listSets(place, 'feeler', 1, { ...feeler, reserve: null });
+  return [...felt, ...work].map((set, index) => (index === 0 ? { ...set, choose } : set));
+}
+
+export function loadAt(strand: StrandInput, { version, load }: Option): MakeableLoad {
+  const made = strand.versions[version]?.loads.find(({ grams }) => grams === load);
+  invariant(made !== undefined, 'the walk stays among the loads of its strand');
+  return made;
+}
+
+function exerciseAt(strand: StrandInput, { version }: Option) {
+  const exercise = strand.versions[version]?.exercise;
+  invariant(exercise !== undefined, 'the walk stays among the versions of its strand');
+  return exercise;
+}
+
+const loadPart = (load: MakeableLoad) => (load.grams === 0 ? {} : { load: planLoad(load) });
+
+function needsOf(strand: StrandInput, needs: NonNullable<WalkStep['gate']>['needs']): GateNeeds {
+  const { option, reps, reserve, weeks } = needs;
+  return { exercise: exerciseAt(strand, option), ...loadPart(loadAt(strand, option)), reps, reserve, weeks };
+}
+
+function otherwiseOf(strand: StrandInput, other: NonNullable<WalkStep['otherwise']>): OtherwiseSet {
+  const { option, reps, reserve, sets } = other;
+  return {
+    exercise: exerciseAt(strand, option),
+    reps,
+    ...loadPart(loadAt(strand, option)),
+    tempo: strand.tempi[option.tempo]?.step ?? 'normal',
+    reserve,
+    sets,
+  };
+}

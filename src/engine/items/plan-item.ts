@@ -1,0 +1,142 @@
+/** One row in one session as the plan shows it. */
+import type { AllowedOption, Item, PlanSet } from '../../model/plan.js';
+import type { Confidence } from '../../model/quantity.js';
+import { invariant } from '../../model/result.js';
+import type { BlockContext } from '../block-context.js';
+import { externalLoad, repsToFailure, resistedLoad } from '../capacity.js';
+import type { Versions } from '../rows/fit-rows.js';
+import type { WalkedRow } from '../rows/walked-row.js';
+import { WARM_UP_LOAD } from '../rules/warm-up-load.js';
+import type { WalkStep } from '../walk-step.js';
+import { reasonsOfRow } from './explain-row.js';
+import { listHarder, type Planned, planEasier } from './plan-easier.js';
+import { feelerSets, loadAt, type SetPlace, sidesInOrder, warmUpSets, workSets } from './plan-item-sets.js';
+
+/** The item of the row's `index`th occurrence. `warmUp`: a lighter set goes before it, where there is a lighter load. */
+export function planItem(
+  context: BlockContext,
+  walked: WalkedRow,
+  index: number,
+  warmUp: boolean,
+  versions: Versions,
+): Item {
+  const { fitted, strand, plan, sessions, beginning } = walked;
+  const occurrence = strand.occurrences[index];
+  const session = sessions[index];
+  invariant(occurrence !== undefined && session !== undefined, 'an item stands in a session');
+  const step = plan.kind === 'walked' ? plan.steps[index] : undefined;
+  const at = step?.option.version ?? fitted.chain.base;
+  const judged = fitted.chain.judged[at];
+  invariant(judged !== undefined, 'the walk stays among the versions of its strand');
+  const { facts } = judged.exercise;
+  const place: SetPlace = {
+    block: context.client.blocksBefore + 1,
+    occurrence: session.queued.occurrence,
+    row: fitted.row.id,
+    sides: sidesInOrder(facts.sides, beginning.capacity?.side ?? 'both'),
+  };
+  const main = step === undefined ? unknownSets(walked, index, place) : workSets(place, strand, step);
+  const before = step === undefined || !warmUp ? [] : warmUpOf(context, walked, step, place);
+  const planned = plannedOf(walked, index, main);
+  const bodyMass = strand.bodyMass;
+  return {
+    id: `${strand.id}/${occurrence.week}`,
+    row: fitted.row.id,
+    exercise: judged.exercise.id,
+    way: facts.way,
+    sides: facts.sides,
+    tempo: strand.tempi[step?.option.tempo ?? 0]?.step ?? 'normal',
+    restSeconds: fitted.row.restSeconds,
+    asked: { min: strand.bottom, max: strand.top, reserve: occurrence.asked, sets: occurrence.sets },
+    capacity: capacityOf(walked, index),
+    allowed: step === undefined ? [] : allowedOf(walked, step),
+    relaxed: step?.relaxed ?? [],
+    sets: [...before, ...main],
+    easier: planEasier(planned, versions.judge, versions.linksOf, bodyMass).easier,
+    harder: listHarder(judged, versions.judge, versions.linksOf),
+    reasons: [...(step === undefined ? [] : step.reasons), ...reasonsOfRow(context, walked, index)],
+  };
+}
+
+function unknownSets({ strand, plan }: WalkedRow, index: number, place: SetPlace): readonly PlanSet[] {
+  invariant(plan.kind === 'feeler', 'only a row without a walk has a feeler set');
+  const { sets, asked } = strand.occurrences[index] ?? { sets: 1, asked: 0 };
+  const choose = plan.feeler.choices[index] ?? [];
+  return feelerSets(place, sets, asked, choose, index === 0 ? plan.feeler : null);
+}
+
+/** The heaviest load up to a part of the one worked with, else the lightest; none where that is the one. */
+function warmUpOf(context: BlockContext, walked: WalkedRow, step: WalkStep, place: SetPlace): readonly PlanSet[] {
+  const { strand } = walked;
+  const loads = strand.versions[step.option.version]?.loads ?? [];
+  const held = externalLoad(loadAt(strand, step.option));
+  const share = context.rules.valueOf(WARM_UP_LOAD);
+  const lighter = loads.filter((load) => externalLoad(load) < held && load.grams > 0);
+  const load = lighter.filter((one) => externalLoad(one) * 1000 <= held * share).at(-1) ?? lighter[0];
+  if (load === undefined) return [];
+  const reps = Math.min(strand.bottom, step.reps);
+  const toFailure = predictedIn(walked, step.week, step.option.version, load);
+  return warmUpSets(place, { reps, load, reserve: toFailure === null ? null : toFailure - 10 * reps });
+}
+
+function kIn({ plan }: WalkedRow, week: number, version: number): number {
+  return plan.kind === 'walked' ? (plan.ground.weeks.get(week)?.capacities[version] ?? 0) : 0;
+}
+
+function predictedIn(walked: WalkedRow, week: number, at: number, load: Parameters<typeof resistedLoad>[1]) {
+  const { strand, plan } = walked;
+  const version = strand.versions[at];
+  const k = kIn(walked, week, at);
+  if (plan.kind !== 'walked' || version === undefined || k === 0) return null;
+  return repsToFailure(plan.ground.equation, k, plan.ground.tested, resistedLoad(version, load, strand.bodyMass));
+}
+
+function plannedOf(walked: WalkedRow, index: number, sets: readonly PlanSet[]): Planned {
+  const { fitted, strand, plan } = walked;
+  const step = plan.kind === 'walked' ? plan.steps[index] : undefined;
+  const occurrence = strand.occurrences[index];
+  const at = step?.option.version ?? fitted.chain.base;
+  const judged = fitted.chain.judged[at];
+  const version = strand.versions[at];
+  invariant(judged !== undefined && version !== undefined && occurrence !== undefined, 'an item has a version');
+  const worked = sets.filter((set) => set.kind === 'work' || set.kind === 'trial');
+  return {
+    judged,
+    version,
+    k: kIn(walked, occurrence.week, at),
+    equation: plan.kind === 'walked' ? plan.ground.equation : strand.equation,
+    tested: plan.kind === 'walked' ? plan.ground.tested : 0,
+    load: step === undefined ? null : loadAt(strand, step.option),
+    reps: step?.reps ?? strand.bottom,
+    reserve: step?.reserve ?? null,
+    bottom: strand.bottom,
+    asked: occurrence.asked,
+    floor: occurrence.floor,
+    sets: worked,
+  };
+}
+
+/** One rep's worth of resisted load this week, by the equation that decides; `null` where nothing is known. */
+function capacityOf(walked: WalkedRow, index: number): Item['capacity'] {
+  const { plan, strand, beginning } = walked;
+  const step = plan.kind === 'walked' ? plan.steps[index] : undefined;
+  if (plan.kind !== 'walked' || step === undefined || beginning.capacity === null) return null;
+  const k = kIn(walked, step.week, step.option.version);
+  const grams = plan.ground.equation === 'epley' ? Math.floor(k / 300) : k;
+  return { equation: strand.equation, grams, side: beginning.capacity.side, confidence: confidenceOf(walked) };
+}
+
+export function confidenceOf({ plan, beginning }: WalkedRow): Confidence {
+  if (plan.kind === 'walked' && plan.ground.weak && beginning.how === 'tested') return 'weak';
+  return beginning.how === 'tested' ? 'measured' : 'estimated';
+}
+
+function allowedOf({ strand }: WalkedRow, step: WalkStep): readonly AllowedOption[] {
+  return step.considered.map(({ option, predicted, refusedBy }): AllowedOption => {
+    const exercise = strand.versions[option.version]?.exercise;
+    invariant(exercise !== undefined, 'the walk stays among the versions of its strand');
+    const tempo = strand.tempi[option.tempo]?.step ?? 'normal';
+    const open = { exercise, tempo, grams: option.load, predicted };
+    return refusedBy === undefined ? open : { ...open, refusedBy };
+  });
+}

@@ -1,0 +1,105 @@
+/** Everything a decision used, as the plan lists it, so that an outsider can repeat it. */
+import { isoOfDay } from '../model/day.js';
+import { compareIds } from '../model/identity.js';
+import type { PlanInputs } from '../model/plan.js';
+import type { BlockContext } from './block-context.js';
+import type { Floor } from './effort/plan-effort.js';
+import { labelOf } from './kit/load-label.js';
+import type { WalkedRow } from './rows/walked-row.js';
+import type { Queue } from './sessions/queue-sessions.js';
+
+export function listInputs(
+  context: BlockContext,
+  queue: Queue,
+  rows: readonly WalkedRow[],
+  floors: readonly Floor[],
+): PlanInputs {
+  const { client, programme } = context;
+  const { screening, clearance } = client;
+  return {
+    kit: client.kit.map((item) => {
+      if ('mass' in item) return { id: item.id, kind: item.kind, grams: item.mass.grams, label: labelOf(item.mass) };
+      return { id: item.id, kind: item.kind, grams: null, label: 'label' in item ? item.label : item.kind };
+    }),
+    capacities: capacitiesOf(rows),
+    floors: floors.map(({ rule, reserve, weeks }) => ({ rule: rule.id, reserve, weeks })),
+    cautions: client.cautions.map(({ what, degree, side, phases, from, until, review, by }) => ({
+      what,
+      degree,
+      side,
+      phases,
+      from: isoOfDay(from),
+      ...(until === undefined ? {} : { until: isoOfDay(until) }),
+      ...(review === undefined ? {} : { review: isoOfDay(review) }),
+      by,
+    })),
+    flags: [],
+    minutesCap: client.minutes,
+    days: queue.days,
+    bodyMass: client.bodyMass?.mass.grams ?? null,
+    experience: client.experience,
+    birthYear: client.birthYear,
+    blocksBefore: client.blocksBefore,
+    curve: programme.curve.map(({ reserve, share, easy }) => ({ reserve, share, easy })),
+    shares: sharesOf(rows),
+    room: client.room,
+    signOffs: client.signOffs.map(({ exercise, upTo, date, by }) => {
+      return { exercise, grams: upTo?.grams ?? null, date: isoOfDay(date), by };
+    }),
+    clearance:
+      clearance === undefined
+        ? null
+        : {
+            by: clearance.by,
+            date: isoOfDay(clearance.date),
+            ...(clearance.until === undefined ? {} : { until: isoOfDay(clearance.until) }),
+            for: clearance.for,
+          },
+    screening:
+      screening === undefined
+        ? null
+        : {
+            date: isoOfDay(screening.date),
+            regularExercise: screening.regularExercise,
+            knownDisease: screening.knownDisease,
+            symptoms: screening.symptoms,
+          },
+    strands: rows.map((row) => row.strand),
+  };
+}
+
+/** Of every exercise whose test was used, once, by id and then weaker side first. */
+function capacitiesOf(rows: readonly WalkedRow[]): PlanInputs['capacities'] {
+  const used = new Map<string, PlanInputs['capacities']>();
+  for (const { beginning } of rows) {
+    const { tested, source } = beginning;
+    if (tested === null || source === null || used.has(source.exercise.id)) continue;
+    used.set(
+      source.exercise.id,
+      tested.sides.map(({ side, k, weak, test }) => ({
+        exercise: source.exercise.id,
+        side,
+        k,
+        test: {
+          date: isoOfDay(test.date),
+          grams: test.load?.grams ?? 0,
+          reps: test.reps,
+          reserve: test.reserve,
+        },
+        weak,
+      })),
+    );
+  }
+  return [...used.entries()].sort(([a], [b]) => compareIds(a, b)).flatMap(([, list]) => list);
+}
+
+function sharesOf(rows: readonly WalkedRow[]): PlanInputs['shares'] {
+  const shares = new Map<string, PlanInputs['shares'][number]>();
+  for (const { fitted } of rows) {
+    for (const { exercise } of fitted.chain.judged) {
+      const { bodyShare } = exercise.facts;
+      if (bodyShare !== undefined) shares.set(exercise.id, { exercise: exercise.id, ...bodyShare });
+    }
+  }
+  return [...shares.values()].sort((a, b) => compareIds(a.exercise, b.exercise));
+}

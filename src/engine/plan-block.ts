@@ -1,0 +1,151 @@
+/**
+ * Plans one block for one client: from content, kit and cautions to six weeks of sets. Pure; what each part decides
+ * stands with the part. It leaves reading files to `content`, and every word to `words`.
+ */
+import type { Client } from '../model/client.js';
+import { type Day, isoOfDay } from '../model/day.js';
+import type { Pattern } from '../model/exercise.js';
+import type { Plan } from '../model/plan.js';
+import { ofClient, type Problem } from '../model/problem.js';
+import type { Result } from '../model/result.js';
+import type { Library, RuleOverride } from '../model/studio.js';
+import { type BlockContext, exercisesById } from './block-context.js';
+import { floorsOf } from './effort/plan-effort.js';
+import { ENGINE_VERSION } from './engine-version.js';
+import { listFindings } from './list-findings.js';
+import { listInputs } from './list-inputs.js';
+import { nameOf } from './plan-id.js';
+import { type Beginning, beginRow } from './rows/begin-row.js';
+import { type FittedRow, fitRows, type Versions } from './rows/fit-rows.js';
+import { type WalkedRow, walkRow } from './rows/walked-row.js';
+import { layOverrides } from './rulebook.js';
+import { screenClient } from './screening/screen-client.js';
+import { composeWeeks } from './sessions/compose-week.js';
+import { planSets, type RowNeeds } from './sessions/plan-sets.js';
+import { type Queue, queueSessions } from './sessions/queue-sessions.js';
+import { judgeFor } from './versions/judge-version.js';
+import { linkVersions } from './versions/linked-versions.js';
+
+export interface BlockInput {
+  readonly library: Library;
+  readonly client: Client;
+  readonly today: Day;
+  /** 0 for a draft. */
+  readonly edition: number;
+  /** The coach's own values; the library's where absent. */
+  readonly rulesOverridden?: readonly RuleOverride[];
+}
+
+/**
+ * `null` where the client is withheld: then the problems say everything the coach must decide. Reports every code of
+ * `PlanProblems`. Nothing given is changed.
+ */
+export function planBlock(input: BlockInput): Result<Plan | null> {
+  const { library, client } = input;
+  const rules = layOverrides(input.rulesOverridden ?? library.overrides);
+  const programme = library.programmes.find(({ id }) => id === client.programme);
+  if (programme === undefined) {
+    const data = { programme: client.programme };
+    const scope = ofClient(client.id);
+    const missing: Problem = { code: 'programme-not-found', severity: 'error', scope, place: client.place, data };
+    return { value: null, problems: [...rules.problems, missing] };
+  }
+  const queue = queueSessions(programme, client);
+  const firstDay = queue.value?.sessions[0]?.date ?? client.starts;
+  const context: BlockContext = {
+    client,
+    programme,
+    exercises: exercisesById(library.exercises),
+    rules: rules.value,
+    today: input.today,
+    firstDay,
+    lastDay: queue.value?.sessions.at(-1)?.date ?? firstDay,
+  };
+  const gate = [...rules.problems, ...queue.problems, ...screenClient(context)];
+  if (queue.value === null) return { value: null, problems: gate };
+  const planned = planRows(context, queue.value);
+  const problems = [...gate, ...planned.problems];
+  if (problems.some(({ severity }) => severity === 'error')) return { value: null, problems };
+  return { value: writePlan(input, context, queue.value, planned.value), problems };
+}
+
+interface PlannedRows {
+  readonly sessions: Parameters<typeof composeWeeks>[2];
+  readonly rows: readonly WalkedRow[];
+  readonly versions: Versions;
+}
+
+function planRows(context: BlockContext, queue: Queue): Result<PlannedRows> {
+  const versions: Versions = { judge: judgeFor(context), linksOf: linkVersions(context.exercises) };
+  const fitted = fitRows(context, queue.templates, versions);
+  const beginnings = new Map<FittedRow, Beginning>(fitted.value.map((row) => [row, beginRow(context, row, versions)]));
+  const cautioned = cautionedPatterns(fitted.value);
+  const isCautioned = (row: FittedRow): boolean => patternsOf(row).some((pattern) => cautioned.has(pattern));
+  const warmed = warmUpRows(fitted.value);
+  const needsOf = (row: FittedRow): RowNeeds => {
+    const feeler = beginnings.get(row)?.how === 'feeler';
+    const trials = row.row.trials && !isCautioned(row) && !feeler && mayRise(row);
+    return { feeler, warmUp: warmed.has(row) && !feeler, trials };
+  };
+  const sets = planSets(context, queue, fitted.value, needsOf);
+  const floors = floorsOf(context);
+  const problems: Problem[] = [...fitted.problems, ...sets.problems];
+  const rows: WalkedRow[] = [];
+  for (const row of fitted.value) {
+    const beginning = beginnings.get(row);
+    if (beginning === undefined) continue;
+    const walked = walkRow(context, row, beginning, sets.value, floors, isCautioned(row), versions);
+    problems.push(...walked.problems);
+    if (walked.value !== null) rows.push(walked.value);
+  }
+  return { value: { sessions: sets.value, rows, versions }, problems };
+}
+
+const patternsOf = (row: FittedRow): readonly Pattern[] => [
+  ...new Set(row.chain.judged.map(({ exercise }) => exercise.facts.pattern)),
+];
+
+/** Movement patterns on which a caution to take care is met: no gain is counted on, and no trials. */
+function cautionedPatterns(rows: readonly FittedRow[]): ReadonlySet<Pattern> {
+  const met = rows.filter((row) => row.chain.judged.some(({ care }) => care.length > 0));
+  return new Set(met.flatMap(patternsOf));
+}
+
+const mayRise = ({ chain }: FittedRow): boolean =>
+  chain.versions.length > 1 || chain.versions.some(({ loads }) => loads.length > 1);
+
+/** The first loaded row of each movement pattern in a session, outside circuits: a lighter set goes before it. */
+function warmUpRows(rows: readonly FittedRow[]): ReadonlySet<FittedRow> {
+  const seen = new Set<string>();
+  return new Set(
+    rows.filter((row) => {
+      const key = `${row.session.id}/${row.chain.judged[row.chain.base]?.exercise.facts.pattern}`;
+      if (row.block.kind === 'circuit' || seen.has(key)) return false;
+      if (!row.chain.versions.some(({ loads }) => loads.filter(({ grams }) => grams > 0).length > 1)) return false;
+      seen.add(key);
+      return true;
+    }),
+  );
+}
+
+function writePlan(input: BlockInput, context: BlockContext, queue: Queue, planned: PlannedRows): Plan {
+  const { client, programme, today } = context;
+  const { sessions, rows, versions } = planned;
+  const body = {
+    schema: 1,
+    client: client.id,
+    programme: programme.id,
+    edition: input.edition,
+    starts: isoOfDay(client.starts),
+    engine: ENGINE_VERSION,
+    rules: context.rules.rows,
+    inputs: listInputs(context, queue, rows, floorsOf(context)),
+  } as const;
+  return {
+    ...body,
+    planId: nameOf(JSON.stringify(body)),
+    today: isoOfDay(today),
+    weeks: composeWeeks(context, queue, sessions, rows, versions),
+    findings: listFindings(context, queue, rows),
+  };
+}

@@ -1,0 +1,67 @@
+/** One row and its sets as the walk reads it. */
+import type { TempoStep } from '../../model/programme.js';
+import type { PerMille } from '../../model/quantity.js';
+import type { Occurrence, StrandInput } from '../../model/strand.js';
+import type { BlockContext } from '../block-context.js';
+import { askedReserve, type Floor, floorIn, gainOf } from '../effort/plan-effort.js';
+import type { Rulebook } from '../rulebook.js';
+import { TEMPO_SLOW_LOWERING } from '../rules/tempo-slow-lowering.js';
+import { TEMPO_SLOW_WITH_A_PAUSE } from '../rules/tempo-slow-with-a-pause.js';
+import type { PlannedSession } from '../sessions/plan-sets.js';
+import type { Beginning } from './begin-row.js';
+import type { FittedRow } from './fit-rows.js';
+import { walkValues } from './walk-values.js';
+
+export interface StrandParts {
+  readonly fitted: FittedRow;
+  readonly beginning: Beginning;
+  /** In order; a session in which the row was cut is not among its occurrences. */
+  readonly sessions: readonly PlannedSession[];
+  readonly floors: readonly Floor[];
+  /** A caution is met on this movement pattern. */
+  readonly cautioned: boolean;
+}
+
+export function buildStrand(context: BlockContext, parts: StrandParts): StrandInput {
+  const { fitted, beginning, sessions, floors, cautioned } = parts;
+  const { row, session, dose, chain, block } = fitted;
+  const occurrences = sessions.flatMap(({ queued, rows }): readonly Occurrence[] => {
+    const sets = rows.find((timed) => timed.fitted === fitted)?.sets ?? 0;
+    if (sets === 0) return [];
+    const floor = floorIn(queued.week, floors)?.reserve ?? 0;
+    const asked = askedReserve(context, queued.curve, fitted.effort, floor, block.kind === 'circuit');
+    return [{ week: queued.week, easy: queued.curve.easy, asked, floor, sets }];
+  });
+  const way = chain.judged[chain.base]?.exercise.facts.way;
+  return {
+    id: `${session.id}/${row.id}`,
+    session: session.id,
+    row: row.id,
+    way: way === 'bodyweight' ? 'bodyweight' : 'strength',
+    equation: 'epley',
+    bottom: dose.reps.min,
+    top: dose.reps.max,
+    bodyMass: context.client.bodyMass?.mass.grams ?? null,
+    versions: chain.versions,
+    tempi: row.tempi.map((step) => ({ step, factor: factorOf(step, context.rules) })),
+    trials: row.trials && !cautioned,
+    gain: gainOf(context, cautioned).gain,
+    capacity: beginning.capacity,
+    start: beginning.start,
+    greatest: null,
+    weeks: context.programme.curve.map(({ easy }, index) => ({ week: index + 1, easy })),
+    occurrences,
+    rules: walkValues(context.rules),
+  };
+}
+
+function factorOf(step: TempoStep, rules: Rulebook): PerMille {
+  switch (step) {
+    case 'normal':
+      return 1000;
+    case 'slow lowering':
+      return rules.valueOf(TEMPO_SLOW_LOWERING);
+    case 'slow with a pause':
+      return rules.valueOf(TEMPO_SLOW_WITH_A_PAUSE);
+  }
+}

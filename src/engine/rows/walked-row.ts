@@ -1,0 +1,106 @@
+/** One row with everything decided about it: its strand walked, or its feeler set and what each answer leads to. */
+import { ofClient, type Problem } from '../../model/problem.js';
+import type { Result } from '../../model/result.js';
+import type { StrandInput } from '../../model/strand.js';
+import type { BlockContext } from '../block-context.js';
+import type { Floor } from '../effort/plan-effort.js';
+import { planEasier } from '../items/plan-easier.js';
+import { planStrand } from '../plan-strand.js';
+import { FEELER_RISE } from '../rules/feeler-rise.js';
+import { rulesOfTheWalk } from '../rules-of-the-walk.js';
+import type { PlannedSession } from '../sessions/plan-sets.js';
+import { layGround } from '../walk/ground.js';
+import type { Ground } from '../walk/situation.js';
+import { sortRules } from '../walk/sorted-rules.js';
+import type { WalkFinding, WalkStep } from '../walk-step.js';
+import type { Beginning } from './begin-row.js';
+import { buildStrand } from './build-strand.js';
+import type { FittedRow, Versions } from './fit-rows.js';
+import { type Feeler, planFeeler } from './plan-feeler.js';
+
+export interface WalkedRow {
+  readonly fitted: FittedRow;
+  readonly beginning: Beginning;
+  readonly strand: StrandInput;
+  readonly cautioned: boolean;
+  readonly floors: readonly Floor[];
+  /** The sessions it stands in, one for each occurrence of the strand. */
+  readonly sessions: readonly PlannedSession[];
+  readonly plan:
+    | { readonly kind: 'walked'; readonly steps: readonly WalkStep[]; readonly ground: Ground }
+    | { readonly kind: 'feeler'; readonly feeler: Feeler };
+  readonly findings: readonly WalkFinding[];
+}
+
+const ALL = sortRules(rulesOfTheWalk);
+
+/** Reports `nothing-leaves-the-floor` and `no-easier-version`; `null` then, and where the row was cut for time. */
+export function walkRow(
+  context: BlockContext,
+  fitted: FittedRow,
+  beginning: Beginning,
+  all: readonly PlannedSession[],
+  floors: readonly Floor[],
+  cautioned: boolean,
+  versions: Versions,
+): Result<WalkedRow | null> {
+  const sessions = all.filter(({ rows }) => rows.some((timed) => timed.fitted === fitted && timed.sets > 0));
+  if (sessions.length === 0) return { value: null, problems: [] };
+  const strand = buildStrand(context, { fitted, beginning, sessions, floors, cautioned });
+  const head = { severity: 'error', scope: ofClient(context.client.id), place: fitted.row.place } as const;
+  const common = { fitted, beginning, strand, cautioned, floors, sessions };
+  const missing = easierMissing(context, fitted, versions, head);
+  const result = planStrand(strand);
+  const ground = layGround(strand, ALL);
+  if (result.kind === 'impossible') {
+    const floor = strand.occurrences.find(({ week }) => week === result.week)?.floor ?? 0;
+    const data = { session: strand.session, row: strand.row, week: result.week, floor };
+    return { value: null, problems: [...missing, { ...head, code: 'nothing-leaves-the-floor', data }] };
+  }
+  if (missing.length > 0) return { value: null, problems: missing };
+  if (result.kind === 'walked' && ground !== null) {
+    const plan = { kind: 'walked', steps: result.steps, ground } as const;
+    return { value: { ...common, plan, findings: result.findings }, problems: [] };
+  }
+  const [easier] = easierOfBase(context, fitted, versions).easier;
+  if (easier === undefined) return { value: null, problems: missing };
+  const feeler = planFeeler(strand, fitted.chain.base, context.rules.valueOf(FEELER_RISE), easier);
+  return { value: { ...common, plan: { kind: 'feeler', feeler }, findings: [] }, problems: [] };
+}
+
+function easierOfBase(context: BlockContext, { chain, dose }: FittedRow, { judge, linksOf }: Versions, index?: number) {
+  const at = index ?? chain.base;
+  const judged = chain.judged[at];
+  const version = chain.versions[at];
+  if (judged === undefined || version === undefined) return { easier: [], refused: [] };
+  const nothing = {
+    judged,
+    version,
+    k: 0,
+    equation: 'epley',
+    tested: 0,
+    load: null,
+    reps: dose.reps.min,
+    reserve: null,
+    bottom: dose.reps.min,
+    asked: 0,
+    floor: 0,
+    sets: [],
+  } as const;
+  return planEasier(nothing, judge, linksOf, context.client.bodyMass?.mass.grams ?? null);
+}
+
+/** Every version the walk may reach needs an easier one below it: promised to whoever trains alone. */
+function easierMissing(
+  context: BlockContext,
+  fitted: FittedRow,
+  versions: Versions,
+  head: { readonly severity: 'error'; readonly scope: Problem['scope']; readonly place: FittedRow['row']['place'] },
+): readonly Problem[] {
+  return fitted.chain.judged.flatMap((judged, index): readonly Problem[] => {
+    const { easier, refused } = easierOfBase(context, fitted, versions, index);
+    if (easier.length > 0) return [];
+    const data = { session: fitted.session.id, row: fitted.row.id, exercise: judged.exercise.id, refused };
+    return [{ ...head, code: 'no-easier-version', data }];
+  });
+}

@@ -1,0 +1,103 @@
+/** How long a session takes at its longest: reps at the top of the range, at the slowest tempo a row may reach. */
+import type { Exercise, Tempo } from '../../model/exercise.js';
+import type { TempoStep } from '../../model/programme.js';
+import type { Seconds } from '../../model/quantity.js';
+import type { BlockContext } from '../block-context.js';
+import { isOlder } from '../effort/plan-effort.js';
+import type { FittedRow } from '../rows/fit-rows.js';
+import type { Rulebook } from '../rulebook.js';
+import { BETWEEN_EXERCISES } from '../rules/between-exercises.js';
+import { CHANGE_OF_BELL } from '../rules/change-of-bell.js';
+import { COOL_DOWN_OLDER } from '../rules/cool-down-older.js';
+import { DOWN_OR_UP } from '../rules/down-or-up.js';
+import { MINUTES_CAP } from '../rules/minutes-cap.js';
+import { PAUSE_SECONDS } from '../rules/pause-seconds.js';
+import { PUT_DOWN } from '../rules/put-down.js';
+import { RE_PLATING } from '../rules/re-plating.js';
+import { SECONDS_A_REP } from '../rules/seconds-a-rep.js';
+import { SLOW_LOWERING_SECONDS } from '../rules/slow-lowering-seconds.js';
+import { WARM_UP } from '../rules/warm-up.js';
+import { WARM_UP_OLDER } from '../rules/warm-up-older.js';
+import { holdsInBlock } from '../versions/meet-caution.js';
+
+/** A row in one session of the queue. */
+export interface TimedRow {
+  readonly fitted: FittedRow;
+  /** Sets of work; 0 where the row was cut. */
+  readonly sets: number;
+  readonly feeler: boolean;
+  /** A lighter set goes before it. */
+  readonly warmUp: boolean;
+  /** A trial set may take the place of its first set. */
+  readonly trial: boolean;
+}
+
+/** Minutes of warm-up and cool-down: longer from the age of `older-from`, or with a caution on holding the breath. */
+export function minutesAround(context: BlockContext): { readonly warmUp: number; readonly coolDown: number } {
+  const { client, firstDay, lastDay, rules } = context;
+  const pressure = client.cautions.some(
+    (caution) => caution.what === 'breath hold' && holdsInBlock(caution, firstDay, lastDay),
+  );
+  return isOlder(context) || pressure
+    ? { warmUp: rules.valueOf(WARM_UP_OLDER), coolDown: rules.valueOf(COOL_DOWN_OLDER) }
+    : { warmUp: rules.valueOf(WARM_UP), coolDown: 0 };
+}
+
+/** Whole minutes, rounded up: warm-up, every row with `sets`, cool-down. */
+export function countMinutes(rows: readonly TimedRow[], context: BlockContext): number {
+  const { rules } = context;
+  const { warmUp, coolDown } = minutesAround(context);
+  const seconds = rows.reduce((sum, row) => sum + secondsOfRow(row, rules), 60 * (warmUp + coolDown));
+  return Math.ceil(seconds / rules.valueOf(MINUTES_CAP));
+}
+
+/** A row's part of the session, with the way to the next exercise. */
+export function secondsOfRow({ fitted, sets, feeler, warmUp, trial }: TimedRow, rules: Rulebook): Seconds {
+  if (sets === 0) return 0;
+  const { block, row, dose } = fitted;
+  const set = secondsOfSet(fitted, dose.reps.max, rules);
+  const change = changeSeconds(fitted, rules);
+  const floor = needsFloor(fitted) ? 2 * rules.valueOf(DOWN_OR_UP) : 0;
+  const extra =
+    (feeler ? secondsOfSet(fitted, dose.reps.min, rules) + row.restSeconds + change : 0) +
+    (warmUp ? secondsOfSet(fitted, dose.reps.min, rules) + change : 0) +
+    (trial ? 2 * change : 0);
+  const last = rules.valueOf(BETWEEN_EXERCISES);
+  if (block.kind === 'circuit') return sets * (set + row.restSeconds + change + floor) + extra + last;
+  return sets * set + (sets - 1) * row.restSeconds + change + floor + extra + last;
+}
+
+function secondsOfSet(fitted: FittedRow, reps: number, rules: Rulebook): Seconds {
+  const exercises = fitted.chain.judged.map((version) => version.exercise);
+  const rep = Math.max(
+    ...exercises.flatMap((exercise) => fitted.row.tempi.map((step) => secondsOfRep(exercise.facts.tempo, step, rules))),
+  );
+  const putDown = exercises.some((exercise) => exercise.facts.onTheFloor) ? rules.valueOf(PUT_DOWN) : 0;
+  return reps * rep * timesThrough(fitted) + putDown;
+}
+
+/** One side after the other takes twice as long; turn about only where the reps are counted for each side. */
+function timesThrough({ chain, dose }: FittedRow): 1 | 2 {
+  const sides = chain.judged[chain.base]?.exercise.facts.sides ?? 'both';
+  return sides === 'each' || (sides === 'alternate' && dose.eachSide) ? 2 : 1;
+}
+
+/** The tempo's own figures; a fast lift counts as one second; without figures the common length of a rep. */
+function secondsOfRep(tempo: Tempo, step: TempoStep, rules: Rulebook): Seconds {
+  const slow = step !== 'normal';
+  const lower = slow ? Math.max(tempo.lower, rules.valueOf(SLOW_LOWERING_SECONDS)) : tempo.lower;
+  const bottom = step === 'slow with a pause' ? Math.max(tempo.bottom, rules.valueOf(PAUSE_SECONDS)) : tempo.bottom;
+  const seconds = lower + bottom + (tempo.lift === 'fast' ? 1 : tempo.lift) + tempo.top;
+  return seconds === 0 ? rules.valueOf(SECONDS_A_REP) : seconds;
+}
+
+function changeSeconds({ chain }: FittedRow, rules: Rulebook): Seconds {
+  const loads = chain.versions.flatMap((version) => version.loads);
+  if (loads.some((load) => load.pieces.length > 2)) return rules.valueOf(RE_PLATING);
+  return loads.some((load) => load.pieces.length > 0) ? rules.valueOf(CHANGE_OF_BELL) : 0;
+}
+
+const needsFloor = ({ chain }: FittedRow): boolean => chain.judged.some(({ exercise }) => asksFloor(exercise));
+
+const asksFloor = (exercise: Exercise): boolean =>
+  exercise.facts.asks.some((ask) => ask.of === 'floor' || ask.of === 'lying on the back');

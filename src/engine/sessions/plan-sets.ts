@@ -1,0 +1,216 @@
+/**
+ * How many sets of each row in each session of the queue: the programme's shares first, then the minutes there are.
+ * Nothing later makes a session longer.
+ */
+import type { RowId } from '../../model/identity.js';
+import type { Trim } from '../../model/plan.js';
+import { ofClient, type Problem } from '../../model/problem.js';
+import type { SessionTemplate } from '../../model/programme.js';
+import type { PerMille } from '../../model/quantity.js';
+import type { Reason } from '../../model/reason.js';
+import type { Result } from '../../model/result.js';
+import type { BlockContext } from '../block-context.js';
+import type { FittedRow } from '../rows/fit-rows.js';
+import { EASY_WEEK_SETS } from '../rules/easy-week-sets.js';
+import { MINUTES_CAP } from '../rules/minutes-cap.js';
+import { countMinutes, type TimedRow } from './count-seconds.js';
+import type { Queue, QueuedSession } from './queue-sessions.js';
+
+/** One session of the queue with its rows' sets; rows cut for time have none and are left out. */
+export interface PlannedSession {
+  readonly queued: QueuedSession;
+  readonly rows: readonly TimedRow[];
+  readonly minutes: number;
+  readonly trimmed: readonly Trim[];
+}
+
+/** What a row needs besides its sets, known before the walk. */
+export interface RowNeeds {
+  readonly feeler: boolean;
+  readonly warmUp: boolean;
+  readonly trials: boolean;
+}
+
+/** `max(1, round half up(sets × share))`. */
+export const shareOfSets = (sets: number, share: PerMille): number =>
+  Math.max(1, Math.floor((sets * share + 500) / 1000));
+
+/**
+ * Sets for every session, trimmed to the client's minutes in the programme's order of priority: rows it cuts first,
+ * in its order; then optional rows, the last first; then one set at a time, from the session's last row upwards. A
+ * row is cut for the whole block, since a session keeps its shape; sets are cut week by week. Never cut: what the
+ * programme never cuts, the warm-up, and the only work there is for a movement pattern.
+ *
+ * Reports `session-too-long` for the first week of a session that does not fit.
+ */
+export function planSets(
+  context: BlockContext,
+  queue: Queue,
+  rows: readonly FittedRow[],
+  needsOf: (fitted: FittedRow) => RowNeeds,
+): Result<readonly PlannedSession[]> {
+  const cut = new Set<FittedRow>();
+  const planned = new Map<number, PlannedSession>();
+  const problems: Problem[] = [];
+  for (const template of queue.templates) {
+    const own = rows.filter((fitted) => fitted.session === template);
+    const sessions = queue.sessions.filter((queued) => queued.template === template);
+    for (const fitted of [null, ...cutOrder(context, own)]) {
+      if (fitted !== null) {
+        if (isOnlyWork(fitted, rows, cut)) continue;
+        cut.add(fitted);
+      }
+      const left = own.filter((row) => !cut.has(row));
+      if (untrimmed(sessions, left, context, needsOf).every(({ minutes }) => minutes <= context.client.minutes)) break;
+    }
+    const left = own.filter((row) => !cut.has(row));
+    const gone = own.filter((row) => cut.has(row));
+    const fitting = fitSessions(sessions, left, gone, context, needsOf);
+    for (const session of fitting) planned.set(session.queued.occurrence, session);
+    const long = fitting.find((session) => session.minutes > context.client.minutes);
+    if (long !== undefined) problems.push(tooLong(long, template, context));
+  }
+  return { value: [...planned.values()].sort((a, b) => a.queued.occurrence - b.queued.occurrence), problems };
+}
+
+function tooLong(session: PlannedSession, template: SessionTemplate, context: BlockContext): Problem {
+  const { client, programme } = context;
+  const own = new Set<string>(session.rows.map(({ fitted }) => fitted.row.id));
+  const data = {
+    session: template.id,
+    week: session.queued.week,
+    minutes: session.minutes,
+    cap: client.minutes,
+    neverCut: programme.neverCut.filter((row) => own.has(row)),
+  };
+  return { code: 'session-too-long', severity: 'error', scope: ofClient(client.id), place: client.place, data };
+}
+
+function cutOrder({ programme }: BlockContext, own: readonly FittedRow[]): readonly FittedRow[] {
+  const never = new Set<RowId>(programme.neverCut);
+  const mayGo = own.filter((fitted) => !never.has(fitted.row.id));
+  const first = programme.cutFirst.flatMap((id) => mayGo.filter((fitted) => fitted.row.id === id));
+  const optional = mayGo.filter((fitted) => fitted.row.optional && !first.includes(fitted)).reverse();
+  return [...first, ...optional];
+}
+
+const patternOf = ({ chain, target }: FittedRow) =>
+  chain.judged[chain.base]?.exercise.facts.pattern ?? target.facts.pattern;
+
+function isOnlyWork(fitted: FittedRow, rows: readonly FittedRow[], cut: ReadonlySet<FittedRow>): boolean {
+  return !rows.some((other) => other !== fitted && !cut.has(other) && patternOf(other) === patternOf(fitted));
+}
+
+/** Sets by share, the easy week against the last work week, one `k` for the rows of a circuit. */
+function untrimmed(
+  sessions: readonly QueuedSession[],
+  rows: readonly FittedRow[],
+  context: BlockContext,
+  needsOf: (fitted: FittedRow) => RowNeeds,
+): readonly PlannedSession[] {
+  const planned: PlannedSession[] = [];
+  for (const queued of sessions) {
+    const timed = timedRows(queued, rows, lastWork(planned), planned.length === 0, context, needsOf);
+    planned.push({ queued, rows: timed, minutes: countMinutes(timed, context), trimmed: [] });
+  }
+  return planned;
+}
+
+function lastWork(planned: readonly PlannedSession[]): PlannedSession | undefined {
+  return planned.filter((session) => !session.queued.curve.easy).at(-1);
+}
+
+function timedRows(
+  queued: QueuedSession,
+  rows: readonly FittedRow[],
+  before: PlannedSession | undefined,
+  isFirst: boolean,
+  context: BlockContext,
+  needsOf: (fitted: FittedRow) => RowNeeds,
+): readonly TimedRow[] {
+  const { share, easy } = queued.curve;
+  return rows.map((fitted) => {
+    const { feeler, warmUp, trials } = needsOf(fitted);
+    const whole = setsAskedFor(fitted);
+    const worked = easy ? before?.rows.find((row) => row.fitted === fitted)?.sets : undefined;
+    const most = worked === undefined ? whole : Math.max(1, worked - context.rules.valueOf(EASY_WEEK_SETS));
+    const sets = worked === undefined ? shareOfSets(whole, share) : Math.min(shareOfSets(whole, share), most);
+    return { fitted, sets, feeler: feeler && isFirst, warmUp, trial: trials && !easy && sets >= 2 };
+  });
+}
+
+function setsAskedFor({ block, dose }: FittedRow): number {
+  return block.kind === 'circuit' ? (block.rounds ?? dose.sets) : dose.sets;
+}
+
+function fitSessions(
+  sessions: readonly QueuedSession[],
+  rows: readonly FittedRow[],
+  gone: readonly FittedRow[],
+  context: BlockContext,
+  needsOf: (fitted: FittedRow) => RowNeeds,
+): readonly PlannedSession[] {
+  const planned: PlannedSession[] = [];
+  for (const queued of sessions) {
+    const timed = timedRows(queued, rows, lastWork(planned), planned.length === 0, context, needsOf);
+    const whole = timedRows(queued, [...rows, ...gone], undefined, planned.length === 0, context, needsOf);
+    const minutes = countMinutes(whole, context);
+    const kept = trimSets(timed, context);
+    const trimmed = [
+      ...gone.map((fitted) => trimOf(fitted, 'row', setsAskedFor(fitted), minutes, context)),
+      ...timed.flatMap(({ fitted, sets }, i) => {
+        const fewer = sets - (kept[i]?.sets ?? sets);
+        return fewer > 0 ? [trimOf(fitted, 'sets', fewer, minutes, context)] : [];
+      }),
+    ];
+    planned.push({ queued, rows: kept, minutes: countMinutes(kept, context), trimmed });
+  }
+  return planned;
+}
+
+/** One set at a time, from the last row upwards and round again; a circuit loses a round of all its rows. */
+function trimSets(timed: readonly TimedRow[], context: BlockContext): readonly TimedRow[] {
+  let rows = timed;
+  for (;;) {
+    let changed = false;
+    for (let index = rows.length - 1; index >= 0; index -= 1) {
+      if (countMinutes(rows, context) <= context.client.minutes) return rows;
+      const row = rows[index];
+      if (row === undefined || !mayLoseASet(row, index, rows, context)) continue;
+      const together = row.fitted.block.kind === 'circuit' ? row.fitted.block : null;
+      rows = rows.map((other, i) =>
+        i === index || (together !== null && other.fitted.block === together) ? fewer(other) : other,
+      );
+      changed = true;
+    }
+    if (!changed) return rows;
+  }
+}
+
+const fewer = (row: TimedRow): TimedRow => ({ ...row, sets: row.sets - 1, trial: row.trial && row.sets > 2 });
+
+function mayLoseASet(row: TimedRow, index: number, rows: readonly TimedRow[], { programme }: BlockContext): boolean {
+  const { block } = row.fitted;
+  if (block.kind !== 'circuit') return row.sets > 1 && !programme.neverCut.includes(row.fitted.row.id);
+  const all = rows.filter((other) => other.fitted.block === block);
+  // A round is taken off at the circuit's last row, once.
+  const isLast = rows.findLastIndex((other) => other.fitted.block === block) === index;
+  return isLast && all.every((other) => other.sets > 1 && !programme.neverCut.includes(other.fitted.row.id));
+}
+
+function trimOf(fitted: FittedRow, what: Trim['what'], sets: number, minutes: number, context: BlockContext): Trim {
+  const reason: Reason = {
+    rule: MINUTES_CAP.id,
+    says: '',
+    inputs: [
+      { name: 'row', value: fitted.row.id, unit: '' },
+      { name: 'minutes', value: minutes, unit: 'minutes' },
+      { name: 'cap', value: context.client.minutes, unit: 'minutes' },
+      { name: 'sets', value: sets, unit: 'sets' },
+    ],
+    source: MINUTES_CAP.source,
+    confidence: 'estimated',
+    audience: 'coach',
+  };
+  return { row: fitted.row.id, what, sets, reason };
+}
