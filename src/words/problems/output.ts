@@ -1,0 +1,80 @@
+/** Sentences for what is met while reading from disk, drawing and writing. */
+import type { OutputProblems } from '../../model/problems-output.js';
+import { counted, didYouMean, quoted, type Sayings } from './said.js';
+
+export const outputSayings: Sayings<OutputProblems> = {
+  'content-missing': ({ folder }) => ({
+    message: `There is no content folder at ${quoted(folder)}.`,
+    hint: 'the folder that holds studio.md, with --content',
+  }),
+  'file-unreadable': ({ path, why }) => ({
+    message: `${quoted(path)} could not be read: ${why}.`,
+    hint: 'run again once it is there and yours to read',
+  }),
+  'file-too-large': ({ path, megabytes, mostMegabytes }) => ({
+    message: `${quoted(path)} is ${megabytes} MB; ${mostMegabytes} MB is the most.`,
+    hint: 'a page of Markdown is a few thousand letters: take out what is not text',
+  }),
+  'too-many-files': ({ most }) => ({
+    message: `There are more than ${most} files in the content folder.`,
+    hint: 'a folder with nothing in it but the studio’s pages',
+  }),
+  'folder-too-deep': ({ path, most }) => ({
+    message: `${quoted(path)} is more than ${most} folders deep.`,
+    hint: 'the folders of the content guide: exercises, programmes, clients',
+  }),
+  'link-not-followed': ({ path }) => ({
+    message: `${quoted(path)} is a link to another place on the disk, and links are not followed.`,
+    hint: 'the file itself in its place',
+  }),
+  'no-such-client': ({ client, nearest }) => ({
+    message: `There is no client ${quoted(client)}.`,
+    hint: didYouMean(nearest) || 'the name of a client’s folder',
+  }),
+  'output-not-writable': ({ folder, why }) => ({
+    message: `${quoted(folder)} cannot be written: ${why}. The last output stands.`,
+    hint: 'another folder, with --out',
+  }),
+  'output-in-content': ({ folder }) => ({
+    message: `The output ${quoted(folder)} and the content would lie inside one another.`,
+    hint: 'a folder beside the content, with --out',
+  }),
+  'output-occupied': ({ path }) => ({
+    message: `${quoted(path)} is something of your own, and the output would stand there.`,
+    hint: 'move it, or choose another folder with --out',
+  }),
+  'edition-unreadable': ({ path, why }) => ({
+    message: `The issued edition ${quoted(path)} is not as it was written: ${why}.`,
+    hint: 'put it back from a copy; an issued edition is never changed',
+  }),
+  'edition-not-writable': ({ folder, why }) => ({
+    message: `No edition can be written to ${quoted(folder)}: ${why}.`,
+    hint: 'issue again once the folder can be written',
+  }),
+  'nothing-there': ({ week, session, exercise }) => ({
+    message: `The plan has no such place:${[week && ` week ${week}`, session && ` session ${session}`, exercise && ` ${exercise}`].filter(Boolean).join(',')}.`,
+    hint: 'a week from 1 to 6, a session by its letter, an exercise by its name',
+  }),
+  'issue-whom': ({ clients }) => ({
+    message: 'Issuing freezes the booklet of one client at a time, and none is named.',
+    hint: `one of: ${clients}`,
+  }),
+  'state-not-writable': ({ folder, why }) => ({
+    message: `The state in ${quoted(folder)} cannot be written: ${why}.`,
+    hint: 'another folder, with --state',
+  }),
+  'not-printable': ({ why, characters, where }) =>
+    why === 'direction'
+      ? {
+          message: 'A booklet written from right to left cannot be set on paper yet.',
+          hint: 'hand over the web booklet; it reads from right to left',
+        }
+      : {
+          message: `The typefaces on paper lack ${characters.map(quoted).join(', ')}, in ${quoted(where)}.`,
+          hint: 'the same in letters of Latin, Greek, Cyrillic or Vietnamese',
+        },
+  'too-many-pages': ({ pages, most }) => ({
+    message: `The booklet comes to ${counted(pages, 'page')}; ${most} fold into one.`,
+    hint: 'fewer exercises, or shorter words',
+  }),
+};

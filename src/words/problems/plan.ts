@@ -1,0 +1,126 @@
+/** Sentences for what planning meets. The coach reads them; what would settle each is the hint. */
+import type { PlanProblems, Refusal, RefusalCause } from '../../model/problems-plan.js';
+import { counted, listed, quoted, type Sayings } from './said.js';
+
+const CAUSES: Readonly<Record<RefusalCause, (detail: string) => string>> = {
+  avoid: (detail) => `a caution says avoid: ${detail}`,
+  'take-care': (detail) => `a caution says take care, and it asks much of: ${detail}`,
+  thing: (detail) => `not in the kit: ${detail}`,
+  load: (detail) => `the kit makes no load for it: ${detail}`,
+  'ceiling-unknown': (detail) => `the ceiling is not stated, and it needs ${metres(detail)}`,
+  'ceiling-low': (detail) => `the ceiling is too low: it needs ${metres(detail)}`,
+  'floor-unknown': (detail) => `the clear floor is not stated, and it needs ${metres(detail)}`,
+  'floor-small': (detail) => `the clear floor is too small: it needs ${metres(detail)}`,
+  'sign-off-missing': () => 'not signed off',
+  'sign-off-lapsed': (detail) => `the sign-off has lapsed: last seen on ${detail}`,
+  'sign-off-load': (detail) => (detail === '' ? 'signed off without a load' : `signed off only up to ${detail}`),
+  way: (detail) => `this way of working is not planned yet: ${detail}`,
+  holds: (detail) => `this way of holding the load is not planned yet: ${detail}`,
+};
+
+/** Millimetres as metres, one or two of them. */
+const metres = (detail: string): string => `${detail.replace(/\d+/g, (figure) => String(Number(figure) / 1000))} m`;
+
+const refusals = (refused: readonly Refusal[]): string =>
+  refused.map(({ exercise, cause, detail }) => `${exercise} (${CAUSES[cause](detail)})`).join('; ');
+
+const CLEAR = 'what a doctor or other licensed person says, under clearance; local rules go first';
+
+export const planSayings: Sayings<PlanProblems> = {
+  'not-handled': ({ fact, why }) => ({
+    message: `${quoted(fact)} is on file and cannot be taken into account: ${why}. Nothing goes out that leaves it unread.`,
+    hint: 'plan for this client by hand for now; delete the fact only if it is not true',
+  }),
+  'under-age': ({ youngest, least }) => ({
+    message: `This client may be ${youngest}; a booklet is for people of ${least} and over.`,
+    hint: 'the right birth year, if this one is wrong',
+  }),
+  'screening-missing': () => ({
+    message: 'The questions before exercise have not been asked.',
+    hint: 'screening: with date, regular exercise, known disease and symptoms',
+  }),
+  'screening-unclear': ({ questions }) => ({
+    message: `Not known: ${listed(questions, 'and')}.`,
+    hint: 'ask, and write yes or no',
+  }),
+  'screening-out-of-date': ({ date, mostDays }) => ({
+    message: `The questions were asked on ${date}, which is not within the ${mostDays} days before the block.`,
+    hint: 'ask again, and write the new date',
+  }),
+  symptoms: () => ({
+    message: 'There are symptoms. No booklet goes out: this client sees a doctor first.',
+    hint: 'refer; plan again once it is settled and written under clearance',
+  }),
+  'clearance-needed': ({ regularExercise }) => ({
+    message: `There is known disease${regularExercise === 'yes' ? '' : ' and no regular exercise so far'}: ask first.`,
+    hint: CLEAR,
+  }),
+  'clearance-lapses': ({ until, blockEnds }) => ({
+    message: `The clearance holds until ${until}, and the block runs to ${blockEnds}.`,
+    hint: 'a clearance that covers the block',
+  }),
+  'moderate-only': ({ because }) => ({
+    message: `Only moderate effort is cleared (${because}), and such a plan is not made yet.`,
+    hint: 'plan this client by hand, or ask about vigorous effort',
+  }),
+  'programme-not-found': ({ programme }) => ({
+    message: `There is no programme ${quoted(programme)}.`,
+    hint: 'the file name of a programme, without .md',
+  }),
+  'exercise-not-found': ({ exercise, row }) => ({
+    message: `The row ${quoted(row)} names ${quoted(exercise)}, which is not in the library.`,
+    hint: 'a link to an exercise that is there',
+  }),
+  'no-weeks': ({ programme }) => ({
+    message: `The programme ${quoted(programme)} has no weeks.`,
+    hint: 'curve: with reserve for six weeks',
+  }),
+  'no-training-days': () => ({
+    message: 'This client has no training days.',
+    hint: 'days: mon, thu',
+  }),
+  'rotation-not-stated': ({ days, sessions }) => ({
+    message: `The client trains ${counted(days, 'day')} a week, the programme has ${counted(sessions, 'session')}, and it does not say how they rotate.`,
+    hint: `in the programme, rotation: with ${days}: and the order of the sessions`,
+  }),
+  'rotation-unknown-session': ({ days, session }) => ({
+    message: `The rotation for ${counted(days, 'day')} names the session ${quoted(session)}, which the programme does not have.`,
+    hint: 'sessions by their letters: A, B',
+  }),
+  'effort-not-readable': ({ row, rpe }) => ({
+    message: `The row ${quoted(row)} asks RPE ${rpe}, which says too little about reps in reserve.`,
+    hint: 'RPE 7 to 10, or reserve 3',
+  }),
+  'kit-too-varied': ({ most }) => ({
+    message: `This kit makes more than ${most} different loads.`,
+    hint: 'the plates that are truly used',
+  }),
+  'no-version-allowed': ({ row, exercise, refused }) => ({
+    message: `No version of ${exercise} may be planned for the row ${quoted(row)}. ${refusals(refused)}.`,
+    hint: 'whichever of these can be settled: a sign-off, an item of kit, the room, an easier version in the library',
+  }),
+  'pattern-not-filled': ({ row, pattern, refused }) => ({
+    message: `Nothing in the library fills ${quoted(pattern)} in the row ${quoted(row)} for this client.${refused.length === 0 ? '' : ` ${refusals(refused)}.`}`,
+    hint: 'an exercise of this pattern that this client may do with this kit',
+  }),
+  'no-easier-version': ({ row, exercise, refused }) => ({
+    message: `${exercise}, in the row ${quoted(row)}, has no easier version this client may do.${refused.length === 0 ? '' : ` ${refusals(refused)}.`}`,
+    hint: 'under Easier in the exercise: a link, or a way of doing it more easily in words',
+  }),
+  'nothing-leaves-the-floor': ({ row, week, floor }) => ({
+    message: `In week ${week} nothing that can be planned for the row ${quoted(row)} leaves ${floor / 10} good reps.`,
+    hint: 'a lighter item of kit, an easier version, or a wider range of reps',
+  }),
+  'session-too-long': ({ session, week, minutes, cap, neverCut }) => ({
+    message: `Session ${session} in week ${week} takes ${minutes} minutes with all cut that may be; there are ${cap}.`,
+    hint: `more minutes, fewer sets, or fewer rows that are never cut (now: ${listed(neverCut, 'and')})`,
+  }),
+  'rule-not-found': ({ rule }) => ({
+    message: `There is no rule ${quoted(rule)}.`,
+    hint: 'the id of a rule, as `chalkleaf why` prints it',
+  }),
+  'rule-out-of-range': ({ rule, value, least, most }) => ({
+    message: `Your value for ${quoted(rule)}, ${value}, is out of bounds.`,
+    hint: `from ${least} to ${most}`,
+  }),
+};
