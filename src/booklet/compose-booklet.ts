@@ -11,7 +11,14 @@ import type { Plan } from '../model/plan.js';
 import type { Library } from '../model/studio.js';
 import { sayFullDate } from '../words/say-date.js';
 import { composeExercise } from './compose-exercise.js';
-import { composeCalendar, composeCover, composeHowTo, composeRecord, composeSafety } from './compose-front.js';
+import {
+  composeCalendar,
+  composeCover,
+  composeHowTo,
+  composeRecord,
+  composeSafety,
+  firstDateOf,
+} from './compose-front.js';
 import { composeSession } from './compose-session.js';
 import { reachExercises } from './reach-exercises.js';
 import { stripsOf, subjectOf } from './subject.js';
@@ -35,7 +42,7 @@ export function composeBooklet({ library, client, plan }: BookletWanted): Bookle
     direction: speech.direction,
     largePrint: client.largePrint,
     paper: library.studio.paper,
-    title: words.booklet.documentTitle(client.name, plan.weeks.length, sayFullDate(plan.starts, speech)),
+    title: words.booklet.documentTitle(client.name, plan.weeks.length, sayFullDate(firstDateOf(plan), speech)),
     author: library.studio.name,
     date: plan.today,
     labels: words.labels,

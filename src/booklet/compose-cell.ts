@@ -1,9 +1,10 @@
 /** One exercise in one week: its sets, the short lines beside them, and why. */
 import type { BookletSet, Cell, LoadText } from '../model/booklet.js';
-import type { OtherwiseSet, PlanSet } from '../model/plan.js';
+import type { Choice, OtherwiseSet, PlanSet } from '../model/plan.js';
 import { sayAmount, sayEffort, saySet, saySetAloud, stackSet } from '../words/say-dose.js';
 import { isLoaded, sayLoad, sayLoadText } from '../words/say-load.js';
 import { sayReason } from '../words/say-reason.js';
+import { choicesOf, openDose, type SaidSet, sayOpenDose } from './find-load.js';
 import { nameOf, type Standing, type Subject } from './subject.js';
 
 /** What a cell needs to know of the row it stands in. */
@@ -19,7 +20,8 @@ export interface RowSoFar {
 export function composeCell(subject: Subject, standing: Standing, row: RowSoFar): Cell {
   const { column, item } = standing;
   const { words } = subject.speech;
-  const sets = item.sets.map((set) => composeSet(subject, set));
+  const choices = choicesOf(item);
+  const saying = (set: PlanSet): SaidSet => saySetOf(subject, set, choices);
   const counted = item.sets.filter(({ kind }) => kind !== 'warm-up');
   const shown = mainSets(item.sets);
   const gate = composeGate(subject, standing, row);
@@ -29,10 +31,13 @@ export function composeCell(subject: Subject, standing: Standing, row: RowSoFar)
     week: column.week.number,
     exercise: item.exercise,
     version: item.exercise === row.usual ? '' : nameOf(subject, item.exercise),
-    sets,
-    stack: distinct(shown, (set) => stackSet(loadOf(subject, set), set, subject.speech)),
+    sets: item.sets.map((set) => composeSet(set, saying(set))),
+    stack: distinct(shown.map((set) => saying(set).stack)),
     tally: composeTally(subject, counted),
-    spoken: sayShown(subject, shown, counted.length / sidesIn(counted).length),
+    spoken: words.doses.withSets(
+      [...new Set(shown.map((set) => saying(set).text))].join(', '),
+      counted.length / sidesIn(counted).length,
+    ),
     effort: sayEffort(item.asked.reserve, subject.speech),
     tempo: words.sets.tempo[item.tempo],
     ...(gate ? { gate } : {}),
@@ -53,17 +58,30 @@ export function whyOf(subject: Subject, { item }: Standing): readonly string[] {
 const loadOf = ({ plan, speech }: Subject, set: Pick<PlanSet, 'load'>): LoadText =>
   sayLoad(set.load, plan.inputs.kit, speech);
 
-function composeSet(subject: Subject, set: PlanSet): BookletSet {
+function saySetOf(subject: Subject, set: PlanSet, choices: readonly Choice[]): SaidSet {
+  const open = openDose(set, choices);
+  if (open !== undefined) return sayOpenDose(subject, open);
+  const { speech } = subject;
   const load = loadOf(subject, set);
+  return {
+    ...(isLoaded(load) ? { load } : {}),
+    amount: sayAmount(set, speech),
+    text: saySet(load, set, speech),
+    spoken: saySetAloud(load, set, speech),
+    stack: stackSet(load, set, speech),
+  };
+}
+
+function composeSet(set: PlanSet, said: SaidSet): BookletSet {
   return {
     key: set.key,
     kind: set.kind,
     round: set.round,
     ...(set.side === undefined ? {} : { side: set.side }),
-    ...(isLoaded(load) ? { load } : {}),
-    amount: sayAmount(set, subject.speech),
-    text: saySet(load, set, subject.speech),
-    spoken: saySetAloud(load, set, subject.speech),
+    ...(said.load === undefined ? {} : { load: said.load }),
+    amount: said.amount,
+    text: said.text,
+    spoken: said.spoken,
   };
 }
 
@@ -74,14 +92,8 @@ function mainSets(sets: readonly PlanSet[]): readonly PlanSet[] {
 }
 
 /** The lines of each different set, in the order done. */
-function distinct(sets: readonly PlanSet[], lines: (set: PlanSet) => readonly string[]): readonly string[] {
-  const seen = new Map<string, readonly string[]>();
-  for (const set of sets) {
-    const stack = lines(set);
-    seen.set(stack.join('\n'), stack);
-  }
-  return [...seen.values()].flat();
-}
+const distinct = (stacks: readonly (readonly string[])[]): readonly string[] =>
+  [...new Map(stacks.map((stack) => [stack.join('\n'), stack])).values()].flat();
 
 function sidesIn(sets: readonly PlanSet[]): readonly (PlanSet['side'] | 'both')[] {
   const sides = [...new Set(sets.map(({ side }) => side ?? 'both'))];
@@ -95,12 +107,6 @@ function composeTally({ speech }: Subject, counted: readonly PlanSet[]): Cell['t
     label: side === 'left' || side === 'right' ? labels[side] : '',
     strokes: counted.filter((set) => (set.side ?? 'both') === side).length,
   }));
-}
-
-function sayShown(subject: Subject, shown: readonly PlanSet[], sets: number): string {
-  const { speech } = subject;
-  const said = [...new Set(shown.map((set) => saySet(loadOf(subject, set), set, speech)))].join(', ');
-  return speech.words.doses.withSets(said, sets);
 }
 
 function composeGate(subject: Subject, { column, item }: Standing, row: RowSoFar): Cell['gate'] {
@@ -148,13 +154,15 @@ function composeTrial(subject: Subject, { item }: Standing): string | undefined 
 }
 
 function composeChoice(subject: Subject, { item }: Standing): Cell['choose'] {
-  const feeler = item.sets.find(({ choose }) => choose !== undefined);
-  if (feeler?.choose === undefined) return undefined;
+  const choices = choicesOf(item);
+  if (choices.length === 0) return undefined;
   const { speech } = subject;
   const { sets: words } = speech.words;
+  const feeler = item.sets.find(({ kind }) => kind === 'feeler');
   return {
-    intro: words.feelerIntro(saySet(loadOf(subject, feeler), feeler, speech)),
-    rows: feeler.choose.map((choice) => {
+    intro:
+      feeler === undefined ? words.feelerAgain : words.feelerIntro(saySet(loadOf(subject, feeler), feeler, speech)),
+    rows: choices.map((choice) => {
       const dose = saySet(loadOf(subject, choice), choice, speech);
       const use = choice.exercise === item.exercise ? dose : words.versionDose(nameOf(subject, choice.exercise), dose);
       return { felt: words.felt(choice.left.min, choice.left.max), use };

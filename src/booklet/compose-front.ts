@@ -1,6 +1,7 @@
 /** The pages around the sessions: cover, how to use it, safety, calendar, and the record at the end. */
 import type { CalendarPart, CoverPart, HowToPart, RecordPart, SafetyPart, WeekHead } from '../model/booklet.js';
 import { compareIds } from '../model/identity.js';
+import type { Plan } from '../model/plan.js';
 import { plainLine } from '../model/prose.js';
 import type { Shows } from '../words/booklet-words.js';
 import { sayDate, sayDates } from '../words/say-date.js';
@@ -19,7 +20,7 @@ export function composeCover(subject: Subject): CoverPart {
     client: client.name,
     title: booklet.title,
     programme: programme?.name ?? plan.programme,
-    dates: sayDates(plan.starts, lastDateOf(subject), speech),
+    dates: sayDates(firstDateOf(plan), lastDateOf(subject), speech),
     edition: booklet.edition(plan.edition),
     studio: booklet.studioAt(library.studio.name, library.studio.place),
     coach: library.studio.coach,
@@ -41,6 +42,9 @@ function lastDateOf({ plan }: Subject): string {
   // Calendar dates of ISO 8601 stand in order as text.
   return dates.sort(compareIds).at(-1) ?? plan.starts;
 }
+
+/** Weeks begin on the first training day, which may be after the day the client starts. */
+export const firstDateOf = (plan: Plan): string => plan.weeks[0]?.begins ?? plan.starts;
 
 export function composeHowTo(subject: Subject): HowToPart {
   const { booklet } = subject.speech.words;

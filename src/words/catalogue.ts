@@ -46,6 +46,8 @@ export interface DoseWords {
   readonly reps: (count: string) => string;
   readonly seconds: (count: string) => string;
   readonly metres: (count: string) => string;
+  /** `6 to 8`, as read aloud. */
+  readonly spokenRange: (least: string, most: string) => string;
   readonly spokenReps: (count: string) => string;
   readonly spokenSeconds: (count: string) => string;
   readonly spokenMetres: (count: string) => string;
@@ -84,9 +86,12 @@ export interface SetWords {
   /** Added to a dose of another version: `Box squat, 16 kg × 8`. */
   readonly versionDose: (name: string, dose: string) => string;
   readonly feelerIntro: (set: string) => string;
+  /** The same table in a later week. */
+  readonly feelerAgain: string;
+  /** A load that the feeler set finds, in place of one that is known. */
+  readonly yourLoad: string;
   /** `6 or more left`; `most` 99 has no end. */
   readonly felt: (least: number, most: number) => string;
-  readonly stillToFind: string;
   readonly optional: string;
   /** `weeks 3 and 4`. */
   readonly weekList: (weeks: readonly number[]) => string;
@@ -99,6 +104,8 @@ export interface Catalogue {
   readonly language: string;
   readonly labels: Readonly<Record<BookletLabel, string>>;
   readonly dates: DateWords;
+  /** Sides of the body, inside a sentence. */
+  readonly sides: Readonly<Record<'left' | 'right' | 'both', string>>;
   readonly loads: LoadWords;
   readonly doses: DoseWords;
   readonly sets: SetWords;

@@ -5,9 +5,23 @@ import { both, clause, type Figure, only, type RuleWords } from './rule-words.js
 /** The rule's own value where the reason carries it. */
 const held = (f: Figure, otherwise: string): string => f('value') || otherwise;
 
+const begun = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
+
 export const englishBlock: Readonly<Record<BlockRuleName, RuleWords>> = {
   'adult-from': only((f) => `Nobody under ${held(f, '18')} is planned for.`),
   'between-exercises': only((f) => `From one exercise to the next: ${held(f, '20 s')}.`),
+  'caution-in-block': only(
+    (f) =>
+      `${begun(f('degree') || 'a caution')}${clause(f('caution'), (what) => `, ${what}`)}: counted for the whole block, though ${
+        [
+          clause(f('from'), (date) => `it begins on ${date}`),
+          clause(f('until'), (date) => `it ends on ${date}`),
+          clause(f('review'), (date) => `you meant to look again by ${date}`),
+        ]
+          .filter((part) => part !== '')
+          .join(' and ') || 'its dates fall inside it'
+      }.`,
+  ),
   'ceiling-arms': only((f) => `Arms overhead need a clear height of ${held(f, '2300 mm')}.`),
   'ceiling-load': only((f) => `A load overhead needs a clear height of ${held(f, '2500 mm')}.`),
   'change-of-bell': only((f) => `Changing one bell for another: ${held(f, '15 s')}.`),
@@ -21,6 +35,7 @@ export const englishBlock: Readonly<Record<BlockRuleName, RuleWords>> = {
     'Take your time to cool down.',
   ),
   'down-or-up': only((f) => `Down to the floor, or up from it: ${held(f, '20 s')}.`),
+  'easier-in-kit': only('Every planned exercise needs an easier version this client may do with this kit.'),
   'easy-week-sets': both(
     'An easy week has fewer sets than the last work week.',
     'An easier week: fewer sets, on purpose.',
@@ -46,17 +61,30 @@ export const englishBlock: Readonly<Record<BlockRuleName, RuleWords>> = {
     (f) => `From 65: never fewer than ${f('floor') || held(f, '3')} in reserve.`,
     'Stop while it still looks good.',
   ),
-  'gain-cautioned': only('A caution is met on this pattern: no gain in strength is counted on.'),
+  'gain-cautioned': only(
+    (f) =>
+      `A caution is met on this pattern${clause(f('caution'), (what) => ` (${what})`)}: no gain in strength is counted on.`,
+  ),
   'gain-novice': only((f) => `A novice is taken to gain ${f('gain') || held(f, '1 %')} in a work week.`),
   'gain-trained': only((f) => `A trained client is taken to gain ${f('gain') || held(f, '0.5 %')} in a work week.`),
+  'minutes-cap': only(
+    (f) =>
+      `Too long for the minutes there are${clause(f('minutes'), (minutes) => `: ${minutes} as written, ${f('cap')} to spend`)}.`,
+  ),
   'new-movement-lighter': both(
-    'A movement new to the client starts one load lighter than its relative would allow.',
+    (f) =>
+      `A movement new to the client starts one load lighter than ${clause(f('relative'), (name) => `what the ${name} shows`) || 'its relative would allow'}.`,
     'New to you, so it starts one weight lighter.',
   ),
   'older-from': only((f) => `From ${held(f, '65')} a client counts as older.`),
+  'one-side-tested': only(
+    (f) =>
+      `Only one side was tested${clause(f('untested'), (side) => `, not the ${side}`)}: a weak estimate until both are.`,
+  ),
   'pause-seconds': only((f) => `A pause at the bottom lasts at least ${held(f, '2 s')}.`),
   'put-down': only((f) => `Putting a load down and picking it up again: ${held(f, '5 s')} a set.`),
   're-plating': only((f) => `Changing the plates of a handle or bar: ${held(f, '60 s')}.`),
+  'rpe-to-reserve': only('Reps in reserve are ten less the rating of perceived exertion.'),
   'screening-holds': only((f) => `Screening answers older than ${held(f, '365 days')} are asked again.`),
   'seconds-a-rep': only((f) => `A controlled rep takes ${held(f, '3 s')} where the tempo says nothing.`),
   'side-gap-told': both(
@@ -69,8 +97,17 @@ export const englishBlock: Readonly<Record<BlockRuleName, RuleWords>> = {
   ),
   'sign-off-lapses': only((f) => `A sign-off not used for ${held(f, '84 days')} must be seen again.`),
   'slow-lowering-seconds': only((f) => `A slow lowering takes at least ${held(f, '4 s')}.`),
+  'start-moved': only(
+    (f) =>
+      `The weeks begin on the first training day${clause(f('first training day'), (date) => `, ${date}`)}, not on the start date${clause(f('starts'), (date) => `, ${date}`)}.`,
+  ),
   'tempo-slow-lowering': only((f) => `A slow lowering leaves ${held(f, '80 %')} of the reps.`),
   'tempo-slow-with-a-pause': only((f) => `A slow lowering and a pause leave ${held(f, '70 %')} of the reps.`),
+  'version-chosen': both(
+    (f) =>
+      `${begun(f('exercise') || 'another version')} in place of ${f('programme') || 'what the programme names'}${clause(f('cause'), (cause) => `, for ${cause}`)}.`,
+    (f) => `Chosen for you in place of the ${f('programme') || 'usual one'}.`,
+  ),
   'warm-up': both((f) => `The warm-up takes ${held(f, '5 minutes')}.`, 'Warm up every time.'),
   'warm-up-load': both(
     'One lighter set comes before the first heavy one, at up to three quarters of its load.',
@@ -79,6 +116,11 @@ export const englishBlock: Readonly<Record<BlockRuleName, RuleWords>> = {
   'warm-up-older': both(
     (f) => `An older client, or one with blood pressure to mind, warms up for ${held(f, '8 minutes')}.`,
     'Take your time to warm up.',
+  ),
+  'weaker-side': both(
+    (f) =>
+      `The ${f('weaker') || 'weaker'} side is the weaker${clause(f('gap'), (gap) => `, by ${gap}`)}: both do what it can, and it goes first.`,
+    (f) => `Your ${f('weaker') || 'weaker'} side goes first and sets the number for both.`,
   ),
   'weak-reserve': only((f) => `A reserve above ${held(f, '5')} is a rough guess, so the test is weak evidence.`),
 };

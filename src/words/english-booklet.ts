@@ -4,7 +4,7 @@ import { listed } from './english-sets.js';
 import { NO_BREAK, unbroken } from './spacing.js';
 
 const notMedical = (who: WhoIsWho): string =>
-  `This booklet is not medical advice and does not take its place. ${who.coach} wrote it for ${who.client} alone, from what was known on ${who.date}. If your health or your medicines change, or you are not sure, ask your doctor, midwife or physiotherapist before you train. What they tell you comes before anything printed here.`;
+  `This booklet is not medical advice and does not take its place. ${who.coach} wrote it for ${who.client} alone, from what was known on ${who.date}. If your health or your treatment changes, or you are not sure, ask your doctor, midwife or physiotherapist before you train. What they tell you comes before anything printed here.`;
 
 const dosesByWeek = (doses: readonly { readonly weeks: string; readonly dose: string }[]): string =>
   doses.map(({ weeks, dose }) => (weeks === '' ? dose : `${dose} in ${weeks}`)).join('; ');
@@ -64,7 +64,7 @@ export const englishBooklet: BookletWords = {
     { degree: '0 to 2', text: 'Carry on, gently.' },
     { degree: '3', text: 'Take the easier way.' },
     { degree: '4 and over', text: `Leave this exercise out, and tell ${who.coach}.` },
-    { degree: 'Worse next morning', text: 'Step back: the easier way next time. Tell your coach.' },
+    { degree: 'Worse next morning', text: `Step back: the easier way next time. Tell ${who.coach}.` },
   ],
   safety: (who) => [
     notMedical(who),

@@ -67,6 +67,7 @@ export const englishDoses: DoseWords = {
   reps: (count) => counted(count, 'rep', 'reps'),
   seconds: (count) => `${count}${NO_BREAK}s`,
   metres: (count) => `${count}${NO_BREAK}m`,
+  spokenRange: (least, most) => `${least} to ${most}`,
   spokenReps: (count) => (count === '1' ? '1 rep' : `${count} reps`),
   spokenSeconds: (count) => (count === '1' ? '1 second' : `${count} seconds`),
   spokenMetres: (count) => (count === '1' ? '1 metre' : `${count} metres`),
@@ -151,7 +152,8 @@ export const englishSets: SetWords = {
       : least === most
         ? `${least === 0 ? 'none' : least} left`
         : `${least} to ${most} left`,
-  stillToFind: 'Use the load your feeler set gave you.',
+  feelerAgain: 'In your feeler set, how many more good ones were left?',
+  yourLoad: 'your load',
   optional: 'Only if you feel fresh.',
   weekList,
   inSentence,

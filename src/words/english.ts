@@ -48,6 +48,7 @@ export const english: Catalogue = {
     notes: 'Notes',
   },
   dates: englishDates,
+  sides: { left: 'left', right: 'right', both: 'both' },
   loads: englishLoads,
   doses: englishDoses,
   sets: englishSets,
@@ -66,7 +67,8 @@ export const english: Catalogue = {
     next: (option, predicted) =>
       predicted === '' ? `Why not ${option}?` : `Why not ${option} (${predicted} to failure there)?`,
     open: 'Open: it may come next.',
-    capacity: (side, figure, equation, confidence) => `capacity${side}: ${figure} (${equation}, ${confidence})`,
+    capacity: (side, figure, equation, confidence) =>
+      `Capacity${side}: ${figure} once, body share counted in (${equation}, ${confidence}).`,
     sides: { left: `, left`, right: `, right`, both: '' },
     confidence: { measured: 'measured', estimated: 'estimated', weak: 'weak' },
     feeler: 'No load is claimed yet: a feeler set finds it.',

@@ -3,7 +3,7 @@ import type { LoadText } from '../model/booklet.js';
 import type { Dose } from '../model/dose.js';
 import type { Range, Tenths } from '../model/quantity.js';
 import { isLoaded, sayLoadAloud, sayLoadText } from './say-load.js';
-import { NO_BREAK } from './spacing.js';
+import { NO_BREAK, unbroken } from './spacing.js';
 import type { Speech } from './speech.js';
 
 const rangeText = (range: Range): string => (range.min === range.max ? `${range.min}` : `${range.min}–${range.max}`);
@@ -79,6 +79,35 @@ export function stackSet(load: LoadText, of: Amount, speech: Speech): readonly s
   if (!isLoaded(load)) return [sayAmountInFull(of, speech)];
   const amount = sayAmount(of, speech);
   return [sayLoadText(load), ...(amount === '' ? [] : [of.reps === undefined ? amount : `×${amount}`])];
+}
+
+/** Work whose load, and how many reps of it, a feeler set finds. */
+export interface FoundReps {
+  readonly least: number;
+  readonly most: number;
+  /** Whether there is a load to find. */
+  readonly loaded: boolean;
+}
+
+const foundRange = ({ least, most }: FoundReps): string => rangeText({ min: least, max: most });
+
+/** `your load × 6–8`. */
+export function sayFound(found: FoundReps, speech: Speech): string {
+  const { sets, doses } = speech.words;
+  if (!found.loaded) return doses.reps(foundRange(found));
+  return speech.hold(`${unbroken(sets.yourLoad)} ×${NO_BREAK}${foundRange(found)}`);
+}
+
+export function sayFoundAloud(found: FoundReps, { words }: Speech): string {
+  const reps = words.doses.spokenReps(
+    found.least === found.most ? `${found.least}` : words.doses.spokenRange(`${found.least}`, `${found.most}`),
+  );
+  return found.loaded ? `${words.sets.yourLoad}, ${reps}` : reps;
+}
+
+export function stackFound(found: FoundReps, speech: Speech): readonly string[] {
+  const { sets, doses } = speech.words;
+  return found.loaded ? [unbroken(sets.yourLoad), `×${foundRange(found)}`] : [doses.reps(foundRange(found))];
 }
 
 /** Tenths of a rep as said: `2`, `8.4`. */

@@ -1,6 +1,9 @@
 /** One plain sentence from a reason's rule and figures. Decides nothing: a figure the reason lacks is left unsaid. */
+
+import { dayOfIso } from '../model/day.js';
 import type { Audience, Reason, ReasonInput } from '../model/reason.js';
 import type { RuleWords } from './rule-words.js';
+import { sayFullDate } from './say-date.js';
 import { sayTenths } from './say-dose.js';
 import { NO_BREAK, unbroken } from './spacing.js';
 import type { Speech } from './speech.js';
@@ -19,8 +22,8 @@ export const PLAIN_NAMES: Names = { exercise: (id) => id.replaceAll('-', ' '), l
 /** A sentence for whoever it is meant for; empty where this audience is told nothing. */
 export function sayReason(reason: Reason, audience: Audience, speech: Speech, names: Names = PLAIN_NAMES): string {
   const figure = (name: string): string => {
-    const input = reason.inputs.find((each) => each.name === name);
-    return input === undefined ? '' : sayInput(input, names, speech);
+    const inputs = reason.inputs.filter((each) => each.name === name);
+    return inputs.map((input) => sayInput(input, names, speech)).join(', ');
   };
   return wordsOf(reason.rule, speech)?.[audience](figure) ?? '';
 }
@@ -35,10 +38,17 @@ function find(table: Readonly<Record<string, RuleWords>>, rule: string): RuleWor
   return Object.hasOwn(table, rule) ? table[rule] : undefined;
 }
 
+const NAMES_OF_EXERCISES: readonly string[] = ['exercise', 'programme', 'relative', 'row'];
+
 /** A figure with its unit: `2` for 20 tenths, `16 kg`, `10 %`, `90 s`. */
-export function sayInput(input: ReasonInput, names: Names, { words }: Speech): string {
+export function sayInput(input: ReasonInput, names: Names, speech: Speech): string {
+  const { words } = speech;
   const { value, unit } = input;
-  if (typeof value === 'string') return input.name === 'exercise' ? names.exercise(value) : value;
+  if (typeof value === 'string') {
+    if (NAMES_OF_EXERCISES.includes(input.name)) return names.exercise(value);
+    if (dayOfIso(value) !== undefined) return sayFullDate(value, speech);
+    return value === 'left' || value === 'right' || value === 'both' ? words.sides[value] : value;
+  }
   switch (unit) {
     case 'g':
       return names.load(value);

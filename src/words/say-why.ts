@@ -5,7 +5,7 @@ import { sayDate, sayFullDate } from './say-date.js';
 import { sayEffort, saySet, sayTenths } from './say-dose.js';
 import { sayLoad } from './say-load.js';
 import { namesIn } from './say-plan.js';
-import { type Names, sayInput, sayReason, wordsOf } from './say-reason.js';
+import { type Names, PLAIN_NAMES, sayInput, sayReason, wordsOf } from './say-reason.js';
 import { NO_BREAK } from './spacing.js';
 import { type Speech, speechOf } from './speech.js';
 
@@ -34,7 +34,11 @@ export function sayWhy(plan: Plan, asked: WhyAsked = {}, language = 'en-GB'): st
   );
   if (sessions.length === 0) return '';
   const { why } = account.speech.words;
-  const head = why.block(plan.client, plan.programme, sayFullDate(plan.starts, account.speech));
+  const head = why.block(
+    plan.client,
+    plan.programme,
+    sayFullDate(plan.weeks[0]?.begins ?? plan.starts, account.speech),
+  );
   return [head, '', ...sessions, ...findings(account, asked)].join('\n').replaceAll(NO_BREAK, ' ').trimEnd();
 }
 
@@ -76,43 +80,63 @@ function aboutItem(account: Account, item: Item): readonly string[] {
       : [
           `    ${why.capacity(
             why.sides[capacity.side],
-            `${capacity.grams}`,
+            PLAIN_NAMES.load(capacity.grams),
             capacity.equation,
             why.confidence[capacity.confidence],
           )}`,
         ]),
-    ...item.reasons.flatMap((reason) => aboutReason(account, reason)),
+    ...reasonsToTell(item).flatMap((reason) => aboutReason(account, reason)),
     ...(item.relaxed.length === 0 ? [] : [`    ${why.relaxed(item.relaxed.join(', '))}`]),
     ...item.allowed.flatMap((option) => aboutNext(account, item, option)),
   ];
 }
 
-/** `16 kg × 9, 3 sets; trial 20 kg × 4, 1 set`: equal sets of one kind together, in the order done. */
+/** `16 kg × 9, 3 sets; trial 20 kg × 4, 1 set each side`: equal sets of one kind together, in the order done. */
 function dosesOf({ plan, speech }: Account, sets: readonly PlanSet[]): string {
-  const counts = new Map<string, number>();
+  const { doses } = speech.words;
+  const alike = new Map<string, PlanSet[]>();
   for (const set of sets) {
     const said = saySet(sayLoad(set.load, plan.inputs.kit, speech), set, speech);
     const what = set.kind === 'work' ? said : `${set.kind} ${said}`;
-    counts.set(what, (counts.get(what) ?? 0) + 1);
+    alike.set(what, [...(alike.get(what) ?? []), set]);
   }
-  return [...counts].map(([what, count]) => speech.words.doses.withSets(what, count)).join('; ');
+  return [...alike]
+    .map(([what, of]) => {
+      const sides = new Set(of.map(({ side }) => side ?? 'both')).size;
+      const counted = doses.withSets(what, of.length / sides);
+      return sides > 1 ? doses.eachSide(counted) : counted;
+    })
+    .join('; ');
 }
 
-function aboutReason({ plan, speech, names }: Account, reason: Reason): readonly string[] {
+function aboutReason(account: Account, reason: Reason): readonly string[] {
+  const { plan, speech, names } = account;
   const { why } = speech.words;
   const says = sayReason(reason, 'coach', speech, names) || reason.says;
-  const inputs = reason.inputs.map((input) => `${input.name} ${sayInput(input, names, speech)}`.trim());
   const rule = plan.rules.find(({ id }) => id === reason.rule);
   const own = rule?.overridden;
   return [
     `    ${says}`,
-    ...(inputs.length === 0 ? [] : [`      ${why.with(inputs.join(', '))}`]),
+    ...withInputs(account, reason),
     `      ${why.source(reason.rule, reason.source, why.confidence[reason.confidence])}`,
     ...(own === undefined ? [] : [`      ${why.overridden(`${own.value}`, own.reason)}`]),
   ];
 }
 
-function aboutNext({ plan, speech, names }: Account, item: Item, option: AllowedOption): readonly string[] {
+/** One of each rule, as for the coach; those that only refuse the next one up are told where it is asked about. */
+function reasonsToTell({ reasons, allowed }: Item): readonly Reason[] {
+  const refusals = new Set(allowed.map(({ refusedBy }) => refusedBy));
+  return reasons.filter(
+    ({ rule, audience }, i) =>
+      !(audience === 'coach' && refusals.has(rule)) &&
+      !reasons.some(
+        (other, j) => other.rule === rule && (other.audience === 'coach' ? j !== i && audience === 'client' : j < i),
+      ),
+  );
+}
+
+function aboutNext(account: Account, item: Item, option: AllowedOption): readonly string[] {
+  const { plan, speech, names } = account;
   const { why, sets } = speech.words;
   const parts = [
     option.exercise === item.exercise ? '' : names.exercise(option.exercise),
@@ -120,20 +144,28 @@ function aboutNext({ plan, speech, names }: Account, item: Item, option: Allowed
     sets.tempo[option.tempo],
   ].filter((part) => part !== '');
   const what = parts.length === 0 ? names.exercise(option.exercise) : parts.join(', ');
-  const predicted = option.predicted > 0 ? sayTenths(option.predicted) : '';
+  const head = why.next(what, option.predicted > 0 ? sayTenths(option.predicted) : '');
   const { refusedBy } = option;
-  const refusal = refusedBy === undefined ? undefined : item.reasons.find(({ rule }) => rule === refusedBy);
-  const source = plan.rules.find(({ id }) => id === refusedBy)?.source ?? '';
-  const answer =
-    refusedBy === undefined
-      ? why.open
-      : refusal === undefined
-        ? (wordsOf(refusedBy, speech)?.coach(() => '') ?? refusedBy)
-        : sayReason(refusal, 'coach', speech, names);
+  if (refusedBy === undefined) return [`    ${head} ${why.open}`];
+  const refusal = item.reasons.find((reason) => reason.rule === refusedBy && isAbout(reason, option));
+  const says =
+    refusal === undefined ? wordsOf(refusedBy, speech)?.coach(() => '') : sayReason(refusal, 'coach', speech, names);
+  const source = refusal?.source ?? plan.rules.find(({ id }) => id === refusedBy)?.source ?? '';
   return [
-    `    ${why.next(what, predicted)} ${answer}`,
-    ...(refusedBy === undefined ? [] : [`      [${[refusedBy, source].filter((part) => part !== '').join('; ')}]`]),
+    `    ${head} ${says ?? refusedBy}`,
+    ...(refusal === undefined ? [] : withInputs(account, refusal)),
+    `      [${[refusedBy, source].filter((part) => part !== '').join('; ')}]`,
   ];
+}
+
+function isAbout({ inputs }: Reason, option: AllowedOption): boolean {
+  const value = (name: string) => inputs.find((input) => input.name === name)?.value;
+  return (value('exercise') ?? option.exercise) === option.exercise && (value('load') ?? option.grams) === option.grams;
+}
+
+function withInputs({ speech, names }: Account, { inputs }: Reason): readonly string[] {
+  const said = inputs.map((input) => `${input.name} ${sayInput(input, names, speech)}`.trim());
+  return said.length === 0 ? [] : [`      ${speech.words.why.with(said.join(', '))}`];
 }
 
 function findings({ plan, speech, names }: Account, asked: WhyAsked): readonly string[] {
