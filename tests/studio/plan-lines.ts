@@ -65,21 +65,25 @@ const jot =
   ({ item, easy }: { readonly item: Item; readonly easy: boolean }): Jotting => {
     const work = item.sets.filter((set) => set.kind === 'work');
     const first = work[0];
-    const reps = [...new Set(work.map((set) => set.reps ?? 0))].join('/');
+    const chosen = item.sets.some((set) => set.choose !== undefined);
+    const reps = chosen ? 'by the table' : [...new Set(work.map((set) => set.reps ?? 0))].join('/');
     const trial = item.sets.find((set) => set.kind === 'trial');
     const feeler = item.sets.find((set) => set.kind === 'feeler');
     const gated = work.find((set) => set.gate !== undefined);
     const otherwise = work.find((set) => set.otherwise !== undefined)?.otherwise?.[0];
     const version = item.exercise === row ? '' : ` ${item.exercise}`;
+    const finding =
+      feeler === undefined
+        ? ''
+        : `feeler ${feeler.reps}${at(feeler.load)} with ${feeler.choose?.length ?? 0} choices, then `;
     const after = [
       trial === undefined ? '' : ` + trial ${trial.reps}${at(trial.load)}`,
-      feeler === undefined ? '' : `feeler ${feeler.reps}${at(feeler.load)}, ${feeler.choose?.length ?? 0} choices`,
       otherwise === undefined ? '' : ` (otherwise ${TEMPO[otherwise.tempo]}${otherwise.reps}${at(otherwise.load)})`,
     ].join('');
     return {
       reps,
       what: `${at(first?.load)}${version}`,
-      before: `${easy ? 'e ' : ''}${gated === undefined ? '' : 'gate '}${TEMPO[item.tempo]}`,
+      before: `${easy ? 'e ' : ''}${gated === undefined ? '' : 'gate '}${finding}${TEMPO[item.tempo]}`,
       after,
     };
   };
