@@ -70,6 +70,8 @@ export interface PlanSet {
   readonly seconds?: Seconds;
   readonly metres?: number;
   readonly side?: Side;
+  /** Where it is not the item's own: the harder version that a trial set tries. */
+  readonly exercise?: ExerciseId;
   readonly load?: PlanLoad;
   /** Predicted reserve after it. */
   readonly reserve?: Tenths;

@@ -58,7 +58,14 @@ export function workSets(place: SetPlace, strand: StrandInput, step: WalkStep): 
   const trialSets =
     trial === undefined
       ? []
-      : listSets(place, 'trial', 1, { reps: trial.reps, load: loadAt(strand, trial.option), reserve: trial.reserve });
+      : listSets(place, 'trial', 1, {
+          reps: trial.reps,
+          load: loadAt(strand, trial.option),
+          reserve: trial.reserve,
+        }).map((set) =>
+          // A trial of a harder version is no set of the item's own exercise, and says so.
+          trial.option.version === step.option.version ? set : { ...set, exercise: exerciseAt(strand, trial.option) },
+        );
   const work = listSets(place, 'work', step.sets - (trial === undefined ? 0 : 1), {
     reps: step.reps,
     load: loadAt(strand, step.option),
