@@ -2,6 +2,7 @@
 import { composeBooklet } from '../booklet/compose-booklet.js';
 import { readFolder } from '../content/read-folder.js';
 import { planBlock } from '../engine/plan-block.js';
+import { RULE_IDS } from '../engine/rulebook.js';
 import type { Booklet } from '../model/booklet.js';
 import type { Client } from '../model/client.js';
 import { dayOfIso } from '../model/day.js';
@@ -35,7 +36,7 @@ export async function readStudio(options: CommonOptions): Promise<ReadStudio> {
     const bytes = texts.get(file);
     return bytes === undefined ? undefined : new TextDecoder().decode(bytes);
   };
-  const { value, problems } = readFolder(gathered.value);
+  const { value, problems } = readFolder(gathered.value, { rules: RULE_IDS });
   return { content: value, problems: [...gathered.problems, ...problems], sourceOf };
 }
 

@@ -7,7 +7,7 @@ import { invariant } from '../model/result.js';
 import type { WebSources } from '../web/prepare-shell.js';
 
 /** The project's own folder, whether this runs from source or compiled: the one that holds the styles. */
-function projectFolder(): string {
+export function projectFolder(): string {
   let folder = import.meta.dirname;
   while (!existsSync(join(folder, 'layouts', 'page.css'))) {
     const above = dirname(folder);

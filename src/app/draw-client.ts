@@ -1,0 +1,93 @@
+/** Draws what was planned: a client's booklet in each of its forms, the studio's library, the coach's desk. */
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { readerSchemas } from '../content/reader-schemas.js';
+import type { Client } from '../model/client.js';
+import type { Problem } from '../model/problem.js';
+import type { Library } from '../model/studio.js';
+import type { WebSources } from '../web/prepare-shell.js';
+import type { ShellParts } from '../web/shell-parts.js';
+import { sayProblem } from '../words/say-problem.js';
+import { type Stage, writeStaged } from './publish-build.js';
+import type { PlannedClient } from './read-studio.js';
+import { projectFolder, webSources } from './web-sources.js';
+
+/** What every booklet of a build shares. */
+export interface Drawing {
+  readonly parts: ShellParts;
+  readonly sources: WebSources;
+}
+
+export interface DrawnFile {
+  /** Below the build. */
+  readonly path: string;
+  readonly bytes: Uint8Array | string;
+}
+
+export async function openDrawing(): Promise<Drawing> {
+  const { prepareShell } = await import('../web/prepare-shell.js');
+  const sources = webSources();
+  return { parts: await prepareShell(sources), sources };
+}
+
+const asText = (value: unknown): string => `${JSON.stringify(value, null, 1)}\n`;
+
+/** `plan.json`, the booklet as one page and as a folder, and on paper where the faces can print it. */
+export async function drawClient(
+  { client, plan, booklet }: PlannedClient,
+  { parts }: Drawing,
+): Promise<{ readonly files: readonly DrawnFile[]; readonly problems: readonly Problem[] }> {
+  const { renderBookletFile, renderBookletFolder } = await import('../web/render-booklet.js');
+  const { clientPlanOf } = await import('../web/client-plan.js');
+  const { drawBooklet } = await import('../print/draw-booklet.js');
+  const home = `private/clients/${client.id}`;
+  const clientPlan = clientPlanOf(plan);
+  const paper = await drawBooklet(booklet, client.id);
+  return {
+    files: [
+      { path: `${home}/plan.json`, bytes: asText(plan) },
+      { path: `${home}/booklet.html`, bytes: renderBookletFile(booklet, clientPlan, parts) },
+      ...renderBookletFolder(booklet, clientPlan, parts).map((file) => ({
+        path: `${home}/booklet/${file.path}`,
+        bytes: file.bytes,
+      })),
+      ...(paper.value === null ? [] : [{ path: `${home}/booklet-a5.pdf`, bytes: paper.value }]),
+    ],
+    problems: paper.problems,
+  };
+}
+
+export interface StudioDrawing {
+  readonly library: Library;
+  /** Every client read, withheld or not. */
+  readonly clients: readonly Client[];
+  readonly planned: readonly PlannedClient[];
+  readonly problems: readonly Problem[];
+  readonly drawing: Drawing;
+}
+
+/** The public library and the private desk: two separate runs, so that no page of the one can see the other's data. */
+export async function drawStudio(
+  stage: Stage,
+  { library, clients, planned, problems, drawing }: StudioDrawing,
+): Promise<void> {
+  const { renderLibrary } = await import('../web/library/render-library.js');
+  const { renderDesk } = await import('../web/desk/render-desk.js');
+  const { sources } = drawing;
+  await renderLibrary({ library, out: join(stage.folder, 'public'), sources });
+  const plans = planned.map(({ plan }) => plan);
+  await renderDesk({
+    library,
+    clients,
+    plans,
+    problems,
+    sayProblem,
+    sources,
+    out: join(stage.folder, 'private', 'desk'),
+  });
+  for (const [name, schema] of Object.entries(readerSchemas())) {
+    await writeStaged(stage, `private/schemas/${name}.schema.json`, asText(schema));
+  }
+  const planSchema = await readFile(join(projectFolder(), 'src', 'engine', 'plan.schema.json'));
+  await writeStaged(stage, 'private/schemas/plan.schema.json', planSchema);
+}

@@ -1,0 +1,120 @@
+/** `chalkleaf build`: checks, plans and draws everything into a stage, and puts it in place at once. */
+
+import { compareIds } from '../model/identity.js';
+import type { Problem } from '../model/problem.js';
+import { sayWithheld } from '../words/say-withheld.js';
+import { drawClient, drawStudio, openDrawing } from './draw-client.js';
+import type { CommonOptions } from './options.js';
+import { type Progress, progressOn } from './progress.js';
+import { abandonStage, notWritable, openStage, publishStage, type Stage, writeStaged } from './publish-build.js';
+import {
+  chosenClients,
+  type PlannedClient,
+  planClient,
+  publishable,
+  type ReadStudio,
+  readStudio,
+} from './read-studio.js';
+import { inOrder, printReport, stopsEverything, withheldClients } from './report.js';
+
+interface Built {
+  readonly problems: readonly Problem[];
+  readonly summary: readonly string[];
+  readonly facts: Readonly<Record<string, unknown>>;
+}
+
+const UNTOUCHED: Omit<Built, 'problems'> = {
+  summary: ['Nothing was built; what you built before still stands.'],
+  facts: { built: null },
+};
+
+export async function runBuild(options: CommonOptions): Promise<number> {
+  const progress = progressOn(process.stderr);
+  progress.step('Reading …');
+  const studio = await readStudio(options);
+  const built = await build(studio, options, progress);
+  progress.done();
+  return printReport(
+    { ...built, facts: { command: 'build', ...built.facts }, sourceOf: studio.sourceOf },
+    options.json,
+  );
+}
+
+async function build(studio: ReadStudio, options: CommonOptions, progress: Progress): Promise<Built> {
+  const chosen = chosenClients(studio, options.only);
+  if ('code' in chosen) return { problems: [...studio.problems, chosen], ...UNTOUCHED };
+  if (studio.problems.some(stopsEverything)) return { problems: studio.problems, ...UNTOUCHED };
+
+  const problems: Problem[] = [...studio.problems];
+  const planned: PlannedClient[] = [];
+  for (const client of publishable(studio, chosen)) {
+    progress.step(`Planning ${client.id} …`);
+    const result = planClient(studio.content, client, options.today, 0);
+    problems.push(...result.problems);
+    if (result.planned !== null) planned.push(result.planned);
+  }
+  if (problems.some(stopsEverything)) return { problems, ...UNTOUCHED };
+
+  const stage = await openStage(options.out, options.content);
+  if ('code' in stage) return { problems: [...problems, stage], ...UNTOUCHED };
+  return fill(stage, { studio, planned, problems, options, progress });
+}
+
+interface Filling {
+  readonly studio: ReadStudio;
+  readonly planned: readonly PlannedClient[];
+  readonly problems: Problem[];
+  readonly options: CommonOptions;
+  readonly progress: Progress;
+}
+
+async function fill(stage: Stage, { studio, planned, problems, options, progress }: Filling): Promise<Built> {
+  try {
+    const drawing = await openDrawing();
+    let drawn = 0;
+    for (const one of planned) {
+      drawn += 1;
+      progress.step(`Drawing ${one.client.id} (${drawn} of ${planned.length}) …`);
+      const { files, problems: found } = await drawClient(one, drawing);
+      problems.push(...found);
+      for (const file of files) await writeStaged(stage, file.path, file.bytes);
+    }
+    const withheld = [...withheldClients(problems)].sort(compareIds);
+    for (const id of withheld) {
+      const own = inOrder(problems.filter(({ scope }) => scope.kind === 'client' && scope.client === id));
+      await writeStaged(stage, `private/clients/${id}/withheld.txt`, sayWithheld(own, studio.sourceOf));
+    }
+    progress.step('Library and desk …');
+    await drawStudio(stage, {
+      library: studio.content.library,
+      clients: studio.content.clients,
+      planned,
+      problems: inOrder(problems),
+      drawing,
+    });
+    progress.step('Putting it in place …');
+    const published = await publishStage(stage);
+    if ('code' in published) return { problems: [...problems, published], ...UNTOUCHED };
+    return {
+      problems,
+      summary: summarise(planned.length, withheld, published.changed, options.out),
+      facts: { built: { clients: planned.map(({ client }) => client.id), withheld, changed: published.changed } },
+    };
+  } catch (fault) {
+    await abandonStage(stage);
+    if (fault instanceof Error && 'code' in fault && typeof fault.code === 'string' && /^E[A-Z]+$/.test(fault.code)) {
+      return { problems: [...problems, notWritable(options.out, fault)], ...UNTOUCHED };
+    }
+    throw fault;
+  }
+}
+
+function summarise(booklets: number, withheld: readonly string[], changed: boolean, out: string): readonly string[] {
+  const count = `${booklets} ${booklets === 1 ? 'booklet' : 'booklets'}`;
+  return [
+    changed
+      ? `Built: ${count}, the library and the desk, in ${out}.`
+      : `Built: ${count}; nothing has changed in ${out}.`,
+    ...(withheld.length > 0 ? [`Withheld: ${withheld.join(', ')}.`] : []),
+  ];
+}
