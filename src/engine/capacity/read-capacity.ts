@@ -5,6 +5,7 @@ import type { Grams, PerMille, Tenths } from '../../model/quantity.js';
 import type { CapacityInput, VersionInput } from '../../model/strand.js';
 import { type BlockContext, names } from '../block-context.js';
 import { bodyPart, capacityOf, externalLoad, isCounted } from '../capacity.js';
+import { isSameMass } from '../kit/at-most.js';
 import { walkValues } from '../rows/walk-values.js';
 import { WEAK_RESERVE } from '../rules/weak-reserve.js';
 import type { Judged } from '../versions/judge-version.js';
@@ -73,7 +74,7 @@ export function readCapacity(context: BlockContext, judged: Judged, version: Ver
 /** What all hands held in the test: as the kit makes that load, else by how many hands the exercise loads. */
 function externalOf(test: Test, { exercise, loads }: Judged): Grams {
   const grams = test.load?.grams ?? 0;
-  const made = loads.find((load) => load.grams === grams);
+  const made = loads.find((load) => isSameMass(load, grams));
   if (made !== undefined) return externalLoad(made);
   const { holds, kit } = exercise.facts;
   const inBothHands = kit.load.length > 0 && kit.load.every((way) => 'count' in way && way.count === 2);

@@ -6,7 +6,7 @@ import type { KitItemId } from '../../model/identity.js';
 import { compareIds } from '../../model/identity.js';
 import type { KitItem, KitNeed, LoadKind, LoadMode, LoadNeed, MakeableLoad } from '../../model/kit.js';
 import type { Grams, Mass, MassUnit } from '../../model/quantity.js';
-import { labelOf, labelOfGrams, labelOfPair } from './load-label.js';
+import { labelOf, labelOfPair, labelOfSum } from './load-label.js';
 import { type PlateSum, sumPlates } from './plate-sums.js';
 
 interface Weight {
@@ -111,7 +111,7 @@ function plated(
   const loads = bars.flatMap((bar) =>
     sums.map((sum) => {
       const grams = bar.mass.grams + sum.grams;
-      const label = sum.plates.length === 0 ? labelOf(bar.mass) : labelOfGrams(grams, unit);
+      const label = labelOfSum([bar.mass, ...massesOf(sum, weights)], 1, unit);
       return { grams, mode, pieces: [piece(bar), ...sum.plates], label };
     }),
   );
@@ -127,14 +127,21 @@ function platedPairs(weights: readonly Weight[], mode: LoadMode, unit: MassUnit)
   if (pairs.length === 0) return [];
   const sums = sumPlates(platesOf(weights), 4);
   if (sums === null) return null;
-  return pairs.flatMap((pair) => sums.map((sum) => platedPair(pair, sum, mode, unit))).sort(byPieces);
+  const loads = pairs.flatMap((pair) =>
+    sums.map((sum) => {
+      const handles = weights.filter((item) => pair.pieces.some(({ id }) => id === item.id));
+      const hand: Grams = pair.grams + sum.grams / 2;
+      const grams = mode === 'per-hand' ? hand : 2 * hand;
+      const masses = [...handles.map((item) => item.mass), ...massesOf(sum, weights)];
+      return { grams, mode, pieces: [...pair.pieces, ...sum.plates], label: labelOfPair(labelOfSum(masses, 2, unit)) };
+    }),
+  );
+  return loads.sort(byPieces);
 }
 
-function platedPair(pair: MakeableLoad, sum: PlateSum, mode: LoadMode, unit: MassUnit): MakeableLoad {
-  const hand: Grams = pair.grams + sum.grams / 2;
-  const grams = mode === 'per-hand' ? hand : 2 * hand;
-  const label = sum.plates.length === 0 ? pair.label : labelOfPair(labelOfGrams(hand, unit));
-  return { grams, mode, pieces: [...pair.pieces, ...sum.plates], label };
+function massesOf(sum: PlateSum, weights: readonly Weight[]): readonly Mass[] {
+  const byId = new Map(weights.map((item) => [item.id, item.mass]));
+  return sum.plates.flatMap(({ id }) => byId.get(id) ?? []);
 }
 
 function platesOf(weights: readonly Weight[]) {

@@ -5,6 +5,7 @@ import type { BlockContext } from '../block-context.js';
 import { readCapacity, type TestedCapacity } from '../capacity/read-capacity.js';
 import { capacityOf, carriedCapacity, isCounted, repsToFailure, resistedLoad } from '../capacity.js';
 import { askedReserve, floorIn, floorsOf } from '../effort/plan-effort.js';
+import { isAtMost } from '../kit/at-most.js';
 import { NEW_MOVEMENT_LIGHTER } from '../rules/new-movement-lighter.js';
 import { carries, versionOf } from '../versions/chain-versions.js';
 import type { Judged } from '../versions/judge-version.js';
@@ -45,7 +46,7 @@ export function beginRow(context: BlockContext, fitted: FittedRow, versions: Ver
 const FEELER: Beginning = { how: 'feeler', capacity: null, start: null, tested: null, source: null };
 
 function heaviestUpTo(version: VersionInput, grams: Grams): Grams | null {
-  return version.loads.filter((load) => load.grams <= grams).at(-1)?.grams ?? null;
+  return version.loads.filter((load) => isAtMost(load, grams)).at(-1)?.grams ?? null;
 }
 
 function fromRelative(

@@ -8,6 +8,7 @@ import type { MakeableLoad } from '../../model/kit.js';
 import type { Refusal } from '../../model/problems-plan.js';
 import type { Grams } from '../../model/quantity.js';
 import { type BlockContext, names } from '../block-context.js';
+import { isAtMost } from '../kit/at-most.js';
 import { listLoads } from '../kit/list-loads.js';
 import { CEILING_ARMS } from '../rules/ceiling-arms.js';
 import { CEILING_LOAD } from '../rules/ceiling-load.js';
@@ -69,7 +70,7 @@ function judgeVersion(exercise: Exercise, context: BlockContext): Judged {
   if (loads.length === 0) refusals.push(refuse('load', loadWords(exercise)));
   refusals.push(...roomRefusals(exercise, context, refuse));
   if (signOff.refused !== undefined) refusals.push(refuse(signOff.refused.cause, signOff.refused.detail));
-  const within = loads.filter((load) => signOff.upTo === null || load.grams <= signOff.upTo);
+  const within = loads.filter((load) => signOff.upTo === null || isAtMost(load, signOff.upTo));
   if (loads.length > 0 && within.length === 0 && signOff.refused === undefined) {
     refusals.push(refuse('sign-off-load', signOff.label));
   }
@@ -78,7 +79,7 @@ function judgeVersion(exercise: Exercise, context: BlockContext): Judged {
     allowed: refusals.length === 0,
     refusals: dropRepeats(refusals),
     loads: within,
-    signedOffTo: signOff.upTo,
+    signedOffTo: signOff.upTo === null ? null : Math.max(signOff.upTo, ...within.map((load) => load.grams)),
     care: met.filter((meeting) => meeting.outcome === 'no gain'),
     tooMany,
   };
