@@ -65,6 +65,8 @@ export function drawBox(document: PDFKit.PDFDocument, box: Box): void {
     case 'line':
       document.addContent(lineOperators(box));
       break;
+    case 'empty':
+      break;
     case 'frame':
       document.addContent(frameOperators(box));
       break;

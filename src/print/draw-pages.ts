@@ -76,10 +76,15 @@ function drawPage(document: PDFKit.PDFDocument, page: Page, structure: Structure
   for (const boxes of stretches(page.boxes)) {
     const [first] = boxes;
     const tag = first === undefined || first.kind === 'frame' ? undefined : first.tag;
+    if (tag && boxes.every((box) => box.kind === 'empty')) {
+      structure.element(tag);
+      continue;
+    }
     if (tag) structure.open(tag);
     else document.markContent('Artifact', { type: 'Layout' });
     for (const box of boxes) drawBox(document, box);
     document.endMarkedContent();
+    if (tag?.role === 'Figure') structure.bound(tag, boxes);
     if (tag) linkTo(document, boxes, tag, structure);
   }
 }

@@ -1,5 +1,29 @@
 /** The tree of tags, built while pages are drawn: an element is made when first met, in reading order, and stays open. */
-import type { Tag } from './page.js';
+import type { Box, Tag } from './page.js';
+import { PAGE_HEIGHT } from './sheet.js';
+import { TYPE_STYLES } from './type-styles.js';
+
+function cornersOf(box: Box): readonly (readonly [number, number])[] {
+  switch (box.kind) {
+    case 'text':
+      return [
+        [box.x, box.y - TYPE_STYLES[box.style].size],
+        [box.x + box.width, box.y],
+      ];
+    case 'line':
+      return [
+        [box.x - box.thickness / 2, box.y],
+        [box.toX + box.thickness / 2, box.toY],
+      ];
+    case 'frame':
+      return [
+        [box.x, box.y],
+        [box.x + box.width, box.y + box.height],
+      ];
+    case 'empty':
+      return [[box.x, box.y]];
+  }
+}
 
 export class Structure {
   readonly #document: PDFKit.PDFDocument;
@@ -31,6 +55,18 @@ export class Structure {
   open(tag: Tag): void {
     const element = this.element(tag);
     element.add(this.#document.markStructureContent(tag.role));
+  }
+
+  /** Where a figure stands on its page, in the axes of the file: from the bottom left corner, y upwards. */
+  bound(tag: Tag, boxes: readonly Box[]): void {
+    const points = boxes.flatMap((box) => cornersOf(box));
+    const xs = points.map(([x]) => x);
+    const ys = points.map(([, y]) => PAGE_HEIGHT - y);
+    this.element(tag).dictionary.data.A = {
+      O: 'Layout',
+      Placement: 'Block',
+      BBox: [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)],
+    };
   }
 
   close(): void {

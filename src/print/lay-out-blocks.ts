@@ -1,5 +1,5 @@
 /** The building stones of a page: slugs of whole lines, joined to blocks. Where on which page they stand is decided by lay-out-pages. */
-import { layOutLines, type SetLine, type StyledRun } from './lay-out-lines.js';
+import { layOutLines, layOutParagraph, type SetLine, type StyledRun } from './lay-out-lines.js';
 import { type Box, type LineBox, moved, type Tag } from './page.js';
 import { type Area, LINE, mm, WRITING_LINE, widthOf } from './sheet.js';
 import type { Measure } from './type-styles.js';
@@ -9,8 +9,8 @@ export interface Slug {
   readonly lines: number;
   readonly area: Area;
   readonly boxes: readonly Box[];
-  /** Boxes in another area beside it: a heading in the margin. */
-  readonly beside?: { readonly area: Area; readonly boxes: readonly Box[] };
+  /** Boxes in the margin beside it: a heading. */
+  readonly beside?: { readonly boxes: readonly Box[] };
   /** Stays on one page with the slug after it. */
   readonly withNext: boolean;
   readonly target?: string;
@@ -66,7 +66,7 @@ export interface Column {
 export const columnOf = (area: Area, x = 0): Column => ({ area, x, width: widthOf(area) - x });
 
 export function paragraph(runs: readonly StyledRun[], measure: Measure, column = columnOf('text')): readonly Slug[] {
-  return slugsOf(layOutLines(runs, column.width, measure), column.area, column.x);
+  return slugsOf(layOutParagraph(runs, column.width, measure), column.area, column.x);
 }
 
 /** All of it stays with what follows. */
@@ -122,22 +122,14 @@ export function hangingItem(
   return together(rows);
 }
 
-/** Ruled lines to write on, 8 mm apart, as many as asked; each slug is a whole number of grid lines and holds three. */
-export function writingLines(count: number, area: Area): readonly Slug[] {
-  const slugs: Slug[] = [];
-  for (let left = count; left > 0; left -= 3) slugs.push(writingSlug(Math.min(left, 3), area));
-  return slugs;
-}
-
-/** Three lines of 8 mm are 68 points: just under five steps of the grid. */
-function writingSlug(count: number, area: Area): Slug {
-  return {
-    lines: Math.ceil((count * WRITING_LINE) / LINE),
+/** Ruled lines to write on, 8 mm apart; the only slugs that are no whole number of grid lines high. */
+export const writingLines = (count: number, area: Area): readonly Slug[] =>
+  Array.from({ length: count }, () => ({
+    lines: WRITING_LINE / LINE,
     area,
-    boxes: Array.from({ length: count }, (_, i) => rule(0, (i + 1) * WRITING_LINE, widthOf(area))),
+    boxes: [rule(0, WRITING_LINE, widthOf(area))],
     withNext: false,
-  };
-}
+  }));
 
 /** A field of writing lines that fills so many steps of the grid, evenly at 8 mm from its top. */
 export function writingField(lines: number, area: Area): Slug {

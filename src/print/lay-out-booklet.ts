@@ -50,14 +50,20 @@ function allChapters(booklet: Booklet, setting: Setting): readonly Chapter[] {
   const laid = booklet.parts.map((part, i) => chaptersOf(part, i, setting));
   const firstBody = booklet.parts.findIndex((part) => !isFront(part));
   const at = firstBody === -1 ? laid.length : firstBody;
-  return [...laid.slice(0, at).flat(), layOutContents(booklet, setting), ...laid.slice(at).flat()];
+  const front = laid.slice(0, at).flat();
+  const contents = layOutContents(booklet, setting);
+  // Sharing a page would leave the page before the first session with nothing on it.
+  const shares = fillPages([...front, contents], layOutNotesPage(setting)).length % 2 === 1;
+  return [...front, shares ? contents : { ...contents, start: 'page' }, ...laid.slice(at).flat()];
 }
 
 function layOutRound(booklet: Booklet, setting: Setting): readonly Page[] {
   const chapters = allChapters(booklet, setting);
-  const missing = (PAGES_IN_A_SHEET - (fillPages(chapters).length % PAGES_IN_A_SHEET)) % PAGES_IN_A_SHEET;
-  const notes = Array.from({ length: missing }, () => layOutNotesPage(setting));
-  return placeSheets(fillPages([...chapters, ...notes]), setting.measure);
+  const filler = layOutNotesPage(setting);
+  const used = fillPages(chapters, filler).length;
+  const missing = (PAGES_IN_A_SHEET - (used % PAGES_IN_A_SHEET)) % PAGES_IN_A_SHEET;
+  const notes = Array.from({ length: missing }, () => filler);
+  return placeSheets(fillPages([...chapters, ...notes], filler), setting.measure);
 }
 
 /**

@@ -3,11 +3,11 @@ import type { CalendarPart } from '../model/booklet.js';
 import { type Block, block, HAIRLINE, rule, type Slug, title } from './lay-out-blocks.js';
 import { layOutLines, type StyledRun } from './lay-out-lines.js';
 import type { Chapter } from './lay-out-pages.js';
-import { type Box, moved, type Tag, tag } from './page.js';
+import { type Box, emptyCell, moved, type Tag, tag } from './page.js';
 import type { Setting } from './setting.js';
 import { LINE, mm, TEXT_WIDTH } from './sheet.js';
 
-const WEEK_COLUMN = mm(26);
+const WEEK_COLUMN = mm(34);
 const CELL_GAP = 6;
 
 type Week = CalendarPart['weeks'][number];
@@ -19,15 +19,22 @@ function columnNames(weeks: readonly Week[]): readonly string[] | undefined {
   return same && first.length > 0 ? first : undefined;
 }
 
-function row(
-  cells: readonly { readonly x: number; readonly width: number; readonly runs: readonly StyledRun[] }[],
-  setting: Setting,
-): Slug {
+interface RowCell {
+  readonly x: number;
+  readonly width: number;
+  readonly runs: readonly StyledRun[];
+  /** The tag of a cell without words. */
+  readonly empty?: Tag;
+}
+
+function row(cells: readonly RowCell[], setting: Setting): Slug {
   const laid = cells.map((cell) => layOutLines(cell.runs, cell.width, setting.measure));
   const lines = Math.max(1, ...laid.map((one) => one.length));
-  const boxes: Box[] = laid.flatMap((one, i) =>
-    one.flatMap((line, n) => line.boxes.map((box) => moved(box, cells[i]?.x ?? 0, n * LINE))),
-  );
+  const boxes: Box[] = laid.flatMap((one, i): Box[] => {
+    const cell = cells[i];
+    if (cell?.empty) return [emptyCell(cell.empty)];
+    return one.flatMap((line, n) => line.boxes.map((box) => moved(box, cell?.x ?? 0, n * LINE)));
+  });
   return { lines, area: 'text', boxes, withNext: true };
 }
 
@@ -36,7 +43,7 @@ function weekRow(week: Week, table: Tag, columns: number, named: boolean, settin
   const th = tag('TH', tr, { scope: 'Row' });
   const width = (TEXT_WIDTH - WEEK_COLUMN) / Math.max(1, columns);
   const head: readonly StyledRun[] = [
-    { style: 'label-strong', text: week.label, tag: th },
+    { style: 'figure', text: week.label, tag: th },
     ...(week.easy ? [{ style: 'label' as const, text: ` ${setting.labels['easy-week']}`, tag: th }] : []),
   ];
   const cells = week.sessions.map((session, i) => {
@@ -45,7 +52,13 @@ function weekRow(week: Week, table: Tag, columns: number, named: boolean, settin
     const date: StyledRun = { style: 'figure-plain', text: session.dateText, tag: td };
     return { x: WEEK_COLUMN + i * width, width: width - CELL_GAP, runs: [...name, date] };
   });
-  const slug = row([{ x: 0, width: WEEK_COLUMN - CELL_GAP, runs: head }, ...cells], setting);
+  const missing = Array.from({ length: columns - cells.length }, () => ({
+    x: 0,
+    width,
+    runs: [],
+    empty: tag('TD', tr),
+  }));
+  const slug = row([{ x: 0, width: WEEK_COLUMN - CELL_GAP, runs: head }, ...cells, ...missing], setting);
   return {
     ...slug,
     boxes: [rule(0, 0, TEXT_WIDTH), ...slug.boxes.map((box) => moved(box, 0, LINE / 2))],
@@ -68,7 +81,8 @@ export function layOutCalendar(part: CalendarPart, setting: Setting, target: str
   const corner = {
     x: 0,
     width: WEEK_COLUMN - CELL_GAP,
-    runs: [{ style: 'label-strong' as const, text: setting.labels.week, tag: tag('TH', tr, { scope: 'Column' }) }],
+    runs: [],
+    empty: tag('TH', tr, { scope: 'Column', spoken: setting.labels.week }),
   };
   const slugs = [
     ...(heads ? [row([corner, ...heads], setting)] : []),

@@ -1,9 +1,9 @@
-/** Contents: every part with its page, to turn to or to click. */
+/** Contents: every part with its page, its page first, to turn to or to click. */
 import type { Booklet, Part } from '../model/booklet.js';
 import { type Block, block, type Slug, title } from './lay-out-blocks.js';
 import { layOutLines } from './lay-out-lines.js';
 import type { Chapter } from './lay-out-pages.js';
-import { tag } from './page.js';
+import { moved, type TextBox, tag } from './page.js';
 import { exerciseTarget, pageNumber, partTarget, type Setting } from './setting.js';
 import { BASELINE, TEXT_WIDTH } from './sheet.js';
 
@@ -37,6 +37,17 @@ export function layOutContents(booklet: Booklet, setting: Setting): Chapter {
     const link = tag('Link', tag('LBody', tag('LI', list)));
     const number = pageNumber(setting, target);
     const width = measure.width('label-strong', number);
+    const numberBox: TextBox = {
+      kind: 'text',
+      style: 'label-strong',
+      x: measure.width('label-strong', '00') - width,
+      y: BASELINE,
+      width,
+      text: number,
+      tag: link,
+      to: target,
+      endsAtSpace: true,
+    };
     const lines = layOutLines(
       [{ style: strong ? 'text-strong' : 'text', text, tag: link, to: target }],
       TEXT_WIDTH - PAGE_ROOM,
@@ -45,24 +56,7 @@ export function layOutContents(booklet: Booklet, setting: Setting): Chapter {
     return lines.map((line, i) => ({
       lines: 1,
       area: 'text',
-      boxes: [
-        ...line.boxes,
-        ...(i === lines.length - 1
-          ? [
-              {
-                kind: 'text' as const,
-                style: 'label-strong' as const,
-                x: TEXT_WIDTH - width,
-                y: BASELINE,
-                width,
-                text: number,
-                endsAtSpace: false,
-                tag: link,
-                to: target,
-              },
-            ]
-          : []),
-      ],
+      boxes: [...(i === 0 ? [numberBox] : []), ...line.boxes.map((box) => moved(box, PAGE_ROOM, 0))],
       withNext: i < lines.length - 1,
     }));
   });

@@ -8,7 +8,11 @@ import type { Setting } from './setting.js';
 import { LINE, LINES_ON_PAGE } from './sheet.js';
 import type { StyleName } from './type-styles.js';
 
-const TOP = 4;
+/** Empty lines above the first. */
+const TOP = 5;
+/** One stroke a week, large enough to be the picture of the cover. */
+const TALLY_SCALE = 2;
+const TALLY_LINES = 3;
 
 export function layOutCover(cover: CoverPart, setting: Setting): Chapter {
   const { measure } = setting;
@@ -18,9 +22,9 @@ export function layOutCover(cover: CoverPart, setting: Setting): Chapter {
     i === 0 ? { ...slug, bookmark: { title: cover.client, level: 1 } } : slug,
   );
   const tally: Slug = {
-    lines: 2,
+    lines: TALLY_LINES,
     area: 'text',
-    boxes: layOutFeet(cover.weeks.length, 0, 2 * LINE),
+    boxes: layOutFeet(cover.weeks.length, 0, TALLY_LINES * LINE, TALLY_SCALE),
     withNext: true,
   };
   const upper = [

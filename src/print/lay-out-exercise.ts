@@ -21,7 +21,7 @@ function marginSection(heading: string, body: readonly Slug[], setting: Setting)
   const boxes = head.flatMap((line, n) => line.boxes.map((box) => moved(box, 0, n * LINE)));
   return padded.map((slug, i) => ({
     ...slug,
-    ...(i === 0 ? { beside: { area: 'margin' as const, boxes } } : {}),
+    ...(i === 0 ? { beside: { boxes } } : {}),
     withNext: slug.withNext || i < head.length - 1,
   }));
 }
@@ -40,11 +40,11 @@ function easierOf(part: ExercisePart, setting: Setting): readonly EasierDoses[] 
 }
 
 /** `1–3 12 kg × 8; 4 12 kg × 9`: the easier version's figures, with the session where there is more than one. */
-function sayDoses(of: readonly EasierDoses[]): string {
+function sayDoses(of: readonly EasierDoses[], label: string): string {
   const many = new Set(of.map(({ session }) => session.id)).size > 1;
   const said = of.map(({ session, easier }) => {
     const doses = weekNotes(easier.doses)
-      .map((note) => (note.always && note.weeks.length > 1 ? note.text : `${sayWeeks(note.weeks)}: ${note.text}`))
+      .map((note) => (note.always ? note.text : `${label} ${sayWeeks(note.weeks)}: ${note.text}`))
       .join('; ');
     return many ? `${session.title}: ${doses}.` : `${doses}.`;
   });
@@ -58,14 +58,19 @@ function easierLines(section: Section | undefined, part: ExercisePart, setting: 
   const names = new Set(written.map(({ lead }) => plainText(lead)));
   const dosed = written.map((line) => {
     const own = planned.filter(({ easier }) => easier.name === plainText(line.lead));
-    return own.length === 0 ? line : { ...line, text: [...line.text, { text: `. ${sayDoses(own)}` }] };
+    return own.length === 0
+      ? line
+      : { ...line, text: [...line.text, { text: `. ${sayDoses(own, setting.labels.week)}` }] };
   });
   const unwritten = [...new Set(planned.map(({ easier }) => easier.name))].filter((name) => !names.has(name));
   return [
     ...dosed,
     ...unwritten.map((name) => {
       const own = planned.filter(({ easier }) => easier.name === name);
-      return { lead: plainLine(name), text: plainLine(`${own[0]?.easier.when ?? ''}. ${sayDoses(own)}`) };
+      return {
+        lead: plainLine(name),
+        text: plainLine(`${own[0]?.easier.when ?? ''}. ${sayDoses(own, setting.labels.week)}`),
+      };
     }),
   ];
 }
@@ -119,7 +124,8 @@ export function layOutExercise(part: ExercisePart, setting: Setting): Chapter {
   if (easierSlugs.length > 0)
     sections.splice(at, 0, marginSection(easier?.title ?? setting.labels.easier, runIn(easierSlugs, measure), setting));
   const why = whyLines(part, setting);
-  if (why.length > 0) sections.push(marginSection(setting.labels.why, runIn(why, measure), setting));
+  if (why.length > 0)
+    sections.push(marginSection(setting.labels.why, columned(why, CUE_LEAD, 'text-strong', measure), setting));
   const stop = part.stop.length === 0 ? [] : [layOutStopFrame(part.stopTitle, part.stop, [], setting)];
   const all = [...sections, ...stop];
   const bare = linesOf(heading) + linesOf(description) + all.reduce((sum, one) => sum + linesOf(one), 0);

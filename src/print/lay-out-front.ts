@@ -48,7 +48,7 @@ export function layOutHowTo(part: HowToPart, setting: Setting, target: string): 
     running: part.title,
     blocks: [
       block(title(part.title, measure, { tag: tag('H2'), target, level: 1 })),
-      ...paragraphs.map((one, i) => ({ ...one, before: i === 0 ? 1 : 1 })),
+      ...paragraphs.map((one) => ({ ...one, before: 1 })),
       block(together(key), { whole: true, before: 1 }),
     ],
   };
@@ -69,7 +69,7 @@ export function layOutSafety(part: SafetyPart, setting: Setting, target: string)
   const pain = part.pain.flatMap(({ degree, text }) => {
     const row = tag('TR', table);
     return hangingItem(
-      [{ style: 'label-strong', text: degree, tag: tag('TH', row, { scope: 'Row' }) }],
+      [{ style: 'text-strong', text: degree, tag: tag('TH', row, { scope: 'Row' }) }],
       [{ style: 'text', text, tag: tag('TD', row) }],
       Math.min(DEGREE_WIDTH, TEXT_WIDTH / 2),
       measure,

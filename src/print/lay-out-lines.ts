@@ -33,8 +33,14 @@ interface Word {
 const UNSEEN = /\p{Cf}|\p{Variation_Selector}/gu;
 const NO_BREAK = '\u00a0';
 
+/** A load × reps may part before its ×, never after it; `2 × 16` and a figure and its unit do not part at all. */
+const glued = (text: string): string =>
+  text.replace(/(?<=\d) (?=×|(?:kg|lb|cm|m|s|min)\b)/gu, NO_BREAK).replace(/× /g, `×${NO_BREAK}`);
+
 /** The text as it will be drawn: composed letters, plain spaces, nothing unseen. */
-export const drawable = (text: string): string =>
+export const drawable = (text: string): string => glued(unglued(text));
+
+const unglued = (text: string): string =>
   text
     .normalize('NFC')
     .replace(UNSEEN, '')
@@ -149,9 +155,26 @@ function setLine(words: readonly Word[], next: Word | undefined, measure: Measur
     lines = Math.max(lines, TYPE_STYLES[run.style].lines);
     return box;
   });
-  // A line two steps high stands on the second step's baseline.
-  const lowered = lines === 2 ? boxes.map((box) => ({ ...box, y: box.y + LINE })) : boxes;
+  // A line two steps high stands half a step lower: its capitals then begin where those of the text would.
+  const lowered = lines === 2 ? boxes.map((box) => ({ ...box, y: box.y + LINE / 2 })) : boxes;
   return { boxes: lowered, width: x, lines };
+}
+
+/** A last line of one short word looks lost; so much of the column is enough company. */
+const LONELY = 0.15;
+const STEP = 4;
+
+/** A paragraph whose last line is not one lonely word, if a narrower column mends that without one line more. */
+export function layOutParagraph(runs: readonly StyledRun[], width: number, measure: Measure): readonly SetLine[] {
+  const lines = layOutLines(runs, width, measure);
+  const isLonely = (of: readonly SetLine[]): boolean => of.length > 1 && (of.at(-1)?.width ?? 0) < width * LONELY;
+  if (!isLonely(lines)) return lines;
+  for (let narrower = width - STEP; narrower > width * (1 - LONELY); narrower -= STEP) {
+    const tried = layOutLines(runs, narrower, measure);
+    if (tried.length > lines.length) break;
+    if (!isLonely(tried)) return tried;
+  }
+  return lines;
 }
 
 /** Runs set in lines of at most `width` points, ragged right; `first` is taken off the first line. */

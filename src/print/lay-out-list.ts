@@ -1,7 +1,7 @@
 /** Lists: items behind a dash, or behind the word that leads them. */
 import type { Line } from '../model/prose.js';
 import { plainText } from '../model/prose.js';
-import { type Column, columnOf, HANG, hangingItem, type Slug } from './lay-out-blocks.js';
+import { type Column, columnOf, HANG, hangingItem, paragraph, type Slug } from './lay-out-blocks.js';
 import { type StyledRun, styledLine } from './lay-out-lines.js';
 import { type Tag, tag } from './page.js';
 import type { Measure } from './type-styles.js';
@@ -64,8 +64,14 @@ export function columned(
   });
 }
 
-/** The lead runs into its text; the item hangs behind a dash. */
+/** The lead runs into its text; the item hangs behind a dash. A single item is a paragraph and needs none. */
 export function runIn(lines: readonly LedLine[], measure: Measure): readonly Slug[] {
+  const [only, ...others] = lines;
+  if (only && others.length === 0) {
+    const of = tag('P');
+    const led = leadRuns(only.lead, 'text-strong').flatMap((run) => [run, { style: 'text', text: ' ' } as const]);
+    return paragraph([...led.map((run) => ({ ...run, tag: of })), ...styledLine(only.text, 'text', of)], measure);
+  }
   const list = tag('L');
   return lines.flatMap(({ lead, text }) => {
     const led: readonly StyledRun[] =

@@ -26,8 +26,17 @@ interface Sheet {
 
 const emptySheet = (running: string, bare = false): Sheet => ({ used: 0, slugs: [], running, bare });
 
+/** Text goes back to the grid after lines to write on, which stand 8 mm apart. */
+const onGrid = (used: number, next: Slug | undefined): number =>
+  next && Number.isInteger(next.lines) ? Math.ceil(used - ROUNDING) : used;
+const ROUNDING = 1e-6;
+
+const fits = (sheet: Sheet, slugs: readonly Slug[], gap = 0): boolean =>
+  onGrid(sheet.used, slugs[0]) + gap + linesOf(slugs) <= LINES_ON_PAGE + ROUNDING;
+
 function put(sheet: Sheet, slugs: readonly Slug[]): void {
   for (const slug of slugs) {
+    sheet.used = onGrid(sheet.used, slug);
     sheet.slugs.push({ slug, line: sheet.used });
     sheet.used += slug.lines;
   }
@@ -56,20 +65,22 @@ function fillChapter(chapter: Chapter, sheets: Sheet[]): void {
   let sheet = sheets.at(-1) ?? fresh();
   for (const block of chapter.blocks) {
     const head = linesOf(chapter.carried ?? []);
-    const gap = sheet.used === 0 || (sheet.slugs.length > 0 && sheet.used === head && head > 0) ? 0 : block.before;
+    const gap = sheet.used === 0 ? 0 : block.before;
     const total = linesOf(block.slugs);
     if (block.breakBefore && sheet.used > 0) {
       sheet = fresh();
+      sheet.used += head > 0 ? block.before : 0;
       put(sheet, block.slugs);
       continue;
     }
-    if (sheet.used + gap + total <= LINES_ON_PAGE) {
+    if (fits(sheet, block.slugs, gap)) {
       sheet.used += gap;
       put(sheet, block.slugs);
       continue;
     }
     if (block.whole && total <= LINES_ON_PAGE - head) {
       sheet = fresh();
+      sheet.used += head > 0 && total + head + block.before <= LINES_ON_PAGE ? block.before : 0;
       put(sheet, block.slugs);
       continue;
     }
@@ -79,7 +90,7 @@ function fillChapter(chapter: Chapter, sheets: Sheet[]): void {
 }
 
 function putUnit(unit: readonly Slug[], sheet: Sheet, fresh: () => Sheet, head: number): Sheet {
-  if (sheet.used + linesOf(unit) <= LINES_ON_PAGE) {
+  if (fits(sheet, unit)) {
     put(sheet, unit);
     return sheet;
   }
@@ -90,7 +101,7 @@ function putUnit(unit: readonly Slug[], sheet: Sheet, fresh: () => Sheet, head: 
   }
   // Taller than a page: there is no better place to part it than where the page ends.
   for (const slug of unit) {
-    if (on.used + slug.lines > LINES_ON_PAGE) on = fresh();
+    if (!fits(on, [slug])) on = fresh();
     put(on, [slug]);
   }
   return on;
@@ -102,7 +113,8 @@ const chapterLines = (chapter: Chapter): number =>
 /** Two empty lines part chapters that share a page. */
 const BETWEEN_CHAPTERS = 2;
 
-export function fillPages(chapters: readonly Chapter[]): readonly Sheet[] {
+/** `filler` is a page of its own, put where a chapter has to wait for a left-hand page. */
+export function fillPages(chapters: readonly Chapter[], filler: Chapter): readonly Sheet[] {
   const sheets: Sheet[] = [];
   for (const chapter of chapters) {
     const last = sheets.at(-1);
@@ -114,7 +126,10 @@ export function fillPages(chapters: readonly Chapter[]): readonly Sheet[] {
       last.used + BETWEEN_CHAPTERS + chapterLines(chapter) <= LINES_ON_PAGE;
     if (shares && last) last.used += BETWEEN_CHAPTERS;
     else {
-      if (chapter.start === 'even' && sheets.length % 2 === 0) sheets.push(emptySheet(''));
+      if (chapter.start === 'even' && sheets.length % 2 === 0) {
+        sheets.push(emptySheet(filler.running));
+        fillChapter(filler, sheets);
+      }
       sheets.push(emptySheet(chapter.running, chapter.bare === true));
     }
     fillChapter(chapter, sheets);
@@ -149,6 +164,13 @@ function runningFoot(sheet: Sheet, number: number, side: PageSide, measure: Meas
   return [folioBox, at('label', sheet.running, x, titleWidth)];
 }
 
+/** In the margin words stand towards the text: flush left on a recto, flush right on a verso. */
+function besideText(box: Box, side: PageSide, top: number): Box {
+  const width = box.kind === 'text' ? box.width : 0;
+  const x = leftOf('margin', side) + (side === 'verso' ? widthOf('margin') - width - 2 * box.x : 0);
+  return moved(box, x, top);
+}
+
 function placeSheet(sheet: Sheet, number: number, measure: Measure): Page {
   const side = sideOf(number);
   const boxes: Box[] = [];
@@ -158,8 +180,7 @@ function placeSheet(sheet: Sheet, number: number, measure: Measure): Page {
     const top = HEAD + line * LINE;
     if (slug.target) targets.push({ name: slug.target, y: top });
     if (slug.bookmark) bookmarks.push({ ...slug.bookmark, y: top });
-    if (slug.beside)
-      boxes.push(...slug.beside.boxes.map((box) => moved(box, leftOf(slug.beside?.area ?? 'margin', side), top)));
+    if (slug.beside) boxes.push(...slug.beside.boxes.map((box) => besideText(box, side, top)));
     boxes.push(...slug.boxes.map((box) => moved(box, leftOf(slug.area, side), top)));
   }
   boxes.push(...runningFoot(sheet, number, side, measure));

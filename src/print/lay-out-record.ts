@@ -15,7 +15,7 @@ export function layOutRecord(part: RecordPart, setting: Setting, target: string)
     blocks: [
       block(title(part.title, measure, { tag: tag('H2'), target, level: 1 })),
       ...part.paragraphs.map((line) => block(paragraph(styledLine(line, 'text', tag('P')), measure), { before: 1 })),
-      block(writingLines(part.lines, 'text'), { before: 0 }),
+      block(writingLines(part.lines, 'text')),
     ],
   };
 }

@@ -1,38 +1,57 @@
 /** Under an exercise's columns: what the columns are too narrow for, each sentence once, led by the weeks it holds for. */
 import type { Cell, ChoiceRow, SessionRow } from '../model/booklet.js';
-import type { Slug } from './lay-out-blocks.js';
+import { columnOf, hangingItem, type Slug, withNext } from './lay-out-blocks.js';
 import { layOutLines, type StyledRun } from './lay-out-lines.js';
 import { type Box, moved, type Tag, tag } from './page.js';
 import type { Setting } from './setting.js';
 import { LINE, TABLE_WIDTH } from './sheet.js';
 import { sayWeeks, type WeekNote, weekNotes } from './week-notes.js';
 
+const NO_BREAK = '\u00a0';
+
 const piecesOf = (cell: Cell): string =>
   [...new Set(cell.sets.map((set) => set.load?.pieces ?? ''))].filter((text) => text !== '').join('; ');
 const gateOf = (cell: Cell): string => (cell.gate ? `${cell.gate.needs} ${cell.gate.otherwise}` : '');
 
-function notesOf(row: SessionRow): readonly WeekNote[] {
-  const said = (text: (cell: Cell) => string): readonly WeekNote[] =>
-    weekNotes(row.cells.map((cell) => ({ week: cell.week, text: text(cell) })));
-  return [
-    ...said((cell) => cell.effort),
-    ...said((cell) => cell.tempo),
-    ...said(piecesOf),
-    ...said((cell) => cell.trial ?? ''),
-    ...said(gateOf),
-  ];
+type Said = (cell: Cell) => string;
+const notesOf = (row: SessionRow, said: readonly Said[]): readonly WeekNote[] =>
+  said.flatMap((text) => weekNotes(row.cells.map((cell) => ({ week: cell.week, text: text(cell) }))));
+
+/** How every set is done, run on in one paragraph. */
+const MANNER: readonly Said[] = [(cell) => cell.effort, (cell) => cell.tempo, piecesOf];
+/** What must not be overlooked: each on a line of its own. */
+const CONDITIONS: readonly Said[] = [(cell) => cell.trial ?? '', gateOf];
+
+const ended = (text: string): string => (/[.!?:;…]$/.test(text) ? text : `${text}.`);
+
+function mannerRuns(notes: readonly WeekNote[], paragraph: Tag): readonly StyledRun[] {
+  return notes.flatMap((note, i): readonly StyledRun[] => [
+    ...(i > 0 ? [{ style: 'label' as const, text: `${NO_BREAK} `, tag: paragraph }] : []),
+    ...(note.always ? [] : [{ style: 'label-strong' as const, text: sayWeeks(note.weeks), tag: paragraph }]),
+    ...(note.always ? [] : [{ style: 'label' as const, text: NO_BREAK.repeat(2), tag: paragraph }]),
+    { style: 'label', text: ended(note.text), tag: paragraph },
+  ]);
 }
 
-const NOTE_SPACE = '   ';
+const LEAD_GAP = 8;
 
-function noteRuns(notes: readonly WeekNote[], paragraph: Tag): readonly StyledRun[] {
-  return notes.flatMap((note, i): readonly StyledRun[] => [
-    ...(i > 0 ? [{ style: 'label' as const, text: NOTE_SPACE, tag: paragraph }] : []),
-    ...(note.always
-      ? []
-      : [{ style: 'label-strong' as const, text: `${sayWeeks(note.weeks)}\u00a0\u00a0`, tag: paragraph }]),
-    { style: 'label', text: note.text, tag: paragraph },
-  ]);
+/** Weeks in a hanging column, the sentence beside them. */
+function conditionSlugs(notes: readonly WeekNote[], td: Tag, setting: Setting): readonly Slug[] {
+  const lead = (note: WeekNote): string => (note.always ? '' : sayWeeks(note.weeks));
+  const widest = Math.max(0, ...notes.map((note) => setting.measure.width('label-strong', lead(note))));
+  const hang = widest === 0 ? 0 : widest + LEAD_GAP;
+  return notes.flatMap((note) => {
+    const of = tag('P', td);
+    return withNext(
+      hangingItem(
+        [{ style: 'label-strong', text: lead(note), tag: of }],
+        [{ style: 'label', text: ended(note.text), tag: of }],
+        hang,
+        setting.measure,
+        columnOf('table'),
+      ),
+    );
+  });
 }
 
 /** What a feeler set felt like, side by side, and what to use then below it. */
@@ -72,7 +91,7 @@ function chooseSlugs(row: SessionRow, td: Tag, setting: Setting): readonly Slug[
       weeks: cells.map((cell) => cell.week),
       always: cells.length === row.cells.length,
     };
-    return [...lineSlugs(noteRuns([note], tag('P', td)), setting), ...choiceSlugs(choose.rows, td, setting)];
+    return [...conditionSlugs([note], td, setting), ...choiceSlugs(choose.rows, td, setting)];
   });
 }
 
@@ -84,13 +103,16 @@ const lineSlugs = (runs: readonly StyledRun[], setting: Setting): readonly Slug[
     withNext: true,
   }));
 
-export function layOutRowNotes(row: SessionRow, table: Tag, setting: Setting): readonly Slug[] {
-  const notes = notesOf(row);
-  const chooses = row.cells.some((cell) => cell.choose);
-  if (notes.length === 0 && !chooses) return [];
-  const td = tag('TD', tag('TR', table), { columns: 1 });
+/** `cell` makes the cell of the table they stand in; it is not called where nothing needs saying. */
+export function layOutRowNotes(row: SessionRow, cell: () => Tag, setting: Setting): readonly Slug[] {
+  const manner = notesOf(row, MANNER);
+  const conditions = notesOf(row, CONDITIONS);
+  const chooses = row.cells.some((one) => one.choose);
+  if (manner.length + conditions.length === 0 && !chooses) return [];
+  const td = cell();
   return [
-    ...(notes.length > 0 ? lineSlugs(noteRuns(notes, tag('P', td)), setting) : []),
+    ...(manner.length > 0 ? lineSlugs(mannerRuns(manner, tag('P', td)), setting) : []),
+    ...conditionSlugs(conditions, td, setting),
     ...chooseSlugs(row, td, setting),
   ];
 }

@@ -4,10 +4,10 @@
  */
 import type { Cell, SessionRow, WeekHead } from '../model/booklet.js';
 import { type Block, block, rule, type Slug } from './lay-out-blocks.js';
-import { layOutLines, type SetLine, type StyledRun } from './lay-out-lines.js';
+import { drawable, layOutLines, type SetLine, type StyledRun } from './lay-out-lines.js';
 import { layOutRowNotes } from './lay-out-row-notes.js';
-import { layOutFeet, tallyWidth } from './lay-out-tally.js';
-import { type Box, type LineBox, moved, type Tag, tag } from './page.js';
+import { layOutTallyRows } from './lay-out-tally-row.js';
+import { type Box, emptyCell, type LineBox, moved, type Tag, type TextBox, tag } from './page.js';
 import { exerciseTarget, pageNumber, type Setting } from './setting.js';
 import { BASELINE, LINE, TABLE_WIDTH } from './sheet.js';
 
@@ -17,12 +17,11 @@ export interface Room {
   readonly strip: 0 | 1 | 2;
   /** What to do otherwise stands in the column too, not in the note alone. */
   readonly otherwiseInColumn: boolean;
-  readonly before: number;
 }
 
 /** White at the right of a column, so that neighbours never touch. */
 const COLUMN_GAP = 5;
-const TALLY_ROW = 1.5 * LINE;
+const NO_BREAK = '\u00a0';
 
 export interface WeekColumns {
   readonly weeks: readonly WeekHead[];
@@ -38,63 +37,58 @@ const leftOfWeek = (columns: WeekColumns, week: number): number =>
     columns.weeks.findIndex((head) => head.week === week),
   ) * columns.width;
 
+const NAME_GAP = 8;
+
 /** Name, how it is done, and where its page is. The page stands at the right edge of the first line. */
 function nameSlugs(row: SessionRow, th: Tag, setting: Setting): readonly Slug[] {
   const { measure } = setting;
-  const paragraphTag = tag('P', th);
   const target = exerciseTarget(row.exercise);
   const known = setting.pageOf.size === 0 || setting.pageOf.has(target);
-  const reference = known ? `${setting.labels.page}\u00a0${pageNumber(setting, target)}` : '';
-  const referenceWidth = measure.width('label', reference);
-  const width = TABLE_WIDTH - (known ? measure.width('label', `${setting.labels.page}\u00a000`) + 12 : 0);
-  const name: StyledRun = { style: 'exercise', text: row.name, tag: paragraphTag };
-  const how = [row.sides, row.rest].filter((text) => text !== '').join(' ');
-  const howTag = tag('P', th);
-  const oneLine = layOutLines(
-    [name, { style: 'label', text: '   ', tag: paragraphTag }, { style: 'label', text: how, tag: howTag }],
-    width - NAME_GAP,
+  const room = known ? measure.width('label', `${setting.labels.page}${NO_BREAK}00`) + NAME_GAP : 0;
+  const nameLines = layOutLines(
+    [{ style: 'exercise', text: row.name, tag: tag('P', th) }],
+    TABLE_WIDTH - room,
     measure,
   );
-  const fits = how === '' || oneLine.length === 1;
-  const nameLines = layOutLines([name], width, measure);
-  const lines: readonly SetLine[] = fits
-    ? nameLines
-    : [...nameLines, ...layOutLines([{ style: 'label', text: how, tag: howTag }], TABLE_WIDTH, measure)];
-  const beside: readonly Box[] =
-    fits && how !== ''
-      ? layOutLines([{ style: 'label', text: how, tag: howTag }], width, measure).flatMap((line) =>
-          line.boxes.map((box) => moved(box, (nameLines[0]?.width ?? 0) + NAME_GAP, 0)),
-        )
-      : [];
-  const referenceBox: readonly Box[] = known
-    ? [
-        {
-          kind: 'text',
-          style: 'label',
-          x: TABLE_WIDTH - referenceWidth,
-          y: BASELINE,
-          width: referenceWidth,
-          text: reference,
-          endsAtSpace: false,
-          tag: tag('Link', tag('P', th)),
-          to: target,
-        },
-      ]
-    : [];
-  return lines.map(
-    (line, i): Slug => ({
-      lines: line.lines,
-      area: 'table',
-      boxes: [
-        ...(i === 0 ? [rule(0, 0, TABLE_WIDTH)] : []),
-        ...line.boxes,
-        ...(i === 0 ? [...beside, ...referenceBox] : []),
-      ],
-      withNext: true,
-    }),
-  );
+  const how: StyledRun = {
+    style: 'label',
+    text: [row.sides, row.rest].filter((text) => text !== '').join(' '),
+    tag: tag('P', th),
+  };
+  const lastLine = nameLines.at(-1)?.width ?? 0;
+  const besideWidth = TABLE_WIDTH - lastLine - NAME_GAP - (nameLines.length === 1 ? room : 0);
+  const fits = measure.width('label', drawable(how.text)) <= besideWidth;
+  const howLines = layOutLines([how], fits ? besideWidth : TABLE_WIDTH, measure);
+  const lines = fits
+    ? nameLines.map((line, i) =>
+        i === nameLines.length - 1
+          ? [...line.boxes, ...(howLines[0]?.boxes.map((box) => moved(box, lastLine + NAME_GAP, 0)) ?? [])]
+          : line.boxes,
+      )
+    : [...nameLines, ...howLines].map((line) => line.boxes);
+  return lines.map((boxes, i) => ({
+    lines: 1,
+    area: 'table',
+    boxes: i === 0 && known ? [...boxes, pageBox(target, th, setting)] : boxes,
+    withNext: true,
+  }));
 }
-const NAME_GAP = 8;
+
+function pageBox(target: string, th: Tag, setting: Setting): TextBox {
+  const text = `${setting.labels.page}${NO_BREAK}${pageNumber(setting, target)}`;
+  const width = setting.measure.width('label', text);
+  return {
+    kind: 'text',
+    style: 'label',
+    x: TABLE_WIDTH - width,
+    y: BASELINE,
+    width,
+    text,
+    endsAtSpace: false,
+    tag: tag('Link', tag('P', th)),
+    to: target,
+  };
+}
 
 /** What stands in one week's column, line under line. */
 function columnLines(cell: Cell, td: Tag, width: number, room: Room, setting: Setting): readonly SetLine[] {
@@ -123,60 +117,18 @@ function columnsSlug(row: SessionRow, tr: Tag, columns: WeekColumns, room: Room,
   return {
     lines: Math.max(1, ...laid.map((one) => one.lines.length)),
     area: 'table',
-    boxes: laid.flatMap(({ x, lines }) => lines.flatMap((line, n) => line.boxes.map((box) => moved(box, x, n * LINE)))),
+    boxes: laid.flatMap(({ x, lines, td }): readonly Box[] =>
+      lines.length === 0
+        ? [emptyCell(td)]
+        : lines.flatMap((line, n) => line.boxes.map((box) => moved(box, x, n * LINE))),
+    ),
     withNext: true,
   };
 }
 
-interface FeetRow {
-  readonly label: string;
-  readonly strokes: number;
-}
-
-/** Feet that do not fit the column stand in a row more, in fives. */
-function feetRows(tally: Cell['tally'], room: number): readonly FeetRow[] {
-  return tally.flatMap(({ label, strokes }): readonly FeetRow[] => {
-    if (tallyWidth(strokes) <= room || strokes <= 5) return [{ label, strokes }];
-    const rows: FeetRow[] = [];
-    for (let left = strokes; left > 0; left -= 5)
-      rows.push({ label: left === strokes ? label : '', strokes: Math.min(5, left) });
-    return rows;
-  });
-}
-
-/** Each side has its row; its name stands once, in the first column that has one. */
 function feetSlug(row: SessionRow, columns: WeekColumns, setting: Setting): Slug {
-  const { measure } = setting;
-  const labels = row.cells.flatMap((cell) => cell.tally.map(({ label }) => label));
-  const indent = Math.max(0, ...labels.map((label) => (label === '' ? 0 : measure.width('label', label) + 4)));
-  const room = columns.width - indent - COLUMN_GAP;
-  const cells = row.cells.map((cell) => ({ x: leftOfWeek(columns, cell.week), rows: feetRows(cell.tally, room) }));
-  const rows = Math.max(1, ...cells.map((cell) => cell.rows.length));
-  const height = rows === 1 ? 2 * LINE : rows * TALLY_ROW;
-  const lines = Math.ceil(height / LINE);
-  const bottom = (n: number): number => (rows === 1 ? 2 * LINE : (n + 1) * TALLY_ROW + (lines * LINE - height)) - 3;
-  const said = new Set<string>();
-  const boxes = cells.flatMap(({ x, rows: own }) =>
-    own.flatMap((one, n): readonly Box[] => {
-      const first = one.label !== '' && !said.has(one.label);
-      if (first) said.add(one.label);
-      const label: readonly Box[] = first
-        ? [
-            {
-              kind: 'text',
-              style: 'label',
-              x,
-              y: bottom(n),
-              width: measure.width('label', one.label),
-              text: one.label,
-              endsAtSpace: false,
-            },
-          ]
-        : [];
-      return [...label, ...layOutFeet(one.strokes, x + indent, bottom(n))];
-    }),
-  );
-  return { lines, area: 'table', boxes, withNext: true };
+  const cells = row.cells.map((cell) => ({ x: leftOfWeek(columns, cell.week), tally: cell.tally }));
+  return layOutTallyRows(cells, columns.width - COLUMN_GAP, setting.measure);
 }
 
 /** A strip 20 mm wide for what was done instead, ruled at its foot. */
@@ -188,22 +140,27 @@ function stripSlug(row: SessionRow, columns: WeekColumns, lines: number): readon
   return [{ lines, area: 'table', boxes, withNext: true }];
 }
 
+/** A row that fills the table's width: under the columns, or over them. */
+export const wideCell = (table: Tag, columns: WeekColumns): Tag =>
+  tag('TD', tag('TR', table), { columns: columns.weeks.length + 1 });
+
 /** The line that says how a circuit goes stands over its first exercise. */
-function groupSlugs(row: SessionRow, opens: boolean, table: Tag, setting: Setting): readonly Slug[] {
-  if (!opens) return [];
-  const td = tag('TD', tag('TR', table), { columns: 1 });
-  return layOutLines([{ style: 'label-strong', text: row.group, tag: tag('P', td) }], TABLE_WIDTH, setting.measure).map(
+function groupSlugs(row: SessionRow, table: Tag, columns: WeekColumns, setting: Setting): readonly Slug[] {
+  const of = tag('P', wideCell(table, columns));
+  return layOutLines([{ style: 'label-strong', text: row.group, tag: of }], TABLE_WIDTH, setting.measure).map(
     (line): Slug => ({ lines: 1, area: 'table', boxes: line.boxes, withNext: true }),
   );
 }
 
-const GROUP_BAR = -6;
-const barred = (slug: Slug): Slug => ({
-  ...slug,
-  boxes: [...slug.boxes, { kind: 'line', x: GROUP_BAR, y: 0, toX: GROUP_BAR, toY: slug.lines * LINE, thickness: 1 }],
-});
+export interface LaidRow {
+  readonly slugs: readonly Slug[];
+  /** Done turn about with its neighbours. */
+  readonly grouped: boolean;
+  /** The first of its circuit, or of none. */
+  readonly opens: boolean;
+}
 
-/** `opens`: the first of its circuit. The block is kept whole. */
+/** `opens`: the first of its circuit. */
 export function layOutSessionRow(
   row: SessionRow,
   opens: boolean,
@@ -211,8 +168,9 @@ export function layOutSessionRow(
   columns: WeekColumns,
   room: Room,
   setting: Setting,
-): Block {
-  const group = groupSlugs(row, opens && row.group !== '', table, setting);
+): LaidRow {
+  const grouped = row.group !== '';
+  const group = opens && grouped ? groupSlugs(row, table, columns, setting) : [];
   const tr = tag('TR', table);
   const th = tag('TH', tr, { scope: 'Row' });
   const slugs = [
@@ -221,9 +179,26 @@ export function layOutSessionRow(
     columnsSlug(row, tr, columns, room, setting),
     feetSlug(row, columns, setting),
     ...stripSlug(row, columns, room.strip),
-    ...layOutRowNotes(row, table, setting),
+    ...layOutRowNotes(row, () => wideCell(table, columns), setting),
   ];
-  const last = slugs.length - 1;
-  const closed = slugs.map((slug, i) => (i === last ? { ...slug, withNext: false } : slug));
-  return block(row.group === '' ? closed : closed.map(barred), { whole: true, before: room.before });
+  return { slugs, grouped, opens };
+}
+
+const GROUP_BAR = -6;
+/** Where the rule stands above an exercise: in the white before it, or hard against the line above. */
+const RULE_IN_WHITE = -5;
+const RULE_IN_TIGHT = -1;
+
+/** A laid row with `before` empty lines above it, its rule in them, and the bar of its circuit beside it. */
+export function rowBlock(row: LaidRow, before: number): Block {
+  const last = row.slugs.length - 1;
+  const slugs = row.slugs.map((slug, i): Slug => {
+    const ruled = i === 0 ? [rule(0, before > 0 ? RULE_IN_WHITE : RULE_IN_TIGHT, TABLE_WIDTH)] : [];
+    const from = i === 0 && !row.opens ? -before * LINE : 0;
+    const bar: readonly LineBox[] = row.grouped
+      ? [{ kind: 'line', x: GROUP_BAR, y: from, toX: GROUP_BAR, toY: slug.lines * LINE, thickness: 1 }]
+      : [];
+    return { ...slug, boxes: [...ruled, ...slug.boxes, ...bar], withNext: i < last };
+  });
+  return block(slugs, { whole: true, before });
 }

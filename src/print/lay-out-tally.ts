@@ -2,7 +2,7 @@
  * The tally: feet that a pencil makes into strokes, and the strokes themselves for the printed key.
  * Four upright and the fifth across them, as on a chalkboard.
  */
-import type { Box, LineBox, Tag } from './page.js';
+import { type Box, type LineBox, moved, type Tag } from './page.js';
 import { TALLY_UNIT } from './sheet.js';
 import type { Measure } from './type-styles.js';
 
@@ -14,12 +14,12 @@ const FOOT = 0.15 * UNIT;
 const OVERHANG = 0.3 * SPACING;
 /** Empty space after each five. */
 const GROUP_GAP = SPACING;
-const DOT = 0.7;
+const DOT = 0.04 * UNIT;
 /** From the foot of a stroke down to the baseline of the letter beneath it. */
 const BENEATH = 8;
 
 /** Where each foot of a row of strokes stands, from the left; a fifth has no place of its own. */
-export function tallyPlaces(strokes: number): readonly number[] {
+function tallyPlaces(strokes: number): readonly number[] {
   return Array.from({ length: strokes }, (_, i) => Math.floor(i / 5) * (4 * SPACING + GROUP_GAP) + (i % 5) * SPACING);
 }
 
@@ -42,21 +42,36 @@ const upright = (x: number, bottom: number, height: number, tag?: Tag): LineBox 
   ...(tag ? { tag } : {}),
 });
 
-/** Feet of sets still to do; a fifth is a dotted slant across the four. `bottom` is where the feet stand. */
-export function layOutFeet(strokes: number, x: number, bottom: number): readonly LineBox[] {
+const enlarged = (line: LineBox, times: number): LineBox => ({
+  ...line,
+  x: line.x * times,
+  y: line.y * times,
+  toX: line.toX * times,
+  toY: line.toY * times,
+  thickness: line.thickness * times,
+});
+
+/**
+ * Feet of sets still to do; a fifth is a dotted slant across the four. `bottom` is where the feet stand, `times` how
+ * much larger they are than the 7 mm of a tally.
+ */
+export function layOutFeet(strokes: number, x: number, bottom: number, times = 1): readonly LineBox[] {
   return tallyPlaces(strokes).map((place, i): LineBox => {
-    const left = x + place + THICKNESS / 2;
-    if (i % 5 !== 4) return upright(left, bottom, FOOT);
-    const from = left - 4 * SPACING;
-    return {
-      kind: 'line',
-      x: from - OVERHANG,
-      y: bottom - FOOT - 0.1 * UNIT,
-      toX: from + 3 * SPACING + OVERHANG,
-      toY: bottom - 0.8 * UNIT,
-      thickness: DOT,
-      dotted: true,
-    };
+    const left = place + THICKNESS / 2;
+    const first = left - 4 * SPACING;
+    const foot: LineBox =
+      i % 5 === 4
+        ? {
+            kind: 'line',
+            x: first - OVERHANG,
+            y: -0.3 * UNIT,
+            toX: first + 3 * SPACING + OVERHANG,
+            toY: -0.75 * UNIT,
+            thickness: DOT,
+            dotted: true,
+          }
+        : upright(left, 0, FOOT);
+    return moved(enlarged(foot, times), x, bottom);
   });
 }
 

@@ -81,7 +81,17 @@ export interface FrameBox {
   readonly thickness: number;
 }
 
-export type Box = TextBox | LineBox | FrameBox;
+/** Nothing to see: a cell that is empty still has its place in the table. */
+export interface EmptyBox {
+  readonly kind: 'empty';
+  readonly x: number;
+  readonly y: number;
+  readonly tag: Tag;
+}
+
+export type Box = TextBox | LineBox | FrameBox | EmptyBox;
+
+export const emptyCell = (of: Tag): EmptyBox => ({ kind: 'empty', x: 0, y: 0, tag: of });
 
 export interface Target {
   readonly name: string;
