@@ -24,7 +24,7 @@ function Contents({ book }: { readonly book: Book }) {
   );
   return (
     <nav aria-labelledby="contents-head">
-      <h2 id="contents-head">{book.labels.contents}</h2>
+      <h3 id="contents-head">{book.labels.contents}</h3>
       <ul class="index">
         {first.map(({ id, title }) => entry(id, title))}
         {book.weeks.map(({ id, week, easy, days }) =>
@@ -46,7 +46,7 @@ export function Cover({ book, leaf, part }: Props<CoverPart>) {
   return (
     <LeafFrame book={book} leaf={leaf}>
       <p class="booklet-title">{part.title}</p>
-      <h1 id={`${leaf.id}-head`}>{part.client}</h1>
+      <h2 id={`${leaf.id}-head`}>{part.client}</h2>
       <div class="six-weeks">
         <WeekFeet weeks={feet} />
       </div>

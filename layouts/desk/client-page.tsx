@@ -77,7 +77,7 @@ function Figures({ of }: { readonly of: Planned }) {
   const { plan } = of.account;
   return (
     <div>
-      <table class="glance">
+      <table class="counts">
         <thead>
           <tr>
             <th scope="col">{words.weekHead}</th>

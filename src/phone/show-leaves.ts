@@ -18,7 +18,7 @@ export function showLeaves(book: HTMLElement): void {
       if (one === leaf) one.removeAttribute('hidden');
       else one.setAttribute('hidden', 'until-found');
     }
-    const head = leaf.querySelector<HTMLElement>('h1, h2');
+    const head = leaf.querySelector<HTMLElement>('h2');
     document.title = leaf === first ? title : `${head?.textContent ?? ''} – ${title}`;
     if (!turned) return;
     scrollTo(0, 0);

@@ -1,0 +1,188 @@
+/** The web booklet read back from a browser and held to the booklet it was drawn from, in every way it can be opened. */
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { webSources } from '../../src/app/web-sources.js';
+import type { Booklet } from '../../src/model/booklet.js';
+import { clientPlanOf } from '../../src/web/client-plan.js';
+import { prepareShell } from '../../src/web/prepare-shell.js';
+import { renderBookletFile, renderBookletFolder } from '../../src/web/render-booklet.js';
+import { fixtureBooklet, longNamesBooklet } from '../fixtures/booklet.js';
+import { hostileBooklet } from '../web/hostile-booklet.js';
+import { fixturePlan } from '../web/plan-fixture.js';
+import { expectedTurns, readShape, saidIn } from './expected-turns.js';
+import { type Heard, type Held, holdPhone, listenTo, openBrowser } from './phone.js';
+import { type ReadBooklet, readBookletBack } from './read-booklet-back.js';
+import { serveFolder } from './serve-folder.js';
+
+const plan = clientPlanOf(fixturePlan);
+let browser: Browser;
+let folder: string;
+let files: ReadonlyMap<string, Uint8Array>;
+let context: BrowserContext | undefined;
+
+const fileOf = (name: string): string => pathToFileURL(join(folder, name)).href;
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'leaves-'));
+  const parts = await prepareShell(webSources());
+  const write = async (name: string, bytes: string | Uint8Array): Promise<void> => {
+    await mkdir(dirname(join(folder, name)), { recursive: true });
+    await writeFile(join(folder, name), bytes);
+  };
+  await write('ordinary.html', renderBookletFile(fixtureBooklet, plan, parts));
+  await write('awkward.html', renderBookletFile(longNamesBooklet, plan, parts));
+  await write('hostile.html', renderBookletFile(hostileBooklet, plan, parts));
+  files = new Map(renderBookletFolder(fixtureBooklet, plan, parts).map(({ path, bytes }) => [path, bytes]));
+  for (const [path, bytes] of files) await write(join('hosted', path), bytes);
+  browser = await openBrowser();
+});
+afterEach(async () => {
+  await context?.close();
+  context = undefined;
+});
+afterAll(async () => {
+  await browser?.close();
+  await rm(folder, { recursive: true, force: true });
+});
+
+async function open(address: string, held: Held = {}): Promise<{ page: Page; heard: Heard }> {
+  context = await holdPhone(browser, held);
+  const page = await context.newPage();
+  const heard = listenTo(page);
+  await page.goto(address);
+  return { page, heard };
+}
+
+function expectSame(read: ReadBooklet, booklet: Booklet): void {
+  expect(read.turns.map(readShape)).toEqual(expectedTurns(booklet));
+  const planned = booklet.parts.flatMap((part) =>
+    part.kind === 'session' ? part.rows.flatMap((row) => row.cells.flatMap((cell) => saidIn(cell, row))) : [],
+  );
+  const said = read.turns
+    .flatMap((turn) => turn.said)
+    .join(' ')
+    .toLowerCase();
+  expect(planned.filter((text) => !said.includes(text.toLowerCase()))).toEqual([]);
+  for (const part of booklet.parts) {
+    if (part.kind !== 'session') expect(read.heads).toContain(part.kind === 'cover' ? part.client : part.title);
+  }
+  expect(JSON.parse(read.plan)).toEqual(plan);
+}
+
+describe('one file, opened from a disk', () => {
+  test.each([
+    ['ordinary', fixtureBooklet],
+    ['awkward', longNamesBooklet],
+  ] as const)('%s: every set, load and cue', async (name, booklet) => {
+    const { page, heard } = await open(fileOf(`${name}.html`));
+    expectSame(await readBookletBack(page), booklet);
+    expect(heard.complaints).toEqual([]);
+    expect(heard.requests.filter((url) => !url.startsWith('data:'))).toEqual([fileOf(`${name}.html`)]);
+  });
+
+  test('with scripting off the whole booklet stands in the page, in order, and nothing is hidden', async () => {
+    const { page } = await open(fileOf('ordinary.html'), { javaScript: false });
+    const leaves = page.locator('.leaf');
+    const heads = page.locator('.leaf > .sheet > header h2, .cover .sheet > h2');
+    const count = await leaves.count();
+    expect(count).toBe(await heads.count());
+    for (const at of [0, 4, Math.floor(count / 2), count - 1]) {
+      expect(await heads.nth(at).isVisible()).toBe(true);
+    }
+    expect(await page.getByText('16\u00a0kg ×\u00a09').first().isVisible()).toBe(true);
+    await page.locator('summary').first().click();
+    expect(await page.getByText('Slower on the way down, to half depth').first().isVisible()).toBe(true);
+  });
+
+  test('hostile words run nothing', async () => {
+    const { page, heard } = await open(fileOf('hostile.html'));
+    page.on('dialog', () => heard.complaints.push('a dialog opened'));
+    expect((await readBookletBack(page)).turns.length).toBe(expectedTurns(hostileBooklet).length);
+    expect(heard.complaints).toEqual([]);
+  });
+});
+
+describe('a hosted folder', () => {
+  test('under any path: every set, load and cue; nothing asked of another host; the faces arrive', async () => {
+    const served = await serveFolder(files, '/studio/slate-yard/k7/');
+    try {
+      const { page, heard } = await open(served.address);
+      await page.waitForSelector('.book.ready');
+      expectSame(await readBookletBack(page), fixtureBooklet);
+      const read = await readBookletBack(page);
+      expect([read.title, read.language]).toEqual([fixtureBooklet.title, fixtureBooklet.language]);
+      // The cover needs two of the three faces; a leaf with cues needs all.
+      await page.goto(`${served.address}#w1-a--goblet-squat`);
+      await page.evaluate(async () => {
+        await new Promise(requestAnimationFrame);
+        await document.fonts.ready;
+      });
+      const faces = await page.evaluate(() => [...document.fonts].map(({ status }) => status));
+      expect(faces).toEqual(['loaded', 'loaded', 'loaded']);
+      expect(heard.complaints).toEqual([]);
+      expect(heard.requests.filter((url) => !url.startsWith(served.address) && !url.startsWith('data:'))).toEqual([]);
+      expect(served.missed).toEqual([]);
+    } finally {
+      await served.close();
+    }
+  });
+
+  test('an address with a leaf in it opens there', async () => {
+    const served = await serveFolder(files, '/');
+    try {
+      const { page } = await open(`${served.address}#w2-a--one-arm-row`);
+      await page.waitForSelector('.book.ready');
+      expect(await page.locator('h2:visible').first().textContent()).toBe('One-arm row');
+    } finally {
+      await served.close();
+    }
+  });
+
+  test('from a disk, where nothing can be fetched, it turns to the client’s part, styled and whole', async () => {
+    const { page, heard } = await open(fileOf('hosted/index.html'));
+    await page.waitForURL(fileOf('hosted/payload.html'));
+    expectSame(await readBookletBack(page), fixtureBooklet);
+    const size = await page.evaluate(() => getComputedStyle(document.querySelector('.load') ?? document.body).fontSize);
+    expect(Number.parseFloat(size)).toBeGreaterThan(55);
+    expect(heard.complaints).toEqual([]);
+  });
+
+  test('with scripting off it leads to the client’s part by a link', async () => {
+    const { page } = await open(fileOf('hosted/index.html'), { javaScript: false });
+    await page.getByRole('link').click();
+    expect(page.url()).toBe(fileOf('hosted/payload.html'));
+    expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe(fixtureBooklet.title);
+  });
+});
+
+describe('turning leaves', () => {
+  test('one leaf at once; on and back; the address and the title follow; the heading is read first', async () => {
+    const { page } = await open(`${fileOf('ordinary.html')}#w1-a--goblet-squat`);
+    const shown = (): Promise<readonly string[]> =>
+      page.evaluate(() => [...document.querySelectorAll('.leaf:not([hidden])')].map(({ id }) => id));
+    expect(await shown()).toEqual(['w1-a--goblet-squat']);
+    await page.locator('.main:visible').click();
+    await page.waitForFunction(() => location.hash === '#w1-a--one-arm-row');
+    expect(await shown()).toEqual(['w1-a--one-arm-row']);
+    expect(await page.title()).toMatch(/^One-arm row/);
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('One-arm row');
+    await page.goBack();
+    expect(await shown()).toEqual(['w1-a--goblet-squat']);
+    await page.getByRole('link', { name: 'The whole exercise' }).click();
+    expect(await shown()).toEqual(['exercise-goblet-squat']);
+  });
+
+  test('every link inside leads to a leaf that is there', async () => {
+    const { page } = await open(fileOf('ordinary.html'));
+    const lost = await page.evaluate(() =>
+      [...document.querySelectorAll<HTMLAnchorElement>('a[href]')]
+        .map((link) => link.getAttribute('href') ?? '')
+        .filter((href) => !href.startsWith('#') || !document.getElementById(href.slice(1))?.classList.contains('leaf')),
+    );
+    expect(lost).toEqual([]);
+  });
+});

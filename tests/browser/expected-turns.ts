@@ -1,0 +1,96 @@
+/** What a booklet should read like, taken from the model alone and not by way of the layouts. */
+import type { Booklet, Cell, SessionPart, SessionRow, WeekHead } from '../../src/model/booklet.js';
+import { type Line, plainText } from '../../src/model/prose.js';
+import type { ReadTurn } from './read-booklet-back.js';
+
+const lines = (of: readonly Line[]): readonly string[] => of.map(plainText);
+
+/** The version's own cues and stop signs where this week's exercise is another one with a page. */
+function told(booklet: Booklet, row: SessionRow, cell: Cell): { cues: readonly string[]; stop: readonly string[] } {
+  const own = booklet.parts.find((part) => part.kind === 'exercise' && part.id === cell.exercise);
+  if (cell.exercise === row.exercise || own?.kind !== 'exercise')
+    return { cues: lines(row.cues), stop: lines(row.stop) };
+  const cues = own.sections.find(({ name }) => name === 'cues')?.lines.slice(0, 3) ?? [];
+  return { cues: cues.map(({ text }) => plainText(text)), stop: lines(own.stop) };
+}
+
+const sideOf = (booklet: Booklet, side: 'left' | 'right' | undefined): string =>
+  side === undefined ? '' : `${booklet.labels[side]}: `;
+
+function expectedTurn(
+  booklet: Booklet,
+  session: SessionPart,
+  head: WeekHead,
+  row: SessionRow,
+  cell: Cell,
+  place: string,
+) {
+  const { labels } = booklet;
+  const sets = cell.sets.map((set) => {
+    const like = cell.sets.filter(({ kind, side }) => kind === set.kind && side === set.side).length;
+    return {
+      key: set.key,
+      kind: set.kind,
+      figure: set.text,
+      counted: `${sideOf(booklet, set.side)}set ${set.round} ${labels.of} ${like}`,
+      heard: set.spoken,
+    };
+  });
+  const { cues, stop } = told(booklet, row, cell);
+  return {
+    where: `${session.title}, week ${head.week} ${place}`,
+    name: cell.version === '' ? row.name : cell.version,
+    sets: new Map(sets.map((set) => [set.key, set])),
+    cues,
+    stop,
+    feet: cell.tally.map(({ strokes }) => strokes),
+    easier: row.easier.map(({ name, when, doses }) => {
+      const dose = doses.find(({ week }) => week === head.week)?.text ?? '';
+      return `${name}${when === '' ? '' : `, ${when}`}${dose}`;
+    }),
+  };
+}
+
+/** In order of week, date and session. */
+export function expectedTurns(booklet: Booklet) {
+  const days = booklet.parts
+    .flatMap((part) => (part.kind === 'session' ? part.weeks.map((head) => ({ session: part, head })) : []))
+    .sort((a, b) => (a.head.date < b.head.date ? -1 : a.head.date > b.head.date ? 1 : 0));
+  return days.flatMap(({ session, head }) => {
+    const rows = session.rows.flatMap((row) => {
+      const cell = row.cells.find(({ week }) => week === head.week);
+      return cell ? [{ row, cell }] : [];
+    });
+    return rows.map(({ row, cell }, i) =>
+      expectedTurn(booklet, session, head, row, cell, `${booklet.labels.exercise} ${i + 1} of ${rows.length}`),
+    );
+  });
+}
+
+/** The same shape from what was read. */
+export const readShape = ({ where, name, sets, cues, stop, feet, easier }: ReadTurn) => ({
+  where,
+  name,
+  sets: new Map(sets.map((set) => [set.key, set])),
+  cues,
+  stop,
+  feet,
+  easier,
+});
+
+/** Sentences that must stand somewhere in a turn. */
+export const saidIn = (cell: Cell, row: SessionRow): readonly string[] =>
+  [
+    cell.effort,
+    cell.trial ?? '',
+    cell.gate?.needs ?? '',
+    cell.gate?.otherwise ?? '',
+    cell.choose?.intro ?? '',
+    ...(cell.choose?.rows.flatMap(({ felt, use }) => [felt, use]) ?? []),
+    ...cell.why,
+    ...cell.sets.map(({ load }) => load?.pieces ?? ''),
+    row.sides,
+    row.group,
+    row.rest,
+    cell.tempo,
+  ].filter((text) => text !== '');

@@ -1,0 +1,293 @@
+/**
+ * How pages look and feel on a phone: contrast as computed, sizes, targets, nothing wider than the screen, and the
+ * rules of axe-core on every kind of page. Sizes and colours are those the booklet's design fixes.
+ */
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { webSources } from '../../src/app/web-sources.js';
+import { clientPlanOf } from '../../src/web/client-plan.js';
+import { renderDesk } from '../../src/web/desk/render-desk.js';
+import { renderLibrary } from '../../src/web/library/render-library.js';
+import { prepareShell } from '../../src/web/prepare-shell.js';
+import { renderBookletFile } from '../../src/web/render-booklet.js';
+import { fixtureBooklet, longNamesBooklet } from '../fixtures/booklet.js';
+import { fixtureLibrary } from '../web/library-fixture.js';
+import { fixturePlan } from '../web/plan-fixture.js';
+import { contrastOf } from './contrast.js';
+import { type Held, holdPhone, openBrowser } from './phone.js';
+
+let browser: Browser;
+let folder: string;
+let axe: string;
+let context: BrowserContext | undefined;
+
+const addressOf = (path: string): string => pathToFileURL(join(folder, path)).href;
+const LEAVES = [
+  ...['cover', 'how-to', 'safety', 'calendar', 'week-5', 'w4-a', 'w4-a--one-arm-row', 'w5-a--goblet-squat'],
+  ...['w2-b--bell-deadlift', 'w2-a-cool-down', 'exercise-goblet-squat', 'record'],
+];
+const STUDIO_PAGES = [
+  ...['library/index.html', 'library/exercises/goblet-squat.html', 'library/programmes/two-days.html'],
+  ...['desk/index.html', 'desk/clients/rowan-ashby.html'],
+];
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'looks-'));
+  const sources = webSources();
+  const parts = await prepareShell(sources);
+  const plan = clientPlanOf(fixturePlan);
+  await writeFile(join(folder, 'ordinary.html'), renderBookletFile(fixtureBooklet, plan, parts));
+  await writeFile(join(folder, 'awkward.html'), renderBookletFile(longNamesBooklet, plan, parts));
+  await renderLibrary({ library: fixtureLibrary, out: join(folder, 'library'), sources });
+  const sayProblem = () => ({ message: 'Something is wrong.', hint: 'Write it right.' });
+  const desk = { library: fixtureLibrary, clients: [], plans: [fixturePlan], problems: [], sayProblem };
+  await renderDesk({ ...desk, out: join(folder, 'desk'), sources });
+  axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+  browser = await openBrowser();
+});
+afterEach(async () => {
+  await context?.close();
+  context = undefined;
+});
+afterAll(async () => {
+  await browser?.close();
+  await rm(folder, { recursive: true, force: true });
+});
+
+async function open(path: string, held: Held = {}): Promise<Page> {
+  context = await holdPhone(browser, held);
+  const page = await context.newPage();
+  await page.goto(addressOf(path));
+  return page;
+}
+
+async function turnTo(page: Page, leaf: string): Promise<void> {
+  await page.evaluate((id) => {
+    location.hash = id;
+  }, leaf);
+  await page.waitForFunction((id) => document.getElementById(id)?.hasAttribute('hidden') === false, leaf);
+}
+
+/** Colours of every element that shows text of its own, with what lies behind it. */
+const shownColours = (page: Page): Promise<readonly { text: string; colour: string; behind: string }[]> =>
+  page.evaluate(() => {
+    const behind = (of: Element | null): string => {
+      const colour = of ? getComputedStyle(of).backgroundColor : 'rgb(255, 255, 255)';
+      return of && /, 0\)$/.test(colour) ? behind(of.parentElement) : colour;
+    };
+    return [...document.querySelectorAll('body *')]
+      .filter(
+        (one) =>
+          one.checkVisibility() && [...one.childNodes].some((node) => node.nodeType === 3 && node.nodeValue?.trim()),
+      )
+      .map((one) => ({
+        text: one.textContent.trim().slice(0, 30),
+        colour: getComputedStyle(one).color,
+        behind: behind(one),
+      }));
+  });
+
+const SCHEMES = {
+  light: { page: '#fbf7ee', strip: '#f1eadb', text: '#1d1b18', soft: '#4b463e', rule: '#7b7468', chalk: '#164d75' },
+  dark: { page: '#17211d', strip: '#212d28', text: '#f3f0e7', soft: '#c3c7be', rule: '#8a948d', chalk: '#a8d0ea' },
+} as const;
+
+describe.each(['light', 'dark'] as const)('colours, %s', (scheme) => {
+  test('are those of the book, and text is at least 7 to 1 (AAA) on what lies behind it', async () => {
+    const page = await open('ordinary.html', { scheme });
+    const named = await page.evaluate(() => {
+      const style = getComputedStyle(document.documentElement);
+      const names = ['page', 'strip', 'text', 'soft', 'rule', 'chalk'];
+      return Object.fromEntries(names.map((name) => [name, style.getPropertyValue(`--${name}`).trim()]));
+    });
+    expect(named).toEqual(SCHEMES[scheme]);
+    for (const leaf of LEAVES) {
+      await turnTo(page, leaf);
+      const shown = await shownColours(page);
+      expect(shown.length).toBeGreaterThan(3);
+      expect(shown.filter(({ colour, behind }) => !(contrastOf(colour, behind) >= 7))).toEqual([]);
+    }
+  });
+
+  test('axe finds nothing on any kind of leaf', async () => {
+    const page = await open('ordinary.html', { scheme });
+    await page.evaluate(axe);
+    for (const leaf of LEAVES) {
+      await turnTo(page, leaf);
+      expect([leaf, await axeFaults(page)]).toEqual([leaf, []]);
+    }
+  });
+});
+
+const axeFaults = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(async () => {
+    const { axe } = globalThis as unknown as {
+      axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+    };
+    const { violations } = await axe.run();
+    return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`);
+  });
+
+describe('axe finds nothing', () => {
+  test.each(STUDIO_PAGES)('on %s', async (path) => {
+    const page = await open(path);
+    await page.evaluate(axe);
+    expect(await axeFaults(page)).toEqual([]);
+  });
+
+  test('on the whole booklet with every leaf open, as it stands without script', async () => {
+    const page = await open('ordinary.html');
+    await page.evaluate(() => {
+      for (const leaf of document.querySelectorAll('.leaf')) leaf.removeAttribute('hidden');
+    });
+    await page.evaluate(axe);
+    expect(await axeFaults(page)).toEqual([]);
+  });
+});
+
+describe('nothing is wider than the screen', () => {
+  const tooWide = (page: Page): Promise<readonly string[]> =>
+    page.evaluate(() => {
+      const wide = document.documentElement.clientWidth;
+      const over = [...document.querySelectorAll('body *')].filter(
+        (one) =>
+          one.checkVisibility() && !one.closest('.wide, .heard, svg') && one.getBoundingClientRect().right > wide + 0.5,
+      );
+      const page = document.documentElement.scrollWidth > wide ? [`page ${document.documentElement.scrollWidth}`] : [];
+      return [...page, ...over.map((one) => `${one.className} ${one.textContent.trim().slice(0, 40)}`)];
+    });
+  const largeText = (page: Page): Promise<void> =>
+    page.evaluate(() => {
+      document.documentElement.style.fontSize = '200%';
+    });
+
+  test.each(['ordinary.html', 'awkward.html'])('at 320 px, and with text twice as large: %s', async (path) => {
+    const page = await open(path, { width: 320 });
+    for (const large of [false, true]) {
+      if (large) await largeText(page);
+      const leaves = await page.evaluate(() => [...document.querySelectorAll('.leaf')].map(({ id }) => id));
+      const some = leaves.filter((id) => !/^w[1246]-/.test(id));
+      expect(some.length).toBeGreaterThan(15);
+      for (const leaf of some) {
+        await turnTo(page, leaf);
+        await page.evaluate(() => {
+          for (const one of document.querySelectorAll('details')) one.open = true;
+        });
+        expect([leaf, large, await tooWide(page)]).toEqual([leaf, large, []]);
+      }
+    }
+  });
+
+  test.each(STUDIO_PAGES)('at 320 px, and with text twice as large: %s', async (path) => {
+    const page = await open(path, { width: 320 });
+    expect(await tooWide(page)).toEqual([]);
+    await largeText(page);
+    expect(await tooWide(page)).toEqual([]);
+  });
+});
+
+describe('on a phone of 360 by 640', () => {
+  test('what can be tapped is at least 52 px high, and apart', async () => {
+    const page = await open('ordinary.html');
+    for (const leaf of LEAVES) {
+      await turnTo(page, leaf);
+      const small = await page.evaluate(() =>
+        [...document.querySelectorAll('a, summary, button')]
+          .filter((one) => one.checkVisibility() && one.getBoundingClientRect().height < 52)
+          .map((one) => one.outerHTML.slice(0, 80)),
+      );
+      expect([leaf, small]).toEqual([leaf, []]);
+    }
+  });
+
+  test('during a set nothing can be tapped in the top 40 %; heading, load, sets and first cue need no scrolling', async () => {
+    const page = await open('ordinary.html');
+    await turnTo(page, 'w1-a--goblet-squat');
+    const at = await page.evaluate(() => {
+      const leaf = document.getElementById('w1-a--goblet-squat');
+      const top = (selector: string) => leaf?.querySelector(selector)?.getBoundingClientRect().top ?? Number.NaN;
+      const bottom = (selector: string) => leaf?.querySelector(selector)?.getBoundingClientRect().bottom ?? Number.NaN;
+      return { tap: top('a, summary'), cues: bottom('.cues'), load: bottom('.load'), sets: bottom('.sets') };
+    });
+    expect(at.tap).toBeGreaterThan(640 * 0.4);
+    expect(at.load).toBeLessThan(at.sets);
+    expect(at.cues).toBeLessThan(640);
+  });
+
+  test('sizes: load 60 px, text 18 on 27, exercise 26, smallest 17; u is 40', async () => {
+    const page = await open('ordinary.html');
+    await turnTo(page, 'w1-a--goblet-squat');
+    const sizes = await page.evaluate(() => {
+      const leaf = document.getElementById('w1-a--goblet-squat');
+      const of = (selector: string) => {
+        const style = getComputedStyle(leaf?.querySelector(selector) ?? document.body);
+        return [Number.parseFloat(style.fontSize), Number.parseFloat(style.lineHeight)];
+      };
+      const all = [...(leaf?.querySelectorAll('*:not(svg *)') ?? [])].map((one) =>
+        Number.parseFloat(getComputedStyle(one).fontSize),
+      );
+      return { load: of('.load'), cue: of('.cues li'), head: of('h2'), least: Math.min(...all) };
+    });
+    expect(sizes.load[0]).toBeGreaterThanOrEqual(59);
+    expect(sizes.cue).toEqual([18, 27]);
+    expect(sizes.head[0]).toBe(26);
+    expect(sizes.least).toBe(17);
+  });
+
+  test('figures are lining and of one width in every face', async () => {
+    const page = await open('ordinary.html');
+    const widths = await page.evaluate(async () => {
+      const faces = ['400 40px Literata', '600 40px Literata', '700 40px "Alegreya Sans"'];
+      await Promise.all(faces.map((face) => document.fonts.load(face)));
+      const probe = document.createElement('span');
+      document.body.append(probe);
+      return faces.map((face) => {
+        probe.style.font = face;
+        probe.style.fontVariantNumeric = 'lining-nums tabular-nums';
+        return [...'0123456789'].map((digit) => {
+          probe.textContent = digit.repeat(20);
+          return Math.round(probe.getBoundingClientRect().width * 10);
+        });
+      });
+    });
+    for (const face of widths) {
+      expect(face[0]).toBeGreaterThan(1000);
+      expect(new Set(face).size).toBe(1);
+    }
+  });
+
+  test('where colours are forced the tally is still drawn and the main button still bounded', async () => {
+    const page = await open('ordinary.html');
+    await page.emulateMedia({ forcedColors: 'active' });
+    await turnTo(page, 'w1-a--goblet-squat');
+    const drawn = await page.evaluate(() => {
+      const leaf = document.getElementById('w1-a--goblet-squat');
+      const mark = leaf?.querySelector('.tally path');
+      const main = leaf?.querySelector('.main');
+      return {
+        stroke: mark ? getComputedStyle(mark).stroke : '',
+        page: getComputedStyle(document.documentElement).backgroundColor,
+        border: main ? getComputedStyle(main).borderTopWidth : '',
+      };
+    });
+    expect(drawn.stroke).not.toBe(drawn.page);
+    expect(drawn.stroke).toMatch(/^rgb/);
+    expect(drawn.border).toBe('2px');
+  });
+
+  test('a key press shows where the focus is', async () => {
+    const page = await open('ordinary.html');
+    await turnTo(page, 'w1-a--goblet-squat');
+    await page.keyboard.press('Tab');
+    const ring = await page.evaluate(() => {
+      const style = getComputedStyle(document.activeElement ?? document.body);
+      return [style.outlineStyle, Number.parseFloat(style.outlineWidth)];
+    });
+    expect(ring).toEqual(['solid', 3]);
+  });
+});

@@ -1,0 +1,82 @@
+/**
+ * Reads a booklet back out of a browser, as far as a person could: every exercise on every day with its figures,
+ * counted sets, cues, easier versions and stop signs. Text that is only heard is read apart from what is seen.
+ */
+import type { Page } from 'playwright-core';
+
+export interface ReadSet {
+  readonly key: string;
+  readonly kind: string;
+  /** The large figure the set stands under. */
+  readonly figure: string;
+  readonly counted: string;
+  readonly heard: string;
+}
+
+export interface ReadTurn {
+  readonly id: string;
+  readonly where: string;
+  readonly name: string;
+  readonly sets: readonly ReadSet[];
+  readonly said: readonly string[];
+  readonly cues: readonly string[];
+  readonly stop: readonly string[];
+  readonly easier: readonly string[];
+  /** Feet drawn in each row of the tally. */
+  readonly feet: readonly number[];
+  readonly tallyHeard: readonly string[];
+}
+
+export interface ReadBooklet {
+  readonly title: string;
+  readonly language: string;
+  /** Headings of all leaves, in order. */
+  readonly heads: readonly string[];
+  readonly turns: readonly ReadTurn[];
+  readonly plan: string;
+}
+
+export function readBookletBack(page: Page): Promise<ReadBooklet> {
+  return page.evaluate((): ReadBooklet => {
+    const text = (of: Element | null | undefined): string =>
+      (of?.textContent ?? '').replaceAll(/[^\S\u00a0]+/g, ' ').trim();
+    const texts = (within: Element, selector: string): readonly string[] =>
+      [...within.querySelectorAll(selector)].map((one) => text(one));
+    const readSets = (turn: Element): readonly ReadSet[] => {
+      const sets: ReadSet[] = [];
+      let figure = '';
+      for (const part of turn.querySelectorAll('.doses > *')) {
+        if (part.classList.contains('load')) figure = text(part);
+        for (const set of part.querySelectorAll<HTMLElement>('[data-set]')) {
+          sets.push({
+            key: set.dataset.set ?? '',
+            kind: set.dataset.kind ?? '',
+            figure,
+            counted: text(set.querySelector('.counted')),
+            heard: text(set.querySelector('.heard')).replace(/^, /, ''),
+          });
+        }
+      }
+      return sets;
+    };
+    const readTurn = (turn: Element): ReadTurn => ({
+      id: turn.id,
+      where: text(turn.querySelector('.where')),
+      name: text(turn.querySelector('h2')),
+      sets: readSets(turn),
+      said: texts(turn, '.trial, .pieces, .effort, .manner > p:not(.effort), .gate p, caption, .choose td, .why p'),
+      cues: texts(turn, '.cues li'),
+      stop: texts(turn, '.stop li'),
+      easier: texts(turn, '.easier li'),
+      feet: [...turn.querySelectorAll('.tally')].map((tally) => tally.querySelectorAll('path').length),
+      tallyHeard: [...turn.querySelectorAll('.tally')].map((tally) => tally.getAttribute('aria-label') ?? ''),
+    });
+    return {
+      title: document.title,
+      language: document.documentElement.lang,
+      heads: texts(document.body, '.leaf > .sheet > header h2, .cover .sheet > h2'),
+      turns: [...document.querySelectorAll('.leaf.turn')].map(readTurn),
+      plan: document.getElementById('plan')?.textContent ?? '',
+    };
+  });
+}

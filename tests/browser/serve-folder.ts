@@ -1,0 +1,44 @@
+/** Serves a folder's files under a path of a host on this machine, and counts what was asked for. */
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+
+const TYPES: Readonly<Record<string, string>> = {
+  html: 'text/html; charset=utf-8',
+  css: 'text/css; charset=utf-8',
+  woff2: 'font/woff2',
+};
+
+export interface Served {
+  /** Ends in `/`. */
+  readonly address: string;
+  /** Paths answered with 404. */
+  readonly missed: string[];
+  readonly close: () => Promise<void>;
+}
+
+export async function serveFolder(files: ReadonlyMap<string, Uint8Array>, under: string): Promise<Served> {
+  const missed: string[] = [];
+  const server = createServer((request, response) => {
+    const path = (request.url ?? '').replace(/[?#].*$/, '');
+    const name = path === under ? 'index.html' : path.startsWith(under) ? path.slice(under.length) : '';
+    const bytes = files.get(name);
+    if (bytes === undefined) {
+      missed.push(path);
+      response.writeHead(404).end();
+      return;
+    }
+    response.writeHead(200, { 'content-type': TYPES[name.split('.').at(-1) ?? ''] ?? 'application/octet-stream' });
+    response.end(bytes);
+  });
+  await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
+  const { port } = server.address() as AddressInfo;
+  return {
+    address: `http://127.0.0.1:${port}${under}`,
+    missed,
+    close: () =>
+      new Promise((done) => {
+        server.closeAllConnections();
+        server.close(() => done());
+      }),
+  };
+}

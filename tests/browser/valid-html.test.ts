@@ -1,0 +1,56 @@
+/** Every kind of page through the Nu Html Checker: no errors. */
+import { spawnSync } from 'node:child_process';
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { webSources } from '../../src/app/web-sources.js';
+import { clientPlanOf } from '../../src/web/client-plan.js';
+import { renderDesk } from '../../src/web/desk/render-desk.js';
+import { renderLibrary } from '../../src/web/library/render-library.js';
+import { prepareShell } from '../../src/web/prepare-shell.js';
+import { renderBookletFile, renderBookletFolder } from '../../src/web/render-booklet.js';
+import { fixtureBooklet, longNamesBooklet } from '../fixtures/booklet.js';
+import { hostileBooklet } from '../web/hostile-booklet.js';
+import { fixtureLibrary } from '../web/library-fixture.js';
+import { fixturePlan } from '../web/plan-fixture.js';
+
+const plan = clientPlanOf(fixturePlan);
+let folder: string;
+
+async function write(name: string, bytes: string | Uint8Array): Promise<void> {
+  await mkdir(dirname(join(folder, name)), { recursive: true });
+  await writeFile(join(folder, name), bytes);
+}
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'valid-'));
+});
+afterAll(() => rm(folder, { recursive: true, force: true }));
+
+const check = (): { status: number | null; said: string } => {
+  const jar = createRequire(import.meta.url).resolve('vnu-jar/build/dist/vnu.jar');
+  const done = spawnSync('java', ['-jar', jar, '--errors-only', '--skip-non-html', folder], { encoding: 'utf8' });
+  return { status: done.status, said: done.stderr };
+};
+
+test('booklets in one file and as a folder, library and desk', async () => {
+  const sources = webSources();
+  const parts = await prepareShell(sources);
+  await write('ordinary.html', renderBookletFile(fixtureBooklet, plan, parts));
+  await write('awkward.html', renderBookletFile(longNamesBooklet, plan, parts));
+  await write('hostile.html', renderBookletFile(hostileBooklet, plan, parts));
+  for (const { path, bytes } of renderBookletFolder(fixtureBooklet, plan, parts))
+    await write(join('hosted', path), bytes);
+  await renderLibrary({ library: fixtureLibrary, out: join(folder, 'library'), sources });
+  const sayProblem = () => ({ message: 'Something is wrong.', hint: 'Write it right.' });
+  const desk = { library: fixtureLibrary, clients: [], plans: [fixturePlan], problems: [], sayProblem };
+  await renderDesk({ ...desk, out: join(folder, 'desk'), sources });
+  expect(check()).toEqual({ status: 0, said: '' });
+});
+
+test('the checker sees a fault where there is one', async () => {
+  await write('fault.html', '<!doctype html><html lang="en"><title>Fault</title><p><a href="#"><a href="#">x</a></a>');
+  expect(check().said).toContain('fault.html');
+});

@@ -1,0 +1,45 @@
+/** Marks of the tally, held to the table of marks: u = 40, strokes 0.32 u apart, feet 0.15 u, strokes 0.12 u thick. */
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { drawMark, leanOf, U } from '../../layouts/book/tally.js';
+
+const start = (d: string): readonly [number, number] => {
+  const [, x = '', y = ''] = /^M(-?[\d.]+) (-?[\d.]+)/.exec(d) ?? [];
+  return [Number(x), Number(y)];
+};
+
+test('a mark leans by at most 3 degrees, and by its key alone', () => {
+  fc.assert(
+    fc.property(fc.string(), (key) => {
+      const lean = leanOf(key);
+      return lean >= -3 && lean <= 3 && leanOf(key) === lean;
+    }),
+  );
+  const keys = Array.from({ length: 60 }, (_, i) => leanOf(`1/${i}/goblet-squat/both/work/1`));
+  expect(new Set(keys).size).toBeGreaterThan(40);
+  expect(Math.min(...keys)).toBeLessThan(-1.5);
+  expect(Math.max(...keys)).toBeGreaterThan(1.5);
+});
+
+test('feet stand on the line, 0.32 u apart, five to a line', () => {
+  const at = (index: number): readonly [number, number] => start(drawMark('to do', index, 'key').d);
+  expect(at(1)[0] - at(0)[0]).toBeCloseTo(0.32 * U, 1);
+  expect(at(3)[0] - at(0)[0]).toBeCloseTo(3 * 0.32 * U, 1);
+  expect([at(0)[1], at(3)[1]]).toEqual([U, U]);
+  expect(at(5)[0]).toBe(at(0)[0]);
+  expect(at(5)[1]).toBeGreaterThan(U);
+});
+
+test('a foot is 0.15 u high; a done stroke far higher; the fifth crosses or is dotted', () => {
+  const rise = (d: string): number => Number(/l-?[\d.]+ (-[\d.]+)/.exec(d)?.[1]);
+  expect(rise(drawMark('to do', 0, 'key').d)).toBeCloseTo(-0.15 * U, 1);
+  expect(rise(drawMark('done', 0, 'key').d)).toBeLessThan(-0.8 * U);
+  expect(drawMark('to do', 4, 'key').of).toBe('slant');
+  expect(drawMark('done', 4, 'key').of).toBe('full');
+});
+
+test('easier and extra carry their letter beneath; left out carries a dash', () => {
+  expect(drawMark('easier', 0, 'key').letter?.text).toBe('e');
+  expect(drawMark('extra', 0, 'key').letter?.text).toBe('+');
+  expect(drawMark('left out', 0, 'key').d).toContain('h8');
+});
