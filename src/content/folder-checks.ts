@@ -1,4 +1,17 @@
-/** The checks across files, in the order they are made. */
+/** The checks across files, in the order they are made. Each stands alone: a test takes them out one by one. */
+import { clientChecks } from './check-clients.js';
+import { exerciseChecks } from './check-exercises.js';
+import { idChecks } from './check-ids.js';
+import { linkChecks } from './check-links.js';
+import { programmeChecks } from './check-programmes.js';
+import { versionChecks } from './check-versions.js';
 import type { FolderCheck } from './read-things.js';
 
-export const CHECKS: readonly FolderCheck[] = [];
+export const CHECKS: readonly FolderCheck[] = [
+  ...idChecks,
+  ...linkChecks,
+  ...exerciseChecks,
+  ...versionChecks,
+  ...programmeChecks,
+  ...clientChecks,
+];

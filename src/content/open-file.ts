@@ -6,11 +6,11 @@ import type { Body, Sentence, SentenceLink } from '../prose/blocks.js';
 import { parseFences } from '../prose/front-matter.js';
 import { parseBody } from '../prose/parse-body.js';
 import { parseBytes, placeIn, type SourceText } from '../prose/source-text.js';
-import { applySchema, placeAt, placeOfKey } from './apply-schema.js';
+import { applySchema, placeAt, placeInText, placeOfKey } from './apply-schema.js';
 import { resolveTarget } from './link-target.js';
-import { type Fault, type Read, type Reader, readPart } from './read-value.js';
+import { type Fault, type Read, type Reader, readPart, splitPart } from './read-value.js';
 import type { Report } from './report.js';
-import { type KeysNode, type Path, parseFrontMatter } from './yaml-tree.js';
+import { type KeysNode, nodeAt, type Path, parseFrontMatter } from './yaml-tree.js';
 
 export interface OpenFile {
   readonly path: string;
@@ -70,6 +70,16 @@ export const placeOf = (file: OpenFile, ...path: Path): Place =>
 
 export const placeOfName = (file: OpenFile, ...path: Path): Place =>
   file.keys ? placeOfKey(file.keys, path, file.source) : file.place;
+
+/** The entry at an index of a list, where that can be told; else the whole list. */
+export function placeOfEntry(file: OpenFile, path: Path, index: number): Place {
+  const node = file.keys && nodeAt(file.keys, path);
+  if (node?.kind === 'list') return placeOf(file, ...path, index);
+  const part = node?.kind === 'text' ? splitPart({ text: node.text, start: 0 }, /[,;]/g)[index] : undefined;
+  return node?.kind === 'text' && part
+    ? placeInText(file.source, node, part.start, part.text.length)
+    : placeOf(file, ...path);
+}
 
 /** Reads text that stands at a place letter for letter; complains where it cannot. */
 export function readAt<Value>(file: OpenFile, text: string, place: Place, reader: Reader<Value>): Value | undefined {

@@ -8,10 +8,11 @@ import { clientId, compareIds } from '../model/identity.js';
 import { FOLDER, ofClient, type Problem } from '../model/problem.js';
 import type { Programme } from '../model/programme.js';
 import type { Result } from '../model/result.js';
-import type { Content, RuleOverride, Studio } from '../model/studio.js';
+import type { Content, RuleOverride } from '../model/studio.js';
 import { CHECKS } from './folder-checks.js';
+import { idIn } from './link-target.js';
 import { nearestOf } from './nearest.js';
-import { openFile } from './open-file.js';
+import { type OpenFile, openFile } from './open-file.js';
 import { type ReadClient, readClient } from './read-client.js';
 import { type ReadExercise, readExercise } from './read-exercise.js';
 import { isId, slugOf } from './read-id.js';
@@ -36,7 +37,6 @@ export interface ReadOptions {
 
 /** Pages for people, in any folder. */
 const NOT_READ = /(^|\/)(README|GUIDE|ERRORS)\.md$/i;
-const HOMES = ['studio.md', 'rules.md', 'exercises/<id>.md', 'programmes/<id>.md', 'clients/<id>/client.md'];
 
 /** Reports every code of `ContentProblems`, and `not-handled` and `rotation-not-stated`; problems by file, line, column, code. */
 export function readFolder(files: readonly FolderFile[], options: ReadOptions = {}): Result<Content> {
@@ -45,35 +45,41 @@ export function readFolder(files: readonly FolderFile[], options: ReadOptions = 
   const folder = startReport(FOLDER, problems, keep);
   const sorted = files.filter(({ path }) => !NOT_READ.test(path)).sort((a, b) => compareIds(a.path, b.path));
 
-  let studio: Studio | undefined;
+  const opened: OpenFile[] = [];
+  const open = (path: string, bytes: Uint8Array, report: Report, front: 'needed' | 'none' = 'needed'): OpenFile => {
+    const file = openFile(path, bytes, report, front);
+    opened.push(file);
+    return file;
+  };
+
   const studioFile = sorted.find(({ path }) => path === 'studio.md');
-  if (studioFile) studio = readStudioFile(openFile('studio.md', studioFile.bytes, folder));
-  else folder.add({ code: 'no-studio', data: {} });
+  const studio = studioFile && readStudioFile(open('studio.md', studioFile.bytes, folder));
+  if (!studioFile) folder.add({ code: 'no-studio', data: {} });
 
   let overrides: readonly RuleOverride[] = [];
   const exercises: ReadExercise[] = [];
   const programmes: ReadProgramme[] = [];
   const clients: ReadClient[] = [];
   for (const { path, bytes } of sorted) {
-    const [top = '', second = '', third, ...deeper] = path.split('/');
-    const id = second.replace(/\.md$/, '');
-    const open = (report: Report) => openFile(path, bytes, report);
-    if (path === 'studio.md') continue;
-    if (path === 'rules.md') overrides = readRules(openFile(path, bytes, folder, 'none'), options.rules);
-    else if (top === 'exercises' && second.endsWith('.md') && third === undefined) {
-      checkId(folder, path, id);
-      exercises.push(readExercise(open(folder), id));
-    } else if (top === 'programmes' && second.endsWith('.md') && third === undefined) {
-      checkId(folder, path, id);
-      programmes.push(readProgramme(open(folder), id));
-    } else if (top === 'clients' && third === 'client.md' && deeper.length === 0) {
-      const report = startReport(ofClient(clientId(second)), problems, keep);
-      checkId(report, path, second);
-      clients.push(readClient(open(report), second, studio ?? NO_STUDIO));
-    } else folder.add({ code: 'unknown-file', data: { belongs: homeOf(path) } }, wholeOf(path));
+    const home = homeOf(path);
+    if (home.kind === 'rules') overrides = readRules(open(path, bytes, folder, 'none'), options.rules);
+    else if (home.kind === 'exercise') {
+      checkId(folder, path, home.id);
+      exercises.push(readExercise(open(path, bytes, folder), home.id));
+    } else if (home.kind === 'programme') {
+      checkId(folder, path, home.id);
+      programmes.push(readProgramme(open(path, bytes, folder), home.id));
+    } else if (home.kind === 'client') {
+      const report = startReport(ofClient(clientId(home.id)), problems, keep);
+      checkId(report, path, home.id);
+      clients.push(readClient(open(path, bytes, report), home.id, studio ?? NO_STUDIO));
+    } else if (home.kind === 'none') {
+      folder.add({ code: 'unknown-file', data: { belongs: likelyHome(path) } }, wholeOf(path));
+    }
   }
 
-  const things: ReadThings = { studio, exercises, programmes, clients, paths: new Set(sorted.map(({ path }) => path)) };
+  const paths = new Set(files.map(({ path }) => path));
+  const things: ReadThings = { studio, exercises, programmes, clients, files: opened, paths };
   for (const { check } of options.checks ?? CHECKS) check(things);
 
   const content: Content = {
@@ -94,12 +100,26 @@ function checkId(report: Report, path: string, id: string): void {
   if (!isId(id)) report.add({ code: 'bad-id', data: { id, suggestion: slugOf(id) } }, wholeOf(path));
 }
 
+type Home =
+  | { readonly kind: 'studio' | 'rules' | 'none' }
+  | { readonly kind: 'exercise' | 'programme' | 'client'; readonly id: string };
+
+function homeOf(path: string): Home {
+  if (path === 'studio.md') return { kind: 'studio' };
+  if (path === 'rules.md') return { kind: 'rules' };
+  const exercise = idIn('exercises', path);
+  if (exercise !== undefined) return { kind: 'exercise', id: exercise };
+  const programme = idIn('programmes', path);
+  if (programme !== undefined) return { kind: 'programme', id: programme };
+  const client = /^clients\/([^/]+)\/client\.md$/.exec(path)?.[1];
+  return client === undefined ? { kind: 'none' } : { kind: 'client', id: client };
+}
+
 /** Where a misplaced file is likely to belong; empty where that cannot be told. */
-function homeOf(path: string): string {
+function likelyHome(path: string): string {
   const [top = '', second = ''] = path.split('/');
-  if (!path.includes('/')) return HOMES.find((home) => home === nearestOf(path, ['studio.md', 'rules.md'])) ?? '';
+  if (!path.includes('/')) return nearestOf(path, ['studio.md', 'rules.md']);
   const folder = nearestOf(top, ['exercises', 'programmes', 'clients']);
-  if (folder === 'clients')
-    return second.endsWith('.md') ? `clients/${second.slice(0, -3)}/client.md` : `clients/${second}/client.md`;
+  if (folder === 'clients') return `clients/${second.replace(/\.md$/, '')}/client.md`;
   return folder === '' ? '' : `${folder}/${path.split('/').at(-1) ?? ''}`;
 }

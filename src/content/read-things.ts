@@ -1,5 +1,6 @@
 /** Everything read from a folder, as the checks across files see it. */
 import type { Studio } from '../model/studio.js';
+import type { OpenFile } from './open-file.js';
 import type { ReadClient } from './read-client.js';
 import type { ReadExercise } from './read-exercise.js';
 import type { ReadProgramme } from './read-programme.js';
@@ -10,6 +11,8 @@ export interface ReadThings {
   readonly exercises: readonly ReadExercise[];
   readonly programmes: readonly ReadProgramme[];
   readonly clients: readonly ReadClient[];
+  /** Every file that was opened. */
+  readonly files: readonly OpenFile[];
   /** Paths of every file given. */
   readonly paths: ReadonlySet<string>;
 }

@@ -110,7 +110,6 @@ export interface ContentProblems {
   readonly 'curve-not-six': { readonly weeks: number };
   readonly 'dates-out-of-order': { readonly first: string; readonly second: string };
   readonly 'date-after-block': { readonly date: string; readonly ends: string };
-  readonly 'load-not-held': Nothing;
   readonly 'holds-not-said': { readonly load: string };
   readonly 'holds-does-not-fit': { readonly holds: string; readonly load: string };
   readonly 'way-needs-load': Nothing;
@@ -121,6 +120,8 @@ export interface ContentProblems {
   // Names that must mean something.
   readonly 'not-a-link': { readonly text: string; readonly to: string };
   readonly 'link-elsewhere': { readonly target: string; readonly to: string };
+  /** A page that may be public leads to a client's. */
+  readonly 'link-to-client': { readonly target: string };
   readonly 'broken-link': { readonly target: string; readonly nearest: string };
   readonly 'unknown-exercise': { readonly id: string; readonly nearest: string };
   readonly 'unknown-programme': { readonly id: string; readonly nearest: string };
@@ -130,7 +131,7 @@ export interface ContentProblems {
   readonly 'unknown-rule': { readonly id: string; readonly nearest: string };
   /** An expectation for a client this folder does not have. */
   readonly 'expect-nobody': { readonly id: string; readonly nearest: string };
-  /** A phase of the movement that no exercise speaks of. */
+  /** A phase of the movement that no exercise has. */
   readonly 'unknown-phase': { readonly phase: string; readonly known: readonly string[]; readonly nearest: string };
   readonly 'partner-self': Nothing;
   /** Easier all the way round: each of these is said to be easier than the one before. */

@@ -162,10 +162,6 @@ export const bodySayings: Sayings<Omit<ContentProblems, keyof typeof fileSayings
     message: `${date} is after the block, which ends on ${ends}.`,
     hint: 'the right date, or the new block’s first day under starts',
   }),
-  'load-not-held': () => ({
-    message: 'This exercise has no load, and yet says how it is held.',
-    hint: 'no key holds, or a load',
-  }),
   'holds-not-said': ({ load }) => ({
     message: `It is loaded with ${load}, and nothing says how the load is counted.`,
     hint: 'holds: total, or holds: per hand',
@@ -204,6 +200,10 @@ export const bodySayings: Sayings<Omit<ContentProblems, keyof typeof fileSayings
         ? 'the path of an exercise’s file, from this file'
         : 'a web address, or a path within the folder',
   }),
+  'link-to-client': ({ target }) => ({
+    message: `${quoted(target)} leads to a client, and this page may stand in public.`,
+    hint: 'the words without the link',
+  }),
   'broken-link': ({ target, nearest }) => ({
     message: `There is no file where ${quoted(target)} leads.`,
     hint: didYouMean(nearest) || 'the path of a file that is there, from this file',
@@ -237,10 +237,8 @@ export const bodySayings: Sayings<Omit<ContentProblems, keyof typeof fileSayings
     hint: didYouMean(nearest) || 'the id of a rule, as `chalkleaf why` prints it',
   }),
   'unknown-phase': ({ phase, known, nearest }) => ({
-    message: `No exercise asks anything in a phase ${quoted(phase)}, so this would hold nothing back.`,
-    hint:
-      didYouMean(nearest) ||
-      (known.length === 0 ? 'no phases: the caution then holds throughout' : `one of: ${listed(known)}`),
+    message: `No exercise has a phase ${quoted(phase)}, so this would hold nothing back.`,
+    hint: `${nearest === '' ? '' : `${nearest}  (did you mean that?); `}one of: ${listed(known)}`,
   }),
   'partner-self': () => ({
     message: 'A client cannot be their own partner.',

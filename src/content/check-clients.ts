@@ -1,0 +1,129 @@
+/** What a client's file says of dates, of programmes and partners, and of exercises tested. */
+import type { Client } from '../model/client.js';
+import { addDays, type Day, dayOfDate, isoOfDay } from '../model/day.js';
+import type { Place } from '../model/place.js';
+import { nearestOf } from './nearest.js';
+import { type OpenFile, placeOf, placeOfEntry } from './open-file.js';
+import { knownPhases } from './phases.js';
+import { WEEKS } from './programme-schema.js';
+import type { ReadClient } from './read-client.js';
+import type { FolderCheck, ReadThings } from './read-things.js';
+
+const each =
+  (check: (client: Client, file: OpenFile, things: ReadThings) => void) =>
+  (things: ReadThings): void => {
+    for (const { client, file } of things.clients) if (client) check(client, file, things);
+  };
+
+const eachRead =
+  (check: (read: ReadClient, things: ReadThings) => void) =>
+  (things: ReadThings): void => {
+    for (const read of things.clients) check(read, things);
+  };
+
+const checkProgramme = each(({ programme }, file, { programmes }) => {
+  const ids = programmes.map(({ id }) => id);
+  if (ids.includes(programme)) return;
+  const data = { id: programme, nearest: nearestOf(programme, ids) };
+  file.report.add({ code: 'unknown-programme', data }, placeOf(file, 'programme'));
+});
+
+const checkRotation = each((client, file, { programmes }) => {
+  const read = programmes.find(({ id }) => id === client.programme);
+  const days = new Set(client.days).size;
+  if (!read?.programme || !read.wholeBody || read.sessions.length === days) return;
+  if (read.programme.rotations.some((rotation) => rotation.days === days)) return;
+  const data = { days, sessions: read.sessions.length };
+  file.report.add({ code: 'rotation-not-stated', data }, placeOf(file, 'days'));
+});
+
+const checkDays = each((client, file) => {
+  // Days are kept in the order of training; a day named twice is told of the key.
+  const twice = client.days.find((day, index) => client.days.indexOf(day) !== index);
+  if (twice === undefined) return;
+  const entry = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'][twice - 1] ?? '';
+  file.report.add({ code: 'entry-twice', data: { entry } }, placeOf(file, 'days'));
+});
+
+const checkPartner = each((client, file, { clients }) => {
+  const { partner } = client;
+  if (partner === undefined) return;
+  const ids = clients.map(({ id }) => id);
+  const place = placeOf(file, 'partner');
+  if (partner === client.id) file.report.add({ code: 'partner-self', data: {} }, place);
+  else if (!ids.includes(partner)) {
+    const others = ids.filter((id) => id !== client.id);
+    file.report.add({ code: 'unknown-client', data: { id: partner, nearest: nearestOf(partner, others) } }, place);
+  }
+});
+
+const checkDates = each(({ cautions, clearance, birthYear, starts }, file) => {
+  const later = (from: Day, first: string, to: Day | undefined, second: string, place: Place): void => {
+    if (to === undefined || to >= from) return;
+    const data = { first: `${first} ${isoOfDay(from)}`, second: `${second} ${isoOfDay(to)}` };
+    file.report.add({ code: 'dates-out-of-order', data }, place);
+  };
+  cautions.forEach(({ from, until, review }, index) => {
+    later(from, 'from', until, 'until', placeOf(file, 'cautions', index, 'until'));
+    later(from, 'from', review, 'review', placeOf(file, 'cautions', index, 'review'));
+  });
+  if (clearance) later(clearance.date, 'date', clearance.until, 'until', placeOf(file, 'clearance', 'until'));
+  const born = dayOfDate(birthYear, 1, 1);
+  if (born !== undefined) later(born, 'birth', starts, 'starts', placeOf(file, 'birth year'));
+});
+
+const checkAfterBlock = each((client, file) => {
+  const last = addDays(client.starts, WEEKS * 7 - 1);
+  const seen: readonly { readonly date: Day; readonly place: Place }[] = [
+    ...client.signOffs,
+    ...client.tests,
+    ...client.observations,
+    ...(client.screening ? [{ date: client.screening.date, place: placeOf(file, 'screening', 'date') }] : []),
+  ];
+  for (const { date, place } of seen) {
+    if (date <= last) continue;
+    file.report.add({ code: 'date-after-block', data: { date: isoOfDay(date), ends: isoOfDay(last) } }, place);
+  }
+});
+
+const checkCautionPhases = each(({ cautions }, file, things) => {
+  const known = knownPhases(things);
+  if (!known) return;
+  cautions.forEach(({ phases }, caution) => {
+    phases.forEach((phase, index) => {
+      if (known.includes(phase)) return;
+      const data = { phase, known, nearest: nearestOf(phase, known) };
+      file.report.add({ code: 'unknown-phase', data }, placeOfEntry(file, ['cautions', caution, 'phases'], index));
+    });
+  });
+});
+
+const checkTests = eachRead(({ tests, file }, { exercises }) => {
+  for (const { exercise: id, load, side, place } of tests) {
+    const exercise = exercises.find((read) => read.id === id)?.exercise;
+    if (!exercise) continue;
+    const { kit, sides } = exercise.facts;
+    const weighed = kit.load.some(({ kind }) => kind !== 'band');
+    const mustSay = weighed && !kit.unloaded && !kit.load.some(({ kind }) => kind === 'band');
+    const name = { exercise: exercise.name };
+    if (mustSay && !load) file.report.add({ code: 'test-load', data: { ...name, wanted: true } }, place);
+    if (!weighed && load) file.report.add({ code: 'test-load', data: { ...name, wanted: false } }, place);
+    if (sides === 'each' && side === 'both') {
+      file.report.add({ code: 'test-side', data: { ...name, wanted: true } }, place);
+    }
+    if (sides === 'both' && side !== 'both') {
+      file.report.add({ code: 'test-side', data: { ...name, wanted: false } }, place);
+    }
+  }
+});
+
+export const clientChecks: readonly FolderCheck[] = [
+  { name: 'the programme is there', codes: ['unknown-programme'], check: checkProgramme },
+  { name: 'days and sessions', codes: ['rotation-not-stated'], check: checkRotation },
+  { name: 'days once', codes: ['entry-twice'], check: checkDays },
+  { name: 'the partner is there', codes: ['unknown-client', 'partner-self'], check: checkPartner },
+  { name: 'dates in order', codes: ['dates-out-of-order'], check: checkDates },
+  { name: 'dates within the block', codes: ['date-after-block'], check: checkAfterBlock },
+  { name: 'phases of cautions', codes: ['unknown-phase'], check: checkCautionPhases },
+  { name: 'loads and sides of tests', codes: ['test-load', 'test-side'], check: checkTests },
+];

@@ -1,0 +1,1 @@
+export const readerSchemas = (): Readonly<Record<string, unknown>> => ({});
