@@ -109,30 +109,86 @@ function sectionSlugs(section: Section, setting: Setting): readonly Slug[] {
   }
 }
 
+type Kind = Section['name'] | 'why' | 'stop';
+interface Laid {
+  readonly kind: Kind;
+  readonly slugs: readonly Slug[];
+}
+
+/** What is not about doing the exercise itself; the easier version comes before it. */
+const AFTERWARDS: readonly Kind[] = ['harder', 'partner'];
+
+function laidSections(part: ExercisePart, setting: Setting): readonly Laid[] {
+  const { measure } = setting;
+  const written = part.sections.filter((section) => section.lines.length > 0 && section.name !== 'easier');
+  const laid = written.map(
+    (section): Laid => ({
+      kind: section.name,
+      slugs: marginSection(section.title, sectionSlugs(section, setting), setting),
+    }),
+  );
+  const easier = part.sections.find((section) => section.name === 'easier');
+  const lines = easierLines(easier, part, setting);
+  const easierLaid: readonly Laid[] =
+    lines.length === 0
+      ? []
+      : [
+          {
+            kind: 'easier',
+            slugs: marginSection(easier?.title ?? setting.labels.easier, runIn(lines, measure), setting),
+          },
+        ];
+  const why = whyLines(part, setting);
+  const whyLaid: readonly Laid[] =
+    why.length === 0
+      ? []
+      : [
+          {
+            kind: 'why',
+            slugs: marginSection(setting.labels.why, columned(why, CUE_LEAD, 'text-strong', measure), setting),
+          },
+        ];
+  const stop: readonly Laid[] =
+    part.stop.length === 0 ? [] : [{ kind: 'stop', slugs: layOutStopFrame(part.stopTitle, part.stop, [], setting) }];
+  return [
+    ...laid.filter(({ kind }) => !AFTERWARDS.includes(kind)),
+    ...easierLaid,
+    ...laid.filter(({ kind }) => AFTERWARDS.includes(kind)),
+    ...whyLaid,
+    ...stop,
+  ];
+}
+
+/** Where an empty line is most welcome, if the page has not room for one before every section. */
+const AIR: readonly Kind[] = [
+  'stop',
+  'cues',
+  'faults',
+  'easier',
+  'set-up',
+  'breath',
+  'partner',
+  'why',
+  'pick up',
+  'harder',
+  'put down',
+];
+
+function airBefore(sections: readonly Laid[], room: number): ReadonlySet<Kind> {
+  const kinds = AIR.filter((kind) => sections.some((section) => section.kind === kind));
+  return new Set(kinds.slice(0, Math.max(0, room)));
+}
+
 export function layOutExercise(part: ExercisePart, setting: Setting): Chapter {
   const { measure } = setting;
   const heading = title(part.title, measure, { tag: tag('H2'), target: exerciseTarget(part.id), level: 1 });
   const description = part.description.flatMap((line) => paragraph(styledLine(line, 'text', tag('P')), measure));
-  const easier = part.sections.find((section) => section.name === 'easier');
-  const easierSlugs = easierLines(easier, part, setting);
-  const sections: (readonly Slug[])[] = part.sections
-    .filter((section) => section.lines.length > 0 && section.name !== 'easier')
-    .map((section) => marginSection(section.title, sectionSlugs(section, setting), setting));
-  const at = part.sections.filter(
-    ({ name, lines }) => lines.length > 0 && name !== 'easier' && name !== 'harder' && name !== 'partner',
-  ).length;
-  if (easierSlugs.length > 0)
-    sections.splice(at, 0, marginSection(easier?.title ?? setting.labels.easier, runIn(easierSlugs, measure), setting));
-  const why = whyLines(part, setting);
-  if (why.length > 0)
-    sections.push(marginSection(setting.labels.why, columned(why, CUE_LEAD, 'text-strong', measure), setting));
-  const stop = part.stop.length === 0 ? [] : [layOutStopFrame(part.stopTitle, part.stop, [], setting)];
-  const all = [...sections, ...stop];
-  const bare = linesOf(heading) + linesOf(description) + all.reduce((sum, one) => sum + linesOf(one), 0);
-  const airy = bare + all.length <= LINES_ON_PAGE;
+  const sections = laidSections(part, setting);
+  const used = linesOf([...heading, ...description, ...sections.flatMap(({ slugs }) => slugs)]);
+  const air = used > LINES_ON_PAGE ? new Set(AIR) : airBefore(sections, LINES_ON_PAGE - used);
   const blocks: readonly Block[] = [
     block([...heading, ...description]),
-    ...all.map((slugs) => block(slugs, { whole: true, before: airy ? 1 : 0 })),
+    ...sections.map(({ kind, slugs }) => block(slugs, { whole: true, before: air.has(kind) ? 1 : 0 })),
   ];
   return { start: 'page', running: part.title, blocks };
 }

@@ -100,8 +100,10 @@ function merged(words: readonly Word[]): readonly Fragment[] {
   return whole;
 }
 
-const widthOfWords = (words: readonly Word[], measure: Measure): number =>
-  merged(words).reduce((sum, { run, text }) => sum + measure.width(run.style, text), 0);
+/** Fragment by fragment: the kerning between words is left out, so that a word need be shaped only once. */
+const widthOfWord = (word: Word, measure: Measure): number =>
+  word.fragments.reduce((sum, { run, text }) => sum + measure.width(run.style, text), 0);
+const spaceBefore = (word: Word, measure: Measure): number => (word.space ? measure.width(word.space.style, ' ') : 0);
 
 const spacedLike = (word: Word, first: Word): Word => (word.space ? { ...first, space: word.space } : first);
 
@@ -112,7 +114,7 @@ function cutWord(word: Word, width: number, measure: Measure): readonly Word[] {
   for (const { run, text } of word.fragments) {
     for (const letter of new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(text)) {
       const longer = [...held, { run, text: letter.segment }];
-      if (held.length > 0 && widthOfWords([{ fragments: longer }], measure) > width) {
+      if (held.length > 0 && widthOfWord({ fragments: longer }, measure) > width) {
         pieces.push({ fragments: held });
         held = [{ run, text: letter.segment }];
       } else held = longer;
@@ -125,11 +127,9 @@ function cutWord(word: Word, width: number, measure: Measure): readonly Word[] {
 
 /** At a no-break space: only for a text that would not fit its column otherwise. */
 function parted(word: Word, width: number, measure: Measure): readonly Word[] {
-  if (widthOfWords([word], measure) <= width) return [word];
+  if (widthOfWord(word, measure) <= width) return [word];
   const looser = wordsOf(word.fragments.map(({ run, text }) => ({ ...run, text: text.replaceAll(NO_BREAK, ' ') })));
-  const fitting = looser.flatMap((one) =>
-    widthOfWords([one], measure) <= width ? [one] : cutWord(one, width, measure),
-  );
+  const fitting = looser.flatMap((one) => (widthOfWord(one, measure) <= width ? [one] : cutWord(one, width, measure)));
   const [first, ...others] = fitting;
   return first ? [spacedLike(word, first), ...others] : [];
 }
@@ -187,12 +187,19 @@ export function layOutLines(
   const words = wordsOf(runs).flatMap((word) => parted(word, width - first, measure));
   const lines: { words: Word[] }[] = [];
   let held: Word[] = [];
+  let used = 0;
   for (const word of words) {
     const room = lines.length === 0 ? width - first : width;
-    if (held.length > 0 && widthOfWords([...held, word], measure) > room) {
+    const own = widthOfWord(word, measure);
+    const longer = used + spaceBefore(word, measure) + own;
+    if (held.length > 0 && longer > room) {
       lines.push({ words: held });
       held = [word];
-    } else held.push(word);
+      used = own;
+    } else {
+      held.push(word);
+      used = held.length === 1 ? own : longer;
+    }
   }
   if (held.length > 0) lines.push({ words: held });
   return lines.map((line, i) => setLine(line.words, lines[i + 1]?.words[0], measure));

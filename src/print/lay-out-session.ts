@@ -121,14 +121,15 @@ function setRows(part: SessionPart, room: Room, before: number, after: number, s
 function bestSetup(part: SessionPart, before: number, after: number, setting: Setting): Setup {
   let best: Setup | undefined;
   let least = Number.POSITIVE_INFINITY;
-  ROOMS.forEach((room, step) => {
+  for (const [step, room] of ROOMS.entries()) {
+    if (least <= step * STEP_COST) break;
     const setup = setRows(part, room, before, after, setting);
     const cost = setup.opening ? setup.opening.cost + step * STEP_COST : Number.POSITIVE_INFINITY;
     if (cost < least) {
       best = setup;
       least = cost;
     }
-  });
+  }
   return best ?? setRows(part, LONG, before, after, setting);
 }
 const STEP_COST = 6;

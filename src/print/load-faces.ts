@@ -65,8 +65,12 @@ export function loadFaces(): Promise<Faces> {
   return loaded;
 }
 
+const widthsOf = new WeakMap<Faces, Map<string, number>>();
+
+/** Widths once taken are kept with the faces, for the booklets that follow. */
 export function measureWith(faces: Faces): Measure {
-  const widths = new Map<string, number>();
+  const widths = widthsOf.get(faces) ?? new Map<string, number>();
+  widthsOf.set(faces, widths);
   return {
     width(style: StyleName, text: string): number {
       const { face, size } = TYPE_STYLES[style];
@@ -75,6 +79,7 @@ export function measureWith(faces: Faces): Measure {
       if (units === undefined) {
         const font = faces[face];
         units = font.layout(text).advanceWidth / font.unitsPerEm;
+        if (widths.size >= MOST_SHAPED) widths.clear();
         widths.set(key, units);
       }
       return units * size;
