@@ -17,6 +17,13 @@ export function Words({ line }: { readonly line: Line }) {
   });
 }
 
+/** The same line as a sentence of its own: an author may have gone on in small letters after a colon. */
+export function sentence(line: Line): Line {
+  const [first, ...rest] = line;
+  if (first === undefined) return line;
+  return [{ ...first, text: `${first.text.slice(0, 1).toUpperCase()}${first.text.slice(1)}` }, ...rest];
+}
+
 export function Paragraphs({ lines }: { readonly lines: readonly Line[] }) {
   return lines.map((line) => (
     <p>

@@ -12,6 +12,7 @@ import {
   type GlanceTable,
   glanceOf,
   optionText,
+  programmeName,
   reasonNote,
   reasonText,
 } from './desk.js';
@@ -225,10 +226,12 @@ export function ClientPage({ desk, of }: { readonly desk: Desk; readonly of: Des
         <p>
           {of.withheld ? <strong>{words.withheld}. </strong> : null}
           {plan
-            ? `${plan.programme}. ${words.from(sayFullDate(plan.starts, speech))}. ${
+            ? `${programmeName(desk, plan.programme)}. ${words.from(sayFullDate(plan.starts, speech))}. ${
                 plan.edition === 0 ? words.draft : words.edition(plan.edition)
               }.`
-            : (of.client?.programme ?? words.notRead)}
+            : of.client
+              ? programmeName(desk, of.client.programme)
+              : words.notRead}
         </p>
         <section>
           <h2>{words.problems}</h2>

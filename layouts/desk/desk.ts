@@ -62,6 +62,9 @@ export function deskClients(
   });
 }
 
+export const programmeName = ({ library }: Desk, id: string): string =>
+  library.programmes.find((programme) => programme.id === id)?.name ?? id;
+
 /** Speaks of one plan. */
 export interface Account {
   readonly plan: Plan;

@@ -2,7 +2,7 @@
 import { isoOfDay } from '../../src/model/day.js';
 import { sayFullDate } from '../../src/words/say-date.js';
 import { StudioPage } from '../studio-page.js';
-import type { Desk, DeskClient } from './desk.js';
+import { type Desk, type DeskClient, programmeName } from './desk.js';
 import { Problems } from './problems.js';
 
 function Standing({ desk, of }: { readonly desk: Desk; readonly of: DeskClient }) {
@@ -50,7 +50,7 @@ export function DeskIndex({ desk, clients }: { readonly desk: Desk; readonly cli
                       <th scope="row">
                         <a href={`clients/${encodeURIComponent(of.id)}.html`}>{of.name}</a>
                       </th>
-                      <td>{of.client?.programme ?? of.plan?.programme ?? ''}</td>
+                      <td>{programmeName(desk, of.client?.programme ?? of.plan?.programme ?? '')}</td>
                       <td>{of.client ? sayFullDate(isoOfDay(of.client.starts), speech) : ''}</td>
                       <td>
                         <Standing desk={desk} of={of} />

@@ -3,9 +3,9 @@ import type { ComponentChildren } from 'preact';
 import type { Ask, Exercise, Version } from '../../src/model/exercise.js';
 import type { Line } from '../../src/model/prose.js';
 import type { LibraryWords } from '../../src/words/library-words.js';
-import { Bullets, Paragraphs, Words } from '../lines.js';
+import { Bullets, Paragraphs, sentence, Words } from '../lines.js';
 import { StudioPage } from '../studio-page.js';
-import { kitOf, type LibraryProps } from './index-page.js';
+import { kitText, type LibraryProps } from './index-page.js';
 import { neighboursIn } from './neighbours.js';
 
 function Told({ title, lines }: { readonly title: string; readonly lines: readonly Line[] }) {
@@ -131,7 +131,7 @@ export function LibraryExercise(props: LibraryProps & { readonly of: Exercise })
       <Paragraphs lines={of.words.description} />
       <dl class="facts">
         <Fact name={words.movement}>{words.patterns[facts.pattern]}</Fact>
-        <Fact name={words.needs}>{kitOf(of, props).join('; ')}</Fact>
+        <Fact name={words.needs}>{kitText(of, props)}</Fact>
         <Fact name={words.asks}>
           {facts.asks.length === 0 ? words.asksNothing : facts.asks.map((ask) => askText(ask, words)).join('; ')}
         </Fact>
@@ -139,8 +139,8 @@ export function LibraryExercise(props: LibraryProps & { readonly of: Exercise })
       <p>{words.sides[facts.sides]}.</p>
       {facts.signOff ? <p class="lead">{words.signOff}</p> : null}
       <Told title={words.setUp} lines={of.words.setUp} />
-      <Told title={words.pickUp} lines={of.words.pickUp} />
-      <Told title={words.putDown} lines={of.words.putDown} />
+      <Told title={words.pickUp} lines={of.words.pickUp.map(sentence)} />
+      <Told title={words.putDown} lines={of.words.putDown.map(sentence)} />
       <Cues of={of} words={words} />
       <Told title={words.breath} lines={of.words.breath} />
       <Faults of={of} words={words} />

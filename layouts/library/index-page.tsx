@@ -61,14 +61,29 @@ function grouped(exercises: readonly Exercise[], headsOf: (of: Exercise) => read
   return heads.map((head) => ({ head, exercises: exercises.filter((of) => headsOf(of).includes(head)) }));
 }
 
-export function kitOf({ facts }: Exercise, { words, speech }: Omit<LibraryProps, 'library'>): readonly string[] {
-  const loads = facts.kit.load.map(words.load);
-  const things = facts.kit.things.map((thing) => {
-    const name = speech.words.loads.kind[thing];
-    return `${name.slice(0, 1).toUpperCase()}${name.slice(1)}`;
-  });
-  const nothing = (loads.length === 0 || facts.kit.unloaded) && things.length === 0 ? [words.nothingNeeded] : [];
-  return [...loads, ...things, ...nothing];
+const loadsOf = ({ facts }: Exercise, { words }: Omit<LibraryProps, 'library'>): readonly string[] => [
+  ...facts.kit.load.map(words.load),
+  ...(facts.kit.load.length === 0 || facts.kit.unloaded ? [words.nothingNeeded] : []),
+];
+
+const thingsOf = ({ facts }: Exercise, { speech }: Omit<LibraryProps, 'library'>): readonly string[] =>
+  facts.kit.things.map((thing) => speech.words.loads.kind[thing]);
+
+const capital = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
+
+/** Headings an exercise stands under by its kit; *nothing* only where nothing at all is needed. */
+function kitOf(of: Exercise, props: Omit<LibraryProps, 'library'>): readonly string[] {
+  const things = thingsOf(of, props);
+  const loads = loadsOf(of, props).filter((load) => load !== props.words.nothingNeeded || things.length === 0);
+  return [...loads, ...things].map(capital);
+}
+
+/** `One bell or one dumbbell; chair`. */
+export function kitText(of: Exercise, props: Omit<LibraryProps, 'library'>): string {
+  const things = thingsOf(of, props);
+  const loads = loadsOf(of, props);
+  const alone = loads.length === 1 && loads[0] === props.words.nothingNeeded && things.length > 0;
+  return capital([...(alone ? [] : [props.words.either(loads)]), ...things].join('; '));
 }
 
 function Versions({ library, words }: LibraryProps) {

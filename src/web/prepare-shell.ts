@@ -3,12 +3,13 @@
  * down to the characters pages use. Cutting is slow (a quarter of a second), so cut faces are kept under a name that
  * tells what they were made from. Where the sources lie, and where things are kept, is told by `WebSources`.
  */
+import { charactersOf, LETTER_SETS, type LetterSet } from './letters.js';
 import {
   base64Of,
   digestOf,
   type FontFile,
-  facedCharacters,
   fontFaceRules,
+  type Hashed,
   hashSource,
   type ShellParts,
 } from './shell-parts.js';
@@ -30,17 +31,12 @@ export interface WebSources {
 }
 
 const FACES = [
-  { family: 'Literata', weight: 400, name: 'literata-400.woff2', from: 'literata/400Regular/Literata_400Regular.ttf' },
-  {
-    family: 'Literata',
-    weight: 600,
-    name: 'literata-600.woff2',
-    from: 'literata/600SemiBold/Literata_600SemiBold.ttf',
-  },
+  { family: 'Literata', weight: 400, name: 'literata-400', from: 'literata/400Regular/Literata_400Regular.ttf' },
+  { family: 'Literata', weight: 600, name: 'literata-600', from: 'literata/600SemiBold/Literata_600SemiBold.ttf' },
   {
     family: 'Alegreya Sans',
     weight: 700,
-    name: 'alegreya-sans-700.woff2',
+    name: 'alegreya-sans-700',
     from: 'alegreya-sans/700Bold/AlegreyaSans_700Bold.ttf',
   },
 ] as const;
@@ -51,24 +47,31 @@ const CUT = 1;
 /** Phones of five years ago and on. */
 const TARGETS = ['chrome90', 'safari14', 'firefox90'];
 
-async function cutFace(face: (typeof FACES)[number], sources: WebSources): Promise<FontFile> {
-  const { family, weight, name } = face;
-  const source = await sources.readFace(face.from);
-  const characters = facedCharacters();
+const hexOf = (bytes: Uint8Array): string => [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+
+async function cutFace(
+  face: (typeof FACES)[number],
+  letters: LetterSet,
+  whole: Uint8Array,
+  sources: WebSources,
+): Promise<FontFile> {
+  const name = `${face.name}-${letters}.woff2`;
+  const characters = charactersOf(letters);
   const recipe = new TextEncoder().encode([CUT, FEATURES, characters].join(' '));
-  const made = [...(await digestOf(new Uint8Array([...recipe, ...source])))].slice(0, 8);
-  const keptAs = `${made.map((byte) => byte.toString(16).padStart(2, '0')).join('')}-${name}`;
+  const keptAs = `${hexOf(await digestOf(new Uint8Array([...recipe, ...whole]))).slice(0, 16)}-${name}`;
   const kept = await sources.readKept(keptAs);
-  if (kept) return { family, weight, name, bytes: kept };
+  const described = { family: face.family, weight: face.weight, letters, name };
+  if (kept) return { ...described, bytes: kept };
   const { default: subsetFont } = await import('subset-font');
-  const cut = await subsetFont(source, characters, {
-    targetFormat: 'woff2',
-    noHinting: true,
-    keepFeatures: FEATURES,
-  });
-  const bytes = new Uint8Array(cut);
+  const options = { targetFormat: 'woff2', noHinting: true, keepFeatures: FEATURES } as const;
+  const bytes = new Uint8Array(await subsetFont(whole, characters, options));
   await sources.keep(keptAs, bytes);
-  return { family, weight, name, bytes };
+  return { ...described, bytes };
+}
+
+async function cutFaces(face: (typeof FACES)[number], sources: WebSources): Promise<readonly FontFile[]> {
+  const whole = await sources.readFace(face.from);
+  return Promise.all(LETTER_SETS.map((letters) => cutFace(face, letters, whole, sources)));
 }
 
 /** `entry` is a style of the layouts folder. */
@@ -99,8 +102,11 @@ async function bundleScript(sources: WebSources): Promise<string> {
   return (built.outputFiles[0]?.text ?? '').trim();
 }
 
-export const prepareFonts = (sources: WebSources): Promise<readonly FontFile[]> =>
-  Promise.all(FACES.map((face) => cutFace(face, sources)));
+export async function prepareFonts(sources: WebSources): Promise<readonly FontFile[]> {
+  return (await Promise.all(FACES.map((face) => cutFaces(face, sources)))).flat();
+}
+
+const hashed = async (text: string): Promise<Hashed> => ({ text, source: await hashSource(text) });
 
 /** The same parts for every booklet: call it once for a build. */
 export async function prepareShell(sources: WebSources): Promise<ShellParts> {
@@ -109,12 +115,24 @@ export async function prepareShell(sources: WebSources): Promise<ShellParts> {
     bundleScript(sources),
     prepareFonts(sources),
   ]);
-  const facesInside = fontFaceRules(fonts, ({ bytes }) => `data:font/woff2;base64,${base64Of(bytes)}`);
+  const inside = (letters: LetterSet): Promise<Hashed> =>
+    hashed(
+      fontFaceRules(
+        fonts.filter((font) => font.letters === letters),
+        ({ bytes }) => `data:font/woff2;base64,${base64Of(bytes)}`,
+      ),
+    );
+  const [latin, vietnamese, greek, cyrillic] = await Promise.all([
+    inside('latin'),
+    inside('vietnamese'),
+    inside('greek'),
+    inside('cyrillic'),
+  ]);
   return {
-    style: { text: style, source: await hashSource(style) },
-    facesInside: { text: facesInside, source: await hashSource(facesInside) },
+    style: await hashed(style),
+    facesInside: { latin, vietnamese, greek, cyrillic },
     facesBeside: fontFaceRules(fonts, ({ name }) => `fonts/${name}`),
-    script: { text: script, source: await hashSource(script) },
+    script: await hashed(script),
     fonts,
   };
 }

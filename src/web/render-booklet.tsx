@@ -12,6 +12,7 @@ import { bookOf } from '../../layouts/book/leaves.js';
 import type { Booklet } from '../model/booklet.js';
 import { type PageWords, sayPageWords } from '../words/page-words.js';
 import type { ClientPlan } from './client-plan.js';
+import { letterSetsIn } from './letters.js';
 import { filePolicy, payloadPolicy, shellPolicy } from './policy.js';
 import { renderPage } from './render-page.js';
 import type { ShellParts } from './shell-parts.js';
@@ -61,12 +62,13 @@ export function renderShell(parts: ShellParts, words: PageWords): string {
 
 export function renderBookletFile(booklet: Booklet, plan: ClientPlan, parts: ShellParts): string {
   const payload = renderPayload(booklet, plan);
+  const styles = [...letterSetsIn(payload.html).map((letters) => parts.facesInside[letters]), parts.style];
   return renderPage({
     title: payload.title,
     language: payload.language,
     direction: payload.direction,
-    policy: filePolicy(parts),
-    styles: [parts.facesInside.text, parts.style.text],
+    policy: filePolicy(styles, parts.script),
+    styles: styles.map(({ text }) => text),
     styleFiles: [],
     script: parts.script.text,
     body: payload.html,

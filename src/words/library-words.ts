@@ -14,6 +14,8 @@ export interface LibraryWords {
   readonly byVersion: string;
   readonly programmes: string;
   readonly nothingNeeded: string;
+  /** Any one of these. */
+  readonly either: (things: readonly string[]) => string;
   readonly load: (need: LoadNeed) => string;
   readonly ask: (of: Ask['of']) => string;
   readonly degree: (ask: Ask) => string;
@@ -49,10 +51,10 @@ export interface LibraryWords {
 const capital = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
 
 const englishLoad = (need: LoadNeed): string => {
-  if (need.kind === 'bar' || need.kind === 'band') return need.kind === 'bar' ? 'A bar with plates' : 'A band';
-  if (need.count === 1) return need.kind === 'bell' ? 'One bell' : 'One dumbbell';
+  if (need.kind === 'bar' || need.kind === 'band') return need.kind === 'bar' ? 'a bar with plates' : 'a band';
+  if (need.count === 1) return need.kind === 'bell' ? 'one bell' : 'one dumbbell';
   const things = need.kind === 'bell' ? 'bells' : 'dumbbells';
-  return need.unequal ? `Two ${things}, equal or not` : `Two equal ${things}`;
+  return need.unequal ? `two ${things}, equal or not` : `two equal ${things}`;
 };
 
 export const englishLibrary: LibraryWords = {
@@ -78,7 +80,8 @@ export const englishLibrary: LibraryWords = {
   byAsk: 'By what it asks',
   byVersion: 'Easier and harder',
   programmes: 'Programmes',
-  nothingNeeded: 'Nothing',
+  nothingNeeded: 'nothing',
+  either: (things) => things.join(' or '),
   load: englishLoad,
   ask: (of) => capital(of),
   degree: ({ degree }) => (degree === 'much' ? 'much' : 'some'),

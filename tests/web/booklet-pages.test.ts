@@ -4,6 +4,7 @@ import { gzipSync } from 'node:zlib';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
 import { clientPlanOf } from '../../src/web/client-plan.js';
+import { charactersOf, LETTER_SETS, letterSetsIn } from '../../src/web/letters.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import {
   jsonForHtml,
@@ -113,6 +114,20 @@ describe('the shell', () => {
   });
 });
 
+describe('letters', () => {
+  test('a file carries the faces its words need, and no more', () => {
+    expect(letterSetsIn('Goblet squat: 16 kg × 8, “heels down” – Łukasz')).toEqual(['latin']);
+    expect(letterSetsIn('Nguyễn')).toEqual(['latin', 'vietnamese']);
+    expect(letterSetsIn('Κάθισμα, Присед')).toEqual(['latin', 'greek', 'cyrillic']);
+    expect(contents(renderBookletFile(longNamesBooklet, plan, parts), 'style')).toHaveLength(4);
+  });
+
+  test('no character stands in two sets', () => {
+    const all = LETTER_SETS.flatMap((set) => [...charactersOf(set)]);
+    expect(new Set(all).size).toBe(all.length);
+  });
+});
+
 describe('hostile words', () => {
   test('stay words', () => {
     const html = renderPayload(hostileBooklet, plan).html;
@@ -141,7 +156,7 @@ describe('sizes after gzip stay within the budget of one hosted booklet', () => 
     paths.reduce((sum, path) => sum + gzipSync(folder.get(path) ?? '', { level: 9 }).length, 0) / 1000;
 
   test('words and plan 25 KB, shell with script and styles 60 KB, three faces 70 KB', () => {
-    const fonts = [...folder.keys()].filter((path) => path.endsWith('.woff2'));
+    const fonts = [...folder.keys()].filter((path) => path.endsWith('-latin.woff2'));
     expect(fonts).toHaveLength(3);
     expect(kilobytes('payload.html')).toBeLessThan(25);
     expect(kilobytes('index.html', 'booklet.css')).toBeLessThan(60);

@@ -32,7 +32,7 @@ describe('the desk', () => {
     const index = page('index.html');
     expect([...pages.keys()]).toEqual(['index.html', 'clients/idris-vale.html', 'clients/rowan-ashby.html']);
     expect(index).toMatch(/idris-vale<\/a>.*Withheld<\/strong><ul class="plain"><li>&lt;said> kyt\./);
-    expect(index).toMatch(/rowan-ashby<\/a><\/th><td>two-days<\/td><td><\/td><td>Ready/);
+    expect(index).toMatch(/rowan-ashby<\/a><\/th><td>Two steady days<\/td><td><\/td><td>Ready/);
     expect(index).toContain('nmae');
     expect(index).not.toMatch(/nmae.*kyt/);
   });
