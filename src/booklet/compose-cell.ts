@@ -63,11 +63,13 @@ function saySetOf(subject: Subject, set: PlanSet, choices: readonly Choice[]): S
   if (open !== undefined) return sayOpenDose(subject, open);
   const { speech } = subject;
   const load = loadOf(subject, set);
+  const named = (said: string): string =>
+    set.exercise === undefined ? said : speech.words.sets.versionDose(nameOf(subject, set.exercise), said);
   return {
     ...(isLoaded(load) ? { load } : {}),
     amount: sayAmount(set, speech),
-    text: saySet(load, set, speech),
-    spoken: saySetAloud(load, set, speech),
+    text: named(saySet(load, set, speech)),
+    spoken: named(saySetAloud(load, set, speech)),
     stack: stackSet(load, set, speech),
   };
 }
@@ -148,9 +150,10 @@ function composeTrial(subject: Subject, { item }: Standing): string | undefined 
   if (trial === undefined) return undefined;
   const { speech } = subject;
   const load = loadOf(subject, trial);
-  return isLoaded(load)
+  const other = trial.exercise !== undefined && trial.exercise !== item.exercise;
+  return isLoaded(load) && !other
     ? speech.words.sets.tryLoad(sayLoadText(load), sayAmount(trial, speech))
-    : speech.words.sets.tryVersion(nameOf(subject, item.exercise), saySet(load, trial, speech));
+    : speech.words.sets.tryVersion(nameOf(subject, trial.exercise ?? item.exercise), saySet(load, trial, speech));
 }
 
 function composeChoice(subject: Subject, { item }: Standing): Cell['choose'] {
@@ -162,10 +165,36 @@ function composeChoice(subject: Subject, { item }: Standing): Cell['choose'] {
   return {
     intro:
       feeler === undefined ? words.feelerAgain : words.feelerIntro(saySet(loadOf(subject, feeler), feeler, speech)),
-    rows: choices.map((choice) => {
-      const dose = saySet(loadOf(subject, choice), choice, speech);
-      const use = choice.exercise === item.exercise ? dose : words.versionDose(nameOf(subject, choice.exercise), dose);
-      return { felt: words.felt(choice.left.min, choice.left.max), use };
-    }),
+    rows: inLines(
+      choices.map((choice) => {
+        const dose = saySet(loadOf(subject, choice), choice, speech);
+        const use =
+          choice.exercise === item.exercise ? dose : words.versionDose(nameOf(subject, choice.exercise), dose);
+        return { ...choice.left, use };
+      }),
+    ).map(({ min, max, use }) => ({ felt: words.felt(min, max), use })),
   };
 }
+
+interface TableLine {
+  readonly min: number;
+  readonly max: number;
+  readonly use: string;
+}
+
+/** Neighbours that lead to the same set are one line. */
+function inLines(choices: readonly TableLine[]): readonly TableLine[] {
+  const lines: TableLine[] = [];
+  for (const choice of choices) {
+    const before = lines.at(-1);
+    if (before === undefined || before.use !== choice.use) lines.push(choice);
+    else lines[lines.length - 1] = mergedLine(before, choice);
+  }
+  return lines;
+}
+
+const mergedLine = (a: TableLine, b: TableLine): TableLine => ({
+  min: Math.min(a.min, b.min),
+  max: Math.max(a.max, b.max),
+  use: a.use,
+});

@@ -1,9 +1,9 @@
 /** The easier ways beside an exercise, each with what it is for and its dose in each week. */
 import type { EasierText } from '../model/booklet.js';
-import { CAUSES, type Cause } from '../model/exercise.js';
+import { CAUSES, type Cause, type Exercise } from '../model/exercise.js';
 import { exerciseId } from '../model/identity.js';
-import type { EasierItem, PlanSet } from '../model/plan.js';
-import { saySet } from '../words/say-dose.js';
+import type { EasierItem, Item } from '../model/plan.js';
+import { saySet, sayUnnamed } from '../words/say-dose.js';
 import { sayLoad } from '../words/say-load.js';
 import { nameOf, type Standing, type Subject } from './subject.js';
 
@@ -21,7 +21,7 @@ export function composeEasier(subject: Subject, standings: readonly Standing[]):
     for (const easier of item.easier) {
       const key = easier.exercise ?? easier.say;
       const way = ways.get(key) ?? { item: easier, doses: [] };
-      const text = dosesOf(subject, easier.sets);
+      const text = dosesOf(subject, item, easier);
       if (text !== '') way.doses.push({ week: column.week.number, text });
       ways.set(key, way);
     }
@@ -36,7 +36,23 @@ export function composeEasier(subject: Subject, standings: readonly Standing[]):
   });
 }
 
-/** Each different set once: `12 kg × 8`. */
-export function dosesOf({ plan, speech }: Subject, sets: readonly PlanSet[]): string {
-  return [...new Set(sets.map((set) => saySet(sayLoad(set.load, plan.inputs.kit, speech), set, speech)))].join(', ');
+/**
+ * Each different set once: `12 kg × 8`. Where the plan claims no load for a movement that has one, another exercise is
+ * done with the lightest there is, and another way of the same exercise with the load its feeler set found.
+ */
+function dosesOf(subject: Subject, item: Item, easier: EasierItem): string {
+  const { plan, speech } = subject;
+  const page = pageOf(easier);
+  const loaded = isHeld(subject.exercises.get(page ?? item.exercise));
+  const { yourLoad, yourLightest } = speech.words.sets;
+  const doses = easier.sets.map((set) =>
+    set.load === undefined && set.reps !== undefined && loaded
+      ? sayUnnamed(page === undefined ? yourLoad : yourLightest, `${set.reps}`, speech)
+      : saySet(sayLoad(set.load, plan.inputs.kit, speech), set, speech),
+  );
+  return [...new Set(doses)].join(', ');
 }
+
+/** Whether something has to be in the hands. */
+const isHeld = (exercise: Exercise | undefined): boolean =>
+  exercise !== undefined && exercise.facts.kit.load.length > 0 && !exercise.facts.kit.unloaded;

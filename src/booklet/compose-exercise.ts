@@ -1,17 +1,17 @@
 /** One exercise whole: everything a client needs to do it, in the order they need it. */
 import type { ExercisePart } from '../model/booklet.js';
-import type { Exercise, Version } from '../model/exercise.js';
+import type { Cue, Exercise, Version } from '../model/exercise.js';
 import { type Line, plainLine, plainText } from '../model/prose.js';
 import { pageOf } from './compose-easier.js';
-import { sentence } from './compose-row.js';
-import { bookletLine, bookletLines, unquoted } from './own-words.js';
+import { mindedIn, sentence } from './minded.js';
+import { begunLine, bookletLine, bookletLines, unquoted } from './own-words.js';
 import { nameOf, type Subject } from './subject.js';
 
 type Section = ExercisePart['sections'][number];
 type Told = Section['lines'];
 
 const strong = (text: string): Line => (text === '' ? [] : [{ text, strong: true }]);
-const told = (lines: readonly Line[]): Told => bookletLines(lines).map((text) => ({ lead: [], text }));
+const told = (lines: readonly Line[]): Told => lines.map((line) => ({ lead: [], text: begunLine(line) }));
 
 /** `reachable` are the exercises that have a page in this booklet. */
 export function composeExercise(subject: Subject, exercise: Exercise, reachable: ReadonlySet<string>): ExercisePart {
@@ -20,7 +20,7 @@ export function composeExercise(subject: Subject, exercise: Exercise, reachable:
   const lines: readonly (readonly [Section['name'], Told])[] = [
     ['set-up', told(words.setUp)],
     ['pick up', told(words.pickUp)],
-    ['cues', words.cues.map(({ phase, line }) => ({ lead: strong(begun(phase)), text: bookletLine(line) }))],
+    ['cues', [...mindedHere(subject, exercise), ...words.cues.map(cueLine)]],
     ['breath', told(words.breath)],
     ['put down', told(words.putDown)],
     ['faults', faultsOf(subject, exercise)],
@@ -40,6 +40,14 @@ export function composeExercise(subject: Subject, exercise: Exercise, reachable:
     stop: bookletLines(words.stopIf),
   };
 }
+
+/** What this client minds here, in the coach's words. */
+function mindedHere(subject: Subject, exercise: Exercise): Told {
+  const lead = strong(subject.speech.words.booklet.forYouLead);
+  return mindedIn(subject, exercise).map((words) => ({ lead, text: plainLine(words) }));
+}
+
+const cueLine = ({ phase, line }: Cue): Told[number] => ({ lead: strong(begun(phase)), text: bookletLine(line) });
 
 function begun(phase: string): string {
   const [first = ''] = Array.from(phase);

@@ -7,8 +7,8 @@ import type { Shows } from '../words/booklet-words.js';
 import { sayDate, sayDates } from '../words/say-date.js';
 import { saySet } from '../words/say-dose.js';
 import { isLoaded, sayLoad } from '../words/say-load.js';
-import { cautionsHeld, sentence } from './compose-row.js';
 import { stripId, stripTitle } from './compose-session.js';
+import { mindedAtAll } from './minded.js';
 import { type Strip, type Subject, stripsOf } from './subject.js';
 
 export function composeCover(subject: Subject): CoverPart {
@@ -76,7 +76,7 @@ function showsOf({ plan, speech }: Subject): Shows {
 export function composeSafety(subject: Subject): SafetyPart {
   const { who } = subject;
   const { booklet } = subject.speech.words;
-  const own = cautionsHeld(subject).flatMap(({ say }) => (say === undefined ? [] : [booklet.forYou(sentence(say))]));
+  const own = mindedAtAll(subject).map(booklet.forYou);
   return {
     kind: 'safety',
     title: booklet.safetyTitle,
@@ -85,7 +85,7 @@ export function composeSafety(subject: Subject): SafetyPart {
     call: booklet.call(who.emergencyNumber),
     painTitle: booklet.painTitle,
     pain: booklet.pain(who),
-    paragraphs: [...new Set(own), ...booklet.safety(who)].map(plainLine),
+    paragraphs: [...own, ...booklet.safety(who)].map(plainLine),
   };
 }
 

@@ -1,11 +1,10 @@
 /** One line of a session over its weeks: name, rest, sides, cues, stop signs, easier ways and a cell for each week. */
 import type { Cell, SessionRow } from '../model/booklet.js';
-import type { Caution } from '../model/client.js';
-import { dayOfIso } from '../model/day.js';
 import type { Exercise } from '../model/exercise.js';
 import { type Line, plainLine } from '../model/prose.js';
 import { composeCell, whyOf } from './compose-cell.js';
 import { composeEasier } from './compose-easier.js';
+import { mindedIn } from './minded.js';
 import { bookletLine, bookletLines } from './own-words.js';
 import { nameOf, type Standing, type Subject } from './subject.js';
 
@@ -61,32 +60,7 @@ function sidesOf({ speech }: Subject, { item }: Standing): string {
 
 /** What the client minds here comes first, in the coach's words; then the cues in the order they are said. */
 function cuesOf(subject: Subject, exercise: Exercise): readonly Line[] {
-  const minded = cautionsHere(subject, exercise).flatMap(({ say }) => (say === undefined ? [] : [sentence(say)]));
+  const minded = mindedIn(subject, exercise).map(plainLine);
   const cues = exercise.words.cues.map(({ line }) => bookletLine(line));
-  return [...new Set(minded)].map(plainLine).concat(cues).slice(0, CUES_IN_SIGHT);
-}
-
-/** An author's words as a sentence of their own. */
-export function sentence(words: string): string {
-  const [first = ''] = Array.from(words);
-  const begun = first.toUpperCase() + words.slice(first.length);
-  return /[.!?…]$/.test(begun) ? begun : `${begun}.`;
-}
-
-function cautionsHere(subject: Subject, exercise: Exercise): readonly Caution[] {
-  return cautionsHeld(subject).filter((caution) =>
-    exercise.facts.asks.some(
-      (ask) => ask.of === caution.what && (ask.phases.length === 0 || meets(ask.phases, caution.phases)),
-    ),
-  );
-}
-
-const meets = (asked: readonly string[], minded: readonly string[]): boolean =>
-  minded.length === 0 || minded.some((phase) => asked.includes(phase));
-
-/** Cautions that hold on some day of the block; a review date alone ends nothing. */
-export function cautionsHeld({ client, plan }: Subject): readonly Caution[] {
-  const first = dayOfIso(plan.starts) ?? client.starts;
-  const last = first + 7 * plan.weeks.length - 1;
-  return client.cautions.filter(({ from, until }) => from <= last && (until === undefined || until >= first));
+  return [...minded, ...cues].slice(0, CUES_IN_SIGHT);
 }

@@ -69,7 +69,8 @@ function dosesByWeek(
     const sets = item.sets.filter((set) => kind === 'all' || set.kind === kind);
     const dose = [...new Set(sets.map((set) => saySet(sayLoad(set.load, plan.inputs.kit, speech), set, speech)))];
     if (dose.length === 0) continue;
-    const said = dose.join(', ');
+    const oneSided = sets.some(({ side }) => side !== undefined);
+    const said = oneSided ? speech.words.doses.eachSide(dose.join(', ')) : dose.join(', ');
     weeks.set(said, [...(weeks.get(said) ?? []), column.week.number]);
   }
   return [...weeks].map(([dose, of]) => ({ dose, weeks: weeks.size === 1 ? '' : speech.words.sets.weekList(of) }));

@@ -26,3 +26,11 @@ export function unquoted(line: Line): Line {
     return { ...run, text: run === last ? opened.replace(CLOSING, '') : opened };
   });
 }
+
+/** A line that an author began after a word of ours: `Pick up: kneel first` stands alone as `Kneel first`. */
+export function begunLine(line: Line): Line {
+  const [first, ...rest] = bookletLine(line);
+  if (first === undefined) return line;
+  const [letter = ''] = Array.from(first.text);
+  return [{ ...first, text: letter.toUpperCase() + first.text.slice(letter.length) }, ...rest];
+}

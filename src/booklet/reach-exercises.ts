@@ -21,7 +21,8 @@ export function reachExercises({ plan, exercises }: Subject): readonly Exercise[
 }
 
 function ledTo({ sets, easier }: Item): readonly string[] {
-  const bySets = sets.flatMap(({ gate, otherwise, choose }) => [
+  const bySets = sets.flatMap(({ exercise, gate, otherwise, choose }) => [
+    ...(exercise === undefined ? [] : [exercise]),
     ...(gate === undefined ? [] : [gate.needs.exercise]),
     ...(otherwise ?? []).map(({ exercise }) => exercise),
     ...(choose ?? []).map(({ exercise }) => exercise),

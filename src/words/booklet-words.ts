@@ -48,6 +48,8 @@ export interface BookletWords {
   readonly safety: (who: WhoIsWho) => readonly string[];
   /** Said before the client's own cautions, in the coach's words. */
   readonly forYou: (words: string) => string;
+  /** The same as the lead of a line beside an exercise. */
+  readonly forYouLead: string;
 
   readonly calendarTitle: (weeks: number) => string;
   readonly weekLabel: (week: number) => string;

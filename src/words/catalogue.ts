@@ -90,6 +90,8 @@ export interface SetWords {
   readonly feelerAgain: string;
   /** A load that the feeler set finds, in place of one that is known. */
   readonly yourLoad: string;
+  /** A load nobody claims for a version not lifted before: the lightest there is. */
+  readonly yourLightest: string;
   /** `6 or more left`; `most` 99 has no end. */
   readonly felt: (least: number, most: number) => string;
   readonly optional: string;

@@ -77,6 +77,7 @@ export const englishBooklet: BookletWords = {
     `A partner watches, counts and speaks. No hands-on help.`,
     `Where local rules say who may give exercise to whom, those rules hold.`,
   ],
+  forYouLead: 'For you',
   forYou: (words) => `For you: ${words}`,
 
   calendarTitle: (weeks) => `Your ${weeks} weeks`,

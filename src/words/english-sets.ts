@@ -1,5 +1,5 @@
 /** English for doses, loads and the short lines beside an exercise. */
-import type { Cause } from '../model/exercise.js';
+import { BODY_PARTS, type BodyPart, type Cause } from '../model/exercise.js';
 import type { DateParts, DateWords, DoseWords, LoadWords, SetWords } from './catalogue.js';
 import { NO_BREAK, unbroken } from './spacing.js';
 
@@ -146,48 +146,49 @@ export const englishSets: SetWords = {
   otherwise: (dose) => `Otherwise: ${dose}.`,
   versionDose: (name, dose) => `${name}, ${dose}`,
   feelerIntro: (set) => `Feeler set: ${set}. Then ask: how many more good ones?`,
-  felt: (least, most) =>
-    most >= 99
-      ? `${least} or more left`
-      : least === most
-        ? `${least === 0 ? 'none' : least} left`
-        : `${least} to ${most} left`,
+  felt: (least, most) => {
+    const from = least === 0 ? 'none' : `${least}`;
+    if (most >= 99) return `${least} or more left`;
+    if (least === most) return `${from} left`;
+    return most === least + 1 ? `${from} or ${most} left` : `${from} to ${most} left`;
+  },
   feelerAgain: 'In your feeler set, how many more good ones were left?',
   yourLoad: 'your load',
+  yourLightest: 'your lightest',
   optional: 'Only if you feel fresh.',
   weekList,
   inSentence,
 };
 
-const CAUSES: Readonly<Record<Cause, string>> = {
-  load: 'the load is too much',
-  range: 'the depth or reach is too much',
-  balance: 'your balance goes',
-  speed: 'it goes too fast',
-  floor: 'getting down to the floor is hard',
-  kit: 'the kit is not to hand',
-  neck: 'your neck is sore',
-  shoulder: 'your shoulder is sore',
-  elbow: 'your elbow is sore',
-  wrist: 'your wrist is sore',
-  hand: 'your hand is sore',
-  'upper back': 'your upper back is sore',
-  'lower back': 'your lower back is sore',
-  hip: 'your hip is sore',
-  knee: 'your knee is sore',
-  ankle: 'your ankle is sore',
-  foot: 'your foot is sore',
-  'pelvic floor': 'you feel heaviness or a leak',
-  belly: 'your belly pushes out or feels sore',
+/** What else than a sore part makes an easier way the right one. */
+const TROUBLES: Readonly<Record<Exclude<Cause, BodyPart>, string>> = {
+  load: 'it is too much',
+  range: 'it goes too far',
+  balance: 'you wobble',
+  speed: 'it is too quick',
+  floor: 'getting to the floor is hard',
+  kit: 'the kit is not there',
 };
 
-export const englishCauses = (causes: readonly Cause[]): string =>
-  causes.length === 0
-    ? ''
-    : `when ${listed(
-        causes.map((cause) => CAUSES[cause]),
-        'or',
-      )}`;
+const isPart = (cause: Cause): cause is BodyPart => BODY_PARTS.some((part) => part === cause);
+
+/** These are not sore; they are felt another way. */
+const FELT: Readonly<Partial<Record<BodyPart, string>>> = {
+  'pelvic floor': 'you feel heaviness or a leak',
+  belly: 'your belly pushes out',
+};
+
+/** `when it is too much, you wobble, or your knee or hip is sore`. */
+export function englishCauses(causes: readonly Cause[]): string {
+  const parts = causes.filter(isPart);
+  const sore = parts.filter((part) => FELT[part] === undefined);
+  const told = [
+    ...causes.flatMap((cause) => (isPart(cause) ? [] : [TROUBLES[cause]])),
+    ...parts.flatMap((part) => FELT[part] ?? []),
+    ...(sore.length === 0 ? [] : [`your ${listed(sore, 'or')} is sore`]),
+  ];
+  return told.length === 0 ? '' : `when ${listed(told, 'or')}`;
+}
 
 const HARDER: Readonly<Partial<Record<Cause, string>>> = {
   load: 'more load',

@@ -106,7 +106,7 @@ export const englishWalk: Readonly<Record<WalkRuleName, RuleWords>> = {
   'walk-no-trial-after-gate': only('After a gate, no more trial sets in this edition.'),
   'walk-range': both(
     (f) => `The top of the range${clause(f('top'), (n) => `, ${n},`)} with the asked reserve to spare.`,
-    'The top of your range.',
+    'The most we ask for here.',
   ),
   'walk-slower': both(
     'No step of load is open: the next slower tempo.',

@@ -94,9 +94,12 @@ const foundRange = ({ least, most }: FoundReps): string => rangeText({ min: leas
 /** `your load × 6–8`. */
 export function sayFound(found: FoundReps, speech: Speech): string {
   const { sets, doses } = speech.words;
-  if (!found.loaded) return doses.reps(foundRange(found));
-  return speech.hold(`${unbroken(sets.yourLoad)} ×${NO_BREAK}${foundRange(found)}`);
+  return found.loaded ? sayUnnamed(sets.yourLoad, foundRange(found), speech) : doses.reps(foundRange(found));
 }
+
+/** `your lightest × 6`: a load that goes by words and not by mass. */
+export const sayUnnamed = (load: string, reps: string, speech: Speech): string =>
+  speech.hold(`${unbroken(load)} ×${NO_BREAK}${reps}`);
 
 export function sayFoundAloud(found: FoundReps, { words }: Speech): string {
   const reps = words.doses.spokenReps(

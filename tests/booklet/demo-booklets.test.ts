@@ -1,0 +1,130 @@
+/** The demo studio's booklets, from content to tree: every word a client would read. */
+import { describe, expect, test } from 'vitest';
+import { composeBooklet } from '../../src/booklet/compose-booklet.js';
+import type { Booklet } from '../../src/model/booklet.js';
+import type { Plan } from '../../src/model/plan.js';
+import type { Reason } from '../../src/model/reason.js';
+import { sayPlan } from '../../src/words/say-plan.js';
+import { PLAIN_NAMES, sayReason } from '../../src/words/say-reason.js';
+import { sayWhy } from '../../src/words/say-why.js';
+import { speechOf } from '../../src/words/speech.js';
+import { planDemo } from '../studio/demo-plans.js';
+import { bannedIn, longestSentence } from '../words/ban-list.js';
+import { tellBooklet } from './tell-booklet.js';
+
+const demo = await planDemo();
+const clients = demo.clients.filter(({ id }) => demo.plans.has(id));
+const planOf = (id: string): Plan => {
+  const plan = demo.plans.get(id);
+  if (plan === undefined) throw new Error(`${id} has no plan`);
+  return plan;
+};
+const made = clients.map((client) => {
+  const plan = planOf(client.id);
+  return { client, plan, booklet: composeBooklet({ library: demo.library, client, plan }) };
+});
+const cellsOf = (booklet: Booklet) =>
+  booklet.parts.flatMap((part) => (part.kind === 'session' ? part.rows.flatMap((row) => row.cells) : []));
+const itemsOf = (plan: Plan) =>
+  plan.weeks.flatMap((week) => week.sessions.flatMap(({ groups }) => groups.flatMap(({ items }) => items)));
+const reasonsOf = (plan: Plan): readonly Reason[] => [
+  ...itemsOf(plan).flatMap(({ reasons }) => reasons),
+  ...plan.findings.map(({ reason }) => reason),
+  ...plan.weeks.flatMap((week) => week.sessions.flatMap(({ trimmed }) => trimmed.map(({ reason }) => reason))),
+];
+
+test('there are booklets to look at', () => {
+  expect(made.length).toBeGreaterThan(1);
+});
+
+describe.each(made)('$client.name', ({ client, plan, booklet }) => {
+  test('every set of the plan stands in it exactly once', () => {
+    const drawn = cellsOf(booklet).flatMap(({ sets }) => sets.map(({ key }) => key));
+    expect([...drawn].sort()).toEqual(
+      itemsOf(plan)
+        .flatMap(({ sets }) => sets.map(({ key }) => key))
+        .sort(),
+    );
+    expect(new Set(drawn).size).toBe(drawn.length);
+  });
+
+  test('every set says its load as the plan labels it', () => {
+    const drawn = new Map(cellsOf(booklet).flatMap(({ sets }) => sets.map((set) => [set.key, set])));
+    for (const set of itemsOf(plan).flatMap(({ sets }) => sets)) {
+      const said = drawn.get(set.key);
+      const load = said?.load === undefined ? '' : `${said.load.figure} ${said.load.unit}`.replaceAll('\u00a0', ' ');
+      expect(load, set.key).toBe(set.load?.label ?? '');
+    }
+  });
+
+  test('every row and every easier exercise has its page', () => {
+    const pages = new Set(booklet.parts.flatMap((part) => (part.kind === 'exercise' ? [part.id] : [])));
+    for (const part of booklet.parts)
+      if (part.kind === 'session')
+        for (const row of part.rows) {
+          for (const id of [row.exercise, ...row.cells.map((cell) => cell.exercise)]) expect(pages).toContain(id);
+          for (const { exercise } of row.easier) if (exercise !== undefined) expect(pages).toContain(exercise);
+          expect(row.easier.length, row.name).toBeGreaterThan(0);
+        }
+  });
+
+  test('no coach’s shorthand, nothing private', () => {
+    const told = tellBooklet(booklet);
+    expect(told.split('\n').flatMap(bannedIn)).toEqual([]);
+    for (const note of client.notes) for (const { text } of note) expect(told).not.toContain(text);
+    for (const { by } of client.cautions.filter(({ by: who }) => who !== demo.library.studio.coach))
+      expect(told).not.toContain(by);
+  });
+
+  test('our own lines at a set have at most twelve words', () => {
+    for (const { effort, tempo, trial, gate, choose, why } of cellsOf(booklet))
+      for (const text of [
+        effort,
+        tempo,
+        trial ?? '',
+        gate?.needs ?? '',
+        gate?.otherwise ?? '',
+        choose?.intro ?? '',
+        ...why,
+      ])
+        expect(longestSentence(text), text).toBeLessThanOrEqual(12);
+  });
+
+  test('every reason is said, for the one it is meant for', () => {
+    const speech = speechOf('en-GB');
+    for (const reason of reasonsOf(plan)) {
+      expect(
+        sayReason(reason, reason.audience, speech, PLAIN_NAMES),
+        `${reason.rule} to the ${reason.audience}`,
+      ).not.toBe('');
+      if (reason.audience === 'client') expect(bannedIn(sayReason(reason, 'client', speech))).toEqual([]);
+    }
+    for (const { says } of reasonsOf(sayPlan(plan))) expect(says).toMatch(/^[^a-z].*\.$/);
+  });
+
+  test('filling in the sentences changes nothing else', () => {
+    const silent = (value: unknown) => JSON.stringify(value, (key, inner) => (key === 'says' ? '' : inner));
+    expect(silent(sayPlan(plan))).toBe(silent(plan));
+  });
+});
+
+describe('the account a coach asks for', () => {
+  const plan = planOf('rowan-ashby');
+
+  test('tells the number, the rule, its figures and source, and why not the next one up', () => {
+    const why = sayWhy(plan, { week: 4, session: 'a', exercise: 'goblet-squat' });
+    expect(why).toContain('16 kg × 10, 3 sets');
+    expect(why).toMatch(/Why not 20 kg \([\d.]+ to failure there\)\?/);
+    expect(why).toMatch(/\[walk-[a-z-]+; common practice, no source/);
+    expect(why).toMatch(/with .*predicted [\d.]+/);
+    expect(why).not.toMatch(/undefined|\u00a0/);
+  });
+
+  test('keeps to what was asked', () => {
+    expect(sayWhy(plan, { week: 1 })).not.toContain('Week 2');
+    expect(sayWhy(plan, { exercise: 'Goblet Squat' })).not.toContain('dead bug:');
+    expect(sayWhy(plan, { week: 9 })).toBe('');
+    expect(sayWhy(plan, { exercise: 'no such thing' })).toBe('');
+    expect(sayWhy(plan).split('\n').length).toBeGreaterThan(100);
+  });
+});
