@@ -12,7 +12,7 @@ const EXAMPLES = `
 Examples
   chalkleaf check                       what is wrong in ./content, and what to write instead
   chalkleaf build                       everything, into ./output
-  chalkleaf build --only rowan-ashby    the library, the desk and one client
+  chalkleaf build --only rowan-ashby    one client drawn anew, the others as they were
   chalkleaf why rowan-ashby --week 4    where every number of week 4 comes from
   chalkleaf issue rowan-ashby           freeze this booklet as its next edition
 
@@ -49,7 +49,7 @@ function withCommon(command: Command): Command {
     .option('--out <folder>', 'where the pages and booklets go', 'output')
     .option('--state <folder>', 'where keys and public folder names are kept; never uploaded', 'state')
     .option('--today <day>', 'plan as if it were this day, as 2027-01-04 (else the computer’s day)', readDay)
-    .option('--only <client>', 'this client alone')
+    .option('--only <client>', 'this client alone; what is wrong with others is not told')
     .option('--json', 'print what was found as JSON, for other programs');
 }
 

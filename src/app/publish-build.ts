@@ -7,7 +7,20 @@
  * ones moved in: two renames each, so a reader may for an instant find nothing, but never half a build.
  */
 import { createHash } from 'node:crypto';
-import { lstat, mkdir, open, readdir, readlink, realpath, rename, rm, symlink, unlink } from 'node:fs/promises';
+import {
+  copyFile,
+  link,
+  lstat,
+  mkdir,
+  open,
+  readdir,
+  readlink,
+  realpath,
+  rename,
+  rm,
+  symlink,
+  unlink,
+} from 'node:fs/promises';
 import { dirname, join, relative, resolve, sep } from 'node:path';
 import { compareIds } from '../model/identity.js';
 import { FOLDER, type Problem } from '../model/problem.js';
@@ -59,6 +72,24 @@ export async function writeStaged(stage: Stage, path: string, bytes: Uint8Array 
     await handle.writeFile(bytes);
   } finally {
     await handle.close();
+  }
+}
+
+/** Takes a folder of the last build into this one as it is; nothing where the last build had none. */
+export async function carryOver(stage: Stage, path: string): Promise<void> {
+  const from = join(stage.out, BUILDS, CURRENT, path);
+  let files: readonly string[];
+  try {
+    files = await filesBelow(from, '');
+  } catch (fault) {
+    if (diskFaultCode(fault) === 'ENOENT') return;
+    throw fault;
+  }
+  for (const file of files) {
+    const to = join(stage.folder, path, file);
+    await mkdir(dirname(to), { recursive: true });
+    // A second name for the same bytes costs nothing; builds are never written to again.
+    await link(join(from, file), to).catch(() => copyFile(join(from, file), to));
   }
 }
 

@@ -54,6 +54,10 @@ export function chosenClients(studio: ReadStudio, only: string | undefined): rea
   return { code: 'no-such-client', severity: 'error', scope: FOLDER, data: { client: only, nearest } };
 }
 
+/** With `--only`, what concerns other clients alone is not the question. */
+export const concerning = (problems: readonly Problem[], only: string | undefined): readonly Problem[] =>
+  only === undefined ? problems : problems.filter(({ scope }) => scope.kind === 'folder' || scope.client === only);
+
 export interface PlanResult {
   readonly planned: PlannedClient | null;
   readonly problems: readonly Problem[];

@@ -6,9 +6,18 @@ import { sayWithheld } from '../words/say-withheld.js';
 import { drawClient, drawStudio, openDrawing } from './draw-client.js';
 import type { CommonOptions } from './options.js';
 import { type Progress, progressOn } from './progress.js';
-import { abandonStage, notWritable, openStage, publishStage, type Stage, writeStaged } from './publish-build.js';
+import {
+  abandonStage,
+  carryOver,
+  notWritable,
+  openStage,
+  publishStage,
+  type Stage,
+  writeStaged,
+} from './publish-build.js';
 import {
   chosenClients,
+  concerning,
   type PlannedClient,
   planClient,
   publishable,
@@ -47,7 +56,7 @@ async function build(studio: ReadStudio, options: CommonOptions, progress: Progr
 
   const problems: Problem[] = [...studio.problems];
   const planned: PlannedClient[] = [];
-  for (const client of publishable(studio, chosen)) {
+  for (const client of publishable(studio, studio.content.clients)) {
     progress.step(`Planning ${client.id} …`);
     const result = planClient(studio.content, client, options.today, 0);
     problems.push(...result.problems);
@@ -72,9 +81,13 @@ async function fill(stage: Stage, { studio, planned, problems, options, progress
   try {
     const drawing = await openDrawing();
     let drawn = 0;
+    const wanted = planned.filter(({ client }) => options.only === undefined || client.id === options.only);
     for (const one of planned) {
+      if (!wanted.includes(one)) await carryOver(stage, `private/clients/${one.client.id}`);
+    }
+    for (const one of wanted) {
       drawn += 1;
-      progress.step(`Drawing ${one.client.id} (${drawn} of ${planned.length}) …`);
+      progress.step(`Drawing ${one.client.id} (${drawn} of ${wanted.length}) …`);
       const { files, problems: found } = await drawClient(one, drawing);
       problems.push(...found);
       for (const file of files) await writeStaged(stage, file.path, file.bytes);
@@ -96,9 +109,9 @@ async function fill(stage: Stage, { studio, planned, problems, options, progress
     const published = await publishStage(stage);
     if ('code' in published) return { problems: [...problems, published], ...UNTOUCHED };
     return {
-      problems,
-      summary: summarise(planned.length, withheld, published.changed, options.out),
-      facts: { built: { clients: planned.map(({ client }) => client.id), withheld, changed: published.changed } },
+      problems: concerning(problems, options.only),
+      summary: summarise(wanted.length, withheld, published.changed, options.out),
+      facts: { built: { clients: wanted.map(({ client }) => client.id), withheld, changed: published.changed } },
     };
   } catch (fault) {
     await abandonStage(stage);

@@ -1,14 +1,14 @@
 /** `chalkleaf check`: reads and plans everything, writes nothing. */
 import type { CommonOptions } from './options.js';
 import { progressOn } from './progress.js';
-import { chosenClients, planClient, publishable, readStudio } from './read-studio.js';
+import { chosenClients, concerning, planClient, publishable, readStudio } from './read-studio.js';
 import { printReport, withheldClients } from './report.js';
 
 export async function runCheck(options: CommonOptions): Promise<number> {
   const progress = progressOn(process.stderr);
   progress.step('Reading …');
   const studio = await readStudio(options);
-  const problems = [...studio.problems];
+  const problems = [...concerning(studio.problems, options.only)];
   const chosen = chosenClients(studio, options.only);
   if ('code' in chosen) problems.push(chosen);
   else {

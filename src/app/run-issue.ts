@@ -4,7 +4,7 @@ import { FOLDER } from '../model/problem.js';
 import { freezeEdition, nextEdition } from './editions.js';
 import { keepFolderOf } from './keep-state.js';
 import type { CommonOptions } from './options.js';
-import { chosenClients, planClient, publishable, type ReadStudio, readStudio } from './read-studio.js';
+import { chosenClients, concerning, planClient, publishable, type ReadStudio, readStudio } from './read-studio.js';
 import { printReport } from './report.js';
 
 interface Issued {
@@ -18,7 +18,7 @@ export async function runIssue(options: CommonOptions): Promise<number> {
   const issued = await issueOne(studio, options);
   return printReport(
     {
-      problems: [...studio.problems, ...issued.problems],
+      problems: [...concerning(studio.problems, options.only), ...issued.problems],
       sourceOf: studio.sourceOf,
       summary: issued.summary,
       facts: { command: 'issue', ...issued.facts },

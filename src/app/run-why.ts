@@ -3,7 +3,7 @@ import type { Plan } from '../model/plan.js';
 import { FOLDER, type Problem } from '../model/problem.js';
 import { sayWhy } from '../words/say-why.js';
 import type { CommonOptions } from './options.js';
-import { chosenClients, planClient, publishable, readStudio } from './read-studio.js';
+import { chosenClients, concerning, planClient, publishable, readStudio } from './read-studio.js';
 import { printReport } from './report.js';
 
 export interface WhyWanted {
@@ -14,7 +14,7 @@ export interface WhyWanted {
 
 export async function runWhy(options: CommonOptions, wanted: WhyWanted): Promise<number> {
   const studio = await readStudio(options);
-  const problems: Problem[] = [...studio.problems];
+  const problems: Problem[] = [...concerning(studio.problems, options.only)];
   const plans: Plan[] = [];
   const chosen = chosenClients(studio, options.only);
   if ('code' in chosen) problems.push(chosen);
