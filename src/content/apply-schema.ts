@@ -17,7 +17,12 @@ export function applySchema<Schema extends z.ZodType>(
 ): z.output<Schema> | undefined {
   const result = schema.safeParse(plainOf(tree));
   if (result.success) return result.data;
-  for (const issue of result.error.issues) complain(issue, schema, tree, source, report);
+  const { issues } = result.error;
+  const misspelt = new Set(issues.flatMap((issue) => likelyMeant(issue, schema)));
+  for (const issue of issues) {
+    // A key that stands there misspelt is not missing as well.
+    if (!misspelt.has(issue.path.join('/'))) complain(issue, schema, tree, source, report);
+  }
   return undefined;
 }
 
@@ -55,6 +60,14 @@ function complain(
       placeAt(tree, path, source),
     );
   }
+}
+
+/** The paths that misspelt keys are likely to mean. */
+function likelyMeant(issue: z.core.$ZodIssue, schema: z.ZodType): readonly string[] {
+  if (issue.code !== 'unrecognized_keys') return [];
+  const known = keysOf(schemaAt(schema, issue.path));
+  const meant = issue.keys.map((key) => nearestOf(key, known)).filter((key) => key !== '');
+  return meant.map((key) => [...issue.path, key].join('/'));
 }
 
 /** A part of a value, or the whole where the value does not stand in the file letter for letter. */

@@ -29,9 +29,15 @@ type Named = 'Cues' | 'Breath' | 'Stop if' | 'Pick up and put down';
 
 const sectionPlace = ({ sections, file }: ReadExercise, name: Named): Place => sections.get(name)?.place ?? file.place;
 
+/** Something stands in the section that is no list, or under a heading misspelt: that has been told of already. */
+function isMuddled({ sections }: ReadExercise, name: Named): boolean {
+  const blocks = sections.get(name)?.blocks ?? [];
+  return sections.misspelt(name) || blocks.some(({ kind }) => kind !== 'list');
+}
+
 const checkCues = eachWithBody((read) => {
   const cues = read.words.cues.length;
-  if (cues >= LEAST_CUES) return;
+  if (cues >= LEAST_CUES || isMuddled(read, 'Cues')) return;
   read.file.report.add({ code: 'too-few-cues', data: { cues, least: LEAST_CUES } }, sectionPlace(read, 'Cues'));
 });
 
@@ -41,15 +47,18 @@ const checkSections = eachWithBody((read) => {
     ['Breath', words.breath],
     ['Stop if', words.stopIf],
   ] as const) {
-    if (lines.length > 0) continue;
+    if (lines.length > 0 || isMuddled(read, section)) continue;
     file.report.add({ code: 'missing-section', data: { section } }, sectionPlace(read, section));
   }
 });
 
 const checkPickUp = eachRead((read, { kit }) => {
   const { words, file } = read;
-  if (kit.load.length === 0 || (words.pickUp.length > 0 && words.putDown.length > 0)) return;
   const section = 'Pick up and put down';
+  if (kit.load.length === 0 || (words.pickUp.length > 0 && words.putDown.length > 0)) return;
+  const items = read.sections.get(section)?.blocks.flatMap((block) => (block.kind === 'list' ? block.items : [])) ?? [];
+  // An item that says neither has been told of already.
+  if (isMuddled(read, section) || items.length > words.pickUp.length + words.putDown.length) return;
   file.report.add({ code: 'missing-section', data: { section } }, sectionPlace(read, section));
 });
 

@@ -12,7 +12,8 @@ export interface Bounds {
 export function readWhole(what: string, bounds: Bounds): Reader<number> {
   return (text) => {
     const figure = asTyped(text).trim();
-    if (!/^-?\d{1,9}$/.test(figure)) return refuse({ code: 'not-a-number', data: { text: figure, whole: true } }, text);
+    if (!/^-?\d{1,9}$/.test(figure))
+      return refuse({ code: 'not-a-number', data: { text: text.trim(), whole: true } }, text);
     return within(what, Number(figure), figure, bounds, text);
   };
 }
@@ -22,7 +23,7 @@ export function readDecimal(what: string, bounds: Bounds): Reader<number> {
   return (text) => {
     const figure = asTyped(text).trim();
     if (!/^-?\d{1,6}([.,]\d{1,3})?$/.test(figure)) {
-      return refuse({ code: 'not-a-number', data: { text: figure, whole: false } }, text);
+      return refuse({ code: 'not-a-number', data: { text: text.trim(), whole: false } }, text);
     }
     return within(what, Number(figure.replace(',', '.')), figure, bounds, text);
   };
@@ -67,10 +68,10 @@ export function readMass(context: MassContext, what = 'A load'): Reader<Mass> {
     const word = asTyped(text).trim().toLowerCase();
     const match = /^(\d{1,4}(?:[.,]\d{1,3})?)\s*([a-z]*)\.?$/.exec(word);
     const figure = match?.[1];
-    if (figure === undefined) return refuse({ code: 'not-a-mass', data: { text: word } }, text);
+    if (figure === undefined) return refuse({ code: 'not-a-mass', data: { text: text.trim() } }, text);
     const unit = massUnit(match?.[2] ?? '', context.unit);
-    if (unit === undefined) return refuse({ code: 'not-a-mass', data: { text: word } }, text);
-    if (match?.[2] === '' && context.mixed) return refuse({ code: 'no-unit', data: { text: word } }, text);
+    if (unit === undefined) return refuse({ code: 'not-a-mass', data: { text: text.trim() } }, text);
+    if (match?.[2] === '' && context.mixed) return refuse({ code: 'no-unit', data: { text: text.trim() } }, text);
     const written = figure.replace(',', '.');
     const plain = written.includes('.') ? written.replace(/0+$/, '').replace(/\.$/, '') : written;
     const mass: Mass = { grams: gramsOf(Number(plain), unit), unit, figure: plain.replace(/^0+(?=\d)/, '') };
@@ -95,7 +96,7 @@ export const readLength: Reader<number> = (text) => {
   const match = /^(\d{1,5}(?:[.,]\d{1,3})?)\s*(m|cm|mm|metres?|meters?)?$/.exec(word);
   const figure = Number((match?.[1] ?? '').replace(',', '.'));
   if (!match || (match[2] === undefined && figure >= 10)) {
-    return refuse({ code: 'not-a-length', data: { text: word } }, text);
+    return refuse({ code: 'not-a-length', data: { text: text.trim() } }, text);
   }
   const scale = match[2] === 'mm' ? 1 : match[2] === 'cm' ? 10 : 1000;
   const millimetres = Math.round(figure * scale);
@@ -121,7 +122,8 @@ export const readSeconds: Reader<number> = (text) => {
   const spoken = /^(?:(\d{1,3})\s*(?:min|mins|minutes?))?\s*(?:(\d{1,4})\s*(?:s|sec|secs|seconds?))?$/.exec(word);
   const minutes = clock?.[1] ?? spoken?.[1];
   const rest = clock?.[2] ?? spoken?.[2];
-  if (minutes === undefined && rest === undefined) return refuse({ code: 'not-a-time', data: { text: word } }, text);
+  if (minutes === undefined && rest === undefined)
+    return refuse({ code: 'not-a-time', data: { text: text.trim() } }, text);
   const seconds = Number(minutes ?? 0) * 60 + Number(rest ?? 0);
   return within('A time', seconds, `${seconds} s`, { least: 0, most: 3600 }, text);
 };
@@ -132,7 +134,7 @@ export const readTempo: Reader<Tempo> = (text) => {
   const figures = /^(\d{1,2})\s*-\s*(\d{1,2})\s*-\s*(\d{1,2}|x|×|fast)\s*-\s*(\d{1,2})$/.exec(word);
   const spoken = SPOKEN_TEMPI[word.replace(/\s+/g, ' ')];
   if (spoken) return good(spoken);
-  if (!figures) return refuse({ code: 'not-a-tempo', data: { text: word } }, text);
+  if (!figures) return refuse({ code: 'not-a-tempo', data: { text: text.trim() } }, text);
   const lift = figures[3] ?? '';
   return good({
     lower: Number(figures[1]),

@@ -162,7 +162,7 @@ function readSignOffs(file: OpenFile, section: Section | undefined, context: Mas
     const what = exerciseAndDate(file, row);
     const upTo = readCell(file, row.cell('Up to'), readMass(context));
     const by = readCell(file, row.cell('By'), readName);
-    if (!what || by === undefined) return [];
+    if (!what || by === undefined || (row.cell('Up to') && !upTo)) return [];
     return [{ exercise: exerciseId(what.id), ...(upTo ? { upTo } : {}), date: what.date, by, place: row.place }];
   });
 }
@@ -174,12 +174,14 @@ function readTests(file: OpenFile, section: Section | undefined, context: MassCo
   const needed = ['Exercise', 'Reps', 'Reserve', 'Date'] as const;
   return rowsOf<(typeof known)[number]>(file, table, { known, needed }).flatMap((row): Test[] => {
     const what = exerciseAndDate(file, row);
-    const side = readCell(file, row.cell('Side'), readSide) ?? 'both';
+    const side = row.cell('Side') ? readCell(file, row.cell('Side'), readSide) : 'both';
     const load = readCell(file, row.cell('Load'), readMass(context));
     const reps = readCell(file, row.cell('Reps'), readWhole('Reps', REPS));
     const reserve = readCell(file, row.cell('Reserve'), readReserve);
     const inCircuit = readCell(file, row.cell('In a circuit'), readYesNo) ?? false;
-    if (!what || reps === undefined || reserve === undefined) return [];
+    if (!what || reps === undefined || reserve === undefined || side === undefined) return [];
+    // A load that could not be read is not the same as none.
+    if (row.cell('Load') && !load) return [];
     const test: Test = {
       exercise: exerciseId(what.id),
       side,

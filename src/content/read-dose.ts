@@ -19,13 +19,24 @@ const MINUTE = '(?:min|mins|minute|minutes)';
 const METRE = '(?:m|metre|metres|meter|meters)';
 
 /** A dose outside a circuit. */
-export const readDose: Reader<Dose> = (text) => readAny(text, undefined);
+export const readDose: Reader<Dose> = (text) => inOwnDashes(text, readAny(text, undefined));
 
 /** A dose in a circuit of so many rounds: a bare amount, whose sets are the rounds. */
 export const readCircuitDose =
   (rounds: number): Reader<Dose> =>
   (text) =>
-    readAny(text, rounds);
+    inOwnDashes(text, readAny(text, rounds));
+
+/** A range is quoted with the dash the author wrote. */
+function inOwnDashes(text: string, read: Read<Dose>): Read<Dose> {
+  if (read.ok) return read;
+  const faults = read.faults.map((fault) => {
+    if (fault.finding.code !== 'range-backwards') return fault;
+    const own = text.slice(fault.start, fault.start + fault.length);
+    return { ...fault, finding: { code: fault.finding.code, data: { text: own } } };
+  });
+  return { ok: false, faults };
+}
 
 function readAny(text: string, rounds: number | undefined): Read<Dose> {
   // `M` is kept apart from nothing: no unit differs by case. Lower-casing changes no place for these letters.

@@ -53,7 +53,7 @@ export function readOwned(key: LoadKey, context: MassContext): Reader<readonly O
 
 /** A comma between two figures without a space is a decimal comma; elsewhere it parts two entries. */
 function splitKit(whole: Part): readonly Part[] {
-  return splitPart(whole, /;|,(?=\s|$)/g);
+  return splitPart(whole, /;|,(?=[\s,;]|$)/g);
 }
 
 function readOne(text: string, key: LoadKey, context: MassContext): Read<Owned> {

@@ -16,6 +16,8 @@ export interface Sections<Name extends string> {
   /** What stands before the first heading. */
   readonly intro: readonly Block[];
   get(name: Name): Section | undefined;
+  /** Whether a heading nobody knows is likely to mean this section: then it is not missing, only misspelt. */
+  misspelt(name: Name): boolean;
 }
 
 const sameName = (text: string): string =>
@@ -28,6 +30,7 @@ const sameName = (text: string): string =>
 export function readSections<Name extends string>(file: OpenFile, known: readonly Name[]): Sections<Name> {
   const intro: Block[] = [];
   const found = new Map<string, Section & { blocks: Block[] }>();
+  const misspelt = new Set<string>();
   let current: Block[] | undefined = intro;
   for (const block of file.body.blocks) {
     if (block.kind !== 'heading') {
@@ -38,17 +41,16 @@ export function readSections<Name extends string>(file: OpenFile, known: readonl
     const name = known.find((one) => sameName(one) === sameName(heading));
     current = undefined;
     if (name === undefined) {
-      file.report.add(
-        { code: 'unknown-heading', data: { heading, nearest: nearestOf(heading, known) } },
-        block.words.place,
-      );
+      const nearest = nearestOf(heading, known);
+      misspelt.add(nearest);
+      file.report.add({ code: 'unknown-heading', data: { heading, nearest } }, block.words.place);
     } else if (found.has(name)) file.report.add({ code: 'heading-twice', data: { heading: name } }, block.words.place);
     else {
       current = [];
       found.set(name, { name, place: block.words.place, blocks: current });
     }
   }
-  return { intro, get: (name) => found.get(name) };
+  return { intro, get: (name) => found.get(name), misspelt: (name) => misspelt.has(name) };
 }
 
 /** The items of a section that holds a list; nothing where the section is absent. */

@@ -29,17 +29,20 @@ export function rowsOf<Column extends string>(
   columns: Columns<Column>,
 ): readonly NamedRow<Column>[] {
   const at = new Map<Column, number>();
+  const misspelt = new Set<string>();
   table.head.forEach((cell, index) => {
     const name = plainText(cell.line);
     const column = columns.known.find((one) => one.toLowerCase() === name.trim().toLowerCase());
     if (column === undefined) {
       const nearest = nearestOf(name, columns.known);
+      misspelt.add(nearest);
       file.report.add({ code: 'unknown-column', data: { column: name, nearest, known: columns.known } }, cell.place);
     } else if (at.has(column)) file.report.add({ code: 'column-twice', data: { column } }, cell.place);
     else at.set(column, index);
   });
   for (const column of columns.needed) {
-    if (!at.has(column)) file.report.add({ code: 'missing-column', data: { column } }, table.place);
+    if (!at.has(column) && !misspelt.has(column))
+      file.report.add({ code: 'missing-column', data: { column } }, table.place);
   }
   return table.rows.map((row) => {
     const spare = row.cells[table.head.length];

@@ -68,7 +68,7 @@ export function parseFrontMatter(
     lineCounter: new LineCounter(),
   });
   const broken = document.errors.length > 0;
-  complainOfErrors(document.errors, text, at, complain);
+  complainOfErrors(document.errors, document.contents, text, at, complain);
   const feature = findFeature(text, document.contents);
   if (feature)
     complain(
@@ -113,6 +113,7 @@ const WHY: Readonly<Record<string, Extract<Finding, { code: 'front-matter-unread
 /** One complaint a line: the rest follows from the first. */
 function complainOfErrors(
   errors: readonly YAMLError[],
+  root: Node | null,
   text: string,
   at: (from: number, to: number) => Place,
   complain: Complaint,
@@ -129,10 +130,57 @@ function complainOfErrors(
     }
     const quote = error.code === 'MISSING_CHAR' && /quote/.test(error.message);
     const bracket = /end with a [\]}]/.test(error.message);
-    const why = quote ? 'quote-not-closed' : bracket ? 'bracket-not-closed' : (WHY[error.code] ?? 'other');
-    complain({ code: 'front-matter-unreadable', data: { why, detail: why === 'other' ? error.message : '' } }, place);
+    const opened = quote || bracket ? openedAt(root, quote) : undefined;
+    const line = lineAround(text, error.pos[0]);
+    const noColon = error.code === 'MULTILINE_IMPLICIT_KEY' && !line.includes(':');
+    const why = noColon
+      ? 'no-colon'
+      : quote
+        ? 'quote-not-closed'
+        : bracket
+          ? 'bracket-not-closed'
+          : (WHY[error.code] ?? 'other');
+    complain(
+      { code: 'front-matter-unreadable', data: { why, detail: why === 'other' ? error.message : '' } },
+      opened === undefined ? place : at(opened, opened + 1),
+    );
     // What comes after a quotation mark or a bracket left open is read as part of it.
     if (quote || bracket) return;
+  }
+}
+
+function lineAround(text: string, offset: number): string {
+  const end = text.indexOf('\n', offset);
+  return text.slice(text.lastIndexOf('\n', offset - 1) + 1, end === -1 ? text.length : end);
+}
+
+/** Where the quotation or bracket that is never closed begins: nothing after it is read as more than a part of it. */
+function openedAt(root: Node | null, quote: boolean): number | undefined {
+  const starts = [...nodesOf(root)].flatMap((node): number[] => {
+    const opens = quote
+      ? isScalar(node) && /^QUOTE/.test(node.type ?? '')
+      : (isMap(node) || isSeq(node)) && node.flow === true;
+    const start = opens ? startOf(node) : undefined;
+    return start === undefined ? [] : [start];
+  });
+  if (starts.length === 0) return undefined;
+  return Math.max(...starts);
+}
+
+function startOf(node: unknown): number | undefined {
+  if (typeof node !== 'object' || node === null || !('range' in node) || !Array.isArray(node.range)) return undefined;
+  const [start]: unknown[] = node.range;
+  return typeof start === 'number' ? start : undefined;
+}
+
+/** Every key and value, in no order. */
+function* nodesOf(root: Node | null): Generator<unknown> {
+  const waiting: unknown[] = [root];
+  while (waiting.length > 0) {
+    const node = waiting.pop();
+    yield node;
+    if (isMap(node)) for (const pair of node.items) waiting.push(pair.key, pair.value);
+    else if (isSeq(node)) waiting.push(...node.items);
   }
 }
 
@@ -145,17 +193,13 @@ interface Feature {
 
 /** The first anchor, alias or tag: a fact is written where it belongs, so that a page shows what it says. */
 function findFeature(text: string, root: Node | null): Feature | undefined {
-  const waiting: unknown[] = [root];
   let first: Feature | undefined;
   const found = (feature: Feature): void => {
     if (!first || feature.from < first.from) first = feature;
   };
-  while (waiting.length > 0) {
-    const node = waiting.pop();
-    if (isMap(node)) for (const pair of node.items) waiting.push(pair.key, pair.value);
-    else if (isSeq(node)) waiting.push(...node.items);
-    if (typeof node !== 'object' || node === null || !('range' in node)) continue;
-    const from = Array.isArray(node.range) && typeof node.range[0] === 'number' ? node.range[0] : 0;
+  for (const node of nodesOf(root)) {
+    if (typeof node !== 'object' || node === null) continue;
+    const from = startOf(node) ?? 0;
     if ('source' in node && !isScalar(node)) {
       const alias = `*${String(node.source)}`;
       found({ feature: 'alias', text: alias, from, to: from + alias.length });

@@ -155,7 +155,7 @@ export const bodySayings: Sayings<Omit<ContentProblems, keyof typeof fileSayings
     hint: 'six figures: 3, 3, 2, 2, 2, 4',
   }),
   'dates-out-of-order': ({ first, second }) => ({
-    message: `${first} comes before ${second}, and here it is the other way round.`,
+    message: `${first} should come before ${second}.`,
     hint: 'a later date, or the earlier one put right',
   }),
   'date-after-block': ({ date, ends }) => ({
@@ -163,7 +163,7 @@ export const bodySayings: Sayings<Omit<ContentProblems, keyof typeof fileSayings
     hint: 'the right date, or the new block’s first day under starts',
   }),
   'holds-not-said': ({ load }) => ({
-    message: `It is loaded with ${load}, and nothing says how the load is counted.`,
+    message: `It has a load (${load}), and nothing says how the load is counted.`,
     hint: 'holds: total, or holds: per hand',
   }),
   'holds-does-not-fit': ({ holds, load }) => ({

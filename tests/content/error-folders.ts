@@ -1,0 +1,57 @@
+/** The folders of mistakes: each a studio that is whole but for one thing, and the report a coach then reads. */
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { type FolderFile, type ReadOptions, readFolder } from '../../src/content/read-folder.js';
+import { RULE_IDS } from '../../src/engine/rulebook.js';
+import type { Problem } from '../../src/model/problem.js';
+import { sayProblemReport } from '../../src/words/show-problem.js';
+
+export const ERRORS = resolve(import.meta.dirname, '..', 'errors');
+
+export interface ErrorFolder {
+  /** `<code>`, or `<code>.<variant>` for another way of making the mistake. */
+  readonly name: string;
+  readonly code: string;
+  readonly files: readonly FolderFile[];
+  /** Paths of the files that hold the mistake. */
+  readonly own: readonly string[];
+  readonly expected: string;
+}
+
+const filesBelow = (folder: string): FolderFile[] =>
+  readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && entry.name.endsWith('.md'))
+    .map((entry) => join(entry.parentPath, entry.name))
+    .sort()
+    .map((path) => ({ path: path.slice(folder.length + 1), bytes: new Uint8Array(readFileSync(path)) }));
+
+export const baseFiles = (): FolderFile[] => filesBelow(join(ERRORS, 'base'));
+
+export function errorFolders(): readonly ErrorFolder[] {
+  const base = baseFiles();
+  const names = readdirSync(ERRORS).filter((name) => name !== 'base');
+  return names.sort().map((name) => {
+    const folder = join(ERRORS, name);
+    const read = (file: string): string =>
+      existsSync(join(folder, file)) ? readFileSync(join(folder, file), 'utf8') : '';
+    const without = read('without.txt').split('\n');
+    const own = filesBelow(folder);
+    const kept = base.filter(({ path }) => !without.includes(path) && !own.some((file) => file.path === path));
+    return {
+      name,
+      code: name.replace(/\..*$/, ''),
+      files: [...kept, ...own],
+      own: own.map(({ path }) => path),
+      expected: read('expected.txt'),
+    };
+  });
+}
+
+export const readWith = (files: readonly FolderFile[], options: ReadOptions = {}) =>
+  readFolder(files, { rules: RULE_IDS, ...options });
+
+/** The report as `check` prints it. */
+export function reportOf(files: readonly FolderFile[], problems: readonly Problem[]): string {
+  const texts = new Map(files.map(({ path, bytes }) => [path, new TextDecoder().decode(bytes)]));
+  return sayProblemReport(problems, (file) => texts.get(file));
+}
