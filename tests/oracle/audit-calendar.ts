@@ -9,25 +9,30 @@ function dayOf(iso: string): number {
   return !Number.isNaN(at.getTime()) && at.toISOString().startsWith(iso) ? at.getTime() / MS_PER_DAY : Number.NaN;
 }
 
+/** Monday is 1; 1970-01-01 was a Thursday. */
+const weekday = (day: number): number => ((day + 3) % 7) + 1;
+
 export function auditCalendar(plan: PlanJson): string[] {
   const found: string[] = [];
   const { curve, days, minutesCap } = plan.inputs;
   if (plan.weeks.length !== curve.length) found.push(`${plan.weeks.length} weeks for a curve of ${curve.length}`);
   let occurrence = 0;
   let lastDay = Number.NEGATIVE_INFINITY;
+  const starts = dayOf(plan.starts);
+  const first = [0, 1, 2, 3, 4, 5, 6].map((more) => starts + more).find((day) => weekday(day) === days[0]) ?? starts;
   plan.weeks.forEach((week, index) => {
     const name = `week ${week.number}`;
     if (week.number !== index + 1) found.push(`${name} stands in place ${index + 1}`);
     if (week.deload !== curve[index]?.easy) found.push(`${name}: the curve says easy ${curve[index]?.easy}`);
     const begins = dayOf(week.begins);
-    if (begins !== dayOf(plan.starts) + 7 * index) found.push(`${name} begins on ${week.begins}`);
+    if (begins !== first + 7 * index) found.push(`${name} begins on ${week.begins}`);
     for (const session of week.sessions) {
       occurrence += 1;
       const day = dayOf(session.date);
       if (session.occurrence !== occurrence) found.push(`${name}: session ${session.id} is not number ${occurrence}`);
       if (!(day >= begins && day < begins + 7)) found.push(`${name}: ${session.date} is not in it`);
       if (!(day > lastDay)) found.push(`${name}: ${session.date} comes after a later session`);
-      if (!days.includes(((day + 3) % 7) + 1)) found.push(`${name}: ${session.date} is not a training day`);
+      if (!days.includes(weekday(day))) found.push(`${name}: ${session.date} is not a training day`);
       if (session.minutes > minutesCap)
         found.push(`${name} ${session.id}: ${session.minutes} minutes of ${minutesCap}`);
       lastDay = day;
@@ -117,10 +122,9 @@ function auditSets(plan: PlanJson, strand: PlanStrand, items: readonly Placed[])
     let lastWork = Number.POSITIVE_INFINITY;
     return strand.occurrences.every((one, index) => {
       const share = plan.inputs.curve[one.week - 1]?.share ?? 1000;
-      const full = items[index]?.group.kind === 'circuit' ? whole : Math.max(1, halfUp(whole * share));
+      const full = Math.max(1, halfUp(whole * share));
       const cut = items[index]?.session.trimmed.some((trim) => trim.row === strand.row) === true;
-      const eased =
-        one.easy && items[index]?.group.kind !== 'circuit' ? Math.min(full, Math.max(1, lastWork - 1)) : full;
+      const eased = one.easy ? Math.min(full, Math.max(1, lastWork - 1)) : full;
       if (!one.easy) lastWork = one.sets;
       return cut ? one.sets <= eased : one.sets === eased;
     });
@@ -133,7 +137,7 @@ function auditSets(plan: PlanJson, strand: PlanStrand, items: readonly Placed[])
     const { group, item, deload } = placed;
     if (group.kind === 'circuit' && item.asked.sets !== group.rounds) found.push(`${item.id}: sets are not the rounds`);
     const last = before?.item.asked.sets;
-    if (deload && group.kind === 'straight' && last !== undefined && item.asked.sets > Math.max(1, last - 1))
+    if (deload && last !== undefined && item.asked.sets > Math.max(1, last - 1))
       found.push(`${item.id}: an easy week of ${item.asked.sets} sets after ${last}`);
     if (!deload) before = placed;
   }

@@ -75,11 +75,20 @@ export function whyNotMakeable(load: HeldLoad, kit: PlanJson['inputs']['kit']): 
   }
   const hands = Math.max(holders.length, whole.length);
   if (load.mode === 'per-hand') {
-    if (hands === 2 && held !== 2 * load.grams && !whole.some((piece) => piece.grams === load.grams))
+    if (hands === 2 && Math.floor(held / 2) !== load.grams)
       return `${held} g in two hands printed as ${load.grams} g each`;
     return hands === 1 && held !== load.grams ? `${held} g in one hand printed as ${load.grams} g` : undefined;
   }
   return held === load.grams ? undefined : `${held} g held, printed as ${load.grams} g`;
+}
+
+/** The most that one hand holds: what a sign-off speaks of. */
+export function inOneHand(load: HeldLoad, kit: PlanJson['inputs']['kit']): number {
+  const held = sum(load.pieces.map((piece) => piece.grams));
+  const kinds = load.pieces.map((piece) => kit.find((item) => item.id === piece.id)?.kind);
+  const whole = load.pieces.filter((_, index) => kinds[index] === 'bell' || kinds[index] === 'dumbbell');
+  if (whole.length > 0) return Math.max(...whole.map((piece) => piece.grams));
+  return kinds.filter((kind) => kind === 'handle').length === 2 ? held / 2 : held;
 }
 
 /** Every mass a single item, an equal pair or a loaded bar of this kit can make, by how it is made. */

@@ -1,6 +1,9 @@
 /** Every set by itself: its key, its side, its load, what it may be lifted with, and an easier way out. */
-import { howMade, listMasses, whyNotMakeable } from './audit-kit.js';
+import { howMade, inOneHand, listMasses, whyNotMakeable } from './audit-kit.js';
 import { type Placed, type PlanItem, type PlanJson, type PlanLoad, type PlanSet, workOf } from './plan-json.js';
+
+/** Pounds are rounded to whole grams: one more is the same bell. */
+const ROUNDING = 1;
 
 /** Every load printed anywhere in an item, with the exercise it is for. */
 function loadsIn(item: PlanItem): readonly { readonly exercise: string; readonly load: PlanLoad }[] {
@@ -24,15 +27,19 @@ function loadsIn(item: PlanItem): readonly { readonly exercise: string; readonly
 export function auditLoads(plan: PlanJson): string[] {
   const { kit, signOffs, strands } = plan.inputs;
   const found: string[] = [];
+  const limits = new Map<string, number>();
+  for (const { exercise, signedOffTo } of strands.flatMap((strand) => strand.versions)) {
+    if (signedOffTo !== null) limits.set(exercise, signedOffTo);
+  }
   const items = plan.weeks.flatMap((week) => week.sessions.flatMap((s) => s.groups.flatMap((group) => group.items)));
   for (const item of items) {
     for (const { exercise, load } of loadsIn(item)) {
       const why = whyNotMakeable(load, kit);
       if (why !== undefined) found.push(`${item.id}: ${load.label} cannot be made: ${why}`);
       if (load.kg !== load.grams / 1000) found.push(`${item.id}: ${load.kg} kg is not ${load.grams} g`);
-      const signed = signOffs.filter((one) => one.exercise === exercise && one.grams !== null);
-      if (signed.length > 0 && signed.every((one) => (one.grams ?? 0) < load.grams))
-        found.push(`${item.id}: ${exercise} with ${load.grams} g is above what is signed off`);
+      const top = limits.get(exercise);
+      if (top !== undefined && Math.max(load.grams, inOneHand(load, kit)) > top + ROUNDING)
+        found.push(`${item.id}: ${exercise} with ${load.label} is above what is signed off`);
     }
   }
   const masses = listMasses(kit);
@@ -47,18 +54,17 @@ export function auditLoads(plan: PlanJson): string[] {
         const before = version.loads[index - 1];
         if (why !== undefined) found.push(`${name}: ${load.label} cannot be made: ${why}`);
         if (before !== undefined && held(before) >= held(load)) found.push(`${name}: loads are not lightest first`);
-        if (load.grams > top) found.push(`${name}: ${load.label} is above what is signed off`);
+        if (Math.max(load.grams, inOneHand(load, kit)) > top + ROUNDING)
+          found.push(`${name}: ${load.label} is above what is signed off`);
       });
-      const signed = signOffs.some((one) => one.exercise === version.exercise && (one.grams ?? 0) >= top);
+      const signed = signOffs.some((one) => one.exercise === version.exercise && (one.grams ?? 0) + ROUNDING >= top);
       if (version.signedOffTo !== null && !signed) found.push(`${name}: no sign-off reaches ${version.signedOffTo} g`);
       for (const how of new Set(version.loads.map((load) => howMade(load, kit)))) {
         if (how === undefined) continue;
         for (const grams of masses.get(how) ?? []) {
-          const missing = !version.loads.some((load) => load.grams === grams);
-          if (missing && grams <= top && version.mode !== 'total')
-            found.push(`${name}: ${grams} g of ${how} is left out`);
-          if (missing && grams <= top && version.mode === 'total' && how.startsWith('one'))
-            found.push(`${name}: ${grams} g of ${how} is left out`);
+          const said = how.startsWith('two') && version.mode !== 'per-hand' ? 2 * grams : grams;
+          const missing = !version.loads.some((load) => load.grams === said);
+          if (missing && said <= top) found.push(`${name}: ${said} g of ${how} is left out`);
         }
       }
     }

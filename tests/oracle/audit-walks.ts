@@ -1,8 +1,8 @@
 /** Each strand walked again by the oracle, and the printed sets held to it; gates, trials, feeler sets; K from tests. */
 import { itemsByStrand, type StrandItems } from './audit-calendar.js';
-import { isWeak, repsToFailure } from './capacity.js';
+import { external, findLoad, isWeak, loadsSayNothing, repsToFailure } from './capacity.js';
 import { findPassedOver } from './options.js';
-import type { PlanItem, PlanJson, PlanSet } from './plan-json.js';
+import type { PlanItem, PlanJson, PlanSet, PlanStrand } from './plan-json.js';
 import type { Option } from './strand-json.js';
 import { type Step, startOf, type Walk, walkStrand } from './walk.js';
 
@@ -32,6 +32,13 @@ function walkFindings(one: StrandItems): string[] {
   const trialWeeks = items.flatMap(({ item, week }) => (item.sets.some((set) => set.kind === 'trial') ? [week] : []));
   if (new Set(trialWeeks).size !== trialWeeks.length) found.push('two trials in a week');
   return found;
+}
+
+/** Where loads say nothing about each other, only the same external load can be spoken of. */
+function canBeDerived(strand: PlanStrand, from: Option, to: Option): boolean {
+  const [held, next] = [findLoad(strand, from), findLoad(strand, to)];
+  if (held === undefined || next === undefined) return false;
+  return !loadsSayNothing(strand, to.version) || external(held) === external(next);
 }
 
 interface Said {
@@ -104,7 +111,8 @@ function stepFindings({ strand }: StrandItems, step: Step, item: PlanItem): stri
   for (const option of item.allowed) {
     const version = strand.versions.findIndex((one) => one.exercise === option.exercise);
     const tempo = strand.tempi.findIndex((one) => one.step === option.tempo);
-    const predicted = repsToFailure(strand, { version, load: option.grams, tempo }, step.week);
+    const to: Option = { version, load: option.grams, tempo };
+    const predicted = canBeDerived(strand, step.option, to) ? repsToFailure(strand, to, step.week) : undefined;
     if (predicted !== undefined && predicted !== option.predicted)
       found.push(`${option.exercise} ${option.grams} g predicts ${predicted}, not ${option.predicted}`);
     if (predicted === undefined && option.refusedBy === undefined)
@@ -127,15 +135,19 @@ function feelerFindings({ strand, items }: StrandItems): string[] {
       if (set.load !== undefined && loaded) found.push(`${item.id}: a load is claimed where nothing is known`);
     }
   }
-  for (const feeler of feelers) {
-    const answers = [...(feeler.choose ?? [])].sort((a, b) => a.left.min - b.left.min);
-    if (answers.length === 0) found.push('a feeler set with nothing to choose from');
+  const tables = items.flatMap(({ item }) =>
+    item.sets.flatMap((set) => (set.choose === undefined ? [] : [set.choose])),
+  );
+  if (feelers.length > 0 && feelers.every((feeler) => feeler.choose === undefined))
+    found.push('a feeler set with nothing to choose from');
+  for (const table of tables) {
+    const answers = [...table].sort((a, b) => a.left.min - b.left.min);
     let from = 0;
     for (const { left } of answers) {
       if (left.min !== from || left.max < left.min) found.push(`a feeler set that does not answer ${from} left`);
       from = left.max + 1;
     }
-    if (answers.length > 0 && from <= 99) found.push(`a feeler set that does not answer ${from} left`);
+    if (from <= 99) found.push(`a feeler set that does not answer ${from} left`);
   }
   return found;
 }
@@ -150,8 +162,8 @@ export function auditCapacities(plan: PlanJson): string[] {
     const n0 = 10 * test.reps + test.reserve;
     const body = bodyMass === null ? 0n : (BigInt(share) * BigInt(bodyMass)) / 1000n;
     const bare = share > 0 && bodyMass === null;
-    const mode = strands.flatMap((strand) => strand.versions).find((one) => one.exercise === exercise)?.mode;
-    const hands = mode === 'per-hand' ? [1n, 2n] : [1n];
+    /** A test with a pair says what one hand held. */
+    const hands = [1n, 2n];
     const possible = hands.map((count) => {
       const whole = count * BigInt(test.grams) + body;
       return (bare || whole === 0n ? 1n : whole) * BigInt(300 + n0);

@@ -135,7 +135,11 @@ const FAULTS: readonly Fault[] = [
     /nobody owns/,
     [[[...row(1), 'sets', 0, 'choose', 1, 'load', 'pieces', 0, 'id'], 'x']],
   ],
-  ['above the sign-off', /above what is signed off/, [[['inputs', 'signOffs', 0, 'grams'], 16_000]]],
+  [
+    'above the sign-off',
+    /goblet-squat with 20 kg is above what is signed off/,
+    [[[...strand(1), 'versions', 0, 'signedOffTo'], 16_000]],
+  ],
   ['a sign-off made up', /no sign-off reaches/, [[['inputs', 'signOffs'], []]]],
   [
     'loads out of order',

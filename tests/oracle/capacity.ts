@@ -29,11 +29,9 @@ export function floorDivide(a: bigint, b: bigint): bigint {
 export const external = (load: LoadJson): number =>
   load.pieces.length === 0 ? load.grams : load.pieces.reduce((sum, piece) => sum + piece.grams, 0);
 
-export function loadsOf(strand: StrandJson, version: number): readonly LoadJson[] {
-  const one = strand.versions[version];
-  if (one === undefined) return [];
-  return one.loads.filter((load) => one.signedOffTo === null || load.grams <= one.signedOffTo);
-}
+/** Lightest first; what is above a sign-off is not listed in the first place. */
+export const loadsOf = (strand: StrandJson, version: number): readonly LoadJson[] =>
+  strand.versions[version]?.loads ?? [];
 
 export const findLoad = (strand: StrandJson, option: Option): LoadJson | undefined =>
   loadsOf(strand, option.version).find((load) => load.grams === option.load);

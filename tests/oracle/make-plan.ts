@@ -36,7 +36,7 @@ const pushUp: StrandJson = buildStrand({
   tested: [0, 10, 3],
   range: [6, 12],
   curve: CURVE.map((reserve) => reserve + 1),
-  sets: [2, 2],
+  sets: [2, 1],
   more: { id: 'b/push-up', session: 'b', row: 'push-up', way: 'bodyweight' },
 });
 const circuit: StrandJson = {
@@ -216,7 +216,12 @@ export function makePlan(): unknown {
       sessions: [
         session('a', 2 * week - 1, [{ kind: 'straight', name: 'Main', rounds: 1, items: a }]),
         session('b', 2 * week, [
-          { kind: 'circuit', name: 'Round', rounds: 2, items: [itemOf(circuit, circuitStep, 2 * week, false)] },
+          {
+            kind: 'circuit',
+            name: 'Round',
+            rounds: pressStep.easy ? 1 : 2,
+            items: [itemOf(circuit, circuitStep, 2 * week, false)],
+          },
           { kind: 'straight', name: 'Pull', rounds: 1, items: [unknownItem(unknown, week, 2 * week)] },
         ]),
       ],

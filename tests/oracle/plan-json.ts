@@ -14,7 +14,7 @@ const load = z.looseObject({
   grams: whole.min(0),
   mode: z.enum(['per-hand', 'total', 'added', 'assisted', 'band']),
   pieces: z.array(z.looseObject({ id: z.string().min(1), grams: whole.min(0) })),
-  label: z.string().min(1),
+  label: z.string(),
 });
 
 const otherwise = z.looseObject({
