@@ -47,10 +47,8 @@ export function chosenClients(studio: ReadStudio, only: string | undefined): rea
   const chosen = clients.filter((client) => client.id === only);
   // A client who could not even be read has problems of their own to show.
   if (chosen.length > 0 || withheldClients(studio.problems).has(only)) return chosen;
-  const nearest = nearestOf(
-    only,
-    clients.map((client) => client.id),
-  );
+  const known = [...clients.map((client) => client.id), ...withheldClients(studio.problems)];
+  const nearest = nearestOf(only, known);
   return { code: 'no-such-client', severity: 'error', scope: FOLDER, data: { client: only, nearest } };
 }
 

@@ -65,7 +65,8 @@ export function gainedCapacity(capacity: number, gain: PerTenThousand): number {
 
 /**
  * Capacity in the next version of the chain: unchanged where both are counted and both shares are known, else
- * ⌊K × ratio⌋. 0 where nothing is derived: no ratio, or only one of the two is counted.
+ * ⌊K × ratio⌋. 0 where nothing is derived: no ratio, only one of the two counted, or only one of them lifting a known
+ * part of the body, when K would be divided by an R on another scale.
  */
 export function carriedCapacity(
   capacity: number,
@@ -75,6 +76,7 @@ export function carriedCapacity(
 ): number {
   if (from.counted !== to.counted) return 0;
   if (from.counted && from.share !== null && to.share !== null) return capacity;
+  if (from.counted && (from.share ?? to.share ?? 0) > 0) return 0;
   return ratio === null ? 0 : Math.floor((capacity * ratio) / 1000);
 }
 

@@ -1,7 +1,6 @@
 /** The values the walk reads, with the coach's own laid over them, as they stand in each strand. */
 import type { Rule } from '../../model/reason.js';
 import type { WalkRules } from '../../model/strand.js';
-import type { Rulebook } from '../rulebook.js';
 import { smallStepSize } from '../rules/walk-small-step-size.js';
 import { tolerance } from '../rules/walk-tolerance.js';
 import { trialMarginGuard } from '../rules/walk-trial-margin.js';
@@ -13,7 +12,8 @@ export const WALK_VALUES: readonly Rule[] = [smallStepSize, tolerance, trialMarg
   (rule) => rule.row,
 );
 
-export function walkValues({ valueOf: inForce }: Rulebook): WalkRules {
+/** `valueOf` is the rulebook's. */
+export function walkValues({ valueOf: inForce }: { readonly valueOf: (rule: Rule) => number }): WalkRules {
   return {
     tolerance: inForce(tolerance.row),
     smallStep: inForce(smallStepSize.row),
