@@ -202,11 +202,15 @@ async function isTheCoachs(path: string): Promise<boolean> {
   }
 }
 
-/** Staging folders of builds that were killed: their process is gone. */
+const A_DAY = 86_400_000;
+
+/** Staging folders of builds that were killed: their process is gone, or they are too old to be anybody's. */
 async function clearAbandoned(builds: string): Promise<void> {
   for (const name of await readdir(builds)) {
     const pid = /^new-(\d+)/.exec(name)?.[1];
-    if (pid !== undefined && !isRunning(Number(pid))) await rm(join(builds, name), { recursive: true, force: true });
+    if (pid === undefined) continue;
+    const left = isRunning(Number(pid)) && Date.now() - (await lstat(join(builds, name))).mtimeMs < A_DAY;
+    if (!left) await rm(join(builds, name), { recursive: true, force: true });
   }
 }
 

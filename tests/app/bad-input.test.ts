@@ -13,7 +13,7 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { bytesBelow, chalkleaf, type Ran, readmeStudio, workFolder, writeFiles } from './run-chalkleaf.js';
+import { bytesBelow, chalkleaf, type Ran, readmeStudio, TOP, workFolder, writeFiles } from './run-chalkleaf.js';
 
 let work = workFolder();
 let content = '';
@@ -258,20 +258,11 @@ describe('folders and disks', () => {
     expect(run('build').code).toBe(0);
     const before = bytesBelow(join(output, 'private/')).length;
     writeFiles(content, [[SQUAT, (readmeStudio().get(SQUAT) ?? '').replace('low stool', 'low bench')]]);
-    spawnSync('timeout', [
-      '-s',
-      'KILL',
-      '0.35',
+    spawnSync(
       process.execPath,
-      'dist/src/app/main.js',
-      'build',
-      '--content',
-      content,
-      '--out',
-      output,
-      '--today',
-      '2026-11-24',
-    ]);
+      [join(TOP, 'dist/src/app/main.js'), 'build', '--content', content, '--out', output, '--today', '2026-11-24'],
+      { timeout: 600, killSignal: 'SIGKILL' },
+    );
     expect(bytesBelow(join(output, 'private/')).length).toBe(before);
     expect(run('build').code).toBe(0);
     expect(readdirSync(join(output, '.builds')).filter((name) => name.startsWith('new-'))).toEqual([]);

@@ -70,7 +70,7 @@ describe('the first own studio', () => {
   test('why says where a number comes from', () => {
     const ran = run('why', 'ash-venn', '--week', '1');
     expect(ran.code).toBe(0);
-    expect(ran.out).toContain('Goblet squat');
+    expect(ran.out).toContain('goblet squat');
     expect(ran.out).toContain('12 kg');
   });
 
