@@ -2,9 +2,10 @@
 import type { BookletSet, Cell, LoadText } from '../model/booklet.js';
 import type { Choice, OtherwiseSet, PlanSet } from '../model/plan.js';
 import { sayAmount, sayEffort, saySet, saySetAloud, stackSet } from '../words/say-dose.js';
+import { openDose } from '../words/say-found.js';
 import { isLoaded, sayLoad, sayLoadText } from '../words/say-load.js';
 import { sayReason } from '../words/say-reason.js';
-import { choicesOf, openDose, type SaidSet, sayOpenDose } from './find-load.js';
+import { choicesOf, type SaidSet, sayOpenDose } from './find-load.js';
 import { nameOf, type Standing, type Subject } from './subject.js';
 
 /** What a cell needs to know of the row it stands in. */

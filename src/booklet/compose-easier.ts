@@ -3,12 +3,13 @@ import type { EasierText } from '../model/booklet.js';
 import { CAUSES, type Cause, type Exercise } from '../model/exercise.js';
 import { exerciseId } from '../model/identity.js';
 import type { EasierItem, Item } from '../model/plan.js';
-import { saySet, sayUnnamed } from '../words/say-dose.js';
+import { saySet } from '../words/say-dose.js';
+import { sayUnnamed } from '../words/say-found.js';
 import { sayLoad } from '../words/say-load.js';
 import { nameOf, type Standing, type Subject } from './subject.js';
 
 const isCause = (word: string): word is Cause => CAUSES.some((cause) => cause === word);
-export const causesOf = (words: readonly string[]): readonly Cause[] => words.filter(isCause);
+const causesOf = (words: readonly string[]): readonly Cause[] => words.filter(isCause);
 
 /** The page an easier or harder version has in the booklet; a way of doing an exercise has none of its own. */
 export const pageOf = (version: Pick<EasierItem, 'exercise'>): string | undefined =>

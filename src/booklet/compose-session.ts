@@ -43,7 +43,7 @@ export function stripTitle({ speech }: Subject, strip: Strip): string {
   return strip.time === 1 ? title : booklet.again(title);
 }
 
-export function weekHead({ speech }: Subject, { week, session }: Column): WeekHead {
+function weekHead({ speech }: Subject, { week, session }: Column): WeekHead {
   return {
     week: week.number,
     date: session.date,

@@ -1,22 +1,11 @@
 /** Work whose load a feeler set finds: what can be said of it before it is found. */
 import type { LoadText } from '../model/booklet.js';
-import type { Choice, Item, PlanSet } from '../model/plan.js';
-import { type FoundReps, sayFound, sayFoundAloud, stackFound } from '../words/say-dose.js';
+import type { Choice, Item } from '../model/plan.js';
+import { type FoundReps, sayFound, sayFoundAloud, stackFound } from '../words/say-found.js';
 import type { Subject } from './subject.js';
 
 /** The lines of the table an item carries; empty where its load is known. */
 export const choicesOf = (item: Item): readonly Choice[] => item.sets.flatMap(({ choose }) => choose ?? []);
-
-/** What the table leaves open for a set of work; `undefined` where the set is as planned. */
-export function openDose(set: PlanSet, choices: readonly Choice[]): FoundReps | undefined {
-  if (choices.length === 0 || set.kind !== 'work') return undefined;
-  const reps = choices.map((choice) => choice.reps);
-  return {
-    least: Math.min(...reps),
-    most: Math.max(...reps),
-    loaded: choices.some(({ load }) => load !== undefined && load.grams > 0),
-  };
-}
 
 export interface SaidSet {
   readonly load?: LoadText;

@@ -3,10 +3,11 @@ import type { LoadText } from '../model/booklet.js';
 import type { Dose } from '../model/dose.js';
 import type { Range, Tenths } from '../model/quantity.js';
 import { isLoaded, sayLoadAloud, sayLoadText } from './say-load.js';
-import { NO_BREAK, unbroken } from './spacing.js';
+import { NO_BREAK } from './spacing.js';
 import type { Speech } from './speech.js';
 
-const rangeText = (range: Range): string => (range.min === range.max ? `${range.min}` : `${range.min}–${range.max}`);
+export const sayRange = (range: Range): string =>
+  range.min === range.max ? `${range.min}` : `${range.min}–${range.max}`;
 
 /** `3 × 8–12 each side`, `10 min: 8 every minute`. */
 export function sayDose(dose: Dose, speech: Speech): string {
@@ -17,11 +18,11 @@ export function sayDose(dose: Dose, speech: Speech): string {
   };
   switch (dose.kind) {
     case 'sets':
-      return times(dose.sets, rangeText(dose.reps), dose.eachSide);
+      return times(dose.sets, sayRange(dose.reps), dose.eachSide);
     case 'timed':
-      return times(dose.sets, doses.seconds(rangeText(dose.seconds)), dose.eachSide);
+      return times(dose.sets, doses.seconds(sayRange(dose.seconds)), dose.eachSide);
     case 'distance':
-      return times(dose.sets, doses.metres(rangeText(dose.metres)), dose.eachSide);
+      return times(dose.sets, doses.metres(sayRange(dose.metres)), dose.eachSide);
     case 'every':
       return doses.every(`${dose.minutes}`, `${dose.reps}`, dose.everySeconds);
     case 'main-next':
@@ -48,7 +49,7 @@ export function sayAmount(of: Amount, { words }: Speech): string {
 }
 
 /** `8 reps`, `30 s`, `20 m`. */
-export function sayAmountInFull(of: Amount, speech: Speech): string {
+function sayAmountInFull(of: Amount, speech: Speech): string {
   return of.reps === undefined ? sayAmount(of, speech) : speech.words.doses.reps(`${of.reps}`);
 }
 
@@ -79,38 +80,6 @@ export function stackSet(load: LoadText, of: Amount, speech: Speech): readonly s
   if (!isLoaded(load)) return [sayAmountInFull(of, speech)];
   const amount = sayAmount(of, speech);
   return [sayLoadText(load), ...(amount === '' ? [] : [of.reps === undefined ? amount : `×${amount}`])];
-}
-
-/** Work whose load, and how many reps of it, a feeler set finds. */
-export interface FoundReps {
-  readonly least: number;
-  readonly most: number;
-  /** Whether there is a load to find. */
-  readonly loaded: boolean;
-}
-
-const foundRange = ({ least, most }: FoundReps): string => rangeText({ min: least, max: most });
-
-/** `your load × 6–8`. */
-export function sayFound(found: FoundReps, speech: Speech): string {
-  const { sets, doses } = speech.words;
-  return found.loaded ? sayUnnamed(sets.yourLoad, foundRange(found), speech) : doses.reps(foundRange(found));
-}
-
-/** `your lightest × 6`: a load that goes by words and not by mass. */
-export const sayUnnamed = (load: string, reps: string, speech: Speech): string =>
-  speech.hold(`${unbroken(load)} ×${NO_BREAK}${reps}`);
-
-export function sayFoundAloud(found: FoundReps, { words }: Speech): string {
-  const reps = words.doses.spokenReps(
-    found.least === found.most ? `${found.least}` : words.doses.spokenRange(`${found.least}`, `${found.most}`),
-  );
-  return found.loaded ? `${words.sets.yourLoad}, ${reps}` : reps;
-}
-
-export function stackFound(found: FoundReps, speech: Speech): readonly string[] {
-  const { sets, doses } = speech.words;
-  return found.loaded ? [unbroken(sets.yourLoad), `×${foundRange(found)}`] : [doses.reps(foundRange(found))];
 }
 
 /** Tenths of a rep as said: `2`, `8.4`. */

@@ -3,6 +3,7 @@ import type { AllowedOption, Item, Plan, PlanSession, PlanSet, Week } from '../m
 import type { Reason } from '../model/reason.js';
 import { sayDate, sayFullDate } from './say-date.js';
 import { sayEffort, saySet, sayTenths } from './say-dose.js';
+import { openDose, sayFound } from './say-found.js';
 import { sayLoad } from './say-load.js';
 import { namesIn } from './say-plan.js';
 import { type Names, PLAIN_NAMES, sayInput, sayReason, wordsOf } from './say-reason.js';
@@ -68,6 +69,9 @@ function aboutSession(account: Account, week: Week, session: PlanSession, asked:
   ];
 }
 
+/** Grams. Where no load can be derived capacity counts reps alone, and is no mass worth showing. */
+const SHOWN_FROM = 1000;
+
 function aboutItem(account: Account, item: Item): readonly string[] {
   const { speech, names } = account;
   const { why } = speech.words;
@@ -75,7 +79,7 @@ function aboutItem(account: Account, item: Item): readonly string[] {
   return [
     `  ${why.row(names.exercise(item.exercise), `${dosesOf(account, item.sets)}. ${sayEffort(item.asked.reserve, speech)}`)}`,
     ...(item.sets.some(({ kind }) => kind === 'feeler') ? [`    ${why.feeler}`] : []),
-    ...(capacity === null
+    ...(capacity === null || capacity.grams < SHOWN_FROM
       ? []
       : [
           `    ${why.capacity(
@@ -95,8 +99,11 @@ function aboutItem(account: Account, item: Item): readonly string[] {
 function dosesOf({ plan, speech }: Account, sets: readonly PlanSet[]): string {
   const { doses } = speech.words;
   const alike = new Map<string, PlanSet[]>();
+  const choices = sets.flatMap(({ choose }) => choose ?? []);
   for (const set of sets) {
-    const said = saySet(sayLoad(set.load, plan.inputs.kit, speech), set, speech);
+    const open = openDose(set, choices);
+    const said =
+      open === undefined ? saySet(sayLoad(set.load, plan.inputs.kit, speech), set, speech) : sayFound(open, speech);
     const what = set.kind === 'work' ? said : `${set.kind} ${said}`;
     alike.set(what, [...(alike.get(what) ?? []), set]);
   }
@@ -164,7 +171,10 @@ function isAbout({ inputs }: Reason, option: AllowedOption): boolean {
 }
 
 function withInputs({ speech, names }: Account, { inputs }: Reason): readonly string[] {
-  const said = inputs.map((input) => `${input.name} ${sayInput(input, names, speech)}`.trim());
+  const said = inputs.flatMap((input) => {
+    const figure = sayInput(input, names, speech);
+    return figure === '' ? [] : [`${input.name} ${figure}`];
+  });
   return said.length === 0 ? [] : [`      ${speech.words.why.with(said.join(', '))}`];
 }
 

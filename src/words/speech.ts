@@ -13,7 +13,7 @@ export interface Speech {
 }
 
 /** Every language there is; the first speaks where none is meant. */
-export const CATALOGUES: readonly Catalogue[] = [english];
+const CATALOGUES: readonly Catalogue[] = [english];
 
 /** Scripts written from right to left (ISO 15924), and the languages usually written in one (ISO 639). */
 const RTL_SCRIPTS = ['arab', 'hebr', 'thaa', 'syrc', 'nkoo', 'adlm', 'rohg', 'mand', 'samr'];
