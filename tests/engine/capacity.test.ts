@@ -76,11 +76,18 @@ describe('what is predicted', () => {
   it('needs a ratio between versions, unless both shares are known and counted', () => {
     const counted = { share: 640, counted: true };
     expect(carriedCapacity(21_504_000, counted, { share: 700, counted: true }, 900)).toBe(21_504_000);
-    expect(carriedCapacity(1001, counted, { share: null, counted: true }, 900)).toBe(900);
-    expect(carriedCapacity(1001, counted, { share: null, counted: true }, null)).toBe(0);
+    const bellAlone = { share: 0, counted: true };
+    expect(carriedCapacity(1001, bellAlone, { share: null, counted: true }, 900)).toBe(900);
+    expect(carriedCapacity(1001, bellAlone, { share: null, counted: true }, null)).toBe(0);
     expect(carriedCapacity(420, { share: 640, counted: false }, { share: 700, counted: false }, 900)).toBe(378);
     expect(carriedCapacity(420, { share: 640, counted: false }, { share: 700, counted: false }, null)).toBe(0);
     expect(carriedCapacity(420, counted, { share: 700, counted: false }, 900)).toBe(0);
+  });
+
+  it('carries no strength from a version that counts the body to one that may not', () => {
+    const counted = { share: 640, counted: true };
+    expect(carriedCapacity(21_504_000, counted, { share: null, counted: true }, 900)).toBe(0);
+    expect(carriedCapacity(21_504_000, { share: null, counted: true }, counted, 900)).toBe(0);
   });
 
   it('turns to Epley where Brzycki has no meaning', () => {
