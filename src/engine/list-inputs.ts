@@ -95,8 +95,9 @@ function capacitiesOf(rows: readonly WalkedRow[]): PlanInputs['capacities'] {
 
 function sharesOf(rows: readonly WalkedRow[]): PlanInputs['shares'] {
   const shares = new Map<string, PlanInputs['shares'][number]>();
-  for (const { fitted } of rows) {
-    for (const { exercise } of fitted.chain.judged) {
+  for (const { fitted, beginning } of rows) {
+    const { source } = beginning;
+    for (const { exercise } of source === null ? fitted.chain.judged : [...fitted.chain.judged, source]) {
       const { bodyShare } = exercise.facts;
       if (bodyShare !== undefined) shares.set(exercise.id, { exercise: exercise.id, ...bodyShare });
     }

@@ -14,13 +14,14 @@ import { floorsOf } from './effort/plan-effort.js';
 import { ENGINE_VERSION } from './engine-version.js';
 import { listFindings } from './list-findings.js';
 import { listInputs } from './list-inputs.js';
-import { nameOf } from './plan-id.js';
+import { nameOf, rulesInName } from './plan-id.js';
 import { type Beginning, beginRow } from './rows/begin-row.js';
 import { type FittedRow, fitRows, type Versions } from './rows/fit-rows.js';
 import { type WalkedRow, walkRow } from './rows/walked-row.js';
 import { layOverrides } from './rulebook.js';
 import { screenClient } from './screening/screen-client.js';
 import { composeWeeks } from './sessions/compose-week.js';
+import { timeRow } from './sessions/count-seconds.js';
 import { planSets, type RowNeeds } from './sessions/plan-sets.js';
 import { type Queue, queueSessions } from './sessions/queue-sessions.js';
 import { judgeFor } from './versions/judge-version.js';
@@ -82,12 +83,14 @@ function planRows(context: BlockContext, queue: Queue): Result<PlannedRows> {
   const cautioned = cautionedPatterns(fitted.value);
   const isCautioned = (row: FittedRow): boolean => patternsOf(row).some((pattern) => cautioned.has(pattern));
   const warmed = warmUpRows(fitted.value);
-  const needsOf = (row: FittedRow): RowNeeds => {
-    const feeler = beginnings.get(row)?.how === 'feeler';
-    const trials = row.row.trials && !isCautioned(row) && !feeler && mayRise(row);
-    return { feeler, warmUp: warmed.has(row) && !feeler, trials };
-  };
-  const sets = planSets(context, queue, fitted.value, needsOf);
+  const needs = new Map<FittedRow, RowNeeds>(
+    fitted.value.map((row) => {
+      const feeler = beginnings.get(row)?.how === 'feeler';
+      const trials = row.row.trials && !isCautioned(row) && !feeler && mayRise(row);
+      return [row, { feeler, warmUp: warmed.has(row) && !feeler, trials, times: timeRow(row, context.rules) }];
+    }),
+  );
+  const sets = planSets(context, queue, fitted.value, needs);
   const floors = floorsOf(context);
   const problems: Problem[] = [...fitted.problems, ...sets.problems];
   const rows: WalkedRow[] = [];
@@ -129,7 +132,7 @@ function warmUpRows(rows: readonly FittedRow[]): ReadonlySet<FittedRow> {
 }
 
 function writePlan(input: BlockInput, context: BlockContext, queue: Queue, planned: PlannedRows): Plan {
-  const { client, programme, today } = context;
+  const { client, programme, today, rules } = context;
   const { sessions, rows, versions } = planned;
   const body = {
     schema: 1,
@@ -138,12 +141,12 @@ function writePlan(input: BlockInput, context: BlockContext, queue: Queue, plann
     edition: input.edition,
     starts: isoOfDay(client.starts),
     engine: ENGINE_VERSION,
-    rules: context.rules.rows,
     inputs: listInputs(context, queue, rows, floorsOf(context)),
   } as const;
   return {
     ...body,
-    planId: nameOf(JSON.stringify(body)),
+    planId: nameOf(`${JSON.stringify(body)}\n${rulesInName(rules.rows)}`),
+    rules: rules.rows,
     today: isoOfDay(today),
     weeks: composeWeeks(context, queue, sessions, rows, versions),
     findings: listFindings(context, queue, rows),

@@ -1,33 +1,50 @@
 /** A plan's name, from what it was made of: the same inputs give the same name on every machine. */
+import type { Rule } from '../model/reason.js';
 
-/** 64-bit FNV offset basis and prime, as four and three 16-bit limbs, lowest first. */
-const OFFSET: readonly [number, number, number, number] = [0x2325, 0x8422, 0x9ce4, 0xcbf2];
-/** 2^40 + 0x1b3. */
+/** The 64-bit offset basis as four 16-bit limbs, lowest first. */
+const OFFSET = [0x2325, 0x8422, 0x9ce4, 0xcbf2] as const;
+/** The prime is 2^40 + 0x1b3. */
 const PRIME_LOW = 0x1b3;
 
 /**
- * FNV-1a, 64 bits, as 16 hexadecimal digits, over the text's UTF-16 code units, low byte first. It names, it does not
- * protect: anybody can make a text with a given name. (Fowler, Noll, Vo; parameters as in the draft
- * draft-eastlake-fnv.) Only products below 2^53 are formed, so that it is exact in plain numbers.
+ * FNV-1a, 64 bits (Fowler, Noll and Vo), over the text in UTF-8, as 16 hexadecimal digits. It names, it does
+ * not protect: anybody can make a text with a given name. Only products below 2^53 are formed, so that it is exact in
+ * plain numbers.
  */
 export function nameOf(text: string): string {
-  let [a, b, c, d] = OFFSET;
-  const take = (byte: number): void => {
+  let [a, b, c, d]: [number, number, number, number] = [...OFFSET];
+  for (const byte of bytesOf(text)) {
     a ^= byte;
     // × (2^40 + 0x1b3): the limbs times 0x1b3, and the lowest two 40 bits up.
     const a1 = a * PRIME_LOW;
-    const b1 = b * PRIME_LOW + Math.floor(a1 / 0x10000);
-    const c1 = c * PRIME_LOW + a * 0x100 + Math.floor(b1 / 0x10000);
-    const d1 = d * PRIME_LOW + b * 0x100 + Math.floor(c1 / 0x10000);
-    a = a1 % 0x10000;
-    b = b1 % 0x10000;
-    c = c1 % 0x10000;
-    d = d1 % 0x10000;
-  };
-  for (let index = 0; index < text.length; index += 1) {
-    const unit = text.charCodeAt(index);
-    take(unit % 0x100);
-    take(Math.floor(unit / 0x100));
+    const b1 = b * PRIME_LOW + (a1 >>> 16);
+    const c1 = c * PRIME_LOW + a * 0x100 + (b1 >>> 16);
+    const d1 = d * PRIME_LOW + b * 0x100 + (c1 >>> 16);
+    a = a1 & 0xffff;
+    b = b1 & 0xffff;
+    c = c1 & 0xffff;
+    d = d1 & 0xffff;
   }
   return [d, c, b, a].map((limb) => limb.toString(16).padStart(4, '0')).join('');
 }
+
+/** UTF-8, with a half of a surrogate pair as it stands. */
+function bytesOf(text: string): readonly number[] {
+  const bytes: number[] = [];
+  for (let index = 0; index < text.length; index += 1) {
+    const code = text.codePointAt(index) ?? 0;
+    if (code > 0xffff) index += 1;
+    if (code < 0x80) bytes.push(code);
+    else if (code < 0x800) bytes.push(0xc0 | (code >> 6), 0x80 | (code & 0x3f));
+    else if (code < 0x10000) bytes.push(0xe0 | (code >> 12), 0x80 | ((code >> 6) & 0x3f), 0x80 | (code & 0x3f));
+    else {
+      const middle = [0x80 | ((code >> 12) & 0x3f), 0x80 | ((code >> 6) & 0x3f)];
+      bytes.push(0xf0 | (code >> 18), ...middle, 0x80 | (code & 0x3f));
+    }
+  }
+  return bytes;
+}
+
+/** What of the rules goes into the name: each id with the value in force, in order of id. */
+export const rulesInName = (rules: readonly Rule[]): string =>
+  rules.map(({ id, value, overridden }) => `${id} ${overridden?.value ?? value}`).join('\n');

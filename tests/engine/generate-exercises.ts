@@ -50,7 +50,7 @@ function exerciseOf(one: Made, made: readonly Made[], chance: Chance): Exercise 
   const nearest = below.at(-1);
   const further = chance.happens(25) ? below[0] : undefined;
   const easier = [nearest, further === nearest ? undefined : further].filter((to) => to !== undefined);
-  const ways = one.rung === 0 || chance.happens(40) ? [wayOf(chance)] : [];
+  const ways = one.rung === 0 || chance.happens(75) ? [wayOf(chance)] : [];
   const id = idOf(one);
   return {
     id,
@@ -78,8 +78,8 @@ function exerciseOf(one: Made, made: readonly Made[], chance: Chance): Exercise 
 function factsOf({ pattern, way, sides }: Made, chance: Chance): Facts {
   const share = chance.oneOf<number | null>([null, 0, 490, 640, 878]);
   const loaded = way === 'strength';
-  const needs = loaded ? [...new Set([chance.oneOf(NEEDS), ...chance.some(NEEDS, 15)])] : [];
-  const ceiling = chance.happens(90) ? 'any' : chance.oneOf(['arms overhead', 'load overhead'] as const);
+  const needs = loaded ? [...new Set([chance.oneOf(NEEDS), ...chance.some(NEEDS, 25)])] : [];
+  const ceiling = chance.happens(94) ? 'any' : chance.oneOf(['arms overhead', 'load overhead'] as const);
   return {
     pattern,
     way,
@@ -87,7 +87,7 @@ function factsOf({ pattern, way, sides }: Made, chance: Chance): Facts {
     kit: {
       load: needs,
       unloaded: loaded ? chance.happens(15) : true,
-      things: chance.some(['bench', 'chair', 'wall', 'mat'] as const, 10),
+      things: chance.some(['bench', 'chair', 'wall', 'mat'] as const, 6),
     },
     room: {
       ceiling,

@@ -104,8 +104,8 @@ function generateClient(chance: Chance, exercises: readonly Exercise[]): Client 
     screening: {
       date: addDays(starts, -chance.whole(50, 200)),
       regularExercise: chance.oneOf(['yes', 'no'] as const),
-      knownDisease: chance.happens(95) ? 'no' : 'yes',
-      symptoms: chance.happens(98) ? 'no' : 'yes',
+      knownDisease: chance.happens(98) ? 'no' : 'yes',
+      symptoms: chance.happens(99) ? 'no' : 'yes',
       place: PLACE,
     },
     cautions: chance.happens(35) ? [cautionOf(chance, starts)] : [],

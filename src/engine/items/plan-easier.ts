@@ -56,7 +56,7 @@ export function planEasier(planned: Planned, judge: Judge, linksOf: LinksOf, bod
       way: to.exercise.facts.way,
       say: link.say,
       for: link.causes,
-      sets: sets.map((set) => easierSet(set, dose)),
+      sets: easierSets(sets, dose),
     };
   });
   const own: Dose = { load: planned.load, reps: planned.reps, reserve: planned.reserve ?? planned.asked };
@@ -66,7 +66,7 @@ export function planEasier(planned: Planned, judge: Judge, linksOf: LinksOf, bod
       way: judged.exercise.facts.way,
       say: way.say,
       for: way.causes,
-      sets: sets.map((set) => easierSet(set, own)),
+      sets: easierSets(sets, own),
     };
   });
   return {
@@ -88,16 +88,13 @@ interface Dose {
   readonly reserve: Tenths;
 }
 
-function easierSet({ key, round, side }: PlanSet, { load, reps, reserve }: Dose): PlanSet {
-  return {
-    key,
-    kind: 'work',
-    round,
-    reps,
-    ...(side === undefined ? {} : { side }),
-    ...(load === null || load.grams === 0 ? {} : { load: planLoad(load) }),
-    reserve,
-  };
+/** In place of the item's own sets and under their keys; rounds are numbered through, since there is no trial. */
+function easierSets(sets: readonly PlanSet[], { load, reps, reserve }: Dose): readonly PlanSet[] {
+  const held = load === null || load.grams === 0 ? {} : { load: planLoad(load) };
+  return sets.map(({ key, side }, index): PlanSet => {
+    const round = sets.slice(0, index + 1).filter((set) => set.side === side).length;
+    return { key, kind: 'work', round, reps, ...(side === undefined ? {} : { side }), ...held, reserve };
+  });
 }
 
 function doseOf(planned: Planned, to: Judged, link: Link, bodyMass: Grams | null): Dose {

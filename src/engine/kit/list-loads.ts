@@ -28,19 +28,24 @@ export interface LoadList {
  *
  * A pair is two items of equal mass and kind; a pair of handles carries the same plates on all four sides. An
  * unequal pair is listed only where the need allows it, and counts per hand as half of both, rounded down: the
- * pieces say what is in either hand. Bands are not loads in grams and are not listed.
+ * pieces say what is in either hand. Counted per hand, one bell and a pair of them are not on one scale: only ways that
+ * fill as many hands as the preferred one are listed. Bands are not loads in grams and are not listed.
  */
 export function listLoads(kit: readonly KitItem[], need: KitNeed, mode: LoadMode, unit: MassUnit): LoadList {
   const weights = weightsOf(kit);
   const found: MakeableLoad[] = [];
   let tooMany = false;
+  const [first] = need.load;
   for (const way of need.load) {
+    if (mode === 'per-hand' && first !== undefined && handsOf(way) !== handsOf(first)) continue;
     const made = loadsOf(way, weights, mode, unit);
     if (made === null) tooMany = true;
     else found.push(...made);
   }
   return { loads: keepFirstOfEach(found), tooMany };
 }
+
+const handsOf = (way: LoadNeed): 1 | 2 | 'bar' => ('count' in way ? way.count : 'bar');
 
 function weightsOf(kit: readonly KitItem[]): readonly Weight[] {
   return kit

@@ -20,9 +20,22 @@ import { WARM_UP } from '../rules/warm-up.js';
 import { WARM_UP_OLDER } from '../rules/warm-up-older.js';
 import { holdsInBlock } from '../versions/meet-caution.js';
 
+/** How long the parts of a row take, in seconds. */
+export interface RowTimes {
+  /** A set at the top of the range, and at the bottom. */
+  readonly top: Seconds;
+  readonly bottom: Seconds;
+  /** Another bell, or other plates. */
+  readonly change: Seconds;
+  /** Down to the floor and up again. */
+  readonly floor: Seconds;
+  readonly rest: Seconds;
+}
+
 /** A row in one session of the queue. */
 export interface TimedRow {
   readonly fitted: FittedRow;
+  readonly times: RowTimes;
   /** Sets of work; 0 where the row was cut. */
   readonly sets: number;
   readonly feeler: boolean;
@@ -51,20 +64,24 @@ export function countMinutes(rows: readonly TimedRow[], context: BlockContext): 
   return Math.ceil(seconds / rules.valueOf(MINUTES_CAP));
 }
 
+export function timeRow(fitted: FittedRow, rules: Rulebook): RowTimes {
+  return {
+    top: secondsOfSet(fitted, fitted.dose.reps.max, rules),
+    bottom: secondsOfSet(fitted, fitted.dose.reps.min, rules),
+    change: changeSeconds(fitted, rules),
+    floor: needsFloor(fitted) ? 2 * rules.valueOf(DOWN_OR_UP) : 0,
+    rest: fitted.row.restSeconds,
+  };
+}
+
 /** A row's part of the session, with the way to the next exercise. */
-export function secondsOfRow({ fitted, sets, feeler, warmUp, trial }: TimedRow, rules: Rulebook): Seconds {
+export function secondsOfRow({ fitted, times, sets, feeler, warmUp, trial }: TimedRow, rules: Rulebook): Seconds {
   if (sets === 0) return 0;
-  const { block, row, dose } = fitted;
-  const set = secondsOfSet(fitted, dose.reps.max, rules);
-  const change = changeSeconds(fitted, rules);
-  const floor = needsFloor(fitted) ? 2 * rules.valueOf(DOWN_OR_UP) : 0;
-  const extra =
-    (feeler ? secondsOfSet(fitted, dose.reps.min, rules) + row.restSeconds + change : 0) +
-    (warmUp ? secondsOfSet(fitted, dose.reps.min, rules) + change : 0) +
-    (trial ? 2 * change : 0);
+  const { top, bottom, change, floor, rest } = times;
+  const extra = (feeler ? bottom + rest + change : 0) + (warmUp ? bottom + change : 0) + (trial ? 2 * change : 0);
   const last = rules.valueOf(BETWEEN_EXERCISES);
-  if (block.kind === 'circuit') return sets * (set + row.restSeconds + change + floor) + extra + last;
-  return sets * set + (sets - 1) * row.restSeconds + change + floor + extra + last;
+  if (fitted.block.kind === 'circuit') return sets * (top + rest + change + floor) + extra + last;
+  return sets * top + (sets - 1) * rest + change + floor + extra + last;
 }
 
 function secondsOfSet(fitted: FittedRow, reps: number, rules: Rulebook): Seconds {

@@ -8,12 +8,12 @@ import { ofClient, type Problem } from '../../model/problem.js';
 import type { SessionTemplate } from '../../model/programme.js';
 import type { PerMille } from '../../model/quantity.js';
 import type { Reason } from '../../model/reason.js';
-import type { Result } from '../../model/result.js';
+import { invariant, type Result } from '../../model/result.js';
 import type { BlockContext } from '../block-context.js';
 import type { FittedRow } from '../rows/fit-rows.js';
 import { EASY_WEEK_SETS } from '../rules/easy-week-sets.js';
 import { MINUTES_CAP } from '../rules/minutes-cap.js';
-import { countMinutes, type TimedRow } from './count-seconds.js';
+import { countMinutes, type RowTimes, type TimedRow } from './count-seconds.js';
 import type { Queue, QueuedSession } from './queue-sessions.js';
 
 /** One session of the queue with its rows' sets; rows cut for time have none and are left out. */
@@ -29,6 +29,15 @@ export interface RowNeeds {
   readonly feeler: boolean;
   readonly warmUp: boolean;
   readonly trials: boolean;
+  readonly times: RowTimes;
+}
+
+export type Needs = ReadonlyMap<FittedRow, RowNeeds>;
+
+function neededBy(fitted: FittedRow, needs: Needs): RowNeeds {
+  const needed = needs.get(fitted);
+  invariant(needed !== undefined, 'what every row needs is known before its sets');
+  return needed;
 }
 
 /** `max(1, round half up(sets × share))`. */
@@ -47,7 +56,7 @@ export function planSets(
   context: BlockContext,
   queue: Queue,
   rows: readonly FittedRow[],
-  needsOf: (fitted: FittedRow) => RowNeeds,
+  needs: Needs,
 ): Result<readonly PlannedSession[]> {
   const cut = new Set<FittedRow>();
   const planned = new Map<number, PlannedSession>();
@@ -61,11 +70,11 @@ export function planSets(
         cut.add(fitted);
       }
       const left = own.filter((row) => !cut.has(row));
-      if (untrimmed(sessions, left, context, needsOf).every(({ minutes }) => minutes <= context.client.minutes)) break;
+      if (untrimmed(sessions, left, context, needs).every(({ minutes }) => minutes <= context.client.minutes)) break;
     }
     const left = own.filter((row) => !cut.has(row));
     const gone = own.filter((row) => cut.has(row));
-    const fitting = fitSessions(sessions, left, gone, context, needsOf);
+    const fitting = fitSessions(sessions, left, gone, context, needs);
     for (const session of fitting) planned.set(session.queued.occurrence, session);
     const long = fitting.find((session) => session.minutes > context.client.minutes);
     if (long !== undefined) problems.push(tooLong(long, template, context));
@@ -106,11 +115,11 @@ function untrimmed(
   sessions: readonly QueuedSession[],
   rows: readonly FittedRow[],
   context: BlockContext,
-  needsOf: (fitted: FittedRow) => RowNeeds,
+  needs: Needs,
 ): readonly PlannedSession[] {
   const planned: PlannedSession[] = [];
   for (const queued of sessions) {
-    const timed = timedRows(queued, rows, lastWork(planned), planned.length === 0, context, needsOf);
+    const timed = timedRows(queued, rows, lastWork(planned), planned.length === 0, context, needs);
     planned.push({ queued, rows: timed, minutes: countMinutes(timed, context), trimmed: [] });
   }
   return planned;
@@ -126,16 +135,16 @@ function timedRows(
   before: PlannedSession | undefined,
   isFirst: boolean,
   context: BlockContext,
-  needsOf: (fitted: FittedRow) => RowNeeds,
+  needs: Needs,
 ): readonly TimedRow[] {
   const { share, easy } = queued.curve;
   return rows.map((fitted) => {
-    const { feeler, warmUp, trials } = needsOf(fitted);
+    const { feeler, warmUp, trials, times } = neededBy(fitted, needs);
     const whole = setsAskedFor(fitted);
     const worked = easy ? before?.rows.find((row) => row.fitted === fitted)?.sets : undefined;
     const most = worked === undefined ? whole : Math.max(1, worked - context.rules.valueOf(EASY_WEEK_SETS));
     const sets = worked === undefined ? shareOfSets(whole, share) : Math.min(shareOfSets(whole, share), most);
-    return { fitted, sets, feeler: feeler && isFirst, warmUp, trial: trials && !easy && sets >= 2 };
+    return { fitted, times, sets, feeler: feeler && isFirst, warmUp, trial: trials && !easy && sets >= 2 };
   });
 }
 
@@ -148,12 +157,12 @@ function fitSessions(
   rows: readonly FittedRow[],
   gone: readonly FittedRow[],
   context: BlockContext,
-  needsOf: (fitted: FittedRow) => RowNeeds,
+  needs: Needs,
 ): readonly PlannedSession[] {
   const planned: PlannedSession[] = [];
   for (const queued of sessions) {
-    const timed = timedRows(queued, rows, lastWork(planned), planned.length === 0, context, needsOf);
-    const whole = timedRows(queued, [...rows, ...gone], undefined, planned.length === 0, context, needsOf);
+    const timed = timedRows(queued, rows, lastWork(planned), planned.length === 0, context, needs);
+    const whole = timedRows(queued, [...rows, ...gone], undefined, planned.length === 0, context, needs);
     const minutes = countMinutes(whole, context);
     const kept = trimSets(timed, context);
     const trimmed = [

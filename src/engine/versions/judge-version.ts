@@ -70,7 +70,7 @@ function judgeVersion(exercise: Exercise, context: BlockContext): Judged {
   if (loads.length === 0) refusals.push(refuse('load', loadWords(exercise)));
   refusals.push(...roomRefusals(exercise, context, refuse));
   if (signOff.refused !== undefined) refusals.push(refuse(signOff.refused.cause, signOff.refused.detail));
-  const within = loads.filter((load) => signOff.upTo === null || isAtMost(load, signOff.upTo));
+  const within = loads.filter((load) => signOff.upTo === null || isSignedOff(load, signOff.upTo));
   if (loads.length > 0 && within.length === 0 && signOff.refused === undefined) {
     refusals.push(refuse('sign-off-load', signOff.label));
   }
@@ -84,6 +84,10 @@ function judgeVersion(exercise: Exercise, context: BlockContext): Judged {
     tooMany,
   };
 }
+
+/** Neither hand may hold more than was passed, even where two unequal bells are less between them. */
+const isSignedOff = (load: MakeableLoad, upTo: Grams): boolean =>
+  isAtMost(load, upTo) && (load.mode !== 'per-hand' || load.pieces.every(({ grams }) => grams <= upTo));
 
 /** May be done with nothing in the hands, besides any load. */
 const mayBeBare = ({ facts }: Exercise): boolean => facts.kit.unloaded || facts.kit.load.length === 0;
