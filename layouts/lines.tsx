@@ -32,9 +32,9 @@ export function Paragraphs({ lines }: { readonly lines: readonly Line[] }) {
   ));
 }
 
-export function Bullets({ lines, of }: { readonly lines: readonly Line[]; readonly of?: string }) {
+export function Bullets({ lines }: { readonly lines: readonly Line[] }) {
   return (
-    <ul class={of ?? 'plain'}>
+    <ul>
       {lines.map((line) => (
         <li>
           <Words line={line} />

@@ -42,7 +42,7 @@ function Told({ section }: { readonly section: Section }) {
       <Words line={text} />
     </li>
   ));
-  return section.name === 'cues' ? <ol class="cues">{items}</ol> : <ul class="plain">{items}</ul>;
+  return section.name === 'cues' ? <ol class="cues">{items}</ol> : <ul>{items}</ul>;
 }
 
 export function ExercisePage({

@@ -46,7 +46,7 @@ export function Cover({ book, leaf, part }: Props<CoverPart>) {
   return (
     <LeafFrame book={book} leaf={leaf}>
       <p class="booklet-title">{part.title}</p>
-      <h2 id={`${leaf.id}-head`}>{part.client}</h2>
+      <h2>{part.client}</h2>
       <div class="six-weeks">
         <WeekFeet weeks={feet} />
       </div>

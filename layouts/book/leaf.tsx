@@ -27,7 +27,7 @@ function BackAndOn({ book, leaf }: { readonly book: Book; readonly leaf: Leaf })
   return (
     <p class="on">
       {before ? (
-        <a class="back" href={`#${before.id}`} aria-label={`${book.labels.previous}: ${before.title}`}>
+        <a class="back" href={`#${before.id}`}>
           {book.labels.previous}
         </a>
       ) : null}
@@ -42,11 +42,11 @@ function BackAndOn({ book, leaf }: { readonly book: Book; readonly leaf: Leaf })
 
 export function LeafFrame({ book, leaf, where, ways, children }: LeafProps) {
   return (
-    <article class={`leaf ${leaf.kind}`} id={leaf.id} aria-labelledby={`${leaf.id}-head`}>
+    <article class={`leaf ${leaf.kind}`} id={leaf.id}>
       <div class="sheet">
         <header>
           {where}
-          {leaf.kind === 'cover' ? null : <h2 id={`${leaf.id}-head`}>{leaf.title}</h2>}
+          {leaf.kind === 'cover' ? null : <h2>{leaf.title}</h2>}
         </header>
         {children}
         <footer>

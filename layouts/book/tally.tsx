@@ -30,7 +30,7 @@ const xOf = (within: number): number => 6 + (within + 0.5) * STEP - STEP / 2;
 
 interface Drawn {
   readonly d: string;
-  readonly of: 'foot' | 'slant' | 'full' | 'dash';
+  readonly of: 'foot' | 'slant' | 'full';
   readonly letter?: { readonly x: number; readonly y: number; readonly text: string };
 }
 
@@ -66,8 +66,8 @@ export function WeekFeet({ weeks }: { readonly weeks: readonly { readonly key: s
     return stroke(x, U, FOOT, leanOf(key));
   });
   return (
-    <svg class="tally" aria-hidden="true" width={round(x + 8)} height={U} viewBox={`0 0 ${round(x + 8)} ${U}`}>
-      <path class="foot" d={feet.join('')} />
+    <svg aria-hidden="true" width={round(x + 8)} height={U}>
+      <path d={feet.join('')} />
     </svg>
   );
 }
@@ -81,23 +81,34 @@ export interface TallyProps {
 export function Tally({ marks, label }: TallyProps) {
   const height = Math.max(1, Math.ceil(marks.length / 5)) * LINE;
   const drawn = marks.map(({ mark, key }, index) => drawMark(mark, index, key));
-  const size = { width: GROUP_WIDTH, height, viewBox: `0 0 ${GROUP_WIDTH} ${height}` };
-  const strokes = drawn.map(({ d, of, letter }) => (
+  const size = { width: GROUP_WIDTH, height };
+  const kinds = [...new Set(drawn.map(({ of }) => of))];
+  const strokes = (
     <>
-      <path class={of} d={d} />
-      {letter ? (
-        <text x={letter.x} y={letter.y}>
-          {letter.text}
-        </text>
-      ) : null}
+      {kinds.map((kind) => (
+        <path
+          {...(kind === 'foot' ? {} : { class: kind })}
+          d={drawn
+            .filter(({ of }) => of === kind)
+            .map(({ d }) => d)
+            .join('')}
+        />
+      ))}
+      {drawn.map(({ letter }) =>
+        letter ? (
+          <text x={letter.x} y={letter.y}>
+            {letter.text}
+          </text>
+        ) : null,
+      )}
     </>
-  ));
+  );
   return label === '' ? (
-    <svg class="tally" aria-hidden="true" {...size}>
+    <svg aria-hidden="true" {...size}>
       {strokes}
     </svg>
   ) : (
-    <svg class="tally" role="img" aria-label={label} {...size}>
+    <svg role="img" aria-label={label} {...size}>
       {strokes}
     </svg>
   );

@@ -4,7 +4,7 @@ import type { Line } from '../../src/model/prose.js';
 import { Bullets, Words } from '../lines.js';
 import { LeafFrame, Way } from './leaf.js';
 import { type Book, type Day, exerciseLeafId, type Leaf, type Turn, weekLeafId } from './leaves.js';
-import { CountedSets, Figure, runsOf, TurnTally } from './sets.js';
+import { CountedSets, Figure, runsOf, sharedKey, TurnTally } from './sets.js';
 
 /** What is said during the set is said of the version planned this week, where it has a page of its own. */
 export function toldOf(book: Book, row: SessionRow, cell: Cell): { cues: readonly Line[]; stop: readonly Line[] } {
@@ -19,7 +19,7 @@ function Easier({ book, row, week }: { readonly book: Book; readonly row: Sessio
   return (
     <details class="easier">
       <summary>{book.words.easierToday}</summary>
-      <ul class="plain">
+      <ul>
         {row.easier.map(({ name, exercise, when, doses }) => {
           const dose = doses.find((one) => one.week === week)?.text ?? '';
           const page = exercise === undefined ? undefined : book.exercises.get(exercise);
@@ -70,15 +70,19 @@ function Choose({ book, choose }: { readonly book: Book; readonly choose: NonNul
 
 function Doses({ book, cell }: { readonly book: Book; readonly cell: Cell }) {
   return (
-    <div class="doses">
+    <div class="doses" data-sets={sharedKey(cell)}>
       {runsOf(cell).map((run) => {
         const first = run.sets[0];
         if (!first) return null;
         return (
           <>
             {first.kind === 'trial' && cell.trial !== undefined ? <p class="trial">{cell.trial}</p> : null}
-            <p class={first.kind === 'trial' ? 'load lesser' : 'load'}>
-              <Figure set={first} />
+            {first.kind === 'warm-up' ? <p class="kind">{book.labels['warm-up']}</p> : null}
+            <p class={first.kind === 'trial' || first.kind === 'warm-up' ? 'load lesser' : 'load'}>
+              <span aria-hidden="true">
+                <Figure set={first} />
+              </span>
+              <span class="heard">{first.spoken}</span>
             </p>
             {first.load && first.load.pieces !== '' ? <p class="pieces">{first.load.pieces}</p> : null}
             <CountedSets book={book} cell={cell} run={run} />
@@ -132,7 +136,7 @@ export function TurnLeaf({ book, leaf, day, turn, place }: TurnProps) {
         </>
       }
     >
-      <TurnTally book={book} cell={cell} shown="words" />
+      <TurnTally book={book} cell={cell} />
       <Doses book={book} cell={cell} />
       <Manner row={row} cell={cell} />
       {cell.choose ? <Choose book={book} choose={cell.choose} /> : null}

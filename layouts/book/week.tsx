@@ -3,21 +3,19 @@
 import { Bullets, Words } from '../lines.js';
 import { LeafFrame, Way } from './leaf.js';
 import { type Book, type Day, type Leaf, type WeekOfDays, weekLeafId } from './leaves.js';
-import { SetsText, TurnTally } from './sets.js';
+import { figuresAtAGlance, ListTally } from './sets.js';
 
-/** The exercises of one day, each with its figure and its tally in the margin. */
-function TurnList({ book, day }: { readonly book: Book; readonly day: Day }) {
+/** The exercises of one day with their figures; in a week also with the tally in the margin. */
+function TurnList({ book, day, tally }: { readonly book: Book; readonly day: Day; readonly tally: boolean }) {
   return (
     <ol class="turns">
       {day.turns.map(({ id, row, cell }) => (
         <li>
           <a href={`#${id}`}>
-            <span class="name">{cell.version === '' ? row.name : cell.version}</span>
-            <span class="figures">
-              <SetsText cell={cell} />
-            </span>
+            <span>{cell.version === '' ? row.name : cell.version}</span>
+            <b>{figuresAtAGlance(cell)}</b>
           </a>
-          <TurnTally book={book} cell={cell} shown="marks" />
+          {tally ? <ListTally book={book} cell={cell} /> : null}
         </li>
       ))}
     </ol>
@@ -38,7 +36,7 @@ export function Week({ book, leaf, week }: { readonly book: Book; readonly leaf:
             <a href={`#${day.id}`}>{day.session.title}</a>
             <span class="beside">{day.head.dateText}</span>
           </h3>
-          <TurnList book={book} day={day} />
+          <TurnList book={book} day={day} tally={true} />
         </section>
       ))}
     </LeafFrame>
@@ -80,7 +78,7 @@ export function Session({ book, leaf, day }: { readonly book: Book; readonly lea
       )}
       <section>
         <h3>{book.words.alsoToday}</h3>
-        <TurnList book={book} day={day} />
+        <TurnList book={book} day={day} tally={false} />
       </section>
       <p class="said">{session.safety}</p>
       <p class="said">{book.words.readingCopy}</p>

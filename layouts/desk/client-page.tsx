@@ -173,7 +173,7 @@ function Findings({ of }: { readonly of: Planned }) {
   const all = [...plan.findings.map(({ row, reason, weeks }) => ({ row, reason, weeks })), ...trims];
   if (all.length === 0) return <p>{words.nothing}</p>;
   return (
-    <ul class="plain">
+    <ul>
       {all.map(({ row, reason, weeks }) => (
         <li>
           {row === undefined ? '' : <strong>{names.exercise(row)}: </strong>}

@@ -8,7 +8,7 @@ const placeText = (place: Place | undefined): string =>
 export function Problems({ desk, problems }: { readonly desk: Desk; readonly problems: readonly SaidProblem[] }) {
   if (problems.length === 0) return <p>{desk.words.nothing}</p>;
   return (
-    <ul class="plain">
+    <ul>
       {problems.map(({ problem, message, hint }) => (
         <li>
           <strong>{desk.words.severity[problem.severity]}: </strong>

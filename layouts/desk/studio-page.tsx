@@ -13,7 +13,7 @@ function Standing({ desk, of }: { readonly desk: Desk; readonly of: DeskClient }
     <div class="withheld">
       <strong>{words.withheld}</strong>
       {errors.length === 0 ? null : (
-        <ul class="plain">
+        <ul>
           {errors.map(({ message }) => (
             <li>{message}</li>
           ))}

@@ -75,7 +75,7 @@ function Chain({ of, library, words }: { readonly of: Exercise } & Omit<LibraryP
     exercises.length + ways.length === 0 ? (
       <p class="soft">{words.none}</p>
     ) : (
-      <ul>
+      <ul class="links">
         {ways.map((line) => (
           <li>
             <Words line={line} />

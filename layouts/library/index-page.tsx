@@ -41,7 +41,7 @@ function Entries({
         {entries.map(({ head, exercises }) => (
           <div class="entry">
             <h3>{head}</h3>
-            <ul>
+            <ul class="links">
               {byName(exercises).map((exercise) => (
                 <li>
                   <ExerciseLink of={exercise} />
@@ -93,7 +93,7 @@ function Versions({ library, words }: LibraryProps) {
     exercises.length === 0 ? (
       <span class="soft">{words.none}</span>
     ) : (
-      <ul>
+      <ul class="links">
         {exercises.map((exercise) => (
           <li>
             <ExerciseLink of={exercise} />

@@ -33,7 +33,8 @@ export interface ClientSet {
 export interface ClientEasier {
   readonly exercise?: string;
   readonly say: string;
-  readonly sets: readonly ClientSet[];
+  /** One set of it; it is done for as many sets as the exercise it stands in for. */
+  readonly set: ClientSet | null;
 }
 
 export interface ClientItem {
@@ -97,7 +98,7 @@ function setOf(set: PlanSet): ClientSet {
 const easierOf = (easier: EasierItem): ClientEasier => ({
   ...(easier.exercise === undefined ? {} : { exercise: easier.exercise }),
   say: easier.say,
-  sets: easier.sets.map(setOf),
+  set: easier.sets.map(setOf)[0] ?? null,
 });
 
 const itemOf = (item: Item): ClientItem => ({

@@ -15,7 +15,7 @@ function told(booklet: Booklet, row: SessionRow, cell: Cell): { cues: readonly s
 }
 
 const sideOf = (booklet: Booklet, side: 'left' | 'right' | undefined): string =>
-  side === undefined ? '' : `${booklet.labels[side]}: `;
+  side === undefined ? '' : `: ${booklet.labels[side].toLowerCase()}`;
 
 function expectedTurn(
   booklet: Booklet,
@@ -30,9 +30,8 @@ function expectedTurn(
     const like = cell.sets.filter(({ kind, side }) => kind === set.kind && side === set.side).length;
     return {
       key: set.key,
-      kind: set.kind,
       figure: set.text,
-      counted: `${sideOf(booklet, set.side)}set ${set.round} ${labels.of} ${like}`,
+      counted: `${labels.set} ${set.round} ${labels.of} ${like}${sideOf(booklet, set.side)}`,
       heard: set.spoken,
     };
   });

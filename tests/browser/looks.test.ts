@@ -267,7 +267,7 @@ describe('on a phone of 360 by 640', () => {
     await turnTo(page, 'w1-a--goblet-squat');
     const drawn = await page.evaluate(() => {
       const leaf = document.getElementById('w1-a--goblet-squat');
-      const mark = leaf?.querySelector('.tally path');
+      const mark = leaf?.querySelector('svg path');
       const main = leaf?.querySelector('.main');
       return {
         stroke: mark ? getComputedStyle(mark).stroke : '',

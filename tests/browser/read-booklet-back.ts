@@ -6,7 +6,6 @@ import type { Page } from 'playwright-core';
 
 export interface ReadSet {
   readonly key: string;
-  readonly kind: string;
   /** The large figure the set stands under. */
   readonly figure: string;
   readonly counted: string;
@@ -45,15 +44,23 @@ export function readBookletBack(page: Page): Promise<ReadBooklet> {
     const readSets = (turn: Element): readonly ReadSet[] => {
       const sets: ReadSet[] = [];
       let figure = '';
+      let heard = '';
+      const shared = turn.querySelector<HTMLElement>('.doses')?.dataset.sets ?? '';
       for (const part of turn.querySelectorAll('.doses > *')) {
-        if (part.classList.contains('load')) figure = text(part);
+        if (part.classList.contains('load')) {
+          figure = text(part.querySelector('[aria-hidden]'));
+          heard = text(part.querySelector('.heard'));
+        }
         for (const set of part.querySelectorAll<HTMLElement>('[data-set]')) {
+          const line = text(set.closest('li'));
+          const [own = '', ordinal] = (set.dataset.set ?? '').split('/');
+          const kind = set.closest('ol')?.dataset.kind ?? '';
+          const side = set.matches('li') ? '' : `: ${text(set)}`;
           sets.push({
-            key: set.dataset.set ?? '',
-            kind: set.dataset.kind ?? '',
+            key: ordinal === undefined ? `${shared}/both/${kind}/${own}` : `${shared}/${own}/${kind}/${ordinal}`,
             figure,
-            counted: text(set.querySelector('.counted')),
-            heard: text(set.querySelector('.heard')).replace(/^, /, ''),
+            counted: `${line.replace(/: .*$/, '')}${side}`,
+            heard,
           });
         }
       }
@@ -68,8 +75,13 @@ export function readBookletBack(page: Page): Promise<ReadBooklet> {
       cues: texts(turn, '.cues li'),
       stop: texts(turn, '.stop li'),
       easier: texts(turn, '.easier li'),
-      feet: [...turn.querySelectorAll('.tally')].map((tally) => tally.querySelectorAll('path').length),
-      tallyHeard: [...turn.querySelectorAll('.tally')].map((tally) => tally.getAttribute('aria-label') ?? ''),
+      feet: [...turn.querySelectorAll('svg')].map((tally) =>
+        [...tally.querySelectorAll('path')].reduce(
+          (sum, path) => sum + (path.getAttribute('d')?.split('M').length ?? 1) - 1,
+          0,
+        ),
+      ),
+      tallyHeard: [...turn.querySelectorAll('svg')].map((tally) => tally.getAttribute('aria-label') ?? ''),
     });
     return {
       title: document.title,

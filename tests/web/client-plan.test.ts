@@ -27,7 +27,7 @@ describe('the client’s part of a plan', () => {
       [
         ...['schema', 'edition', 'starts', 'weeks', 'number', 'begins', 'easy', 'sessions', 'id', 'name', 'date'],
         ...['occurrence', 'minutes', 'groups', 'kind', 'rounds', 'items', 'row', 'exercise', 'way', 'sides', 'tempo'],
-        ...['restSeconds', 'reserve', 'sets', 'easier', 'say', 'key', 'round', 'reps', 'load', 'grams', 'mode'],
+        ...['restSeconds', 'reserve', 'sets', 'easier', 'say', 'set', 'key', 'round', 'reps', 'load', 'grams', 'mode'],
         ...['label', 'optional'],
       ].sort(),
     );

@@ -25,12 +25,14 @@ describe('the library', () => {
   test('finds an exercise by movement, kit, what it asks, and what it is easier than', () => {
     const index = page('index.html');
     for (const head of ['Squat', 'One bell', 'Knee', 'Box']) expect(index).toContain(`<h3>${head}</h3>`);
-    expect(index).toContain('<td><ul><li><a href="exercises/box-squat.html">Box squat</a></li></ul></td>');
+    expect(index).toContain(
+      '<td><ul class="links"><li><a href="exercises/box-squat.html">Box squat</a></li></ul></td>',
+    );
   });
 
   test('derives the other direction of a link, and drops one that leads nowhere', () => {
     const box = page('exercises/box-squat.html');
-    expect(box).toMatch(/<h2>Harder<\/h2><ul><li><a href="goblet-squat\.html">/);
+    expect(box).toMatch(/<h2>Harder<\/h2><ul class="links"><li><a href="goblet-squat\.html">/);
     expect(page('exercises/goblet-squat.html')).not.toContain('nowhere');
   });
 
