@@ -4,8 +4,7 @@ import type { Side } from '../../model/identity.js';
 import type { Grams, PerMille, Tenths } from '../../model/quantity.js';
 import type { CapacityInput, VersionInput } from '../../model/strand.js';
 import { type BlockContext, names } from '../block-context.js';
-import { bodyPart, capacityOf, externalLoad, isCounted } from '../capacity.js';
-import { isSameMass } from '../kit/at-most.js';
+import { bodyPart, capacityOf, isCounted } from '../capacity.js';
 import { walkValues } from '../rows/walk-values.js';
 import { WEAK_RESERVE } from '../rules/weak-reserve.js';
 import type { Judged } from '../versions/judge-version.js';
@@ -41,6 +40,7 @@ export function readCapacity(context: BlockContext, judged: Judged, version: Ver
   const counted = isCounted(version, bodyMass);
   const measured = client.tests
     .filter((test) => test.date <= today && names(context, test.exercise, judged.exercise))
+    .filter((test) => isReadable(test, version, counted))
     .map((test) => {
       const resisted = counted ? externalOf(test, judged) + bodyPart(version.share, bodyMass) : 1;
       const reps: Tenths = 10 * test.reps + test.reserve;
@@ -48,12 +48,12 @@ export function readCapacity(context: BlockContext, judged: Judged, version: Ver
       const capacity: CapacityInput = { side: test.side, resisted, reps, weak };
       return { test, side: test.side, k: capacityOf('epley', capacity, counted), weak, capacity };
     })
-    .sort((a, b) => b.test.date - a.test.date || a.k - b.k);
+    .sort((a, b) => b.test.date - a.test.date || weakerFirst(a, b));
   const each = judged.exercise.facts.sides === 'each';
   const latest = (side: Side) => measured.find((one) => one.side === side || one.side === 'both');
   const [left, right] = [latest('left'), latest('right')];
   const found = each ? [left, right].filter((one) => one !== undefined) : measured.slice(0, 1);
-  const [weaker, stronger] = [...found].sort((a, b) => a.k - b.k);
+  const [weaker, stronger] = [...found].sort(weakerFirst);
   if (weaker === undefined) return null;
   const untested = each && found.length === 1 ? (left === undefined ? 'left' : 'right') : null;
   const apart = each && stronger !== undefined && stronger !== weaker;
@@ -64,19 +64,32 @@ export function readCapacity(context: BlockContext, judged: Judged, version: Ver
     test: weaker.test,
     sides: found
       .filter((one, i) => found.indexOf(one) === i)
-      .sort((a, b) => a.k - b.k)
+      .sort(weakerFirst)
       .map(({ side, k, weak, test }) => ({ side, k, weak, test })),
     gap: apart ? Math.floor(((stronger.k - weaker.k) * 1000) / stronger.k) : null,
     untested,
   };
 }
 
-/** What all hands held in the test: as the kit makes that load, else by how many hands the exercise loads. */
-function externalOf(test: Test, { exercise, loads }: Judged): Grams {
-  const grams = test.load?.grams ?? 0;
-  const made = loads.find((load) => isSameMass(load, grams));
-  if (made !== undefined) return externalLoad(made);
+/** Of equal sides the one less surely known comes first. */
+function weakerFirst(a: Measured, b: Measured): number {
+  return a.k - b.k || Number(b.weak) - Number(a.weak);
+}
+
+interface Measured {
+  readonly k: number;
+  readonly weak: boolean;
+}
+
+/** What all hands held in the test: counted per hand, twice that where the exercise fills both. */
+function externalOf(test: Test, { exercise }: Judged): Grams {
   const { holds, kit } = exercise.facts;
-  const inBothHands = kit.load.length > 0 && kit.load.every((way) => 'count' in way && way.count === 2);
-  return holds === 'per-hand' && inBothHands ? 2 * grams : grams;
+  const [first] = kit.load;
+  const both = holds === 'per-hand' && first !== undefined && 'count' in first && first.count === 2;
+  return (both ? 2 : 1) * (test.load?.grams ?? 0);
+}
+
+/** Where loads are not counted, a test speaks only of the load it was done with. */
+function isReadable(test: Test, version: VersionInput, counted: boolean): boolean {
+  return counted || version.loads.some((load) => load.grams === (test.load?.grams ?? 0));
 }

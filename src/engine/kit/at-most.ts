@@ -11,11 +11,6 @@ export function isAtMost(load: MakeableLoad, grams: Grams): boolean {
   return load.grams - roundingOf(load) <= grams;
 }
 
-/** The same mass but for that rounding. */
-export function isSameMass(load: MakeableLoad, grams: Grams): boolean {
-  return Math.abs(load.grams - grams) <= roundingOf(load);
-}
-
 function roundingOf({ pieces }: MakeableLoad): Grams {
   return pieces.length < 2 ? 0 : Math.floor((pieces.length + 1) / 2);
 }

@@ -37,9 +37,6 @@ export function beginRow(context: BlockContext, fitted: FittedRow, versions: Ver
   if (tested !== null) {
     const load = heaviestUpTo(version, tested.grams);
     if (load === null) return { ...FEELER, tested, source: own };
-    const bodyMass = context.client.bodyMass?.mass.grams ?? null;
-    // Where loads are not counted none is derived from another.
-    if (!isCounted(version, bodyMass) && load !== tested.grams) return FEELER;
     const start = { version: base, load, tempo: 0, earned: 0 } as const;
     return { how: 'tested', capacity: tested.capacity, start, tested, source: own };
   }
