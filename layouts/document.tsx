@@ -12,6 +12,8 @@ export interface DocumentProps {
   readonly styleFiles: readonly string[];
   /** Set in the page; empty for none. */
   readonly script: string;
+  /** Where the shell finds the client's part; absent where it stands in the page. */
+  readonly payload?: string;
   /** HTML that is already safe. */
   readonly body: string;
 }
@@ -20,7 +22,7 @@ const inside = (text: string) => ({ __html: text });
 
 export function Document(props: DocumentProps) {
   return (
-    <html lang={props.language} dir={props.direction}>
+    <html lang={props.language} dir={props.direction} data-payload={props.payload}>
       <head>
         <meta charset="utf-8" />
         <meta http-equiv="Content-Security-Policy" content={props.policy} />

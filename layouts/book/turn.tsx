@@ -4,7 +4,7 @@ import type { Line } from '../../src/model/prose.js';
 import { Bullets, Words } from '../lines.js';
 import { LeafFrame, Way } from './leaf.js';
 import { type Book, type Day, exerciseLeafId, type Leaf, type Turn, weekLeafId } from './leaves.js';
-import { CountedSets, Figure, runsOf, sharedKey, TurnTally } from './sets.js';
+import { CountedSets, Figure, type Run, runsOf, sharedKey, TurnTally } from './sets.js';
 
 /** What is said during the set is said of the version planned this week, where it has a page of its own. */
 export function toldOf(book: Book, row: SessionRow, cell: Cell): { cues: readonly Line[]; stop: readonly Line[] } {
@@ -68,28 +68,48 @@ function Choose({ book, choose }: { readonly book: Book; readonly choose: NonNul
   );
 }
 
-function Doses({ book, cell }: { readonly book: Book; readonly cell: Cell }) {
+function RunOfSets({ book, cell, run }: { readonly book: Book; readonly cell: Cell; readonly run: Run }) {
+  const first = run.sets[0];
+  if (!first) return null;
+  const lesser = first.kind === 'trial' || first.kind === 'warm-up';
   return (
-    <div class="doses" data-sets={sharedKey(cell)}>
-      {runsOf(cell).map((run) => {
-        const first = run.sets[0];
-        if (!first) return null;
-        return (
-          <>
-            {first.kind === 'trial' && cell.trial !== undefined ? <p class="trial">{cell.trial}</p> : null}
-            {first.kind === 'warm-up' ? <p class="kind">{book.labels['warm-up']}</p> : null}
-            <p class={first.kind === 'trial' || first.kind === 'warm-up' ? 'load lesser' : 'load'}>
-              <span aria-hidden="true">
-                <Figure set={first} />
-              </span>
-              <span class="heard">{first.spoken}</span>
-            </p>
-            {first.load && first.load.pieces !== '' ? <p class="pieces">{first.load.pieces}</p> : null}
-            <CountedSets book={book} cell={cell} run={run} />
-          </>
-        );
-      })}
-    </div>
+    <>
+      {first.kind === 'warm-up' ? <p class="kind">{book.labels['warm-up']}</p> : null}
+      {first.kind === 'trial' && cell.trial !== undefined ? <p class="trial">{cell.trial}</p> : null}
+      <p class={lesser ? 'load lesser' : 'load'}>
+        <span aria-hidden="true">
+          <Figure set={first} />
+        </span>
+        <span class="heard">{first.spoken}</span>
+      </p>
+      {first.load && first.load.pieces !== '' ? <p class="pieces">{first.load.pieces}</p> : null}
+      <CountedSets book={book} cell={cell} run={run} />
+    </>
+  );
+}
+
+/** What is lifted first stands above; the tally counts the rest and stands beside it. */
+function Doses({ book, cell }: { readonly book: Book; readonly cell: Cell }) {
+  const runs = runsOf(cell);
+  const part = (name: string, own: readonly Run[]) =>
+    own.length === 0 ? null : (
+      <div class={name} data-sets={sharedKey(cell)}>
+        {own.map((run) => (
+          <RunOfSets book={book} cell={cell} run={run} />
+        ))}
+      </div>
+    );
+  return (
+    <>
+      {part(
+        'doses before',
+        runs.filter(({ sets }) => sets[0]?.kind === 'warm-up'),
+      )}
+      {part(
+        'doses',
+        runs.filter(({ sets }) => sets[0]?.kind !== 'warm-up'),
+      )}
+    </>
   );
 }
 
@@ -136,8 +156,8 @@ export function TurnLeaf({ book, leaf, day, turn, place }: TurnProps) {
         </>
       }
     >
-      <TurnTally book={book} cell={cell} />
       <Doses book={book} cell={cell} />
+      <TurnTally book={book} cell={cell} />
       <Manner row={row} cell={cell} />
       {cell.choose ? <Choose book={book} choose={cell.choose} /> : null}
       {cell.gate ? <Gate gate={cell.gate} /> : null}

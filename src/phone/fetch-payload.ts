@@ -2,20 +2,23 @@
  * Takes in the client's part of a hosted booklet. A folder opened from a disk can fetch nothing: there the page
  * turns to the client's part itself, which reads without any script.
  */
-const PAYLOAD = 'payload.html';
 
-export async function fetchPayload(): Promise<HTMLElement | undefined> {
+/** The client's part as a document of its own, in which nothing runs; `undefined` where it cannot be had. */
+export async function askForPayload(address: string): Promise<Document | undefined> {
   if (location.protocol === 'file:') {
-    location.replace(PAYLOAD + location.hash);
+    location.replace(address + location.hash);
     return undefined;
   }
-  const answer = await fetch(PAYLOAD, { credentials: 'same-origin', referrerPolicy: 'no-referrer' });
+  const answer = await fetch(address, { credentials: 'same-origin', referrerPolicy: 'no-referrer' });
   if (!answer.ok) return undefined;
-  const apart = new DOMParser().parseFromString(await answer.text(), 'text/html');
-  const book = apart.querySelector<HTMLElement>('.book');
-  const plan = apart.getElementById('plan');
+  return new DOMParser().parseFromString(await answer.text(), 'text/html');
+}
+
+export function takeIn(apart: Document | undefined): HTMLElement | undefined {
+  const book = apart?.querySelector<HTMLElement>('.book');
   const main = document.getElementById('booklet');
-  if (!book || !main) return undefined;
+  if (!apart || !book || !main) return undefined;
+  const plan = apart.getElementById('plan');
   main.replaceChildren(...[book, plan].flatMap((part) => (part ? [document.adoptNode(part)] : [])));
   document.title = apart.title;
   document.documentElement.lang = apart.documentElement.lang;

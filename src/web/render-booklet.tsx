@@ -1,8 +1,9 @@
 /**
  * The web booklet: one shell for everybody and one payload for each client, as a folder and as a single file.
  *
- * Folder: `index.html` is the shell, the same bytes for every client; `payload.html` is the client's part, a whole
- * page without any script, which the shell fetches and takes in. Where nothing can be fetched (a folder opened from
+ * Folder: `index.html` is the shell, the same bytes for every client, with style and script inside so that nothing
+ * stands between it and the first paint; `payload.html` is the client's part, a whole page without any script, which
+ * the shell fetches and takes in. Where nothing can be fetched (a folder opened from
  * a disk, scripting off) the shell leads to `payload.html`, which reads by itself with the same style.
  * File: the payload stands in the shell's own page, with style, script and faces inside.
  */
@@ -34,6 +35,8 @@ export interface Payload {
 /** JSON that can stand in a script element: nothing in it ends the element or opens a comment. */
 export const jsonForHtml = (value: unknown): string => JSON.stringify(value).replaceAll('<', '\\u003c');
 
+const PAYLOAD = 'payload.html';
+
 export function renderPayload(booklet: Booklet, plan: ClientPlan): Payload {
   const words = sayPageWords(booklet.language);
   const body = renderToString(<BookBody book={bookOf(booklet, words)} />);
@@ -52,11 +55,12 @@ export function renderShell(parts: ShellParts, words: PageWords): string {
     title: words.shellTitle,
     language: 'en',
     direction: 'ltr',
-    policy: shellPolicy(parts),
-    styles: [],
-    styleFiles: ['booklet.css'],
+    policy: shellPolicy([parts.facesBeside, parts.style], parts.script),
+    styles: [parts.facesBeside.text, parts.style.text],
+    styleFiles: [],
     script: parts.script.text,
-    body: `<div class="shell"><h1>${words.shellTitle}</h1><p>${words.shellLoading}</p><p class="on"><a class="main" href="payload.html">${words.shellOpen}</a></p></div>`,
+    payload: PAYLOAD,
+    body: `<div class="shell"><h1>${words.shellTitle}</h1><p>${words.shellLoading}</p><p class="on"><a class="main" href="${PAYLOAD}">${words.shellOpen}</a></p></div>`,
   });
 }
 
@@ -79,7 +83,7 @@ const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
 
 /** Files that are the same for every client. */
 export const shellFiles = (parts: ShellParts): readonly OutputFile[] => [
-  { path: 'booklet.css', bytes: utf8(`${parts.facesBeside}${parts.style.text}\n`) },
+  { path: 'booklet.css', bytes: utf8(`${parts.facesBeside.text}${parts.style.text}\n`) },
   ...parts.fonts.map(({ name, bytes }) => ({ path: `fonts/${name}`, bytes })),
   { path: 'index.html', bytes: utf8(renderShell(parts, sayPageWords('en'))) },
 ];
@@ -97,5 +101,5 @@ export function renderBookletFolder(booklet: Booklet, plan: ClientPlan, parts: S
     script: '',
     body: payload.html,
   });
-  return [...shellFiles(parts), { path: 'payload.html', bytes: utf8(html) }];
+  return [...shellFiles(parts), { path: PAYLOAD, bytes: utf8(html) }];
 }

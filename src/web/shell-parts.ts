@@ -25,7 +25,7 @@ export interface ShellParts {
   /** Rules for the faces of each set of letters, with the faces inside as data; a page carries those it needs. */
   readonly facesInside: Readonly<Record<LetterSet, Hashed>>;
   /** Rules for all faces, as files in `fonts/`. */
-  readonly facesBeside: string;
+  readonly facesBeside: Hashed;
   readonly script: Hashed;
   readonly fonts: readonly FontFile[];
 }

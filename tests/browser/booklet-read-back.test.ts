@@ -132,6 +132,18 @@ describe('a hosted folder', () => {
     }
   });
 
+  test('where the client’s part cannot be had, the way to it stays on the page', async () => {
+    const alone = new Map([...files].filter(([path]) => path !== 'payload.html'));
+    const served = await serveFolder(alone, '/');
+    try {
+      const { page } = await open(served.address);
+      await page.waitForLoadState('networkidle');
+      expect(await page.getByRole('link', { name: 'Open your booklet' }).isVisible()).toBe(true);
+    } finally {
+      await served.close();
+    }
+  });
+
   test('an address with a leaf in it opens there', async () => {
     const served = await serveFolder(files, '/');
     try {

@@ -212,10 +212,17 @@ describe('on a phone of 360 by 640', () => {
       const leaf = document.getElementById('w1-a--goblet-squat');
       const top = (selector: string) => leaf?.querySelector(selector)?.getBoundingClientRect().top ?? Number.NaN;
       const bottom = (selector: string) => leaf?.querySelector(selector)?.getBoundingClientRect().bottom ?? Number.NaN;
-      return { tap: top('a, summary'), cues: bottom('.cues'), load: bottom('.load'), sets: bottom('.sets') };
+      return {
+        manner: top('.manner'),
+        tap: top('a, summary'),
+        cues: bottom('.cues'),
+        load: bottom('.load'),
+        sets: bottom('.sets'),
+      };
     });
     expect(at.tap).toBeGreaterThan(640 * 0.4);
     expect(at.load).toBeLessThan(at.sets);
+    expect(at.sets).toBeLessThanOrEqual(at.manner);
     expect(at.cues).toBeLessThan(640);
   });
 
