@@ -13,7 +13,7 @@ function loadsIn(item: PlanItem): readonly { readonly exercise: string; readonly
   };
   const addSets = (exercise: string, sets: readonly PlanSet[]) => {
     for (const set of sets) {
-      add(exercise, set.load);
+      add(set.exercise ?? exercise, set.load);
       add(set.gate?.needs.exercise ?? exercise, set.gate?.needs.load);
       for (const other of set.otherwise ?? []) add(other.exercise, other.load);
       for (const choice of set.choose ?? []) add(choice.exercise, choice.load);

@@ -50,6 +50,7 @@ const set = z.looseObject({
   seconds: z.number().positive().optional(),
   metres: z.number().positive().optional(),
   side: z.enum(['left', 'right']).optional(),
+  exercise: z.string().min(1).optional(),
   load: load.optional(),
   reserve: whole.optional(),
   gate: z.looseObject({ needs }).optional(),
