@@ -4,7 +4,8 @@
  * so that `--help` and `check` never pay for drawing.
  */
 import { Command, CommanderError } from 'commander';
-import { dayOfIso, isoOfDay } from '../model/day.js';
+import { dayOfIso } from '../model/day.js';
+import { invariant } from '../model/result.js';
 import { type CommonOptions, EXIT } from './options.js';
 import { VERSION } from './version.js';
 
@@ -36,11 +37,12 @@ function readDay(text: string): string {
   return text;
 }
 
-/** The one place where the clock is asked: the local calendar day. */
-function today(): string {
-  const now = new Date();
-  const local = Date.UTC(now.getFullYear(), now.getMonth(), now.getDate());
-  return new Date(local).toISOString().slice(0, 10);
+/** The one place where the clock is asked: the local calendar day, in the computer's own zone. */
+async function localDay(): Promise<string> {
+  const { DateTime } = await import('luxon');
+  const day = DateTime.local().toISODate();
+  invariant(day !== null, 'the computer has a day');
+  return day;
 }
 
 function withCommon(command: Command): Command {
@@ -55,13 +57,12 @@ function withCommon(command: Command): Command {
 
 type Given = Omit<CommonOptions, 'today' | 'json'> & { readonly today?: string; readonly json?: boolean };
 
-function common(given: Given): CommonOptions {
-  const day = dayOfIso(given.today ?? today());
+async function common(given: Given): Promise<CommonOptions> {
   return {
     content: given.content,
     out: given.out,
     state: given.state,
-    today: day === undefined ? today() : isoOfDay(day),
+    today: given.today ?? (await localDay()),
     json: given.json === true,
     ...(given.only === undefined ? {} : { only: given.only }),
   };
@@ -70,7 +71,7 @@ function common(given: Given): CommonOptions {
 function describeCommands(finish: (code: number) => void): Command {
   const program = new Command('chalkleaf')
     .description(
-      'Turns a folder of Markdown (exercises, programmes, clients) into a six-week booklet for each client,\nfor the phone and on paper, and a library of exercises for the studio.',
+      'Turns a folder of Markdown (exercises, programmes, clients) into a six-week booklet for each client, for the phone and on paper, and a library of exercises for the studio.',
     )
     .version(VERSION, '--version', 'print the version')
     .helpOption('--help', 'print this page, or a command’s own')
@@ -80,10 +81,10 @@ function describeCommands(finish: (code: number) => void): Command {
     .exitOverride();
 
   withCommon(program.command('build').description('check, plan, draw, and put everything in place at once')).action(
-    async (given: Given) => finish(await (await import('./run-build.js')).runBuild(common(given))),
+    async (given: Given) => finish(await (await import('./run-build.js')).runBuild(await common(given))),
   );
   withCommon(program.command('check').description('read and plan everything, write nothing, say what is wrong')).action(
-    async (given: Given) => finish(await (await import('./run-check.js')).runCheck(common(given))),
+    async (given: Given) => finish(await (await import('./run-check.js')).runCheck(await common(given))),
   );
   withCommon(
     program
@@ -96,7 +97,7 @@ function describeCommands(finish: (code: number) => void): Command {
     .option('--exercise <id>', 'one exercise')
     .action(async (client: string | undefined, given: Given & WhyGiven) => {
       const { runWhy } = await import('./run-why.js');
-      finish(await runWhy(withClient(common(given), client), given));
+      finish(await runWhy(withClient(await common(given), client), given));
     });
   withCommon(
     program
@@ -105,7 +106,7 @@ function describeCommands(finish: (code: number) => void): Command {
       .argument('[client]', 'the client’s folder name'),
   ).action(async (client: string | undefined, given: Given) => {
     const { runIssue } = await import('./run-issue.js');
-    finish(await runIssue(withClient(common(given), client)));
+    finish(await runIssue(withClient(await common(given), client)));
   });
   for (const command of program.commands) command.helpOption('--help', 'print this page').exitOverride();
   return program;
