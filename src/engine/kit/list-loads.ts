@@ -24,7 +24,7 @@ export interface LoadList {
 
 /**
  * Loads for `need`, counted as `mode` says, lightest first. Of several ways to the same mass: the way the exercise
- * prefers, then the fewest pieces, then the pieces' ids.
+ * prefers, then the more equal pair or the fewest pieces, then the pieces' ids.
  *
  * A pair is two items of equal mass and kind; a pair of handles carries the same plates on all four sides. An
  * unequal pair is listed only where the need allows it, and counts per hand as half of both, rounded down: the
@@ -92,15 +92,20 @@ function equalPairs(items: readonly Weight[], mode: LoadMode): readonly Makeable
   });
 }
 
+/** Of two pairs of one mass the more equal one is preferred. */
 function unequalPairs(items: readonly Weight[], mode: LoadMode): readonly MakeableLoad[] {
-  return items.flatMap((a, i) =>
-    items.slice(i + 1).flatMap((b) => {
-      if (a.mass.grams === b.mass.grams) return [];
+  const pairs = items.flatMap((a, i) =>
+    items
+      .slice(i + 1)
+      .flatMap((b) => (a.mass.grams === b.mass.grams ? [] : [{ a, b, apart: b.mass.grams - a.mass.grams }])),
+  );
+  return pairs
+    .sort((one, other) => one.apart - other.apart)
+    .map(({ a, b }) => {
       const both = a.mass.grams + b.mass.grams;
       const grams = mode === 'per-hand' ? Math.floor(both / 2) : both;
-      return [{ grams, mode, pieces: [piece(a), piece(b)], label: `${labelOf(a.mass)} + ${labelOf(b.mass)}` }];
-    }),
-  );
+      return { grams, mode, pieces: [piece(a), piece(b)], label: `${labelOf(a.mass)} + ${labelOf(b.mass)}` };
+    });
 }
 
 function plated(
