@@ -5,7 +5,7 @@ import type { Line } from '../model/prose.js';
 import type { Body, Sentence, SentenceLink } from '../prose/blocks.js';
 import { parseFences } from '../prose/front-matter.js';
 import { parseBody } from '../prose/parse-body.js';
-import { parseBytes, placeIn, type SourceText } from '../prose/source-text.js';
+import { parseBytes, parseText, placeIn, type SourceText } from '../prose/source-text.js';
 import { applySchema, placeAt, placeInText, placeOfKey } from './apply-schema.js';
 import { resolveTarget } from './link-target.js';
 import { type Fault, type Read, type Reader, readPart, splitPart } from './read-value.js';
@@ -23,8 +23,10 @@ export interface OpenFile {
   readonly place: Place;
 }
 
-/** Files larger than this are not opened: no page of a studio is so long. */
-export const LONGEST_FILE_BYTES = 2 * 1024 * 1024;
+const MEGABYTE = 1024 * 1024;
+
+/** Files larger than this are not read: no page of a studio is so long. */
+const LONGEST_FILE_BYTES = 2 * MEGABYTE;
 
 /** `frontMatter` is `none` for a file whose facts all stand in its body. */
 export function openFile(
@@ -33,6 +35,13 @@ export function openFile(
   report: Report,
   frontMatter: 'needed' | 'none' = 'needed',
 ): OpenFile {
+  if (bytes.length > LONGEST_FILE_BYTES) {
+    const source = parseText(path, '');
+    const place = placeIn(source, 0, 1);
+    const [megabytes, mostMegabytes] = [Math.ceil(bytes.length / MEGABYTE), LONGEST_FILE_BYTES / MEGABYTE];
+    report.add({ code: 'file-too-large', data: { path, megabytes, mostMegabytes } }, place);
+    return { path, source, report, keys: undefined, body: { blocks: [], unprinted: [] }, place };
+  }
   const { source, faults } = parseBytes(path, bytes);
   for (const fault of faults) {
     if (fault.kind === 'not-utf-8') report.add({ code: fault.kind, data: { byte: fault.byte } }, fault.place);

@@ -3,9 +3,12 @@
  * added by whoever holds the place, so that front matter and table cells are read alike.
  */
 import type { ContentProblems } from '../model/problems-content.js';
+import type { OutputProblems } from '../model/problems-output.js';
 import type { PlanProblems } from '../model/problems-plan.js';
 
-type Table = ContentProblems & Pick<PlanProblems, 'not-handled' | 'rotation-not-stated'>;
+type Table = ContentProblems &
+  Pick<PlanProblems, 'not-handled' | 'rotation-not-stated'> &
+  Pick<OutputProblems, 'file-too-large'>;
 export type ContentCode = keyof Table;
 
 /** A problem's code and data, before it has a place. */

@@ -37,8 +37,8 @@ export type TreeNode = TextNode | ListNode | KeysNode;
 
 export type Complaint = (finding: Finding, place: Place) => void;
 
-export const LONGEST_KILOBYTES = 64;
-export const DEEPEST = 8;
+const LONGEST_KILOBYTES = 16;
+const DEEPEST = 8;
 
 /** The keys between `start` and `end` of the file; `undefined` where they cannot be read, and why is complained of. */
 export function parseFrontMatter(

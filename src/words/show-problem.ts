@@ -13,6 +13,7 @@ const TAB = 4;
  */
 export function sayProblemReport(problems: readonly Problem[], sourceOf: (file: string) => string | undefined): string {
   const lines = new Map<string, readonly string[]>();
+  const letters = rememberLast((line: string): readonly string[] => Array.from(line));
   const lineOf = ({ file, line }: Place): string | undefined => {
     let split = lines.get(file);
     if (!split) {
@@ -21,16 +22,29 @@ export function sayProblemReport(problems: readonly Problem[], sourceOf: (file: 
     }
     return split[line - 1];
   };
-  return problems.map((problem) => `${showOne(problem, lineOf)}\n`).join('\n');
+  return problems.map((problem) => `${showOne(problem, lineOf, letters)}\n`).join('\n');
 }
 
-function showOne(problem: Problem, lineOf: (place: Place) => string | undefined): string {
+/** Many problems stand in one line, and a line may be megabytes long: its letters are told apart once. */
+function rememberLast<Value>(make: (text: string) => Value): (text: string) => Value {
+  let last: { readonly text: string; readonly value: Value } | undefined;
+  return (text) => {
+    if (last?.text !== text) last = { text, value: make(text) };
+    return last.value;
+  };
+}
+
+function showOne(
+  problem: Problem,
+  lineOf: (place: Place) => string | undefined,
+  lettersOf: (line: string) => readonly string[],
+): string {
   const { message, hint } = sayProblem(problem);
   const { place } = problem;
   const where = place ? `${shown(place.file)}:${place.line}:${place.column}  ` : '';
   const head = `${where}${problem.severity}  ${problem.code}  ${message}`;
   const text = place && lineOf(place);
-  const excerpt = place && text !== undefined && text.trim() !== '' ? excerptOf(text, place) : [];
+  const excerpt = place && text !== undefined && text.trim() !== '' ? excerptOf(lettersOf(text), place) : [];
   return [head, ...excerpt, ...(hint === '' ? [] : [`  write instead: ${hint}`])].join('\n');
 }
 
@@ -41,13 +55,12 @@ interface Glyph {
 }
 
 /** The line and the caret line under it. */
-function excerptOf(line: string, { column, length }: Place): readonly string[] {
-  const letters = Array.from(line);
-  const before = glyphsOf(letters.slice(0, column - 1).join(''), 0);
+function excerptOf(letters: readonly string[], { column, length }: Place): readonly string[] {
+  const before = glyphsOf(letters.slice(Math.max(0, column - 1 - FURTHEST), column - 1).join(''), 0);
   const start = widthOf(before);
-  const marked = glyphsOf(letters.slice(column - 1, column - 1 + length).join(''), start);
+  const marked = glyphsOf(letters.slice(column - 1, column - 1 + Math.min(length, FURTHEST)).join(''), start);
   const end = start + widthOf(marked);
-  const after = glyphsOf(letters.slice(column - 1 + length).join(''), end);
+  const after = glyphsOf(letters.slice(column - 1 + length, column - 1 + length + FURTHEST).join(''), end);
   const head = cutBefore(before, Math.max(20, WIDEST - 60));
   const room = Math.max(20, WIDEST - widthOf(head));
   const middle = cutAfter(marked, room);
@@ -87,20 +100,19 @@ function cutAfter(glyphs: readonly Glyph[], room: number): readonly Glyph[] {
   return [...kept, ELLIPSIS];
 }
 
-/** Longest stretch looked at on either side of a caret: a line may be megabytes long. */
-const FURTHEST = 2000;
+/** Most letters looked at on either side of a caret. */
+const FURTHEST = 160;
 
 const segments = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
 /** The glyphs of a text that begins in this column. */
-function glyphsOf(all: string, column: number): readonly Glyph[] {
+function glyphsOf(text: string, column: number): readonly Glyph[] {
   const glyphs: Glyph[] = [];
   let at = column;
-  const near = all.length > FURTHEST ? (column === 0 ? all.slice(-FURTHEST) : all.slice(0, FURTHEST)) : all;
-  for (const { segment } of segments.segment(near)) {
-    const text = segment === '\t' ? ' '.repeat(TAB - (at % TAB)) : shown(segment);
-    const width = segment === '\t' ? text.length : widthOfGlyph(text);
-    glyphs.push({ text, width });
+  for (const { segment } of segments.segment(text)) {
+    const glyph = segment === '\t' ? ' '.repeat(TAB - (at % TAB)) : shown(segment);
+    const width = segment === '\t' ? glyph.length : widthOfGlyph(glyph);
+    glyphs.push({ text: glyph, width });
     at += width;
   }
   return glyphs;
