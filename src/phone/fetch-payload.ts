@@ -19,6 +19,8 @@ export function takeIn(apart: Document | undefined): HTMLElement | undefined {
   const main = document.getElementById('booklet');
   if (!apart || !book || !main) return undefined;
   const plan = apart.getElementById('plan');
+  // Put away while still apart, so that the phone never lays out what nobody looks at.
+  for (const leaf of book.querySelectorAll('.leaf')) leaf.setAttribute('hidden', 'until-found');
   main.replaceChildren(...[book, plan].flatMap((part) => (part ? [document.adoptNode(part)] : [])));
   document.title = apart.title;
   document.documentElement.lang = apart.documentElement.lang;

@@ -60,7 +60,7 @@ export function renderShell(parts: ShellParts, words: PageWords): string {
     styleFiles: [],
     script: parts.script.text,
     payload: PAYLOAD,
-    body: `<div class="shell"><h1>${words.shellTitle}</h1><p>${words.shellLoading}</p><p class="on"><a class="main" href="${PAYLOAD}">${words.shellOpen}</a></p></div>`,
+    body: `<div class="shell"><h1>${words.shellTitle}</h1><p>${words.shellLoading}</p><p class="on"><a class="main plain" href="${PAYLOAD}">${words.shellOpen}</a></p></div>`,
   });
 }
 

@@ -13,7 +13,6 @@ export interface PageWords {
   /** Said in place of a tally of so many feet. */
   readonly tallyToDo: (label: string, strokes: number) => string;
   readonly alsoToday: string;
-  readonly begin: string;
 }
 
 const english: PageWords = {
@@ -27,7 +26,6 @@ const english: PageWords = {
   tallyToDo: (label, strokes) =>
     `${label === '' ? '' : `${label}: `}${strokes} ${strokes === 1 ? 'set' : 'sets'} to do`,
   alsoToday: 'In this session',
-  begin: 'Begin',
 };
 
 const languages: Readonly<Record<string, PageWords>> = { en: english };
