@@ -9,7 +9,7 @@ import { RULES_OF_THE_BLOCK } from './rules-of-the-block.js';
 import { rulesOfTheWalk } from './rules-of-the-walk.js';
 
 /** Every rule of the planner, the walk's included. */
-export const EVERY_RULE: readonly Rule[] = [...RULES_OF_THE_BLOCK, ...rulesOfTheWalk.map((rule) => rule.row)];
+const EVERY_RULE: readonly Rule[] = [...RULES_OF_THE_BLOCK, ...rulesOfTheWalk.map((rule) => rule.row)];
 
 /** Rules of the walk that stand or fall as a whole: there is no value to set. */
 const FIXED: ReadonlySet<string> = new Set(

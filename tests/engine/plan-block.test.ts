@@ -7,10 +7,11 @@ import { type BlockInput, planBlock } from '../../src/engine/plan-block.js';
 import { nameOf } from '../../src/engine/plan-id.js';
 import type { Client } from '../../src/model/client.js';
 import type { Exercise } from '../../src/model/exercise.js';
-import { rowId, sessionId } from '../../src/model/identity.js';
+import { programmeId, rowId, sessionId } from '../../src/model/identity.js';
 import type { Item, Plan } from '../../src/model/plan.js';
 import type { Programme, Row } from '../../src/model/programme.js';
 import { PLACE } from './generate-exercises.js';
+import { kitOf } from './generate-studio.js';
 import {
   aBlock,
   aCaution,
@@ -355,6 +356,41 @@ describe('where a row begins', () => {
     expect(
       codes(oneSession('squat'), { kit: bells('16'), tests: [aTest('squat', 3, { load: kg('16'), reserve: 0 })] }),
     ).toEqual(['nothing-leaves-the-floor']);
+  });
+});
+
+describe('what cannot be planned', () => {
+  const unknown = { target: { kind: 'exercise', id: anExercise('nowhere').id } } as const;
+  const carried = { target: { kind: 'pattern', pattern: 'carry' } } as const;
+
+  test('names that lead nowhere are said, not thrown', () => {
+    expect(codes(withRow(unknown))).toEqual(['exercise-not-found']);
+    expect(codes(withRow(carried))).toEqual(['pattern-not-filled']);
+    expect(codes(oneSession('squat'), { programme: aProgramme([]).id })).toEqual([]);
+    const { id: _, ...rest } = oneSession('squat');
+    expect(codes({ ...rest, id: programmeId('another') })).toEqual(['programme-not-found']);
+  });
+
+  test('a kit without end', () => {
+    const plates = Array.from(
+      { length: 40 },
+      (_, index) => ['plate', kg(String(1 + 2 ** (index % 20) / 1000))] as const,
+    );
+    const kit = kitOf([['handle', kg('2')], ...plates]);
+    const press = anExercise('squat', {
+      kit: { load: [{ kind: 'dumbbell', count: 1, unequal: false }], unloaded: true, things: [] },
+    });
+    expect(codes(oneSession('squat'), { kit }, [press])).toEqual(['kit-too-varied']);
+  });
+
+  test('everything found is said at once', () => {
+    const programme = aProgramme([aSession('A', aBlock([aRow('squat', unknown), aRow('other', carried)]))]);
+    expect(codes(programme, { birthYear: 2015, unhandled: [{ fact: 'medicines', place: PLACE }] })).toEqual([
+      'under-age',
+      'not-handled',
+      'exercise-not-found',
+      'pattern-not-filled',
+    ]);
   });
 });
 

@@ -126,7 +126,7 @@ function capacityOf(walked: WalkedRow, index: number): Item['capacity'] {
   return { equation: strand.equation, grams, side: beginning.capacity.side, confidence: confidenceOf(walked) };
 }
 
-export function confidenceOf({ plan, beginning }: WalkedRow): Confidence {
+function confidenceOf({ plan, beginning }: WalkedRow): Confidence {
   if (plan.kind === 'walked' && plan.ground.weak && beginning.how === 'tested') return 'weak';
   return beginning.how === 'tested' ? 'measured' : 'estimated';
 }

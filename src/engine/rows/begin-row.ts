@@ -116,7 +116,7 @@ function firstLoad(
 }
 
 /** Asked reserve of the block's first week. */
-export function firstAsked(context: BlockContext, fitted: FittedRow): number {
+function firstAsked(context: BlockContext, fitted: FittedRow): number {
   const curve = context.programme.curve[0];
   const floor = floorIn(1, floorsOf(context))?.reserve ?? 0;
   return curve === undefined

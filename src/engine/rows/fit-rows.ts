@@ -15,7 +15,7 @@ import { type Choice, chooseVersion } from '../versions/choose-version.js';
 import type { Judge } from '../versions/judge-version.js';
 import type { LinksOf } from '../versions/linked-versions.js';
 
-export type SetsDose = Extract<Dose, { readonly kind: 'sets' }>;
+type SetsDose = Extract<Dose, { readonly kind: 'sets' }>;
 
 export interface FittedRow {
   readonly session: SessionTemplate;

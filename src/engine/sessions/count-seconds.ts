@@ -75,7 +75,7 @@ export function timeRow(fitted: FittedRow, rules: Rulebook): RowTimes {
 }
 
 /** A row's part of the session, with the way to the next exercise. */
-export function secondsOfRow({ fitted, times, sets, feeler, warmUp, trial }: TimedRow, rules: Rulebook): Seconds {
+function secondsOfRow({ fitted, times, sets, feeler, warmUp, trial }: TimedRow, rules: Rulebook): Seconds {
   if (sets === 0) return 0;
   const { top, bottom, change, floor, rest } = times;
   const extra = (feeler ? bottom + rest + change : 0) + (warmUp ? bottom + change : 0) + (trial ? 2 * change : 0);

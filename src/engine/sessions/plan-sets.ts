@@ -41,8 +41,7 @@ function neededBy(fitted: FittedRow, needs: Needs): RowNeeds {
 }
 
 /** `max(1, round half up(sets × share))`. */
-export const shareOfSets = (sets: number, share: PerMille): number =>
-  Math.max(1, Math.floor((sets * share + 500) / 1000));
+const shareOfSets = (sets: number, share: PerMille): number => Math.max(1, Math.floor((sets * share + 500) / 1000));
 
 /**
  * Sets for every session, trimmed to the client's minutes in the programme's order of priority: rows it cuts first,

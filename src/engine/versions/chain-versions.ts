@@ -89,7 +89,7 @@ function leadsOn(from: Judged, link: Link, judge: Judge, bodyMass: Grams | null)
   return sameSides(to.exercise.facts.sides, sides) && carries(from, to, link, bodyMass);
 }
 
-export const sameSides = (a: Sides, b: Sides): boolean => a === b;
+const sameSides = (a: Sides, b: Sides): boolean => a === b;
 
 /** Whether capacity passes along this link: by known shares, or by the link's ratio. */
 export function carries(from: Judged, to: Judged, link: Link, bodyMass: Grams | null): boolean {

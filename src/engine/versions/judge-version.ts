@@ -170,7 +170,7 @@ function readSignOff(exercise: Exercise, context: BlockContext): SignOffRead {
  * can load (common practice, no source): also when reached as an easier or a harder version. A bar needs one even
  * where another load would not.
  */
-export function needsSignOff(exercise: Exercise): boolean {
+function needsSignOff(exercise: Exercise): boolean {
   const { signOff, asks, kit, room } = exercise.facts;
   if (signOff || room.ceiling === 'load overhead') return true;
   if (asks.some((ask) => ask.of === 'speed' || ask.of === 'loaded twist')) return true;

@@ -18,13 +18,13 @@ export interface Link {
 }
 
 /** An easier way that is not another exercise. */
-export interface EasierWay {
+interface EasierWay {
   readonly slug: string;
   readonly causes: readonly Cause[];
   readonly say: string;
 }
 
-export interface Links {
+interface Links {
   /** As the author wrote them; then those written on the other exercise's page, by id. */
   readonly easier: readonly Link[];
   readonly harder: readonly Link[];
