@@ -12,37 +12,44 @@ const PRIME_LOW = 0x1b3;
  * plain numbers.
  */
 export function nameOf(text: string): string {
-  let [a, b, c, d]: [number, number, number, number] = [...OFFSET];
-  for (const byte of bytesOf(text)) {
-    a ^= byte;
-    // × (2^40 + 0x1b3): the limbs times 0x1b3, and the lowest two 40 bits up.
-    const a1 = a * PRIME_LOW;
-    const b1 = b * PRIME_LOW + (a1 >>> 16);
-    const c1 = c * PRIME_LOW + a * 0x100 + (b1 >>> 16);
-    const d1 = d * PRIME_LOW + b * 0x100 + (c1 >>> 16);
-    a = a1 & 0xffff;
-    b = b1 & 0xffff;
-    c = c1 & 0xffff;
-    d = d1 & 0xffff;
-  }
-  return [d, c, b, a].map((limb) => limb.toString(16).padStart(4, '0')).join('');
-}
-
-/** UTF-8, with a half of a surrogate pair as it stands. */
-function bytesOf(text: string): readonly number[] {
-  const bytes: number[] = [];
+  const limbs: Limbs = [...OFFSET];
   for (let index = 0; index < text.length; index += 1) {
     const code = text.codePointAt(index) ?? 0;
+    if (code < 0x80) take(limbs, code);
+    else for (const byte of bytesOf(code)) take(limbs, byte);
     if (code > 0xffff) index += 1;
-    if (code < 0x80) bytes.push(code);
-    else if (code < 0x800) bytes.push(0xc0 | (code >> 6), 0x80 | (code & 0x3f));
-    else if (code < 0x10000) bytes.push(0xe0 | (code >> 12), 0x80 | ((code >> 6) & 0x3f), 0x80 | (code & 0x3f));
-    else {
-      const middle = [0x80 | ((code >> 12) & 0x3f), 0x80 | ((code >> 6) & 0x3f)];
-      bytes.push(0xf0 | (code >> 18), ...middle, 0x80 | (code & 0x3f));
-    }
   }
-  return bytes;
+  return [...limbs]
+    .reverse()
+    .map((limb) => limb.toString(16).padStart(4, '0'))
+    .join('');
+}
+
+type Limbs = [number, number, number, number];
+
+/** × (2^40 + 0x1b3): the limbs times 0x1b3, and the lowest two 40 bits up. */
+function take(limbs: Limbs, byte: number): void {
+  const a = limbs[0] ^ byte;
+  const b = limbs[1];
+  const c = limbs[2];
+  const d = limbs[3];
+  const a1 = a * PRIME_LOW;
+  const b1 = b * PRIME_LOW + (a1 >>> 16);
+  const c1 = c * PRIME_LOW + a * 0x100 + (b1 >>> 16);
+  const d1 = d * PRIME_LOW + b * 0x100 + (c1 >>> 16);
+  limbs[0] = a1 & 0xffff;
+  limbs[1] = b1 & 0xffff;
+  limbs[2] = c1 & 0xffff;
+  limbs[3] = d1 & 0xffff;
+}
+
+/** UTF-8 of a code point from 0x80 up, with a half of a surrogate pair as it stands. */
+function bytesOf(code: number): readonly number[] {
+  const last = 0x80 | (code & 0x3f);
+  if (code < 0x800) return [0xc0 | (code >> 6), last];
+  const middle = 0x80 | ((code >> 6) & 0x3f);
+  if (code < 0x10000) return [0xe0 | (code >> 12), middle, last];
+  return [0xf0 | (code >> 18), 0x80 | ((code >> 12) & 0x3f), middle, last];
 }
 
 /** What of the rules goes into the name: each id with the value in force, in order of id. */

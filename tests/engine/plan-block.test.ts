@@ -1,6 +1,7 @@
 /** Floors, effort, sets, minutes, dates, capacity and feeler sets of whole plans, one rule at a time. */
 import { readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ENGINE_VERSION } from '../../src/engine/engine-version.js';
 import { type BlockInput, planBlock } from '../../src/engine/plan-block.js';
@@ -450,5 +451,15 @@ describe('the plan', () => {
     expect(nameOf('')).toBe('cbf29ce484222325');
     expect(nameOf('a')).toBe('af63dc4c8601ec8c');
     expect(nameOf('foobar')).toBe('85944171f73967e8');
+  });
+
+  test('the same name as by whole numbers without bound, over UTF-8', () => {
+    const plainly = (text: string): string => {
+      let hash = 0xcbf29ce484222325n;
+      for (const byte of new TextEncoder().encode(text))
+        hash = BigInt.asUintN(64, (hash ^ BigInt(byte)) * 0x100000001b3n);
+      return hash.toString(16).padStart(16, '0');
+    };
+    fc.assert(fc.property(fc.string({ unit: 'grapheme', maxLength: 40 }), (text) => nameOf(text) === plainly(text)));
   });
 });
