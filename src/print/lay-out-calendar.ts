@@ -1,6 +1,6 @@
 /** The calendar: a line for each week, its sessions and their dates beside each other. */
 import type { CalendarPart } from '../model/booklet.js';
-import { type Block, block, HAIRLINE, rule, type Slug, title } from './lay-out-blocks.js';
+import { type Block, block, columnOf, HAIRLINE, paragraph, rule, type Slug, title } from './lay-out-blocks.js';
 import { layOutLines, type StyledRun } from './lay-out-lines.js';
 import type { Chapter } from './lay-out-pages.js';
 import { type Box, emptyCell, moved, type Tag, tag } from './page.js';
@@ -66,10 +66,52 @@ function weekRow(week: Week, table: Tag, columns: number, named: boolean, settin
   };
 }
 
+/** More sessions a week than this stand under one another: side by side their columns would be too narrow. */
+const MOST_COLUMNS = 3;
+
+/** A week with many sessions: its dates and names as a list beside it. */
+function weekList(week: Week, table: Tag, setting: Setting): readonly Slug[] {
+  const tr = tag('TR', table);
+  const th = tag('TH', tr, { scope: 'Row' });
+  const td = tag('TD', tr);
+  const head = `${week.label}${week.easy ? `, ${setting.labels['easy-week']}` : ''}`;
+  const items = week.sessions.flatMap((session) => {
+    const of = tag('P', td);
+    return paragraph(
+      [
+        { style: 'figure-plain', text: `${session.dateText}\u00a0 `, tag: of },
+        { style: 'text', text: session.name, tag: of },
+      ],
+      setting.measure,
+      columnOf('text', WEEK_COLUMN),
+    );
+  });
+  const label = layOutLines([{ style: 'figure', text: head, tag: th }], WEEK_COLUMN - CELL_GAP, setting.measure);
+  const rows = Array.from(
+    { length: Math.max(items.length, label.length) },
+    (_, i): Slug => ({
+      lines: 1,
+      area: 'text',
+      boxes: [
+        ...(i === 0 ? [rule(0, -2, TEXT_WIDTH)] : []),
+        ...(label[i]?.boxes ?? []),
+        ...(items[i]?.boxes ?? (i === 0 ? [emptyCell(td)] : [])),
+      ],
+      withNext: true,
+    }),
+  );
+  return rows.map((slug, i) => ({ ...slug, withNext: i < rows.length - 1 }));
+}
+
 export function layOutCalendar(part: CalendarPart, setting: Setting, target: string): Chapter {
   const { measure } = setting;
   const table = tag('Table');
   const columns = Math.max(1, ...part.weeks.map((week) => week.sessions.length));
+  if (columns > MOST_COLUMNS) {
+    const head = block(title(part.title, measure, { tag: tag('H2'), target, level: 1 }));
+    const weeks = part.weeks.map((week) => block(weekList(week, table, setting), { whole: true, before: 1 }));
+    return { start: 'flow', running: part.title, blocks: [head, ...weeks] };
+  }
   const names = columnNames(part.weeks);
   const width = (TEXT_WIDTH - WEEK_COLUMN) / columns;
   const tr = tag('TR', table);

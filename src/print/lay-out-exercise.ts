@@ -1,6 +1,6 @@
 /** An exercise on its page: titles of its sections in the margin, what to do beside them, stop signs last and framed. */
 import type { EasierText, ExercisePart, SessionPart } from '../model/booklet.js';
-import { plainLine, plainText } from '../model/prose.js';
+import { type Line, plainLine, plainText } from '../model/prose.js';
 import { type Block, blankSlug, block, linesOf, paragraph, type Slug, title } from './lay-out-blocks.js';
 import { layOutLines, styledLine } from './lay-out-lines.js';
 import { columned, type LedLine, runIn } from './lay-out-list.js';
@@ -58,21 +58,24 @@ function easierLines(section: Section | undefined, part: ExercisePart, setting: 
   const names = new Set(written.map(({ lead }) => plainText(lead)));
   const dosed = written.map((line) => {
     const own = planned.filter(({ easier }) => easier.name === plainText(line.lead));
-    return own.length === 0
-      ? line
-      : { ...line, text: [...line.text, { text: `. ${sayDoses(own, setting.labels.week)}` }] };
+    return own.length === 0 ? line : { ...line, text: followed(line.text, sayDoses(own, setting.labels.week)) };
   });
   const unwritten = [...new Set(planned.map(({ easier }) => easier.name))].filter((name) => !names.has(name));
   return [
     ...dosed,
     ...unwritten.map((name) => {
       const own = planned.filter(({ easier }) => easier.name === name);
-      return {
-        lead: plainLine(name),
-        text: plainLine(`${own[0]?.easier.when ?? ''}. ${sayDoses(own, setting.labels.week)}`),
-      };
+      const when = plainLine(own[0]?.easier.when ?? '');
+      return { lead: plainLine(name), text: followed(when, sayDoses(own, setting.labels.week)) };
     }),
   ];
+}
+
+/** A sentence after a line that may be empty, or may not have ended. */
+function followed(line: Line, sentence: string): Line {
+  const text = plainText(line);
+  const between = text === '' ? '' : /[.!?]$/.test(text) ? ' ' : '. ';
+  return [...line, { text: `${between}${sentence}` }];
 }
 
 function whyLines(part: ExercisePart, setting: Setting): readonly LedLine[] {

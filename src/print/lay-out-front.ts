@@ -29,13 +29,14 @@ export function layOutHowTo(part: HowToPart, setting: Setting, target: string): 
   const key = part.key.map(({ mark, text }): Slug => {
     const item = tag('LI', list);
     const figure = tag('Figure', tag('Lbl', item), { alt: mark });
-    const [body] = paragraph([{ style: 'text', text, tag: tag('LBody', item) }], measure, columnOf('text', KEY_WIDTH));
+    const words = paragraph([{ style: 'text', text, tag: tag('LBody', item) }], measure, columnOf('text', KEY_WIDTH));
+    const top = words.length === 1 ? LINE / 2 : 0;
     return {
-      lines: 2,
+      lines: Math.max(2, words.length),
       area: 'text',
       boxes: [
         ...layOutMark(mark, 0, KEY_FOOT, measure, figure),
-        ...(body?.boxes.map((box) => moved(box, 0, LINE / 2 - 1)) ?? []),
+        ...words.flatMap((line, n) => line.boxes.map((box) => moved(box, 0, top + n * LINE))),
       ],
       withNext: true,
     };

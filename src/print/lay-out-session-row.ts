@@ -104,26 +104,35 @@ function columnLines(cell: Cell, td: Tag, width: number, room: Room, setting: Se
   ];
 }
 
-function columnsSlug(row: SessionRow, tr: Tag, columns: WeekColumns, room: Room, setting: Setting): Slug {
+/** What is read aloud replaces what stands there, so a version of its own has to be said too. */
+const spokenCell = (cell: Cell): string =>
+  cell.version === '' || cell.spoken.includes(cell.version) ? cell.spoken : `${cell.version}: ${cell.spoken}`;
+
+/** Taller columns than this are parted line by line, so that even they can run over a page. */
+const MOST_COLUMN_LINES = 12;
+
+function columnsSlugs(row: SessionRow, tr: Tag, columns: WeekColumns, room: Room, setting: Setting): readonly Slug[] {
   const laid = columns.weeks.map((head) => {
     const cell = row.cells.find((one) => one.week === head.week);
-    const td = tag('TD', tr, cell ? { spoken: cell.spoken } : {});
+    const td = tag('TD', tr, cell ? { spoken: spokenCell(cell) } : {});
     return {
       x: leftOfWeek(columns, head.week),
       lines: cell ? columnLines(cell, td, columns.width, room, setting) : [],
       td,
     };
   });
-  return {
-    lines: Math.max(1, ...laid.map((one) => one.lines.length)),
+  const height = Math.max(1, ...laid.map((one) => one.lines.length));
+  const between = (from: number, to: number): Slug => ({
+    lines: to - from,
     area: 'table',
-    boxes: laid.flatMap(({ x, lines, td }): readonly Box[] =>
-      lines.length === 0
-        ? [emptyCell(td)]
-        : lines.flatMap((line, n) => line.boxes.map((box) => moved(box, x, n * LINE))),
-    ),
+    boxes: laid.flatMap(({ x, lines, td }): readonly Box[] => [
+      ...(from === 0 && lines.length === 0 ? [emptyCell(td)] : []),
+      ...lines.slice(from, to).flatMap((line, n) => line.boxes.map((box) => moved(box, x, n * LINE))),
+    ]),
     withNext: true,
-  };
+  });
+  if (height <= MOST_COLUMN_LINES) return [between(0, height)];
+  return Array.from({ length: height }, (_, line) => between(line, line + 1));
 }
 
 function feetSlug(row: SessionRow, columns: WeekColumns, setting: Setting): Slug {
@@ -176,7 +185,7 @@ export function layOutSessionRow(
   const slugs = [
     ...group,
     ...nameSlugs(row, th, setting),
-    columnsSlug(row, tr, columns, room, setting),
+    ...columnsSlugs(row, tr, columns, room, setting),
     feetSlug(row, columns, setting),
     ...stripSlug(row, columns, room.strip),
     ...layOutRowNotes(row, () => wideCell(table, columns), setting),

@@ -1,16 +1,16 @@
 /** The stop signs: black ink, a frame of two points, the word that stops; the one box in the booklet. */
 import type { Line } from '../model/prose.js';
-import { columnOf, linesOf, paragraph, type Slug } from './lay-out-blocks.js';
+import { linesOf, paragraph, type Slug } from './lay-out-blocks.js';
 import { styledLine } from './lay-out-lines.js';
 import { dashed } from './lay-out-list.js';
 import { type Box, moved, tag } from './page.js';
 import type { Setting } from './setting.js';
-import { LINE, TEXT_WIDTH } from './sheet.js';
+import { LINE, LINES_ON_PAGE, TEXT_WIDTH } from './sheet.js';
 
 const FRAME = 2;
 const PADDING = 9;
 
-/** One slug, never parted: heading, items behind dashes, and closing lines. */
+/** Heading, items behind dashes, and closing lines, in a frame that is never parted. */
 export function layOutStopFrame(
   heading: string,
   items: readonly Line[],
@@ -24,6 +24,23 @@ export function layOutStopFrame(
     ...dashed(items, measure, column),
     ...closing.flatMap((line) => paragraph(styledLine(line, 'text', tag('P')), measure, column)),
   ];
+  return chunksOf(inner).map(framed);
+}
+
+/** A frame holds what a page holds; longer signs stand in two. */
+const MOST_LINES = LINES_ON_PAGE - 1;
+
+function chunksOf(inner: readonly Slug[]): readonly (readonly Slug[])[] {
+  const chunks: Slug[][] = [[]];
+  for (const slug of inner) {
+    const last = chunks.at(-1) ?? [];
+    if (linesOf(last) + slug.lines > MOST_LINES) chunks.push([slug]);
+    else last.push(slug);
+  }
+  return chunks;
+}
+
+function framed(inner: readonly Slug[]): Slug {
   const lines = linesOf(inner) + 1;
   const boxes: Box[] = [
     {
@@ -40,5 +57,5 @@ export function layOutStopFrame(
     boxes.push(...slug.boxes.map((box) => moved(box, 0, line * LINE + LINE / 2)));
     line += slug.lines;
   }
-  return [{ lines, area: columnOf('text').area, boxes, withNext: false }];
+  return { lines, area: 'text', boxes, withNext: false };
 }

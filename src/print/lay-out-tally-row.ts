@@ -1,9 +1,10 @@
 /** The feet under an exercise's columns, a row for each side, with room above them for strokes of 7 mm. */
 import type { Cell } from '../model/booklet.js';
 import type { Slug } from './lay-out-blocks.js';
+import { layOutLines } from './lay-out-lines.js';
 import { layOutFeet, tallyWidth } from './lay-out-tally.js';
-import type { Box } from './page.js';
-import { LINE, TALLY_UNIT } from './sheet.js';
+import { type Box, moved } from './page.js';
+import { BASELINE, LINE, TALLY_UNIT } from './sheet.js';
 import type { Measure } from './type-styles.js';
 
 /** A stroke, and a hair of white above it. */
@@ -36,28 +37,18 @@ export function layOutTallyRows(columns: readonly TallyColumn[], width: number, 
   const room = width - (above ? 0 : indent);
   const rowsOfSide = Math.max(1, ...all.map(({ strokes }) => inFives(strokes, room).length));
   const sides = Math.max(1, ...columns.map((column) => column.tally.length));
-  const sideHeight = rowsOfSide * STROKE_ROW + (above ? LINE : 0);
+  const wrapped = (label: string) => layOutLines([{ style: 'label', text: label }], above ? width : indent, measure);
+  const labelLines = above ? Math.max(1, ...all.map(({ label }) => wrapped(label).length)) : 0;
+  const sideHeight = rowsOfSide * STROKE_ROW + labelLines * LINE;
   const lines = sides * sideHeight <= STROKE_ROW ? 2 : Math.ceil((sides * sideHeight) / LINE);
   const top = lines * LINE - sides * sideHeight;
 
   const boxes = columns.flatMap(({ x, tally }) =>
     tally.flatMap(({ label, strokes }, side): readonly Box[] => {
-      const start = top + side * sideHeight + (above ? LINE : 0);
+      const start = top + side * sideHeight + labelLines * LINE;
       const bottom = (row: number): number => start + (row + 1) * STROKE_ROW - ABOVE_END;
-      const named: readonly Box[] =
-        label === ''
-          ? []
-          : [
-              {
-                kind: 'text',
-                style: 'label',
-                x,
-                y: above ? start - 2 : bottom(0),
-                width: measure.width('label', label),
-                text: label,
-                endsAtSpace: false,
-              },
-            ];
+      const first = above ? start - labelLines * LINE : bottom(0) - BASELINE;
+      const named = wrapped(label).flatMap((line, n) => line.boxes.map((box) => moved(box, x, first + n * LINE)));
       const feet = inFives(strokes, room).flatMap((count, row) =>
         layOutFeet(count, x + (above ? 0 : indent), bottom(row)),
       );

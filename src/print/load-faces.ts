@@ -19,9 +19,13 @@ const FILES: Readonly<Record<Face, string>> = {
 /** A cache that grew beyond this is emptied: words repeat within a run, but a run may be long. */
 const MOST_SHAPED = 20_000;
 
-/** Shapes each text once. Positions are copied, since pdfkit scales in place those it is given. */
+/** pdfkit scales positions to thousandths in place: only those already in thousandths may be handed out again. */
+const THOUSANDTHS = 1000;
+
+/** Shapes each text once, for measuring and for drawing. */
 function sharing(font: Font, features: readonly string[]): Font {
   const shaped = new Map<string, GlyphRun>();
+  const shared = font.unitsPerEm === THOUSANDTHS;
   const layout = (text: string): Pick<GlyphRun, 'glyphs' | 'positions' | 'advanceWidth'> => {
     let run = shaped.get(text);
     if (!run) {
@@ -31,7 +35,7 @@ function sharing(font: Font, features: readonly string[]): Font {
     }
     return {
       glyphs: run.glyphs,
-      positions: run.positions.map((position) => ({ ...position })),
+      positions: shared ? run.positions : run.positions.map((position) => ({ ...position })),
       advanceWidth: run.advanceWidth,
     };
   };

@@ -1,0 +1,129 @@
+/** Where words stand: on the grid, inside the page, in the tree's order, nothing over anything else. */
+import { beforeAll, describe, expect, test } from 'vitest';
+import type { Booklet } from '../../src/model/booklet.js';
+import { clientId } from '../../src/model/identity.js';
+import { layOutBooklet, MOST_PAGES } from '../../src/print/lay-out-booklet.js';
+import { loadFaces, measureWith } from '../../src/print/load-faces.js';
+import type { Page } from '../../src/print/page.js';
+import { LINE } from '../../src/print/sheet.js';
+import type { Measure } from '../../src/print/type-styles.js';
+import { fixtureBooklet, longNamesBooklet } from '../fixtures/booklet.js';
+import { offTheGrid, offThePage, offTheTextBlock, overlaps } from './grid-faults.js';
+import { partsOf } from './parts-of.js';
+import { plain, taggedTexts, textsOn } from './tagged-text.js';
+
+const CLIENT = clientId('rowan-ashby');
+let measure: Measure;
+beforeAll(async () => {
+  measure = measureWith(await loadFaces());
+});
+const pagesOf = (booklet: Booklet): readonly Page[] => layOutBooklet(booklet, measure, CLIENT).value;
+const bookmarked = (pages: readonly Page[], title: string): number =>
+  pages.find((page) => page.bookmarks.some((mark) => mark.title === title))?.number ?? 0;
+
+describe.each([
+  ['an ordinary booklet', fixtureBooklet],
+  ['words that are hard to fit', longNamesBooklet],
+])('%s', (_, booklet) => {
+  test('stands inside the page, clear of the trim', () => {
+    expect(pagesOf(booklet).flatMap(offThePage)).toEqual([]);
+  });
+
+  test('stands inside the text block', () => {
+    expect(pagesOf(booklet).flatMap(offTheTextBlock)).toEqual([]);
+  });
+
+  test('stands on the grid', () => {
+    expect(pagesOf(booklet).flatMap((page) => offTheGrid(page, LINE / 2))).toEqual([]);
+  });
+
+  test('lays nothing over anything else', () => {
+    expect(pagesOf(booklet).flatMap(overlaps)).toEqual([]);
+  });
+
+  test('makes whole sheets', () => {
+    const pages = pagesOf(booklet);
+    expect(pages.length % 4).toBe(0);
+    expect(pages.length).toBeLessThanOrEqual(MOST_PAGES);
+    expect(pages.map((page) => page.number)).toEqual(pages.map((_page, i) => i + 1));
+  });
+
+  test('begins each session on a left-hand page', () => {
+    const pages = pagesOf(booklet);
+    const starts = partsOf(booklet, 'session').map((part) => bookmarked(pages, part.title));
+    expect(starts.length).toBeGreaterThan(0);
+    expect(starts.filter((page) => page === 0 || page % 2 === 1)).toEqual([]);
+  });
+
+  test('has no page with nothing on it', () => {
+    const empty = pagesOf(booklet).filter((page) => !page.boxes.some((box) => box.kind === 'text' && box.tag));
+    expect(empty.map((page) => page.number)).toEqual([]);
+  });
+
+  test('says every exercise page in the order it is written', () => {
+    const pages = pagesOf(booklet);
+    for (const part of partsOf(booklet, 'exercise')) {
+      const from = pages.find((page) => page.targets.some(({ name }) => name === `exercise-${part.id}`))?.number ?? 0;
+      const said = textsOn(pages, from, from + 1).map(({ text }) => text);
+      const written = part.sections
+        .filter(({ name }) => name === 'cues' || name === 'set-up' || name === 'breath' || name === 'faults')
+        .flatMap(({ title, lines }) => [
+          title,
+          ...lines.map(({ text }) => plain(text.map((run) => run.text).join(''))),
+        ]);
+      let place = -1;
+      for (const text of written.filter((one) => one !== '')) {
+        place = said.indexOf(text, place + 1);
+        expect(place, `"${text}" after the line before it on page ${from}`).toBeGreaterThanOrEqual(0);
+      }
+    }
+  });
+
+  test('refers to the page an exercise really stands on', () => {
+    const pages = pagesOf(booklet);
+    const links = pages.flatMap((page) =>
+      page.boxes.flatMap((box) => (box.kind === 'text' && box.to && /^Page/.test(box.text) ? [box] : [])),
+    );
+    expect(links.length).toBeGreaterThan(3);
+    for (const link of links) {
+      const stands = pages.find((page) => page.targets.some((target) => target.name === link.to))?.number;
+      expect(plain(link.text)).toBe(`Page ${stands}`);
+    }
+  });
+});
+
+test('an ordinary session stands on one opening, on the whole step of the grid', () => {
+  const pages = pagesOf(fixtureBooklet);
+  const [first, second] = partsOf(fixtureBooklet, 'session').map((part) => bookmarked(pages, part.title));
+  expect(second).toBe((first ?? 0) + 2);
+  const opening = pages.filter((page) => page.number === first || page.number === (first ?? 0) + 1);
+  expect(opening.flatMap((page) => offTheGrid(page, LINE))).toEqual([]);
+});
+
+test('exercises done turn about stand on one page', () => {
+  const texts = taggedTexts(pagesOf(fixtureBooklet));
+  const page = (name: string): number | undefined =>
+    texts.find(({ text, role }) => text === name && role === 'P')?.page;
+  expect(page('Push-up')).toBeDefined();
+  expect(page('Push-up')).toBe(page('Dead bug'));
+});
+
+test('more pages than fold are a problem, not a booklet', () => {
+  const exercises = partsOf(fixtureBooklet, 'exercise');
+  const many = Array.from({ length: 6 }, () => exercises).flat();
+  const { value, problems } = layOutBooklet(
+    { ...fixtureBooklet, parts: [...fixtureBooklet.parts, ...many] },
+    measure,
+    CLIENT,
+  );
+  expect(value).toEqual([]);
+  expect(problems.map(({ code, severity, scope }) => ({ code, severity, scope }))).toEqual([
+    { code: 'too-many-pages', severity: 'warning', scope: { kind: 'client', client: CLIENT } },
+  ]);
+});
+
+test('the tree is not touched', () => {
+  const before = JSON.stringify(fixtureBooklet);
+  pagesOf(fixtureBooklet);
+  expect(JSON.stringify(fixtureBooklet)).toBe(before);
+});

@@ -1,0 +1,177 @@
+/** The PDF read back by pdf.js and compared with the booklet it was drawn from: every set, load and cue. */
+import { beforeAll, describe, expect, test } from 'vitest';
+import type { Booklet, Cell, SessionPart } from '../../src/model/booklet.js';
+import { clientId } from '../../src/model/identity.js';
+import { type Line, plainText } from '../../src/model/prose.js';
+import { drawBooklet } from '../../src/print/draw-booklet.js';
+import { fixtureBooklet, longNamesBooklet } from '../fixtures/booklet.js';
+import { partsOf } from './parts-of.js';
+import { type ReadPage, type ReadPdf, type ReadTag, readPdf, tagsOf } from './read-pdf.js';
+
+const CLIENT = clientId('rowan-ashby');
+
+async function drawn(booklet: Booklet): Promise<ReadPdf> {
+  const { value, problems } = await drawBooklet(booklet, CLIENT);
+  expect(problems).toEqual([]);
+  if (value === null) throw new Error('nothing was drawn');
+  return readPdf(value);
+}
+
+/** Apart from where spaces and line ends fall: columns break words that pdf.js joins again with a space. */
+const bare = (text: string): string => text.normalize('NFC').replace(/\s+/g, '');
+const bareLine = (line: Line): string => bare(plainText(line));
+const rolesIn = (tags: readonly ReadTag[]): readonly string[] =>
+  tags.flatMap((tag) => [tag.role, ...rolesIn(tag.children)]);
+
+/** Rows of a session's table, over the pages it stands on. */
+function rowsOf(pdf: ReadPdf, session: SessionPart): readonly ReadTag[] {
+  const first = pdf.pages.findIndex((page) => tagsOf(page.tags, 'H2').some((one) => one.text === session.title));
+  expect(first).toBeGreaterThanOrEqual(0);
+  const after = pdf.pages.findIndex((page, i) => i > first && tagsOf(page.tags, 'H2').length > 0);
+  const rows = pdf.pages.slice(first, after).flatMap((page) => tagsOf(page.tags, 'TR'));
+  // pdf.js gives a table that runs over pages whole on each of them, with the words of that page alone.
+  return rows.filter((tr) => tr.text !== '');
+}
+
+/** What a cell must show: the week's own version, its load and amount, and what to do otherwise. */
+const shown = (cell: Cell): string => bare([cell.version, ...cell.stack].join(''));
+
+describe.each([
+  ['an ordinary booklet', fixtureBooklet],
+  ['words that are hard to fit', longNamesBooklet],
+])('%s', (_, booklet) => {
+  let pdf: ReadPdf;
+  beforeAll(async () => {
+    pdf = await drawn(booklet);
+  });
+  const all = (role: string): readonly ReadTag[] => pdf.pages.flatMap((page) => tagsOf(page.tags, role));
+
+  test('every week of every row shows its load and amount, and reads aloud its sets', () => {
+    for (const session of partsOf(booklet, 'session')) {
+      const rows = rowsOf(pdf, session).filter((tr) =>
+        tr.children.some((cell) => cell.role === 'TD' && cell.alt !== ''),
+      );
+      expect(rows.length).toBe(session.rows.length);
+      session.rows.forEach((row, i) => {
+        const cells = rows[i]?.children ?? [];
+        expect(cells.map((cell) => cell.role)).toEqual(['TH', ...session.weeks.map(() => 'TD')]);
+        expect(bare(cells[0]?.text ?? '')).toContain(bare(row.name));
+        session.weeks.forEach(({ week }, w) => {
+          const cell = row.cells.find((one) => one.week === week);
+          const read = cells[w + 1];
+          if (!cell) {
+            expect(read).toMatchObject({ text: '', alt: '' });
+            return;
+          }
+          expect(bare(read?.text ?? '')).toContain(shown(cell));
+          expect(read?.alt).toContain(cell.spoken);
+        });
+      });
+    }
+  });
+
+  test('every condition is said in full: what must come first, and what to do otherwise', () => {
+    const said = bare(
+      all('TD')
+        .map((td) => td.text)
+        .join(' '),
+    );
+    const cells = partsOf(booklet, 'session').flatMap((session) => session.rows.flatMap((row) => row.cells));
+    const conditions = cells.flatMap((cell) => [
+      ...(cell.gate ? [cell.gate.needs, cell.gate.otherwise] : []),
+      ...(cell.trial ? [cell.trial] : []),
+      ...(cell.choose ? [cell.choose.intro, ...cell.choose.rows.flatMap(({ felt, use }) => [felt, use])] : []),
+      cell.effort,
+      cell.tempo,
+    ]);
+    expect(conditions.length).toBeGreaterThan(10);
+    expect(conditions.filter((text) => !said.includes(bare(text)))).toEqual([]);
+  });
+
+  test('every cue, fault, breath, set-up and stop sign is an item or a paragraph of its own', () => {
+    const said = new Set([...all('LBody'), ...all('P')].map((tag) => bare(tag.text)));
+    const lines = partsOf(booklet, 'exercise').flatMap((part) => [
+      ...part.stop,
+      ...part.sections
+        .filter(({ name }) => ['cues', 'faults', 'breath', 'set-up', 'partner'].includes(name))
+        .flatMap((section) => section.lines.map(({ text }) => text)),
+    ]);
+    expect(lines.length).toBeGreaterThan(30);
+    expect(lines.map(bareLine).filter((text) => text !== '' && !said.has(text))).toEqual([]);
+  });
+
+  test('the six weeks of each row head its columns once, with their dates', () => {
+    for (const session of partsOf(booklet, 'session')) {
+      const heads = rowsOf(pdf, session).filter((tr) => tr.children.every((cell) => cell.role === 'TH'));
+      expect(heads.length).toBe(1);
+      const texts = heads[0]?.children.slice(1).map((th) => bare(th.text)) ?? [];
+      expect(texts).toEqual(
+        session.weeks.map((head) =>
+          bare(`${booklet.labels.week} ${head.week} ${head.dateText} ${head.easy ? booklet.labels['easy-week'] : ''}`),
+        ),
+      );
+    }
+  });
+
+  test('emergency signs and the number to call are read', () => {
+    const said = pdf.pages.flatMap((page) => page.tags.map((tag) => bare(tag.text))).join('');
+    for (const part of partsOf(booklet, 'safety')) {
+      const texts = [
+        ...part.emergency.map(plainText),
+        part.call,
+        part.emergencyTitle,
+        ...part.pain.map(({ text }) => text),
+      ];
+      expect(texts.filter((text) => !said.includes(bare(text)))).toEqual([]);
+    }
+  });
+
+  test('no text stands outside the tags, and furniture is page numbers, running titles and repeated heads', () => {
+    expect(pdf.pages.map((page) => page.stray)).toEqual(pdf.pages.map(() => ''));
+    const unnumbered = pdf.pages.filter((page) => page.number > 1 && !page.furniture.includes(String(page.number)));
+    expect(unnumbered).toEqual([]);
+  });
+
+  test('headings step down one at a time from one first heading', () => {
+    const headings = pdf.pages.flatMap((page) => rolesIn(page.tags).filter((role) => /^H\d$/.test(role)));
+    expect(headings.filter((role) => role === 'H1')).toEqual(['H1']);
+    expect(headings[0]).toBe('H1');
+    headings.forEach((role, i) => {
+      const before = Number(headings[i - 1]?.slice(1) ?? role.slice(1));
+      expect(Number(role.slice(1)) - before).toBeLessThanOrEqual(1);
+    });
+  });
+
+  test('tables are regular: every row has a cell for every column', () => {
+    for (const table of all('Table')) {
+      const rows = tagsOf([table], 'TR').filter((tr) => tr.children.length > 1);
+      const widths = new Set(rows.map((tr) => tr.children.length));
+      expect(widths.size).toBeLessThanOrEqual(1);
+    }
+  });
+
+  test('links are named and lead to the page they name', () => {
+    const links = pdf.pages.flatMap((page) => page.links);
+    expect(links.length).toBeGreaterThan(10);
+    for (const link of links) {
+      expect(link.says).not.toBe('');
+      expect(link.says).toContain(String(link.to));
+    }
+  });
+
+  test('labels, bookmarks, title and language are there', () => {
+    expect(pdf.marked).toBe(true);
+    expect(pdf.title).toBe(booklet.title);
+    expect(pdf.language).toBe(booklet.language);
+    expect(pdf.labels).toEqual(pdf.pages.map((page: ReadPage) => String(page.number)));
+    const titles = [...partsOf(booklet, 'session'), ...partsOf(booklet, 'exercise')].map((part) => part.title);
+    expect(titles.filter((title) => !pdf.bookmarks.includes(title))).toEqual([]);
+  });
+
+  test('figures have words', () => {
+    const figures = all('Figure');
+    expect(figures.map((figure) => figure.alt)).toEqual(
+      partsOf(booklet, 'how-to').flatMap((part) => part.key.map(({ mark }) => mark)),
+    );
+  });
+});

@@ -1,0 +1,125 @@
+/** Weeks said once, the break of an opening, strokes of the tally, where slugs are kept together. */
+import { describe, expect, test } from 'vitest';
+import { fitOpening } from '../../src/print/fit-opening.js';
+import type { Slug } from '../../src/print/lay-out-blocks.js';
+import { fillPages } from '../../src/print/lay-out-pages.js';
+import { layOutFeet, tallyWidth } from '../../src/print/lay-out-tally.js';
+import { leftOf, mm, PAGE_WIDTH, TALLY_UNIT, widthOf } from '../../src/print/sheet.js';
+import { sayWeeks, weekNotes } from '../../src/print/week-notes.js';
+
+describe('weeks', () => {
+  test('that are neighbours are said as a range', () => {
+    expect(sayWeeks([1, 2, 3, 5]).replaceAll('\u00a0', '_')).toBe('1–3,_5');
+    expect(sayWeeks([1, 2]).replaceAll('\u00a0', '_')).toBe('1,_2');
+    expect(sayWeeks([4])).toBe('4');
+  });
+  test('with one sentence share it; all of them need no number', () => {
+    const said = [3, 2, 2, 3].map((left, i) => ({ week: i + 1, text: `Leave ${left}.` }));
+    expect(weekNotes(said)).toEqual([
+      { text: 'Leave 3.', weeks: [1, 4], always: false },
+      { text: 'Leave 2.', weeks: [2, 3], always: false },
+    ]);
+    expect(weekNotes(said.map(({ week }) => ({ week, text: 'Leave 3.' })))[0]?.always).toBe(true);
+    expect(weekNotes([{ week: 1, text: '' }])).toEqual([]);
+  });
+});
+
+const rows = (...lines: readonly number[]) => lines.map((one) => ({ lines: one, joined: false }));
+
+describe('an opening', () => {
+  test('holds seven one-sided exercises of eight lines each, or of seven with words after them', () => {
+    expect(fitOpening(9, 3, rows(8, 8, 8, 8, 8, 8, 8), 0)).toMatchObject({
+      breakAt: 3,
+      versoLines: 33,
+      rectoLines: 35,
+    });
+    expect(fitOpening(9, 3, rows(7, 7, 7, 7, 7, 7, 7), 2)).toMatchObject({ breakAt: 3 });
+  });
+  test('fills the left page, so that the right one has room for notes', () => {
+    expect(fitOpening(8, 3, rows(8, 8, 8, 8), 0)).toMatchObject({ breakAt: 3, versoLines: 32, rectoLines: 11 });
+  });
+  test('does not part what is done turn about, if it need not', () => {
+    const circuit = [8, 8, 8, 8].map((lines, i) => ({ lines, joined: i === 3 }));
+    expect(fitOpening(8, 3, circuit, 0)?.breakAt).toBe(2);
+  });
+  test('is one page where one page is enough', () => {
+    expect(fitOpening(8, 3, rows(8, 8), 2)).toMatchObject({ versoLines: 26, rectoLines: 0 });
+    expect(fitOpening(8, 3, rows(8, 8), 2)?.breakAt).toBeUndefined();
+  });
+  test('does not exist where no break fits both pages', () => {
+    expect(fitOpening(8, 3, rows(30, 30), 0)).toBeUndefined();
+  });
+});
+
+describe('the tally', () => {
+  test('has a foot for each set, the fifth a dotted slant across the four', () => {
+    const feet = layOutFeet(6, 10, 100);
+    expect(feet.map((foot) => foot.dotted ?? false)).toEqual([false, false, false, false, true, false]);
+    // A foot is 0.15 of the unit high and 0.12 wide; feet stand 0.32 apart.
+    expect(feet[0]?.y).toBe(100);
+    expect((feet[0]?.y ?? 0) - (feet[0]?.toY ?? 0)).toBeCloseTo(0.15 * TALLY_UNIT);
+    expect(feet[0]?.thickness).toBeCloseTo(0.12 * TALLY_UNIT);
+    expect((feet[1]?.x ?? 0) - (feet[0]?.x ?? 0)).toBeCloseTo(0.32 * TALLY_UNIT);
+    expect(feet[4]?.x).toBeLessThan(feet[0]?.x ?? 0);
+    expect(feet[4]?.toX).toBeGreaterThan(feet[3]?.x ?? 0);
+    expect(TALLY_UNIT).toBeCloseTo(mm(7));
+  });
+  test('is as wide as it is said to be', () => {
+    for (const strokes of [1, 2, 4, 6, 9]) {
+      const feet = layOutFeet(strokes, 0, 0);
+      const right = Math.max(...feet.filter((foot) => !foot.dotted).map((foot) => foot.x + foot.thickness / 2));
+      expect(tallyWidth(strokes)).toBeCloseTo(right, 6);
+    }
+    expect(tallyWidth(0)).toBe(0);
+  });
+});
+
+describe('the sheet', () => {
+  test('is mirrored: what is outer right on a recto is outer left on a verso', () => {
+    for (const area of ['text', 'margin', 'table'] as const) {
+      const recto = leftOf(area, 'recto');
+      expect(leftOf(area, 'verso')).toBeCloseTo(PAGE_WIDTH - recto - widthOf(area), 6);
+    }
+  });
+  test('has the measures it was designed with', () => {
+    expect(leftOf('text', 'recto')).toBeCloseTo(mm(16));
+    expect(widthOf('text')).toBeCloseTo(mm(104));
+    expect(leftOf('margin', 'verso')).toBeCloseTo(mm(8));
+    expect(widthOf('table') / 6).toBeCloseTo(mm(20));
+  });
+});
+
+const slug = (lines: number, withNext = false): Slug => ({ lines, area: 'text', boxes: [], withNext });
+const pageLengths = (
+  blocks: readonly { slugs: readonly Slug[]; whole: boolean; before: number }[],
+): readonly number[] =>
+  fillPages([{ start: 'page', running: '', blocks }], { start: 'page', running: '', blocks: [] }).map(
+    ({ used }) => used,
+  );
+
+describe('pages', () => {
+  test('a heading goes with what follows it', () => {
+    const blocks = [
+      { slugs: [...Array.from({ length: 34 }, () => slug(1)), slug(1, true), slug(1)], whole: false, before: 0 },
+    ];
+    expect(pageLengths(blocks)).toEqual([34, 2]);
+  });
+  test('a whole block moves to a fresh page rather than part', () => {
+    const blocks = [
+      { slugs: [slug(30)], whole: false, before: 0 },
+      { slugs: [slug(3), slug(3)], whole: true, before: 1 },
+    ];
+    expect(pageLengths(blocks)).toEqual([30, 6]);
+  });
+  test('a block taller than a page is parted', () => {
+    const blocks = [{ slugs: Array.from({ length: 40 }, () => slug(1)), whole: true, before: 0 }];
+    expect(pageLengths(blocks)).toEqual([35, 5]);
+  });
+  test('text goes back to the grid after lines to write on', () => {
+    const blocks = [
+      { slugs: [slug(1.62), slug(1.62)], whole: false, before: 0 },
+      { slugs: [slug(1)], whole: false, before: 0 },
+    ];
+    expect(pageLengths(blocks)).toEqual([5]);
+  });
+});
