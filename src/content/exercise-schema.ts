@@ -11,7 +11,7 @@ import { asTyped, good, type Reader, readPart, refuse, splitPart } from './read-
 import { readName, readOneOf, readYesNo } from './read-words.js';
 import { leaf, listLeaf } from './schema-parts.js';
 
-export const HOLDS = ['per hand', 'total', 'added', 'assisted', 'band'] as const;
+const HOLDS = ['per hand', 'total', 'added', 'assisted', 'band'] as const;
 const MODES: Readonly<Record<(typeof HOLDS)[number], LoadMode>> = {
   'per hand': 'per-hand',
   total: 'total',
@@ -19,19 +19,19 @@ const MODES: Readonly<Record<(typeof HOLDS)[number], LoadMode>> = {
   assisted: 'assisted',
   band: 'band',
 };
-export const CEILINGS = ['any', 'arms overhead', 'load overhead'] as const;
-export const STANDINGS = ['published', 'derived', 'adapted', 'practice'] as const satisfies readonly Standing[];
+const CEILINGS = ['any', 'arms overhead', 'load overhead'] as const;
+const STANDINGS = ['published', 'derived', 'adapted', 'practice'] as const satisfies readonly Standing[];
 
 type AskOf = Omit<Ask, 'of'>;
 
-const ASK_SIDES: Readonly<Record<string, Ask['side']>> = {
-  working: 'working',
-  'working side': 'working',
-  other: 'other',
-  'other side': 'other',
-  both: 'both',
-  'both sides': 'both',
-};
+const ASK_SIDES: ReadonlyMap<string, Ask['side']> = new Map([
+  ['working', 'working'],
+  ['working side', 'working'],
+  ['other', 'other'],
+  ['other side', 'other'],
+  ['both', 'both'],
+  ['both sides', 'both'],
+]);
 
 /** `some`, `much, bottom`, `some, working, top`: how much, on which side, in which phases. */
 const readAsk: Reader<AskOf> = (text) => {
@@ -41,8 +41,8 @@ const readAsk: Reader<AskOf> = (text) => {
   }
   const degree = readPart(first, readOneOf(['some', 'much']));
   if (!degree.ok) return degree;
-  const sides = rest.flatMap(({ text: word }) => ASK_SIDES[word] ?? []);
-  const phases = rest.flatMap(({ text: word }) => (word in ASK_SIDES ? [] : [word]));
+  const sides = rest.flatMap(({ text: word }) => ASK_SIDES.get(word) ?? []);
+  const phases = rest.flatMap(({ text: word }) => (ASK_SIDES.has(word) ? [] : [word]));
   return good({ degree: degree.value, side: sides[0] ?? 'both', phases });
 };
 
@@ -83,7 +83,7 @@ const optionalAsk = (of: string) =>
     examples: ['some, bottom', 'much, working, top'],
   }).optional();
 
-export const ASKED = [...BODY_PARTS, ...QUALITIES] as const;
+const ASKED = [...BODY_PARTS, ...QUALITIES] as const;
 
 export const exerciseSchema = z.strictObject({
   name: leaf(readName, { description: 'The name people say.', examples: ['Goblet squat'] }),

@@ -60,7 +60,7 @@ export interface MassContext {
   readonly mixed: boolean;
 }
 
-export const MASS_BOUNDS = { least: 0.1, most: 600 } as const;
+const MASS_BOUNDS = { least: 0.1, most: 600 } as const;
 
 /** `16 kg`, `35 lb`, `2.5kg`, `2,5 kg`; a bare figure where only one unit is in use. */
 export function readMass(context: MassContext, what = 'A load'): Reader<Mass> {
@@ -132,7 +132,7 @@ export const readSeconds: Reader<number> = (text) => {
 export const readTempo: Reader<Tempo> = (text) => {
   const word = asTyped(text).trim().toLowerCase();
   const figures = /^(\d{1,2})\s*-\s*(\d{1,2})\s*-\s*(\d{1,2}|x|×|fast)\s*-\s*(\d{1,2})$/.exec(word);
-  const spoken = SPOKEN_TEMPI[word.replace(/\s+/g, ' ')];
+  const spoken = SPOKEN_TEMPI.get(word.replace(/\s+/g, ' '));
   if (spoken) return good(spoken);
   if (!figures) return refuse({ code: 'not-a-tempo', data: { text: text.trim() } }, text);
   const lift = figures[3] ?? '';
@@ -144,12 +144,12 @@ export const readTempo: Reader<Tempo> = (text) => {
   });
 };
 
-const SPOKEN_TEMPI: Readonly<Record<string, Tempo>> = {
-  steady: { lower: 2, bottom: 0, lift: 1, top: 0 },
-  'slow lowering': { lower: 4, bottom: 0, lift: 1, top: 0 },
-  'slow with a pause': { lower: 4, bottom: 2, lift: 1, top: 0 },
-  fast: { lower: 1, bottom: 0, lift: 'fast', top: 0 },
-};
+const SPOKEN_TEMPI: ReadonlyMap<string, Tempo> = new Map([
+  ['steady', { lower: 2, bottom: 0, lift: 1, top: 0 }],
+  ['slow lowering', { lower: 4, bottom: 0, lift: 1, top: 0 }],
+  ['slow with a pause', { lower: 4, bottom: 2, lift: 1, top: 0 }],
+  ['fast', { lower: 1, bottom: 0, lift: 'fast', top: 0 }],
+]);
 
 export const writeTempo = ({ lower, bottom, lift, top }: Tempo): string =>
   `${lower}-${bottom}-${lift === 'fast' ? 'X' : lift}-${top}`;

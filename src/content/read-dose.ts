@@ -9,9 +9,9 @@ import { asTyped, good, mapRead, type Part, type Read, type Reader, readPart, re
 
 export const SETS: Bounds = { least: 1, most: 20 };
 export const REPS: Bounds = { least: 1, most: 100 };
-export const SECONDS: Bounds = { least: 1, most: 3600 };
-export const METRES: Bounds = { least: 1, most: 1000 };
-export const MINUTES: Bounds = { least: 1, most: 60 };
+const SECONDS: Bounds = { least: 1, most: 3600 };
+const METRES: Bounds = { least: 1, most: 1000 };
+const MINUTES: Bounds = { least: 1, most: 60 };
 
 const EACH = /\s*(?:(?:on\s+)?(?:each|per|a|every)\s+(?:side|arm|leg|hand)|\/\s*side)$/;
 const SECOND = '(?:s|sec|secs|second|seconds)';

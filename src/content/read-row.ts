@@ -109,7 +109,7 @@ function readTarget(file: OpenFile, row: NamedRow<RowColumn>): RowTarget | undef
 }
 
 /** The row's own id, else its exercise's, else its pattern's. */
-export function rowIdOf(file: OpenFile, row: NamedRow<RowColumn>, target: RowTarget | undefined): RowId | undefined {
+function rowIdOf(file: OpenFile, row: NamedRow<RowColumn>, target: RowTarget | undefined): RowId | undefined {
   const own = row.cell('Id');
   if (own) {
     const id = readAt(file, own.raw, own.place, readId);

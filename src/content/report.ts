@@ -7,7 +7,7 @@ import type { ContentCode, Finding } from './read-value.js';
 
 const WARNINGS: ReadonlySet<ContentCode> = new Set<ContentCode>(['unknown-file', 'date-after-block', 'expect-nobody']);
 
-export const severityOf = (code: ContentCode): Severity => (WARNINGS.has(code) ? 'warning' : 'error');
+const severityOf = (code: ContentCode): Severity => (WARNINGS.has(code) ? 'warning' : 'error');
 
 /** Problems of one scope. */
 export interface Report {

@@ -46,7 +46,7 @@ export function parseText(file: string, raw: string): SourceText {
 }
 
 /** 1-based line of an offset. */
-export function lineAt(source: SourceText, offset: number): number {
+function lineAt(source: SourceText, offset: number): number {
   let low = 0;
   let high = source.lineStarts.length - 1;
   while (low < high) {
