@@ -16,6 +16,7 @@ import {
   reasonNote,
   reasonText,
 } from './desk.js';
+import { Forms } from './forms.js';
 import { Problems } from './problems.js';
 
 interface Planned {
@@ -233,6 +234,7 @@ export function ClientPage({ desk, of }: { readonly desk: Desk; readonly of: Des
               ? programmeName(desk, of.client.programme)
               : words.notRead}
         </p>
+        <Forms desk={desk} client={of.id} up="../" />
         <section>
           <h2>{words.problems}</h2>
           <Problems desk={desk} problems={of.problems} />

@@ -18,11 +18,20 @@ export interface SaidProblem {
   readonly hint: string;
 }
 
+/** One form of a client's booklet, as it stands in the output. */
+export interface BookletForm {
+  readonly kind: 'phone' | 'paper' | 'plan';
+  /** From the desk's own folder. */
+  readonly path: string;
+}
+
 export interface Desk {
   readonly library: Library;
   readonly words: DeskWords;
   readonly speech: Speech;
   readonly problems: readonly SaidProblem[];
+  /** By client; none for those withheld. */
+  readonly forms: ReadonlyMap<string, readonly BookletForm[]>;
 }
 
 /** One client as the desk knows them; without a plan where withheld. */

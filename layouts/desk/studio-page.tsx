@@ -3,12 +3,20 @@ import { isoOfDay } from '../../src/model/day.js';
 import { sayFullDate } from '../../src/words/say-date.js';
 import { StudioPage } from '../studio-page.js';
 import { type Desk, type DeskClient, programmeName } from './desk.js';
+import { Forms } from './forms.js';
 import { Problems } from './problems.js';
 
 function Standing({ desk, of }: { readonly desk: Desk; readonly of: DeskClient }) {
   const { words } = desk;
   const errors = of.problems.filter(({ problem }) => problem.severity === 'error');
-  if (!of.withheld) return <>{words.ready}</>;
+  if (!of.withheld) {
+    return (
+      <>
+        {words.ready}
+        <Forms desk={desk} client={of.id} />
+      </>
+    );
+  }
   return (
     <div class="withheld">
       <strong>{words.withheld}</strong>

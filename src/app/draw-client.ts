@@ -1,8 +1,10 @@
 /** Draws what was planned: a client's booklet in each of its forms, the studio's library, the coach's desk. */
+import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { readerSchemas } from '../content/reader-schemas.js';
 import type { Client } from '../model/client.js';
+import type { ClientId } from '../model/identity.js';
 import type { Problem } from '../model/problem.js';
 import type { Library } from '../model/studio.js';
 import type { WebSources } from '../web/prepare-shell.js';
@@ -66,6 +68,21 @@ export interface StudioDrawing {
   readonly drawing: Drawing;
 }
 
+const FORMS = [
+  { kind: 'phone', file: 'booklet.html' },
+  { kind: 'paper', file: 'booklet-a5.pdf' },
+  { kind: 'plan', file: 'plan.json' },
+] as const;
+
+/** The forms of a booklet that stand in the stage, each with its way there from the desk. */
+function formsOf(stage: Stage, client: ClientId) {
+  const home = join('clients', client);
+  return FORMS.filter(({ file }) => existsSync(join(stage.folder, 'private', home, file))).map(({ kind, file }) => ({
+    kind,
+    path: `../clients/${client}/${file}`,
+  }));
+}
+
 /** The public library and the private desk: two separate runs, so that no page of the one can see the other's data. */
 export async function drawStudio(
   stage: Stage,
@@ -76,11 +93,13 @@ export async function drawStudio(
   const { sources } = drawing;
   await renderLibrary({ library, out: join(stage.folder, 'public'), sources });
   const plans = planned.map(({ plan }) => plan);
+  const forms = new Map(planned.map(({ client }) => [client.id, formsOf(stage, client.id)]));
   await renderDesk({
     library,
     clients,
     plans,
     problems,
+    forms,
     sayProblem,
     sources,
     out: join(stage.folder, 'private', 'desk'),

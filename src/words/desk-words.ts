@@ -10,6 +10,7 @@ export interface DeskWords {
   readonly starts: string;
   readonly ready: string;
   readonly withheld: string;
+  readonly forms: Readonly<Record<'phone' | 'paper' | 'plan', string>>;
   readonly notRead: string;
   readonly draft: string;
   readonly edition: (edition: number) => string;
@@ -46,6 +47,7 @@ export const englishDesk: DeskWords = {
   starts: 'Starts',
   ready: 'Ready',
   withheld: 'Withheld',
+  forms: { phone: 'On the phone', paper: 'On paper', plan: 'The plan as data' },
   notRead: 'The file could not be read.',
   draft: 'Draft',
   edition: (edition) => `Edition ${edition}`,

@@ -2,7 +2,7 @@
 import type { VNode } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { ClientPage } from '../../../layouts/desk/client-page.js';
-import { type Desk, deskClients } from '../../../layouts/desk/desk.js';
+import { type BookletForm, type Desk, deskClients } from '../../../layouts/desk/desk.js';
 import { DeskIndex } from '../../../layouts/desk/studio-page.js';
 import type { Client } from '../../model/client.js';
 import type { Plan } from '../../model/plan.js';
@@ -21,6 +21,8 @@ export interface DeskContent {
   readonly clients: readonly Client[];
   readonly plans: readonly Plan[];
   readonly problems: readonly Problem[];
+  /** Which forms of each booklet stand in the output. */
+  readonly forms?: ReadonlyMap<string, readonly BookletForm[]>;
   /** The sentences of a problem. */
   readonly sayProblem: (problem: Problem) => { readonly message: string; readonly hint: string };
 }
@@ -31,11 +33,18 @@ export interface DeskRun extends DeskContent {
   readonly sources: WebSources;
 }
 
-export function deskPages({ library, clients, plans, problems, sayProblem }: DeskContent): readonly Page[] {
+export function deskPages({
+  library,
+  clients,
+  plans,
+  problems,
+  forms = new Map(),
+  sayProblem,
+}: DeskContent): readonly Page[] {
   const { language } = library.studio;
   const speech = speechOf(language);
   const said = problems.map((problem) => ({ problem, ...sayProblem(problem) }));
-  const desk: Desk = { library, words: sayDeskWords(language), speech, problems: said };
+  const desk: Desk = { library, words: sayDeskWords(language), speech, problems: said, forms };
   const all = deskClients(clients, plans, said);
   const page = (path: string, title: string, view: () => VNode): Page => ({
     path,
