@@ -2,13 +2,13 @@
 import type { Item, Plan } from '../../src/model/plan.js';
 import { sayFullDate } from '../../src/words/say-date.js';
 import { sayTenths } from '../../src/words/say-dose.js';
+import { sayDoses } from '../../src/words/say-doses.js';
 import { namesIn } from '../../src/words/say-plan.js';
 import { StudioPage } from '../studio-page.js';
 import {
   type Account,
   type Desk,
   type DeskClient,
-  dosesOf,
   type GlanceTable,
   glanceOf,
   optionText,
@@ -60,7 +60,9 @@ function Glance({ of, table }: { readonly of: Planned; readonly table: GlanceTab
                       ...(first && item.exercise !== first.exercise
                         ? [<span class="note">{nameOf(of, item)}</span>]
                         : []),
-                      ...dosesOf(of.account, item.sets).map((dose) => <span class="figures">{dose}</span>),
+                      ...sayDoses(of.account.plan, item.sets, of.account.speech).map((dose) => (
+                        <span class="figures">{dose}</span>
+                      )),
                     ])}
                   </td>
                 ))}
@@ -122,7 +124,7 @@ function ItemReasons({ of, item, week }: { readonly of: Planned; readonly item: 
   return (
     <details>
       <summary>
-        {desk.words.week(week)}: {dosesOf(account, item.sets).join('; ')}
+        {desk.words.week(week)}: {sayDoses(account.plan, item.sets, account.speech).join('; ')}
       </summary>
       <ul class="reasons">
         {item.reasons.map((reason) => (

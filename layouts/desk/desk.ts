@@ -1,13 +1,12 @@
 /** What every page of the desk is drawn from, and the sentences it makes of a plan's records. It decides nothing. */
 import type { Client } from '../../src/model/client.js';
 import { compareIds } from '../../src/model/identity.js';
-import type { AllowedOption, Item, Plan, PlanSession, PlanSet } from '../../src/model/plan.js';
+import type { AllowedOption, Item, Plan, PlanSession } from '../../src/model/plan.js';
 import type { Problem } from '../../src/model/problem.js';
 import type { Reason } from '../../src/model/reason.js';
 import type { Library } from '../../src/model/studio.js';
 import type { DeskWords } from '../../src/words/desk-words.js';
-import { saySet, sayTenths } from '../../src/words/say-dose.js';
-import { sayLoad } from '../../src/words/say-load.js';
+import { sayTenths } from '../../src/words/say-dose.js';
 import { type Names, sayInput, sayReason, wordsOf } from '../../src/words/say-reason.js';
 import type { Speech } from '../../src/words/speech.js';
 
@@ -79,17 +78,6 @@ export interface Account {
   readonly plan: Plan;
   readonly speech: Speech;
   readonly names: Names;
-}
-
-/** `16 kg × 9, 3 sets`: equal sets of one kind together, in the order done. */
-export function dosesOf({ plan, speech }: Account, sets: readonly PlanSet[]): readonly string[] {
-  const counts = new Map<string, number>();
-  for (const set of sets) {
-    const said = saySet(sayLoad(set.load, plan.inputs.kit, speech), set, speech);
-    const what = set.kind === 'work' ? said : `${set.kind}: ${said}`;
-    counts.set(what, (counts.get(what) ?? 0) + 1);
-  }
-  return [...counts].map(([what, count]) => speech.words.doses.withSets(what, count));
 }
 
 export const reasonText = ({ speech, names }: Account, reason: Reason): string =>

@@ -1,10 +1,9 @@
 /** The account a coach asks for, as plain text: each number, the rule and figures behind it, and why not the next one up. */
-import type { AllowedOption, Item, Plan, PlanSession, PlanSet, Week } from '../model/plan.js';
+import type { AllowedOption, Item, Plan, PlanSession, Week } from '../model/plan.js';
 import type { Reason } from '../model/reason.js';
 import { sayDate, sayFullDate } from './say-date.js';
-import { sayEffort, saySet, sayTenths } from './say-dose.js';
-import { openDose, sayFound } from './say-found.js';
-import { sayLoad } from './say-load.js';
+import { sayEffort, sayTenths } from './say-dose.js';
+import { sayDoses } from './say-doses.js';
 import { namesIn } from './say-plan.js';
 import { type Names, PLAIN_NAMES, sayInput, sayReason, wordsOf } from './say-reason.js';
 import { NO_BREAK } from './spacing.js';
@@ -77,7 +76,7 @@ function aboutItem(account: Account, item: Item): readonly string[] {
   const { why } = speech.words;
   const { capacity } = item;
   return [
-    `  ${why.row(names.exercise(item.exercise), `${dosesOf(account, item.sets)}. ${sayEffort(item.asked.reserve, speech)}`)}`,
+    `  ${why.row(names.exercise(item.exercise), `${sayDoses(account.plan, item.sets, speech).join('; ')}. ${sayEffort(item.asked.reserve, speech)}`)}`,
     ...(item.sets.some(({ kind }) => kind === 'feeler') ? [`    ${why.feeler}`] : []),
     ...(capacity === null || capacity.grams < SHOWN_FROM
       ? []
@@ -93,27 +92,6 @@ function aboutItem(account: Account, item: Item): readonly string[] {
     ...(item.relaxed.length === 0 ? [] : [`    ${why.relaxed(item.relaxed.join(', '))}`]),
     ...item.allowed.flatMap((option) => aboutNext(account, item, option)),
   ];
-}
-
-/** `16 kg × 9, 3 sets; trial 20 kg × 4, 1 set each side`: equal sets of one kind together, in the order done. */
-function dosesOf({ plan, speech }: Account, sets: readonly PlanSet[]): string {
-  const { doses } = speech.words;
-  const alike = new Map<string, PlanSet[]>();
-  const choices = sets.flatMap(({ choose }) => choose ?? []);
-  for (const set of sets) {
-    const open = openDose(set, choices);
-    const said =
-      open === undefined ? saySet(sayLoad(set.load, plan.inputs.kit, speech), set, speech) : sayFound(open, speech);
-    const what = set.kind === 'work' ? said : `${set.kind} ${said}`;
-    alike.set(what, [...(alike.get(what) ?? []), set]);
-  }
-  return [...alike]
-    .map(([what, of]) => {
-      const sides = new Set(of.map(({ side }) => side ?? 'both')).size;
-      const counted = doses.withSets(what, of.length / sides);
-      return sides > 1 ? doses.eachSide(counted) : counted;
-    })
-    .join('; ');
 }
 
 function aboutReason(account: Account, reason: Reason): readonly string[] {
