@@ -1,5 +1,6 @@
 /** From a folder on disk to planned clients: the part every command shares. */
 import { composeBooklet } from '../booklet/compose-booklet.js';
+import { nearestOf } from '../content/nearest.js';
 import { readFolder } from '../content/read-folder.js';
 import { planBlock } from '../engine/plan-block.js';
 import { RULE_IDS } from '../engine/rulebook.js';
@@ -11,8 +12,8 @@ import { FOLDER, type Problem } from '../model/problem.js';
 import { invariant } from '../model/result.js';
 import type { Content } from '../model/studio.js';
 import { sayPlan } from '../words/say-plan.js';
+import { checkExpectations } from './check-expectations.js';
 import { gatherFiles } from './gather-files.js';
-import { nearestOf } from './nearest.js';
 import type { CommonOptions } from './options.js';
 import { stopsEverything, withheldClients } from './report.js';
 
@@ -67,7 +68,10 @@ export function planClient(content: Content, client: Client, today: string, edit
   invariant(day !== undefined, `${today} is not a day`);
   const { value, problems } = planBlock({ library: content.library, client, today: day, edition });
   if (value === null || problems.some((problem) => problem.severity === 'error')) return { planned: null, problems };
-  const plan = sayPlan(value);
+  const programme = content.library.programmes.find(({ id }) => id === client.programme);
+  const missed = checkExpectations(programme, client, value);
+  if (missed.length > 0) return { planned: null, problems: [...problems, ...missed] };
+  const plan = sayPlan(value, content.library.studio.language);
   return { planned: { client, plan, booklet: composeBooklet({ library: content.library, client, plan }) }, problems };
 }
 

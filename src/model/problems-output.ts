@@ -23,6 +23,14 @@ export interface OutputProblems {
   readonly 'edition-not-writable': { readonly folder: string; readonly why: string };
   /** `why` was asked about a week, session or exercise the plan does not have. */
   readonly 'nothing-there': { readonly week: string; readonly session: string; readonly exercise: string };
+  /** A line a programme expects of a client's plan, and the plan says otherwise; `planned` may be empty. */
+  readonly 'expectation-missed': {
+    readonly week: number;
+    readonly session: string;
+    readonly row: string;
+    readonly wanted: string;
+    readonly planned: string;
+  };
   /** `issue` freezes one client's booklet at a time. */
   readonly 'issue-whom': { readonly clients: string };
   readonly 'state-not-writable': { readonly folder: string; readonly why: string };

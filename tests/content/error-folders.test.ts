@@ -1,6 +1,6 @@
 /**
  * One folder for each mistake, and the exact report it must give. After a change of wording:
- * `UPDATE_ERRORS=1 npx vitest run --config tests/vitest.config.ts tests/content/error-folders.test.ts`, and read the difference.
+ * `UPDATE=1 npx vitest run --config tests/vitest.config.ts tests/content/error-folders.test.ts`, and read the difference.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
@@ -11,7 +11,7 @@ import type { Problem } from '../../src/model/problem.js';
 import { baseFiles, ERRORS, errorFolders, readWith, reportOf } from './error-folders.js';
 import { composeErrorPage } from './error-page.js';
 
-const update = process.env.UPDATE_ERRORS === '1';
+const update = process.env.UPDATE === '1';
 const folders = errorFolders();
 
 test('the studio the mistakes are made in is whole', () => {

@@ -27,6 +27,13 @@ export const outputSayings: Sayings<OutputProblems> = {
     message: `${quoted(path)} is a link to another place on the disk, and links are not followed.`,
     hint: 'the file itself in its place',
   }),
+  'expectation-missed': ({ week, session, row, wanted, planned }) => ({
+    message:
+      planned === ''
+        ? `Week ${week}, session ${session} has no set of ${quoted(row)}; ${quoted(wanted)} is expected.`
+        : `Week ${week}, session ${session}, ${quoted(row)}: the plan says ${quoted(planned)}, not ${quoted(wanted)}.`,
+    hint: 'look at `chalkleaf why`; then mend what moved the number, or write the number you now expect',
+  }),
   'no-such-client': ({ client, nearest }) => ({
     message: `There is no client ${quoted(client)}.`,
     hint: didYouMean(nearest) || 'the name of a client’s folder',

@@ -1,0 +1,35 @@
+/** A programme's Expect lines: quiet while they hold, and a reason to withhold that client when a number moves. */
+import { appendFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { chalkleaf, readmeStudio, workFolder, writeFiles } from './run-chalkleaf.js';
+
+let work = workFolder();
+beforeEach(() => {
+  work = workFolder();
+  writeFiles(work.path, readmeStudio());
+});
+afterEach(() => work.away());
+
+// By hand: 12 kg × 10 with 3 left at 70 kg: R = 12,000 + ⌊0.878 × 70,000⌋ = 73,460, K = 73,460 × 430, so 13 to failure
+// at 12 kg. The first block's first weeks ask for 4 in reserve: 9.
+const check = (line: string) => {
+  appendFileSync(join(work.path, 'programmes/first-six-weeks.md'), `\n## Expect\n\n- ${line}\n`);
+  return chalkleaf(['check', '--content', work.path, '--today', '2026-11-24']);
+};
+
+describe('Expect lines', () => {
+  test.each(['12 kg × 9', '12 kg x 9', '12 kg × 9, 3 sets'])('hold: %s', (text) => {
+    const ran = check(`ash-venn, week 1, A, goblet-squat: ${text}`);
+    expect(ran.out).not.toContain('error');
+    expect(ran.code).toBe(0);
+  });
+
+  test.each(['12 kg × 10', '16 kg × 9', '9 reps'])('do not hold: %s', (text) => {
+    const ran = check(`ash-venn, week 1, A, goblet-squat: ${text}`);
+    expect(ran.code).toBe(1);
+    expect(ran.out).toMatch(/programmes\/first-six-weeks\.md:\d+:3 {2}error {2}expectation-missed/);
+    expect(ran.out).toContain('‘12 kg × 9’');
+    expect(ran.out).toContain('withheld: 1');
+  });
+});
