@@ -88,6 +88,8 @@ describe('imports run one way', () => {
     expect([...table.keys()]).toContain('engine');
     expect(table.get('model')?.mayImport).toEqual(['nothing']);
     expect(files.length).toBeGreaterThan(20);
+    // A room that is gone leaves the table, and one that is built enters it.
+    expect([...table.keys()].sort()).toEqual([...new Set(files.map(moduleOf))].sort());
   });
 
   test('every import is one the table allows', () => {
