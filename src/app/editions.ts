@@ -5,10 +5,14 @@
 import { createHash, randomBytes } from 'node:crypto';
 import { mkdir, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { readEditionHead } from '../content/read-edition.js';
+import { isDeepStrictEqual } from 'node:util';
+import { composeBooklet } from '../booklet/compose-booklet.js';
+import { type EditionHead, readEditionHead } from '../content/read-edition.js';
+import type { Booklet } from '../model/booklet.js';
 import type { Edition } from '../model/edition.js';
 import { type BookletId, bookletId, type ClientId } from '../model/identity.js';
 import { FOLDER, ofClient, type Problem } from '../model/problem.js';
+import type { Library } from '../model/studio.js';
 import { diskFaultCode, sayDiskFault } from './disk-fault.js';
 import type { PlannedClient } from './read-studio.js';
 import { VERSION } from './version.js';
@@ -16,6 +20,8 @@ import { VERSION } from './version.js';
 export interface NextEdition {
   readonly bookletId: BookletId;
   readonly n: number;
+  /** The edition before it; absent for the first. */
+  readonly last?: EditionHead;
 }
 
 const folderOf = (content: string, client: ClientId): string => join(content, 'clients', client, 'editions');
@@ -36,7 +42,7 @@ export async function nextEdition(content: string, client: ClientId): Promise<Ne
   try {
     const head = readEditionHead(await readFile(join(folder, String(last), 'edition.json'), 'utf8'));
     if ('why' in head) return unreadable(client, `editions/${last}/edition.json`, head.why);
-    return { bookletId: head.bookletId, n: last + 1 };
+    return { bookletId: head.bookletId, n: last + 1, last: head };
   } catch (fault) {
     return unreadable(client, `editions/${last}/edition.json`, sayDiskFault(fault));
   }
@@ -50,6 +56,16 @@ const unreadable = (client: ClientId, path: string, why: string): Problem => ({
   data: { path, why },
 });
 
+/** Whether an edition issued now would say just what the last one says: the same plan, in the same words. */
+export function saysTheSame(last: EditionHead, library: Library, { client, plan }: PlannedClient): boolean {
+  const then = { ...plan, today: last.plan.today, planId: last.plan.planId, edition: last.n };
+  // Through JSON, as the last one went: a value that is absent and one that is undefined are then the same.
+  if (!isDeepStrictEqual(JSON.parse(JSON.stringify(then)), last.plan)) return false;
+  return digest(wordsOf(composeBooklet({ library, client, plan: then }))) === last.wordsHash;
+}
+
+const wordsOf = (booklet: Booklet): string => `${JSON.stringify(booklet, null, 1)}\n`;
+
 const digest = (text: string): string => createHash('sha256').update(text).digest('hex');
 
 /** Freezes plan and words. Reports `edition-not-writable`; then nothing of the edition is left. */
@@ -59,7 +75,7 @@ export async function freezeEdition(
   { client, plan, booklet }: PlannedClient,
   today: string,
 ): Promise<Edition | Problem> {
-  const words = `${JSON.stringify(booklet, null, 1)}\n`;
+  const words = wordsOf(booklet);
   const edition: Edition = {
     schema: 1,
     bookletId: next.bookletId,

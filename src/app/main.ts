@@ -3,6 +3,7 @@
  * The command line: words in, a command run, an exit code out. Each command is loaded only when it is asked for,
  * so that `--help` and `check` never pay for drawing.
  */
+import { dirname, join } from 'node:path';
 import { Command, CommanderError } from 'commander';
 import { dayOfIso } from '../model/day.js';
 import { invariant } from '../model/result.js';
@@ -48,20 +49,20 @@ async function localDay(): Promise<string> {
 function withCommon(command: Command): Command {
   return command
     .option('--content <folder>', 'the studio’s folder of Markdown', 'content')
-    .option('--out <folder>', 'where the pages and booklets go', 'output')
-    .option('--state <folder>', 'where keys and public folder names are kept; never uploaded', 'state')
+    .option('--out <folder>', 'where the pages and booklets go (else output, beside the content)')
+    .option('--state <folder>', 'what is never uploaded: public folder names (else state, beside the content)')
     .option('--today <day>', 'plan as if it were this day, as 2027-01-04 (else the computer’s day)', readDay)
     .option('--only <client>', 'this client alone; what is wrong with others is not told')
     .option('--json', 'print what was found as JSON, for other programs');
 }
 
-type Given = Omit<CommonOptions, 'today' | 'json'> & { readonly today?: string; readonly json?: boolean };
+type Given = Partial<CommonOptions> & Pick<CommonOptions, 'content'>;
 
 async function common(given: Given): Promise<CommonOptions> {
   return {
     content: given.content,
-    out: given.out,
-    state: given.state,
+    out: given.out ?? join(dirname(given.content), 'output'),
+    state: given.state ?? join(dirname(given.content), 'state'),
     today: given.today ?? (await localDay()),
     json: given.json === true,
     ...(given.only === undefined ? {} : { only: given.only }),

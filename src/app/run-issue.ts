@@ -1,7 +1,8 @@
 /** `chalkleaf issue CLIENT`: freezes one client's plan and words as the next numbered edition. */
+import { join } from 'node:path';
 import type { Problem } from '../model/problem.js';
 import { FOLDER } from '../model/problem.js';
-import { freezeEdition, nextEdition } from './editions.js';
+import { freezeEdition, nextEdition, saysTheSame } from './editions.js';
 import { keepFolderOf } from './keep-state.js';
 import type { CommonOptions } from './options.js';
 import { chosenClients, concerning, planClient, publishable, type ReadStudio, readStudio } from './read-studio.js';
@@ -42,13 +43,20 @@ async function issueOne(studio: ReadStudio, options: CommonOptions): Promise<Iss
   if ('code' in next) return { problems: [next], ...NOTHING };
   const { planned, problems } = planClient(studio.content, client, options.today, next.n);
   if (planned === null) return { problems, ...NOTHING };
+  if (next.last !== undefined && saysTheSame(next.last, studio.content.library, planned)) {
+    const summary = [`Nothing has changed since edition ${next.last.n}: it still holds, and no other is issued.`];
+    return { problems, summary, facts: { issued: null, holds: next.last.n } };
+  }
   const unkept = await keepFolderOf(options.state, client.id, options.today);
   if (unkept !== undefined) return { problems: [...problems, unkept], ...NOTHING };
   const edition = await freezeEdition(options.content, next, planned, options.today);
   if ('code' in edition) return { problems: [...problems, edition], ...NOTHING };
   return {
     problems,
-    summary: [`Issued: edition ${edition.n} for ${client.name}, from ${edition.from}. It will not change any more.`],
+    summary: [
+      `Issued: edition ${edition.n} for ${client.name}, from ${edition.from}. It will not change any more.`,
+      `It is kept in ${join(options.content, 'clients', client.id, 'editions', String(edition.n))}.`,
+    ],
     facts: { issued: { client: client.id, n: edition.n, from: edition.from, contentHash: edition.contentHash } },
   };
 }

@@ -1,7 +1,8 @@
 /** A new studio from the README alone: made, built, broken and mended. */
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import type { Edition } from '../../src/model/edition.js';
 import { bytesBelow, chalkleaf, readmeStudio, workFolder, writeFiles } from './run-chalkleaf.js';
 
 let work = workFolder();
@@ -74,11 +75,40 @@ describe('the first own studio', () => {
     expect(ran.out).toContain('12 kg');
   });
 
-  test('issue freezes, and numbers; what is frozen is never written again', () => {
+  test('issue freezes, and numbers; what is frozen is never written again, and nothing new is no edition', () => {
+    const editions = join(work.path, 'content/clients/ash-venn/editions');
     expect(run('issue', 'ash-venn').out).toContain('edition 1');
-    const first = bytesBelow(join(work.path, 'content/clients/ash-venn/editions/1'));
+    const first = bytesBelow(join(editions, '1'));
+    expect(run('issue', 'ash-venn').out).toContain('Nothing has changed since edition 1');
+    expect(run('issue', 'ash-venn', '--today', '2026-11-26').out).toContain('Nothing has changed since edition 1');
+    const squat = join(work.path, 'content/exercises/goblet-squat.md');
+    writeFileSync(squat, readFileSync(squat, 'utf8').replace('low stool', 'low bench'));
     expect(run('issue', 'ash-venn').out).toContain('edition 2');
-    expect(bytesBelow(join(work.path, 'content/clients/ash-venn/editions/1'))).toEqual(first);
+    expect(bytesBelow(join(editions, '1'))).toEqual(first);
+    const [one, two] = ['1', '2'].map(
+      (n): Edition => JSON.parse(readFileSync(join(editions, n, 'edition.json'), 'utf8')),
+    );
+    expect(two?.bookletId).toBe(one?.bookletId);
+    expect(two?.supersedes).toBe(1);
+    expect(two?.wordsHash).not.toBe(one?.wordsHash);
+    expect(one?.bookletId).toMatch(/^[0-9a-f]{32}$/);
+    expect(statSync(join(work.path, 'state')).mode & 0o077).toBe(0);
     expect(run('check').code).toBe(0);
+  });
+
+  test('a damaged edition is told, and none is written over it', () => {
+    expect(run('issue', 'ash-venn').code).toBe(0);
+    const file = join(work.path, 'content/clients/ash-venn/editions/1/edition.json');
+    writeFileSync(file, '{"schema":1');
+    const ran = run('issue', 'ash-venn');
+    expect(ran.code).toBe(1);
+    expect(ran.out).toContain('edition-unreadable');
+    expect(existsSync(join(work.path, 'content/clients/ash-venn/editions/2'))).toBe(false);
+  });
+
+  test('output and state lie beside the content, unless told otherwise', () => {
+    const ran = chalkleaf(['build', '--content', join(work.path, 'content'), '--today', '2026-11-24']);
+    expect(ran.code).toBe(0);
+    expect(existsSync(join(work.path, 'output/private/desk/index.html'))).toBe(true);
   });
 });
