@@ -66,13 +66,18 @@ function layOutRound(booklet: Booklet, setting: Setting): readonly Page[] {
   return placeSheets(fillPages([...chapters, ...notes], filler), setting.measure);
 }
 
+/** First to learn which page everything stands on, then to say so. Room for the numbers is kept from the start. */
+function layOutTwice(booklet: Booklet, setting: Setting): readonly Page[] {
+  return layOutRound(booklet, { ...setting, pageOf: pagesOfTargets(layOutRound(booklet, setting)) });
+}
+
 /**
  * Pages in order, a multiple of four of them; page 1 is the cover. Lengths in points.
  * Reports `too-many-pages` where the booklet would not fold; the value is then empty.
  */
 export function layOutBooklet(booklet: Booklet, measure: Measure, client: ClientId): Result<readonly Page[]> {
-  const first = layOutRound(booklet, settingOf(booklet, measure, new Map()));
-  const pages = layOutRound(booklet, settingOf(booklet, measure, pagesOfTargets(first)));
+  const roomy = layOutTwice(booklet, settingOf(booklet, measure, false));
+  const pages = roomy.length <= MOST_PAGES ? roomy : layOutTwice(booklet, settingOf(booklet, measure, true));
   if (pages.length <= MOST_PAGES) return { value: pages, problems: [] };
   return {
     value: [],

@@ -1,15 +1,16 @@
-/** An exercise on its page: titles of its sections in the margin, what to do beside them, stop signs last and framed. */
-import type { EasierText, ExercisePart, SessionPart } from '../model/booklet.js';
-import { type Line, plainLine, plainText } from '../model/prose.js';
+/** An exercise on its page: titles of its sections in the margin, what to do beside them, stop signs framed. */
+import type { ExercisePart } from '../model/booklet.js';
 import { type Block, blankSlug, block, linesOf, paragraph, type Slug, title } from './lay-out-blocks.js';
-import { layOutLines, styledLine } from './lay-out-lines.js';
-import { columned, type LedLine, runIn } from './lay-out-list.js';
+import { layOutEasier } from './lay-out-easier.js';
+import { layOutLines, type StyledRun, styledLine } from './lay-out-lines.js';
+import { columned, runIn } from './lay-out-list.js';
 import type { Chapter } from './lay-out-pages.js';
 import { layOutStopFrame } from './lay-out-stop-frame.js';
+import { weekRuns } from './lay-out-week-runs.js';
 import { moved, tag } from './page.js';
 import { exerciseTarget, type Setting } from './setting.js';
 import { LINE, LINES_ON_PAGE, MARGIN_WIDTH } from './sheet.js';
-import { sayWeeks, weekNotes } from './week-notes.js';
+import { sayWeeks, type WeekNote, weekNotes } from './week-notes.js';
 
 type Section = ExercisePart['sections'][number];
 
@@ -26,70 +27,26 @@ function marginSection(heading: string, body: readonly Slug[], setting: Setting)
   }));
 }
 
-interface EasierDoses {
-  readonly session: SessionPart;
-  readonly easier: EasierText;
+/** Why the figures are what they are: all that is said of the same weeks together, and the same thing only once. */
+function whyNotes(part: ExercisePart, setting: Setting): readonly WeekNote[] {
+  const notes = new Map<string, { weeks: readonly number[]; texts: Set<string> }>();
+  for (const row of setting.sessions.flatMap((session) => session.rows)) {
+    const said = row.cells
+      .filter((cell) => cell.exercise === part.id)
+      .flatMap((cell) => cell.why.map((text) => ({ week: cell.week, text })));
+    for (const { weeks, text } of weekNotes(said)) {
+      const held = notes.get(sayWeeks(weeks)) ?? { weeks, texts: new Set() };
+      held.texts.add(text);
+      notes.set(sayWeeks(weeks), held);
+    }
+  }
+  return [...notes.values()].map(({ weeks, texts }) => ({ weeks, text: [...texts].join(' '), always: false }));
 }
 
-function easierOf(part: ExercisePart, setting: Setting): readonly EasierDoses[] {
-  return setting.sessions.flatMap((session) =>
-    session.rows
-      .filter((row) => row.exercise === part.id)
-      .flatMap((row) => row.easier.filter((one) => one.doses.length > 0).map((easier) => ({ session, easier }))),
-  );
-}
-
-/** `1–3 12 kg × 8; 4 12 kg × 9`: the easier version's figures, with the session where there is more than one. */
-function sayDoses(of: readonly EasierDoses[], label: string): string {
-  const many = new Set(of.map(({ session }) => session.id)).size > 1;
-  const said = of.map(({ session, easier }) => {
-    const doses = weekNotes(easier.doses)
-      .map((note) => (note.always ? note.text : `${label} ${sayWeeks(note.weeks)}: ${note.text}`))
-      .join('; ');
-    return many ? `${session.title}: ${doses}.` : `${doses}.`;
-  });
-  return [...new Set(said)].join(' ');
-}
-
-/** The section's lines, each followed by what is planned for it; versions that only a session names come last. */
-function easierLines(section: Section | undefined, part: ExercisePart, setting: Setting): readonly LedLine[] {
-  const planned = easierOf(part, setting);
-  const written = section?.lines ?? [];
-  const names = new Set(written.map(({ lead }) => plainText(lead)));
-  const dosed = written.map((line) => {
-    const own = planned.filter(({ easier }) => easier.name === plainText(line.lead));
-    return own.length === 0 ? line : { ...line, text: followed(line.text, sayDoses(own, setting.labels.week)) };
-  });
-  const unwritten = [...new Set(planned.map(({ easier }) => easier.name))].filter((name) => !names.has(name));
-  return [
-    ...dosed,
-    ...unwritten.map((name) => {
-      const own = planned.filter(({ easier }) => easier.name === name);
-      const when = plainLine(own[0]?.easier.when ?? '');
-      return { lead: plainLine(name), text: followed(when, sayDoses(own, setting.labels.week)) };
-    }),
-  ];
-}
-
-/** A sentence after a line that may be empty, or may not have ended. */
-function followed(line: Line, sentence: string): Line {
-  const text = plainText(line);
-  const between = text === '' ? '' : /[.!?]$/.test(text) ? ' ' : '. ';
-  return [...line, { text: `${between}${sentence}` }];
-}
-
-function whyLines(part: ExercisePart, setting: Setting): readonly LedLine[] {
-  return setting.sessions.flatMap((session) =>
-    session.rows.flatMap((row) => {
-      const said = row.cells
-        .filter((cell) => cell.exercise === part.id)
-        .flatMap((cell) => cell.why.map((text) => ({ week: cell.week, text })));
-      return weekNotes(said).map((note) => ({
-        lead: plainLine(`${setting.labels.week} ${sayWeeks(note.weeks)}`),
-        text: plainLine(note.text),
-      }));
-    }),
-  );
+function whySlugs(notes: readonly WeekNote[], setting: Setting): readonly Slug[] {
+  const of = tag('P');
+  const label: StyledRun = { style: 'label', text: `${setting.labels.week} `, tag: of };
+  return paragraph([label, ...weekRuns(notes, of)], setting.measure);
 }
 
 const CUE_LEAD = 0.3;
@@ -118,11 +75,10 @@ interface Laid {
   readonly slugs: readonly Slug[];
 }
 
-/** What is not about doing the exercise itself; the easier version comes before it. */
+/** What is not about doing the exercise itself; easier versions and stop signs come before it. */
 const AFTERWARDS: readonly Kind[] = ['harder', 'partner'];
 
-function laidSections(part: ExercisePart, setting: Setting): readonly Laid[] {
-  const { measure } = setting;
+function laidSections(part: ExercisePart, tight: boolean, setting: Setting): readonly Laid[] {
   const written = part.sections.filter((section) => section.lines.length > 0 && section.name !== 'easier');
   const laid = written.map(
     (section): Laid => ({
@@ -130,35 +86,23 @@ function laidSections(part: ExercisePart, setting: Setting): readonly Laid[] {
       slugs: marginSection(section.title, sectionSlugs(section, setting), setting),
     }),
   );
-  const easier = part.sections.find((section) => section.name === 'easier');
-  const lines = easierLines(easier, part, setting);
+  const easier = layOutEasier(part, tight, setting);
+  const heading = part.sections.find((section) => section.name === 'easier')?.title ?? setting.labels.easier;
   const easierLaid: readonly Laid[] =
-    lines.length === 0
-      ? []
-      : [
-          {
-            kind: 'easier',
-            slugs: marginSection(easier?.title ?? setting.labels.easier, runIn(lines, measure), setting),
-          },
-        ];
-  const why = whyLines(part, setting);
+    easier.length === 0 ? [] : [{ kind: 'easier', slugs: marginSection(heading, easier, setting) }];
+  const why = whyNotes(part, setting);
   const whyLaid: readonly Laid[] =
     why.length === 0
       ? []
-      : [
-          {
-            kind: 'why',
-            slugs: marginSection(setting.labels.why, columned(why, CUE_LEAD, 'text-strong', measure), setting),
-          },
-        ];
+      : [{ kind: 'why', slugs: marginSection(setting.labels.why, whySlugs(why, setting), setting) }];
   const stop: readonly Laid[] =
     part.stop.length === 0 ? [] : [{ kind: 'stop', slugs: layOutStopFrame(part.stopTitle, part.stop, [], setting) }];
   return [
     ...laid.filter(({ kind }) => !AFTERWARDS.includes(kind)),
     ...easierLaid,
+    ...stop,
     ...laid.filter(({ kind }) => AFTERWARDS.includes(kind)),
     ...whyLaid,
-    ...stop,
   ];
 }
 
@@ -177,21 +121,36 @@ const AIR: readonly Kind[] = [
   'put down',
 ];
 
-function airBefore(sections: readonly Laid[], room: number): ReadonlySet<Kind> {
-  const kinds = AIR.filter((kind) => sections.some((section) => section.kind === kind));
-  return new Set(kinds.slice(0, Math.max(0, room)));
+const airBefore = (sections: readonly Laid[], room: number): ReadonlySet<Kind> =>
+  new Set(AIR.filter((kind) => sections.some((section) => section.kind === kind)).slice(0, Math.max(0, room)));
+
+/**
+ * Everything on one page if it can be; otherwise all of it up to the stop signs, and the rest after them. Where even
+ * that is too long, sections go over whole.
+ */
+function airOf(sections: readonly Laid[], above: number, setting: Setting): ReadonlySet<Kind> {
+  const height = (of: readonly Laid[]): number => above + linesOf(of.flatMap(({ slugs }) => slugs));
+  const needed = sections.filter(({ kind }) => kind !== 'why' && !AFTERWARDS.includes(kind));
+  const room = LINES_ON_PAGE - height(sections);
+  if (room >= 0) return airBefore(sections, room);
+  if (setting.close) return new Set();
+  const roomFirst = LINES_ON_PAGE - height(needed);
+  const rest = sections.filter((section) => !needed.includes(section));
+  return roomFirst < 0 ? new Set(AIR) : new Set([...airBefore(needed, roomFirst), ...rest.map(({ kind }) => kind)]);
 }
 
 export function layOutExercise(part: ExercisePart, setting: Setting): Chapter {
   const { measure } = setting;
   const heading = title(part.title, measure, { tag: tag('H2'), target: exerciseTarget(part.id), level: 1 });
   const description = part.description.flatMap((line) => paragraph(styledLine(line, 'text', tag('P')), measure));
-  const sections = laidSections(part, setting);
-  const used = linesOf([...heading, ...description, ...sections.flatMap(({ slugs }) => slugs)]);
-  const air = used > LINES_ON_PAGE ? new Set(AIR) : airBefore(sections, LINES_ON_PAGE - used);
+  const above = linesOf([...heading, ...description]);
+  const loose = laidSections(part, false, setting);
+  const fits = above + linesOf(loose.flatMap(({ slugs }) => slugs)) <= LINES_ON_PAGE;
+  const sections = fits ? loose : laidSections(part, true, setting);
+  const air = airOf(sections, above, setting);
   const blocks: readonly Block[] = [
     block([...heading, ...description]),
     ...sections.map(({ kind, slugs }) => block(slugs, { whole: true, before: air.has(kind) ? 1 : 0 })),
   ];
-  return { start: 'page', running: part.title, blocks };
+  return { start: setting.close ? 'flow' : 'page', running: part.title, blocks };
 }

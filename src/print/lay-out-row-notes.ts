@@ -2,15 +2,12 @@
 import type { Cell, ChoiceRow, SessionRow } from '../model/booklet.js';
 import { columnOf, hangingItem, type Slug, withNext } from './lay-out-blocks.js';
 import { layOutLines, type StyledRun } from './lay-out-lines.js';
+import { weekRuns } from './lay-out-week-runs.js';
 import { type Box, moved, type Tag, tag } from './page.js';
 import type { Setting } from './setting.js';
 import { LINE, TABLE_WIDTH } from './sheet.js';
 import { sayWeeks, type WeekNote, weekNotes } from './week-notes.js';
 
-const NO_BREAK = '\u00a0';
-
-const piecesOf = (cell: Cell): string =>
-  [...new Set(cell.sets.map((set) => set.load?.pieces ?? ''))].filter((text) => text !== '').join('; ');
 const gateOf = (cell: Cell): string => (cell.gate ? `${cell.gate.needs} ${cell.gate.otherwise}` : '');
 
 type Said = (cell: Cell) => string;
@@ -18,20 +15,17 @@ const notesOf = (row: SessionRow, said: readonly Said[]): readonly WeekNote[] =>
   said.flatMap((text) => weekNotes(row.cells.map((cell) => ({ week: cell.week, text: text(cell) }))));
 
 /** How every set is done, run on in one paragraph. */
-const MANNER: readonly Said[] = [(cell) => cell.effort, (cell) => cell.tempo, piecesOf];
+const MANNER: readonly Said[] = [(cell) => cell.effort, (cell) => cell.tempo];
 /** What must not be overlooked: each on a line of its own. */
 const CONDITIONS: readonly Said[] = [(cell) => cell.trial ?? '', gateOf];
 
 const ended = (text: string): string => (/[.!?:;…]$/.test(text) ? text : `${text}.`);
 
-function mannerRuns(notes: readonly WeekNote[], paragraph: Tag): readonly StyledRun[] {
-  return notes.flatMap((note, i): readonly StyledRun[] => [
-    ...(i > 0 ? [{ style: 'label' as const, text: `${NO_BREAK} `, tag: paragraph }] : []),
-    ...(note.always ? [] : [{ style: 'label-strong' as const, text: sayWeeks(note.weeks), tag: paragraph }]),
-    ...(note.always ? [] : [{ style: 'label' as const, text: NO_BREAK.repeat(2), tag: paragraph }]),
-    { style: 'label', text: ended(note.text), tag: paragraph },
-  ]);
-}
+const mannerRuns = (notes: readonly WeekNote[], paragraph: Tag): readonly StyledRun[] =>
+  weekRuns(
+    notes.map((note) => ({ ...note, text: ended(note.text) })),
+    paragraph,
+  );
 
 const LEAD_GAP = 8;
 
@@ -76,22 +70,18 @@ function choiceSlugs(rows: readonly ChoiceRow[], td: Tag, setting: Setting): rea
   return slugs;
 }
 
-const sameChoice = (cell: Cell): string => JSON.stringify(cell.choose ?? null);
+const sameChoices = (cell: Cell): string => JSON.stringify(cell.choose?.rows ?? null);
 
+/** Weeks whose choices are the same share one list of them, under each week's own question. */
 function chooseSlugs(row: SessionRow, td: Tag, setting: Setting): readonly Slug[] {
   const groups = new Map<string, Cell[]>();
   for (const cell of row.cells) {
-    if (cell.choose) groups.set(sameChoice(cell), [...(groups.get(sameChoice(cell)) ?? []), cell]);
+    if (cell.choose) groups.set(sameChoices(cell), [...(groups.get(sameChoices(cell)) ?? []), cell]);
   }
   return [...groups.values()].flatMap((cells): readonly Slug[] => {
-    const choose = cells[0]?.choose;
-    if (!choose) return [];
-    const note = {
-      text: choose.intro,
-      weeks: cells.map((cell) => cell.week),
-      always: cells.length === row.cells.length,
-    };
-    return [...conditionSlugs([note], td, setting), ...choiceSlugs(choose.rows, td, setting)];
+    const questions = weekNotes(cells.map(({ week, choose }) => ({ week, text: choose?.intro ?? '' })));
+    const numbered = questions.map((note) => ({ ...note, always: note.weeks.length === row.cells.length }));
+    return [...conditionSlugs(numbered, td, setting), ...choiceSlugs(cells[0]?.choose?.rows ?? [], td, setting)];
   });
 }
 
@@ -103,15 +93,39 @@ const lineSlugs = (runs: readonly StyledRun[], setting: Setting): readonly Slug[
     withNext: true,
   }));
 
+const NO_BREAK = '\u00a0';
+
+/** What makes each load that is put together, once for all weeks: a lighter set before the work has its own pieces. */
+function piecesRuns(row: SessionRow, paragraph: () => Tag): readonly StyledRun[] {
+  const loads = row.cells.flatMap((cell) => cell.sets.flatMap((set) => (set.load ? [set.load] : [])));
+  const made = new Map(
+    loads.flatMap((load) =>
+      load.pieces === '' ? [] : [[`${load.figure}${NO_BREAK}${load.unit}`, load.pieces] as const],
+    ),
+  );
+  if (made.size === 0) return [];
+  const of = paragraph();
+  return [...made].flatMap(([load, pieces], i): readonly StyledRun[] => [
+    ...(i > 0 ? [{ style: 'label' as const, text: `${NO_BREAK}${NO_BREAK} `, tag: of }] : []),
+    { style: 'label-strong', text: `${load}${NO_BREAK}${NO_BREAK}`, tag: of },
+    { style: 'label', text: ended(pieces), tag: of },
+  ]);
+}
+
 /** `cell` makes the cell of the table they stand in; it is not called where nothing needs saying. */
 export function layOutRowNotes(row: SessionRow, cell: () => Tag, setting: Setting): readonly Slug[] {
   const manner = notesOf(row, MANNER);
   const conditions = notesOf(row, CONDITIONS);
   const chooses = row.cells.some((one) => one.choose);
-  if (manner.length + conditions.length === 0 && !chooses) return [];
+  const made = row.cells.some((one) => one.sets.some((set) => set.load !== undefined && set.load.pieces !== ''));
+  if (manner.length + conditions.length === 0 && !chooses && !made) return [];
   const td = cell();
   return [
     ...(manner.length > 0 ? lineSlugs(mannerRuns(manner, tag('P', td)), setting) : []),
+    ...lineSlugs(
+      piecesRuns(row, () => tag('P', td)),
+      setting,
+    ),
     ...conditionSlugs(conditions, td, setting),
     ...chooseSlugs(row, td, setting),
   ];

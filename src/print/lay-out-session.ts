@@ -38,6 +38,10 @@ const ROOMS: readonly Room[] = [
   { strip: 1, otherwiseInColumn: false },
   { strip: 0, otherwiseInColumn: false },
 ];
+/** How much white at the foot of the left page one step closer must spare. */
+const STEP_COST = 6;
+/** A shorter field is not worth ruling. */
+const LEAST_NOTES = 5;
 /** For a session that needs more than one opening however close it is set. */
 const LONG: Room = { strip: 1, otherwiseInColumn: true };
 
@@ -132,8 +136,11 @@ function bestSetup(part: SessionPart, before: number, after: number, setting: Se
   }
   return best ?? setRows(part, LONG, before, after, setting);
 }
-const STEP_COST = 6;
-const LEAST_NOTES = 5;
+
+/** The empty lines a page has left go between its exercises first, then between the heads and the first of them. */
+function airIn(rows: number, left: number): (row: number) => 0 | 1 {
+  return (row) => ((row === 0 ? left >= rows : left >= row) ? 1 : 0);
+}
 
 /** The chapters of a session: its opening, and notes on the right-hand page where the left one holds it all. */
 export function layOutSession(part: SessionPart, setting: Setting, target: string): readonly Chapter[] {
@@ -145,10 +152,10 @@ export function layOutSession(part: SessionPart, setting: Setting, target: strin
   const verso = rows.slice(0, breakAt);
   const versoLeft = opening ? LINES_ON_PAGE - opening.versoLines : 0;
   const rectoLeft = opening ? LINES_ON_PAGE - opening.rectoLines : 0;
-  const airVerso = versoLeft >= verso.length ? 1 : 0;
-  const airRecto = breakAt !== undefined && rectoLeft >= rows.length - breakAt ? 1 : 0;
-  const afterIntro = versoLeft - airVerso * verso.length >= 1 ? [blankSlug(1, 'table')] : [];
-  const notes = breakAt === undefined ? 0 : rectoLeft - airRecto * (rows.length - breakAt);
+  const airVerso = airIn(verso.length, versoLeft);
+  const airRecto = airIn(rows.length - verso.length, breakAt === undefined ? 0 : rectoLeft);
+  const afterIntro = versoLeft > verso.length ? [blankSlug(1, 'table')] : [];
+  const notes = breakAt === undefined ? 0 : rectoLeft - Math.min(rectoLeft, rows.length - verso.length);
   const chapter: Chapter = {
     start: 'even',
     running: part.title,
@@ -157,7 +164,7 @@ export function layOutSession(part: SessionPart, setting: Setting, target: strin
       block(withNext([...intro, ...afterIntro, head])),
       ...rows.map((row, i): Block => {
         const second = breakAt !== undefined && i >= breakAt;
-        const one = rowBlock(row, second ? airRecto : airVerso);
+        const one = rowBlock(row, second ? airRecto(i - breakAt) : airVerso(i));
         return i === breakAt ? { ...one, breakBefore: true } : one;
       }),
       ...(coolDown.length > 0 ? [block([ruledSlug(), ...coolDown], { whole: true })] : []),

@@ -9,7 +9,7 @@ import type { Measure } from './type-styles.js';
 
 /** A stroke, and a hair of white above it. */
 const STROKE_ROW = 1.5 * LINE;
-const LABEL_GAP = 5;
+const LABEL_GAP = 4;
 /** Feet stand a little above the end of their slug, so that a rule below them is not taken for a part of them. */
 const ABOVE_END = (STROKE_ROW - TALLY_UNIT) / 2 + 2;
 const FIVE = 5;

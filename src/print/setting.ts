@@ -9,13 +9,16 @@ export interface Setting {
   readonly sessions: readonly SessionPart[];
   /** Absent in the first round, when the pages are not yet known; a reference then keeps room for two figures. */
   readonly pageOf: ReadonlyMap<string, number>;
+  /** Short exercises share a page, for a booklet that would not fold otherwise. */
+  readonly close: boolean;
 }
 
-export const settingOf = (booklet: Booklet, measure: Measure, pageOf: ReadonlyMap<string, number>): Setting => ({
+export const settingOf = (booklet: Booklet, measure: Measure, close: boolean): Setting => ({
   measure,
   labels: booklet.labels,
   sessions: booklet.parts.filter((part) => part.kind === 'session'),
-  pageOf,
+  pageOf: new Map(),
+  close,
 });
 
 export const exerciseTarget = (id: ExerciseId): string => `exercise-${id}`;

@@ -175,3 +175,24 @@ describe.each([
     );
   });
 });
+
+test('what makes a load is said once, beside the load it makes', async () => {
+  const light = { figure: '30', unit: 'lb', pieces: 'handle and 2 × 10 lb' };
+  const heavy = { figure: '40', unit: 'lb', pieces: 'handle and 2 × 15 lb' };
+  const parts = fixtureBooklet.parts.map((part) => {
+    if (part.kind !== 'session') return part;
+    const rows = part.rows.map((row, i) => ({
+      ...row,
+      cells: row.cells.map((cell) => ({
+        ...cell,
+        sets: i === 0 ? cell.sets.map((set, n) => ({ ...set, load: n === 0 ? light : heavy })) : cell.sets,
+      })),
+    }));
+    return { ...part, rows };
+  });
+  const pdf = await drawn({ ...fixtureBooklet, parts });
+  const said = pdf.pages.flatMap((page) => tagsOf(page.tags, 'P').map((tag) => bare(tag.text)));
+  const made = said.filter((text) => text.includes('handle'));
+  // Two sessions begin with such a row, and each says it once.
+  expect(made).toEqual([0, 1].map(() => bare('30 lb handle and 2 × 10 lb. 40 lb handle and 2 × 15 lb.')));
+});

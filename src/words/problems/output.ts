@@ -78,7 +78,7 @@ export const outputSayings: Sayings<OutputProblems> = {
         }
       : {
           message: `The typefaces on paper lack ${characters.map(quoted).join(', ')}, in ${quoted(where)}.`,
-          hint: 'the same in letters of Latin, Greek, Cyrillic or Vietnamese',
+          hint: 'hand over the web booklet, which shows them; for paper, the same in Latin, Greek, Cyrillic or Vietnamese letters',
         },
   'too-many-pages': ({ pages, most }) => ({
     message: `The booklet comes to ${counted(pages, 'page')}; ${most} fold into one.`,
