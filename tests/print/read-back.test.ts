@@ -25,7 +25,7 @@ const rolesIn = (tags: readonly ReadTag[]): readonly string[] =>
 
 /** Rows of a session's table, over the pages it stands on. */
 function rowsOf(pdf: ReadPdf, session: SessionPart): readonly ReadTag[] {
-  const first = pdf.pages.findIndex((page) => tagsOf(page.tags, 'H2').some((one) => one.text === session.title));
+  const first = pdf.pages.findIndex((page) => tagsOf(page.tags, 'H2').some((one) => bare(one.text) === bare(session.title)));
   expect(first).toBeGreaterThanOrEqual(0);
   const after = pdf.pages.findIndex((page, i) => i > first && tagsOf(page.tags, 'H2').length > 0);
   const rows = pdf.pages.slice(first, after).flatMap((page) => tagsOf(page.tags, 'TR'));
@@ -165,7 +165,7 @@ describe.each([
     expect(pdf.language).toBe(booklet.language);
     expect(pdf.labels).toEqual(pdf.pages.map((page: ReadPage) => String(page.number)));
     const titles = [...partsOf(booklet, 'session'), ...partsOf(booklet, 'exercise')].map((part) => part.title);
-    expect(titles.filter((title) => !pdf.bookmarks.includes(title))).toEqual([]);
+    expect(titles.filter((title) => !pdf.bookmarks.map(bare).includes(bare(title)))).toEqual([]);
   });
 
   test('figures have words', () => {
@@ -177,8 +177,8 @@ describe.each([
 });
 
 test('what makes a load is said once, beside the load it makes', async () => {
-  const light = { figure: '30', unit: 'lb', pieces: 'handle and 2 × 10 lb' };
-  const heavy = { figure: '40', unit: 'lb', pieces: 'handle and 2 × 15 lb' };
+  const light = { figure: '30', unit: 'lb', pieces: 'ring and 2 × 10 lb' };
+  const heavy = { figure: '40', unit: 'lb', pieces: 'ring and 2 × 15 lb' };
   const parts = fixtureBooklet.parts.map((part) => {
     if (part.kind !== 'session') return part;
     const rows = part.rows.map((row, i) => ({
@@ -192,7 +192,7 @@ test('what makes a load is said once, beside the load it makes', async () => {
   });
   const pdf = await drawn({ ...fixtureBooklet, parts });
   const said = pdf.pages.flatMap((page) => tagsOf(page.tags, 'P').map((tag) => bare(tag.text)));
-  const made = said.filter((text) => text.includes('handle'));
+  const made = said.filter((text) => text.includes('ringand'));
   // Two sessions begin with such a row, and each says it once.
-  expect(made).toEqual([0, 1].map(() => bare('30 lb handle and 2 × 10 lb. 40 lb handle and 2 × 15 lb.')));
+  expect(made).toEqual([0, 1].map(() => bare('30 lb ring and 2 × 10 lb. 40 lb ring and 2 × 15 lb.')));
 });
