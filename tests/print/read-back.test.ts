@@ -25,7 +25,9 @@ const rolesIn = (tags: readonly ReadTag[]): readonly string[] =>
 
 /** Rows of a session's table, over the pages it stands on. */
 function rowsOf(pdf: ReadPdf, session: SessionPart): readonly ReadTag[] {
-  const first = pdf.pages.findIndex((page) => tagsOf(page.tags, 'H2').some((one) => bare(one.text) === bare(session.title)));
+  const first = pdf.pages.findIndex((page) =>
+    tagsOf(page.tags, 'H2').some((one) => bare(one.text) === bare(session.title)),
+  );
   expect(first).toBeGreaterThanOrEqual(0);
   const after = pdf.pages.findIndex((page, i) => i > first && tagsOf(page.tags, 'H2').length > 0);
   const rows = pdf.pages.slice(first, after).flatMap((page) => tagsOf(page.tags, 'TR'));

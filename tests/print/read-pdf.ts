@@ -19,7 +19,7 @@ export interface ReadPage {
   readonly number: number;
   readonly tags: readonly ReadTag[];
   readonly links: readonly ReadLink[];
-  /** Text in no marked content at all. */
+  /** Text that is neither in the structure nor marked as furniture. */
   readonly stray: string;
   /** Text marked as furniture of the page. */
   readonly furniture: string;
@@ -39,6 +39,9 @@ interface StructNode {
   readonly alt?: string;
   readonly children: readonly (StructNode | { readonly type: string; readonly id: string })[];
 }
+
+/** Stands for the identifier that furniture has none of. */
+const FURNITURE = '';
 
 const spaced = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
@@ -62,7 +65,7 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
   for (let number = 1; number <= pdf.numPages; number += 1) {
     const page = await pdf.getPage(number);
     const texts = new Map<string, string>();
-    const open: string[] = [];
+    const open: (string | undefined)[] = [];
     let stray = '';
     let furniture = '';
     for (const item of (await page.getTextContent({ includeMarkedContent: true })).items) {
@@ -70,10 +73,10 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
         const id = open.at(-1);
         const text = item.hasEOL ? `${item.str} ` : item.str;
         if (id === undefined) stray += text;
-        else if (id === '') furniture += text;
+        else if (id === FURNITURE) furniture += text;
         else texts.set(id, `${texts.get(id) ?? ''}${text}`);
       } else if (item.type === 'endMarkedContent') open.pop();
-      else open.push(item.id ?? '');
+      else open.push(item.id ?? (item.tag === 'Artifact' ? FURNITURE : undefined));
     }
     const tree: StructNode | null = await page.getStructTree();
     const links = (await page.getAnnotations()).filter((one) => one.subtype === 'Link');
