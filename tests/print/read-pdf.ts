@@ -76,7 +76,7 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
         else if (id === FURNITURE) furniture += text;
         else texts.set(id, `${texts.get(id) ?? ''}${text}`);
       } else if (item.type === 'endMarkedContent') open.pop();
-      else open.push(item.id ?? (item.tag === 'Artifact' ? FURNITURE : undefined));
+      else open.push(item.id ?? ('tag' in item && item.tag === 'Artifact' ? FURNITURE : undefined));
     }
     const tree: StructNode | null = await page.getStructTree();
     const links = (await page.getAnnotations()).filter((one) => one.subtype === 'Link');
