@@ -1,7 +1,9 @@
 /** `chalkleaf why CLIENT`: where the numbers of a plan come from, and why not the next one up. */
 import type { Plan } from '../model/plan.js';
 import { FOLDER, type Problem } from '../model/problem.js';
-import { sayWhy } from '../words/say-why.js';
+import type { Content } from '../model/studio.js';
+import { PLAIN_NAMES } from '../words/say-reason.js';
+import { type Called, sayWhy } from '../words/say-why.js';
 import type { CommonOptions } from './options.js';
 import { chosenClients, concerning, planClient, publishable, readStudio } from './read-studio.js';
 import { printReport } from './report.js';
@@ -25,10 +27,19 @@ export async function runWhy(options: CommonOptions, wanted: WhyWanted): Promise
       if (result.planned !== null) plans.push(result.planned.plan);
     }
   }
-  const summary = plans.map((plan) => sayWhy(plan, wanted));
+  const summary = plans.map((plan) => sayWhy(plan, wanted, calledIn(studio.content, plan)));
   if (plans.length > 0 && summary.every((text) => text === '')) {
     const data = { week: String(wanted.week ?? ''), session: wanted.session ?? '', exercise: wanted.exercise ?? '' };
     problems.push({ code: 'nothing-there', severity: 'error', scope: FOLDER, data });
   }
   return printReport({ problems, sourceOf: studio.sourceOf, summary, facts: { command: 'why', plans } }, options.json);
+}
+
+/** The names the coach gave them, in place of the ids of their files. */
+function calledIn({ library, clients }: Content, plan: Plan): Called {
+  return {
+    client: clients.find(({ id }) => id === plan.client)?.name ?? plan.client,
+    programme: library.programmes.find(({ id }) => id === plan.programme)?.name ?? plan.programme,
+    exercise: (id) => library.exercises.find((exercise) => exercise.id === id)?.name ?? PLAIN_NAMES.exercise(id),
+  };
 }

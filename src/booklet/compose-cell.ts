@@ -1,7 +1,7 @@
 /** One exercise in one week: its sets, the short lines beside them, and why. */
 import type { BookletSet, Cell, LoadText } from '../model/booklet.js';
 import type { Choice, OtherwiseSet, PlanSet } from '../model/plan.js';
-import { sayAmount, sayEffort, saySet, saySetAloud, stackSet } from '../words/say-dose.js';
+import { sayAmount, sayItemEffort, saySet, saySetAloud, stackSet } from '../words/say-dose.js';
 import { openDose } from '../words/say-found.js';
 import { isLoaded, sayLoad, sayLoadText } from '../words/say-load.js';
 import { sayReason } from '../words/say-reason.js';
@@ -14,6 +14,8 @@ export interface RowSoFar {
   readonly usual: string;
   /** The latest week up to this one in which a gate stands. */
   readonly gateWeek?: number;
+  /** The latest week up to this one with a feeler set. */
+  readonly feelerWeek?: number;
   /** Sentences already said the week before. */
   readonly saidBefore: readonly string[];
 }
@@ -27,7 +29,7 @@ export function composeCell(subject: Subject, standing: Standing, row: RowSoFar)
   const shown = mainSets(item.sets);
   const gate = composeGate(subject, standing, row);
   const trial = composeTrial(subject, standing);
-  const choose = composeChoice(subject, standing);
+  const choose = composeChoice(subject, standing, row);
   return {
     week: column.week.number,
     exercise: item.exercise,
@@ -39,7 +41,7 @@ export function composeCell(subject: Subject, standing: Standing, row: RowSoFar)
       [...new Set(shown.map((set) => saying(set).text))].join(', '),
       counted.length / sidesIn(counted).length,
     ),
-    effort: sayEffort(item.asked.reserve, subject.speech),
+    effort: sayItemEffort(item, subject.speech),
     tempo: words.sets.tempo[item.tempo],
     ...(gate ? { gate } : {}),
     ...(trial === undefined ? {} : { trial }),
@@ -157,15 +159,19 @@ function composeTrial(subject: Subject, { item }: Standing): string | undefined 
     : speech.words.sets.tryVersion(nameOf(subject, trial.exercise ?? item.exercise), saySet(load, trial, speech));
 }
 
-function composeChoice(subject: Subject, { item }: Standing): Cell['choose'] {
+function composeChoice(subject: Subject, { column, item }: Standing, row: RowSoFar): Cell['choose'] {
   const choices = choicesOf(item);
   if (choices.length === 0) return undefined;
   const { speech } = subject;
   const { sets: words } = speech.words;
   const feeler = item.sets.find(({ kind }) => kind === 'feeler');
   return {
-    intro:
-      feeler === undefined ? words.feelerAgain : words.feelerIntro(saySet(loadOf(subject, feeler), feeler, speech)),
+    ...(feeler === undefined
+      ? { intro: words.feelerAgain(row.feelerWeek ?? column.week.number) }
+      : {
+          intro: words.feelerIntro(saySet(loadOf(subject, feeler), feeler, speech), feeler.side !== undefined),
+          note: words.feelerNote(column.week.number),
+        }),
     rows: inLines(
       choices.map((choice) => {
         const dose = saySet(loadOf(subject, choice), choice, speech);

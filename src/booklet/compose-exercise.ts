@@ -3,6 +3,7 @@ import type { ExercisePart } from '../model/booklet.js';
 import type { Cue, Exercise, Version } from '../model/exercise.js';
 import { type Line, plainLine, plainText } from '../model/prose.js';
 import { pageOf } from './compose-easier.js';
+import { composeWhy } from './compose-why.js';
 import { mindedIn, sentence } from './minded.js';
 import { begunLine, bookletLine, bookletLines, unquoted } from './own-words.js';
 import { nameOf, type Subject } from './subject.js';
@@ -17,6 +18,7 @@ const told = (lines: readonly Line[]): Told => lines.map((line) => ({ lead: [], 
 export function composeExercise(subject: Subject, exercise: Exercise, reachable: ReadonlySet<string>): ExercisePart {
   const { words } = exercise;
   const { booklet } = subject.speech.words;
+  const why = composeWhy(subject, exercise);
   const lines: readonly (readonly [Section['name'], Told])[] = [
     ['set-up', told(words.setUp)],
     ['pick up', told(words.pickUp)],
@@ -38,6 +40,7 @@ export function composeExercise(subject: Subject, exercise: Exercise, reachable:
       .map(([name, of]) => ({ name, title: booklet.sections[name], lines: of })),
     stopTitle: booklet.stopTitle,
     stop: bookletLines(words.stopIf),
+    ...(why.length === 0 ? {} : { why }),
   };
 }
 

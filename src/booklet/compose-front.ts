@@ -51,7 +51,7 @@ export function composeHowTo(subject: Subject): HowToPart {
   return {
     kind: 'how-to',
     title: booklet.howToTitle,
-    paragraphs: booklet.howTo(subject.who, showsOf(subject)).map(plainLine),
+    paragraphs: booklet.howTo(showsOf(subject)).map(plainLine),
     key: booklet.key,
   };
 }
@@ -70,6 +70,7 @@ function showsOf({ plan, speech }: Subject): Shows {
     feelers: sets.some(({ kind }) => kind === 'feeler'),
     trials: sets.some(({ kind }) => kind === 'trial'),
     sides: sets.some(({ side }) => side !== undefined),
+    plates: sets.some(({ load }) => sayLoad(load, plan.inputs.kit, speech).pieces !== ''),
   };
 }
 
@@ -85,7 +86,7 @@ export function composeSafety(subject: Subject): SafetyPart {
     call: booklet.call(who.emergencyNumber),
     painTitle: booklet.painTitle,
     pain: booklet.pain(who),
-    paragraphs: [...own, ...booklet.safety(who)].map(plainLine),
+    paragraphs: [...own, ...booklet.safety(who, showsOf(subject))].map(plainLine),
   };
 }
 

@@ -42,10 +42,19 @@ function usualOf(standings: readonly Standing[]): string | undefined {
 function composeCells(subject: Subject, standings: readonly Standing[], usual: string): readonly Cell[] {
   const cells: Cell[] = [];
   let gateWeek: number | undefined;
+  let feelerWeek: number | undefined;
   let saidBefore: readonly string[] = [];
   for (const standing of standings) {
     if (standing.item.sets.some(({ gate }) => gate !== undefined)) gateWeek = standing.column.week.number;
-    cells.push(composeCell(subject, standing, { usual, saidBefore, ...(gateWeek === undefined ? {} : { gateWeek }) }));
+    if (standing.item.sets.some(({ kind }) => kind === 'feeler')) feelerWeek = standing.column.week.number;
+    cells.push(
+      composeCell(subject, standing, {
+        usual,
+        saidBefore,
+        ...(gateWeek === undefined ? {} : { gateWeek }),
+        ...(feelerWeek === undefined ? {} : { feelerWeek }),
+      }),
+    );
     saidBefore = whyOf(subject, standing);
   }
   return cells;

@@ -36,10 +36,15 @@ export function stripId(strip: Strip): SessionId {
   return sessionId(strip.time === 1 ? id : `${id}.${strip.time}`);
 }
 
-export function stripTitle({ speech }: Subject, strip: Strip): string {
+export const stripTitle = (subject: Subject, strip: Strip): string =>
+  titled(subject, strip, strip.columns[0]?.session.name ?? '');
+
+/** `Session A`, without its name. */
+export const stripLabel = (subject: Subject, strip: Strip): string => titled(subject, strip, '');
+
+function titled({ speech }: Subject, strip: Strip, name: string): string {
   const { booklet } = speech.words;
-  const session = strip.columns[0]?.session;
-  const title = booklet.sessionTitle(session?.id ?? '', session?.name ?? '');
+  const title = booklet.sessionTitle(strip.columns[0]?.session.id ?? '', name);
   return strip.time === 1 ? title : booklet.again(title);
 }
 

@@ -38,7 +38,6 @@ export function subjectOf(library: Library, client: Client, plan: Plan): Subject
       coach: library.studio.coach,
       emergencyNumber: library.studio.emergencyNumber,
       date: sayFullDate(plan.today, speech),
-      weeks: plan.weeks.length,
     },
     names: {
       exercise: (id) => speech.words.sets.inSentence(exercises.get(id)?.name ?? plain.exercise(id)),

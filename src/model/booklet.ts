@@ -13,7 +13,7 @@ export interface LoadText {
   readonly figure: string;
   /** `kg`, `lb`; empty for the body alone. */
   readonly unit: string;
-  /** What makes it, where that is not plain: `bar and 2 × 10 kg`. */
+  /** What makes it, where that is not plain: `bar + 2 × 10 kg`. */
   readonly pieces: string;
 }
 
@@ -59,7 +59,8 @@ export interface Cell {
   readonly gate?: { readonly needs: string; readonly otherwise: string; readonly otherwiseStack: readonly string[] };
   /** `First set: try the 20 kg for 4.` */
   readonly trial?: string;
-  readonly choose?: { readonly intro: string; readonly rows: readonly ChoiceRow[] };
+  /** `note` stands before a line to write on: `How many more, week 1:`; absent where nothing is to be noted. */
+  readonly choose?: { readonly intro: string; readonly rows: readonly ChoiceRow[]; readonly note?: string };
   /** Why this number, for the client; plain sentences. */
   readonly why: readonly string[];
 }
@@ -170,6 +171,11 @@ export interface ExercisePart {
   }[];
   readonly stopTitle: string;
   readonly stop: readonly Line[];
+  /**
+   * Why its figures are what they are, three at most, what changes the work first; every session it stands in together.
+   * `lead` is `Session A, weeks 2 and 3`, empty where it holds throughout. Absent where nothing is to be said.
+   */
+  readonly why?: readonly { readonly lead: string; readonly text: string }[];
 }
 export interface RecordPart {
   readonly kind: 'record';

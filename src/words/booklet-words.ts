@@ -9,7 +9,6 @@ export interface WhoIsWho {
   readonly emergencyNumber: string;
   /** The day of the build, `24 November 2026`. */
   readonly date: string;
-  readonly weeks: number;
 }
 
 /** What this booklet has in it, so that nothing is explained that is not there. */
@@ -22,6 +21,8 @@ export interface Shows {
   readonly feelers: boolean;
   readonly trials: boolean;
   readonly sides: boolean;
+  /** Loads made of plates. */
+  readonly plates: boolean;
 }
 
 export interface BookletWords {
@@ -36,7 +37,7 @@ export interface BookletWords {
   readonly sessionSafety: (who: WhoIsWho) => string;
 
   readonly howToTitle: string;
-  readonly howTo: (who: WhoIsWho, shows: Shows) => readonly string[];
+  readonly howTo: (shows: Shows) => readonly string[];
   readonly key: HowToPart['key'];
 
   readonly safetyTitle: string;
@@ -45,7 +46,7 @@ export interface BookletWords {
   readonly call: (number: string) => string;
   readonly painTitle: string;
   readonly pain: (who: WhoIsWho) => readonly { readonly degree: string; readonly text: string }[];
-  readonly safety: (who: WhoIsWho) => readonly string[];
+  readonly safety: (who: WhoIsWho, shows: Shows) => readonly string[];
   /** Said before the client's own cautions, in the coach's words. */
   readonly forYou: (words: string) => string;
   /** The same as the lead of a line beside an exercise. */
@@ -69,6 +70,9 @@ export interface BookletWords {
   readonly stopTitle: string;
   /** Marks before and after what is spoken. */
   readonly quotes: readonly [string, string];
+
+  /** Where a reason holds: `Session A, weeks 2 and 3; session C`. Empty sessions and weeks are left unsaid. */
+  readonly whyLead: (where: readonly { readonly session: string; readonly weeks: readonly number[] }[]) => string;
 
   readonly recordTitle: string;
   readonly record: (who: WhoIsWho) => readonly string[];

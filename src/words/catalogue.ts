@@ -38,7 +38,7 @@ export interface LoadWords {
   readonly spokenPair: (count: string, load: string) => string;
   /** One item of kit by its kind, where its mass is not named: `bar`. */
   readonly kind: Readonly<Record<KitKind, string>>;
-  /** `bar and 2 × 10 kg`. */
+  /** `bar + 2 × 10 kg`. */
   readonly pieces: (first: string, rest: readonly string[]) => string;
 }
 
@@ -68,6 +68,8 @@ export interface DoseWords {
 export interface SetWords {
   /** `Leave 2 in reserve.` `most` differs from `least` where the plan asks for something between. */
   readonly effort: (least: number, most: number) => string;
+  /** `Leave at least 2 in reserve.` */
+  readonly effortAtLeast: (least: number) => string;
   readonly tempo: Readonly<Record<TempoStep, string>>;
   readonly rest: (seconds: number) => string;
   readonly leftFirst: string;
@@ -85,9 +87,12 @@ export interface SetWords {
   readonly otherwise: (dose: string) => string;
   /** Added to a dose of another version: `Box squat, 16 kg × 8`. */
   readonly versionDose: (name: string, dose: string) => string;
-  readonly feelerIntro: (set: string) => string;
-  /** The same table in a later week. */
-  readonly feelerAgain: string;
+  /** `each`: one side, then the other. */
+  readonly feelerIntro: (set: string, each: boolean) => string;
+  /** Before a line to write on. */
+  readonly feelerNote: (week: number) => string;
+  /** The same table in a later week; `week` is that of the feeler set. */
+  readonly feelerAgain: (week: number) => string;
   /** A load that the feeler set finds, in place of one that is known. */
   readonly yourLoad: string;
   /** A load nobody claims for a version not lifted before: the lightest there is. */

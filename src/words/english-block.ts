@@ -1,9 +1,19 @@
 /** English for the rules outside the walk. */
+import { BODY_PARTS } from '../model/exercise.js';
 import type { BlockRuleName } from './reason-words.js';
 import { both, clause, type Figure, only, type RuleWords } from './rule-words.js';
 
 /** The rule's own value where the reason carries it. */
 const held = (f: Figure, otherwise: string): string => f('value') || otherwise;
+
+/** What the programme asked for, where a floor stands above it. */
+const written = (f: Figure): string => clause(f('programme'), (n) => ` (the programme asks for ${n})`);
+
+/** What another version was chosen for. */
+const sparing = (cause: string): string =>
+  BODY_PARTS.some((part) => part === cause)
+    ? `, to spare the ${cause}`
+    : clause(cause, () => `, the easier one for ${cause}`);
 
 const begun = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
@@ -12,7 +22,7 @@ export const englishBlock: Readonly<Record<BlockRuleName, RuleWords>> = {
   'between-exercises': only((f) => `From one exercise to the next: ${held(f, '20 s')}.`),
   'caution-in-block': only(
     (f) =>
-      `${begun(f('degree') || 'a caution')}${clause(f('caution'), (what) => `, ${what}`)}: counted for the whole block, though ${
+      `${begun(f('degree') || 'a caution')}${clause(f('caution'), (what) => ` (${what})`)}: counted for the whole block, though ${
         [
           clause(f('from'), (date) => `it begins on ${date}`),
           clause(f('until'), (date) => `it ends on ${date}`),
@@ -41,29 +51,29 @@ export const englishBlock: Readonly<Record<BlockRuleName, RuleWords>> = {
     'An easier week: fewer sets, on purpose.',
   ),
   'feeler-rise': both(
-    'A feeler set leads at most one load above the one just felt.',
-    'After a feeler set, go up by one weight at most.',
+    'The feeler set finds the load; its table leads one load above the one felt, at most.',
+    'Your feeler set finds the load, so nobody has to guess.',
   ),
   'first-weeks': only((f) => `The first ${held(f, '2 weeks')} of a first block are kept gentle.`),
   'floor-alone': both(
-    (f) => `Training alone: never fewer than ${f('floor') || held(f, '2')} in reserve.`,
+    (f) => `Training alone: never fewer than ${f('floor') || held(f, '2')} in reserve${written(f)}.`,
     'At home you always stop with good reps left.',
   ),
   'floor-first-weeks': both(
-    (f) => `First weeks of a first block: never fewer than ${f('floor') || held(f, '4')} in reserve.`,
+    (f) => `First weeks of a first block: never fewer than ${f('floor') || held(f, '4')} in reserve${written(f)}.`,
     'The first two weeks are gentle, on purpose.',
   ),
   'floor-novice': both(
-    (f) => `Still new to training: never fewer than ${f('floor') || held(f, '3')} in reserve.`,
+    (f) => `Still new to training: never fewer than ${f('floor') || held(f, '3')} in reserve${written(f)}.`,
     'New to this: stop while it still looks good.',
   ),
   'floor-older': both(
-    (f) => `From 65: never fewer than ${f('floor') || held(f, '3')} in reserve.`,
+    (f) => `From 65: never fewer than ${f('floor') || held(f, '3')} in reserve${written(f)}.`,
     'Stop while it still looks good.',
   ),
   'gain-cautioned': only(
     (f) =>
-      `A caution is met on this pattern${clause(f('caution'), (what) => ` (${what})`)}: no gain in strength is counted on.`,
+      `A caution is met${clause(f('caution'), (what) => ` (${what})`)}${clause(f('met by'), (name) => ` by the ${name}`)}: no gain in strength is counted on here.`,
   ),
   'gain-novice': only((f) => `A novice is taken to gain ${f('gain') || held(f, '1 %')} in a work week.`),
   'gain-trained': only((f) => `A trained client is taken to gain ${f('gain') || held(f, '0.5 %')} in a work week.`),
@@ -74,7 +84,7 @@ export const englishBlock: Readonly<Record<BlockRuleName, RuleWords>> = {
   'new-movement-lighter': both(
     (f) =>
       `A movement new to the client starts one load lighter than ${clause(f('relative'), (name) => `what the ${name} shows`) || 'its relative would allow'}.`,
-    'New to you, so it starts one weight lighter.',
+    'New to you, so it starts one load lighter.',
   ),
   'older-from': only((f) => `From ${held(f, '65')} a client counts as older.`),
   'one-side-tested': only(
@@ -105,7 +115,7 @@ export const englishBlock: Readonly<Record<BlockRuleName, RuleWords>> = {
   'tempo-slow-with-a-pause': only((f) => `A slow lowering and a pause leave ${held(f, '70 %')} of the reps.`),
   'version-chosen': both(
     (f) =>
-      `${begun(f('exercise') || 'another version')} in place of ${f('programme') || 'what the programme names'}${clause(f('cause'), (cause) => `, for ${cause}`)}.`,
+      `${begun(f('exercise') || 'another version')} in place of the ${f('programme') || 'one in the programme'}${sparing(f('cause'))}.`,
     (f) => `Chosen for you in place of the ${f('programme') || 'usual one'}.`,
   ),
   'warm-up': both((f) => `The warm-up takes ${held(f, '5 minutes')}.`, 'Warm up every time.'),

@@ -1,6 +1,6 @@
 /** English for the fixed prose of a booklet. Safety sentences here are the product's own and are not to be softened. */
 import type { BookletWords, WhoIsWho } from './booklet-words.js';
-import { listed } from './english-sets.js';
+import { englishSets, listed } from './english-sets.js';
 import { NO_BREAK, unbroken } from './spacing.js';
 
 const notMedical = (who: WhoIsWho): string =>
@@ -19,9 +19,9 @@ export const englishBooklet: BookletWords = {
     `Not medical advice. Pain of 4 or more: leave it, tell ${who.coach}. Emergency signs: stop, call ${who.emergencyNumber}.`,
 
   howToTitle: 'How to use this booklet',
-  howTo: (who, shows) => [
+  howTo: (shows) => [
     'Do the sessions in order. Missed one? Do it next. Never two in one day.',
-    `Each session shows its ${who.weeks} weeks side by side. Find this week, then work down the page.`,
+    'Find your week in the session, then work down.',
     ...(shows.example === ''
       ? []
       : [
@@ -30,9 +30,11 @@ export const englishBooklet: BookletWords = {
     'Leave 2 in reserve means: stop while 2 more good reps are left. Good means just like the first. Fewer than planned is fine; a rep you have to grind out is not.',
     ...(shows.sides ? ['One side at a time? Do the side named first, then give the other side the same.'] : []),
     ...(shows.feelers
-      ? ['A feeler set finds your load. Do it, ask how many more good ones were left, and read off the line.']
+      ? ['A feeler set finds your load. Do it, note how many more good ones were left, and read off the line.']
       : []),
-    ...(shows.trials ? ['A try is one set with the next load. If it does not look like the others, stop there.'] : []),
+    ...(shows.trials
+      ? ['A try is one set of what may come next. If it does not look like the others, stop there.']
+      : []),
     ...(shows.gates
       ? ['Where a step up says First, do what it says before you take it. If not, do the Otherwise line.']
       : []),
@@ -66,13 +68,14 @@ export const englishBooklet: BookletWords = {
     { degree: '4 and over', text: `Leave this exercise out, and tell ${who.coach}.` },
     { degree: 'Worse next morning', text: `Step back: the easier way next time. Tell ${who.coach}.` },
   ],
-  safety: (who) => [
-    notMedical(who),
+  safety: (who, shows) => [
+    'This booklet is not medical advice: the front page says so in full.',
     `Your physiotherapist or doctor gave you other limits for pain? Theirs hold. Tell ${who.coach}.`,
     `Ask first, before you begin or go on, if you are ill, have been in hospital, are or may be pregnant, or have new symptoms. Do not train with a fever.`,
     `This booklet was made for ${who.client}. Nobody else should train from it.`,
     `Clear the floor. Wear shoes that grip, or bare feet. Water within reach, and a phone.`,
     `Keep breathing. Never hold your breath to force a rep.`,
+    ...(shows.plates ? ['Plates on a handle or bar? Try every collar before each set. Nothing may slide.'] : []),
     `Bells go by the floor, never from hand to hand. If a bell slips, let it go and step away.`,
     `A partner watches, counts and speaks. No hands-on help.`,
     `Where local rules say who may give exercise to whom, those rules hold.`,
@@ -113,6 +116,16 @@ export const englishBooklet: BookletWords = {
   },
   stopTitle: 'Stop if',
   quotes: ['‘', '’'],
+
+  whyLead: (where) =>
+    where
+      .map(({ session, weeks }) => {
+        const said = weeks.length === 0 ? '' : englishSets.weekList(weeks);
+        return session === ''
+          ? `${said.slice(0, 1).toUpperCase()}${said.slice(1)}`
+          : [session, said].filter((part) => part !== '').join(', ');
+      })
+      .join('; '),
 
   recordTitle: 'What you noticed',
   record: (who) => [

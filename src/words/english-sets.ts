@@ -60,7 +60,7 @@ export const englishLoads: LoadWords = {
     mat: 'mat',
     box: 'box',
   },
-  pieces: (first, rest) => (rest.length === 0 ? first : `${first} and ${rest.join(', ')}`),
+  pieces: (first, rest) => [first, ...rest].join(' + '),
 };
 
 export const englishDoses: DoseWords = {
@@ -128,6 +128,7 @@ function turnAbout(
 
 export const englishSets: SetWords = {
   effort: (least, most) => (least === most ? `Leave ${least} in reserve.` : `Leave ${least} to ${most} in reserve.`),
+  effortAtLeast: (least) => `Leave at least ${least} in reserve.`,
   tempo: {
     normal: '',
     'slow lowering': 'slow on the way down',
@@ -145,14 +146,16 @@ export const englishSets: SetWords = {
   gateStill: (week) => `Only if you went up in week${NO_BREAK}${week}.`,
   otherwise: (dose) => `Otherwise: ${dose}.`,
   versionDose: (name, dose) => `${name}, ${dose}`,
-  feelerIntro: (set) => `Feeler set: ${set}. Then ask: how many more good ones?`,
+  feelerIntro: (set, each) =>
+    `Feeler set: ${set}. Then ask: how many more good ones?${each ? ' The side with fewer counts.' : ''}`,
+  feelerNote: (week) => `How many more, week${NO_BREAK}${week}:`,
   felt: (least, most) => {
     const from = least === 0 ? 'none' : `${least}`;
     if (most >= 99) return `${least} or more left`;
     if (least === most) return `${from} left`;
     return most === least + 1 ? `${from} or ${most} left` : `${from} to ${most} left`;
   },
-  feelerAgain: 'In your feeler set, how many more good ones were left?',
+  feelerAgain: (week) => `As you found in week${NO_BREAK}${week}: how many more good ones were left?`,
   yourLoad: 'your load',
   yourLightest: 'your lightest',
   optional: 'Only if you feel fresh.',

@@ -1,60 +1,74 @@
 /** English for the rules of the walk: one sentence for the coach, and one for the client where it helps. */
 import type { TellingName, WalkRuleName } from './reason-words.js';
-import { both, clause, only, type RuleWords } from './rule-words.js';
+import { both, clause, type Figure, only, type RuleWords } from './rule-words.js';
+
+/** `12.6 to failure`, and what is left of it where that is a little less than asked for. */
+const toFailure = (f: Figure): string =>
+  clause(
+    f('predicted'),
+    (n) =>
+      ` (${n} to failure${Number(f('reserve')) < Number(f('asked')) ? `: ${f('reserve')} left, near enough` : ''})`,
+  );
+
+/** `(earned 1 of 2)`. */
+const earned = (f: Figure): string => clause(f('earned'), (n) => ` (earned ${n} of ${f('needed')})`);
+
+/** What whole sets there would need, in reps to failure. */
+const needed = (f: Figure): string =>
+  clause(
+    f('bottom'),
+    (n) => ` ${Number(n) + Number(f('floor'))} to failure: the range begins at ${n}, and ${f('floor')} must be left`,
+  ) || ' more reps to failure: the range must leave the least reserve allowed';
 
 export const englishWalk: Readonly<Record<WalkRuleName, RuleWords>> = {
   'walk-asked': both(
-    (f) =>
-      `The most reps in the range that leave the asked reserve${clause(f('asked'), (n) => ` of ${n}`)}, less the tolerance.`,
+    (f) => `The most reps in the range that leave the ${f('asked') || 'reserve'} asked for${toFailure(f)}.`,
     'As many as you can do and still stop fresh.',
   ),
   'walk-back-up': both(
-    'Back up to the load lost on the way: the bottom of the range fits there again.',
-    'Back up to the weight you had before.',
+    'Back up to the load held before: the bottom of the range fits there again.',
+    'Back up to the load you had before.',
   ),
   'walk-below-tested': only(
     (f) =>
-      `Only a load lost on the way is won back without earning it${clause(f('held'), (held) => `: ${held} is held, ${f('tested')} was where the walk began`)}.`,
+      `Only a load held before is won back without earning it${clause(f('held'), (held) => `: it is ${held} now, and began at ${f('tested')}`)}.`,
   ),
   'walk-big-step': both(
-    'A big step of load: taken behind a gate, with what to do otherwise printed beside it.',
-    'Two good sessions at the top earn the next weight.',
+    (f) =>
+      `${f('load') || 'The next load'} is a big step up${clause(f('held'), (held) => ` from ${held}`)}: taken only if it is earned, with what to do otherwise beside it${toFailure(f)}.`,
+    'Two good sessions at the top earn the next load.',
   ),
   'walk-bodyweight-version-first': only('A bodyweight row comes to a harder version before slower tempi.'),
   'walk-bottom-and-asked': only(
     (f) =>
-      `Won back only when the bottom of the range leaves the asked reserve there${clause(f('predicted'), (n) => `: ${n} predicted, ${f('bottom')} and ${f('asked')} in reserve wanted, less ${f('tolerance')}`)}.`,
+      `Won back only when the bottom of the range leaves the reserve asked for there${clause(f('predicted'), (n) => ` (${n} to failure; the range begins at ${f('bottom')}, and ${f('asked')} are asked for)`)}.`,
   ),
-  'walk-bottom-and-floor': only(
-    (f) =>
-      `The next one up must allow the bottom of the range and the floor of reserve${clause(f('predicted'), (n) => `: ${n} predicted, ${f('bottom')} and ${f('floor')} in reserve wanted`)}.`,
-  ),
+  'walk-bottom-and-floor': only((f) => `Whole sets would need${needed(f)}.`),
   'walk-derived': only(
     'Nothing can be predicted there: no body mass on file, or no known ratio between the two versions.',
   ),
   'walk-earned-at-top': only('Only sets at the top of the range earn a step.'),
   'walk-earned-once': only(
-    (f) =>
-      `A small step is earned once, at the top of the range with the asked reserve${clause(f('earned'), (n) => `: earned ${n} of ${f('needed')}`)}.`,
+    (f) => `Even a small step takes one session at the top of the range with the reserve asked for${earned(f)}.`,
   ),
-  'walk-earned-reserve': only('Only sets that leave the asked reserve, less the tolerance, earn a step.'),
+  'walk-earned-reserve': only('Only sets that leave the reserve asked for, or near enough, earn a step.'),
   'walk-earned-reset': only('A changed load, tempo or version starts with nothing earned.'),
   'walk-earned-twice': only(
     (f) =>
-      `A big step or a harder version is earned twice running, or by a trial set${clause(f('earned'), (n) => `: earned ${n} of ${f('needed')}`)}.`,
+      `A big step or a harder version takes two sessions running at the top of the range, or a good trial set${earned(f)}.`,
   ),
   'walk-easier-version': both(
-    'No load of this version leaves the floor of reserve: the nearest easier version that does.',
+    'No load of this version leaves the least reserve allowed: the nearest easier version that does.',
     'An easier version for now, done well.',
   ),
   'walk-easy-asked': both(
-    (f) => `An easy week leaves the reserve it asks for${clause(f('asked'), (n) => `, ${n}`)}, less the tolerance.`,
+    (f) => `An easier week: the most reps that leave the ${f('asked') || 'reserve'} asked for${toFailure(f)}.`,
     'An easier week, on purpose.',
   ),
   'walk-easy-cap': only('No more reps in an easy week than in the last work week.'),
   'walk-easy-depth': only('An easy set goes at most two reps below the range.'),
   'walk-easy-least': both(
-    'The asked reserve cannot be left in this easy week: the fewest reps it may have.',
+    'Even the fewest reps of this easier week cannot leave the reserve asked for: those are planned.',
     'An easier week, on purpose.',
   ),
   'walk-easy-one-fewer': both(
@@ -62,19 +76,20 @@ export const englishWalk: Readonly<Record<WalkRuleName, RuleWords>> = {
     'An easier week: one rep fewer, on purpose.',
   ),
   'walk-easy-week': both(
-    'An easy week: the last work option again, with fewer reps and more in reserve.',
+    'An easier week: the load and version of the last work week again, with fewer reps and more in reserve.',
     'An easier week, on purpose.',
   ),
   'walk-fewer-reps': both(
-    'Nothing in the range leaves the floor of reserve: the load held, with fewer reps than the range.',
+    'Nothing in the range leaves the least reserve allowed: the same load, with fewer reps than the range.',
     'Fewer reps for now, so that each one is good.',
   ),
   'walk-fewest': both(
-    'The range cannot keep the asked reserve or the limit on volume: its fewest reps that leave the floor.',
+    'The range cannot keep to the reserve asked for or to the limit on volume: its fewest reps that leave the least allowed.',
     'A careful start at the bottom of the range.',
   ),
   'walk-floor': both(
-    (f) => `Never fewer than the floor${clause(f('floor'), (n) => ` of ${n}`)} in reserve.`,
+    (f) =>
+      `One rep more would leave fewer than the ${f('floor') || 'reserve'} that must be left${clause(f('predicted'), (n) => ` (${n} to failure)`)}.`,
     'At home you always stop with good reps left.',
   ),
   'walk-gain': only(
@@ -84,7 +99,7 @@ export const englishWalk: Readonly<Record<WalkRuleName, RuleWords>> = {
   'walk-gate-once': only('One gate for this row in one edition; the next waits for what was done.'),
   'walk-half-reps': only('Reserves nearer than half a rep are not told apart.'),
   'walk-harder-version': both(
-    'Nothing else is open: the next harder version, behind a gate.',
+    (f) => `Nothing else is open: the next harder version, taken only if it is earned${toFailure(f)}.`,
     'Two good sessions at the top earn the harder version.',
   ),
   'walk-heavier-first': only('Of two as near, the heavier.'),
@@ -94,32 +109,31 @@ export const englishWalk: Readonly<Record<WalkRuleName, RuleWords>> = {
   ),
   'walk-held-reps': both('While held, no more reps than were last done before.', 'No more than last time, for now.'),
   'walk-lower-load': both(
-    'Nothing in the range leaves the floor of reserve at this load: a lower load, in the range.',
-    'A lighter weight, so that every rep is good.',
+    'Nothing in the range leaves the least reserve allowed at this load: a lower load, in the range.',
+    'A lighter load, so that every rep is good.',
   ),
   'walk-more-reps-first': only('Of two as heavy, the one of more reps.'),
-  'walk-nearest-asked': only('Of what leaves the floor, the nearest to the asked reserve.'),
+  'walk-nearest-asked': only('Of what leaves the least reserve allowed, the nearest to the reserve asked for.'),
   'walk-new-is-lighter': both(
     'A movement that is new starts one load lighter than the one it follows.',
     'New to you, so it starts lighter.',
   ),
   'walk-no-trial-after-gate': only('After a gate, no more trial sets in this edition.'),
   'walk-range': both(
-    (f) => `The top of the range${clause(f('top'), (n) => `, ${n},`)} with the asked reserve to spare.`,
+    (f) =>
+      `The top of the range${clause(f('top'), (n) => `, ${n}`)}${clause(f('reserve'), (n) => (Number(n) === Number(f('asked')) ? `, leaving the ${n} asked for` : `, leaving ${n} where ${f('asked')} are asked for`))}.`,
     'The most we ask for here.',
   ),
   'walk-slower': both(
-    'No step of load is open: the next slower tempo.',
-    'Slower on the way down makes the same weight harder.',
+    (f) => `No step of load is open, so the tempo is the next slower one${toFailure(f)}.`,
+    'Slower on the way down makes the same load harder.',
   ),
-  'walk-slower-earned': only(
-    (f) => `A slower tempo is earned twice running${clause(f('earned'), (n) => `: earned ${n} of ${f('needed')}`)}.`,
+  'walk-slower-earned': only((f) => `A slower tempo takes two sessions running at the top of the range${earned(f)}.`),
+  'walk-slower-leaves-floor': only((f) => `That tempo would need${needed(f)}.`),
+  'walk-small-step': both(
+    (f) => `A small step up${clause(f('held'), (held) => ` from ${held}`)}, earned, so it is taken${toFailure(f)}.`,
+    'You earned the next load up.',
   ),
-  'walk-slower-leaves-floor': only(
-    (f) =>
-      `A slower tempo must leave the floor of reserve with some reps of the range${clause(f('predicted'), (n) => `: ${n} predicted, ${f('bottom')} and ${f('floor')} in reserve wanted`)}.`,
-  ),
-  'walk-small-step': both('A small step of load, earned: taken.', 'You earned the next weight up.'),
   'walk-small-step-size': only(
     (f) => `A step of load is small up to ${f('value') || '10 %'} above what is held; above that it is big.`,
   ),
@@ -127,22 +141,20 @@ export const englishWalk: Readonly<Record<WalkRuleName, RuleWords>> = {
   'walk-tempo-factor': only('A slower tempo leaves fewer reps: the prediction is multiplied by its factor.'),
   'walk-tempo-reset': both(
     'A rise in load, or a new version, brings the tempo back to normal.',
-    'A new weight: back to the normal pace.',
+    'A new load: back to the normal pace.',
   ),
   'walk-tolerance': only((f) => `The asked reserve may be missed by ${f('value') || 'a fifth of a rep'}.`),
   'walk-trial': both(
-    'A big step not open yet: the first set tries the next load, each work week until it becomes a rise.',
-    'One set to get to know the next weight.',
+    (f) =>
+      `${f('load') || 'The next load'} is a big step up${clause(f('held'), (held) => ` from ${held}`)}, so the first set tries it, each work week until whole sets are earned.`,
+    'One set to get to know the next load.',
   ),
   'walk-trial-allowed': only('Trial sets are not allowed for this client or this row.'),
   'walk-trial-closes': only('An open trial closes when load, tempo or version changes by another way.'),
-  'walk-trial-in-range': only(
-    (f) =>
-      `The next load is tried only once the one held can be done in its range${clause(f('predicted'), (n) => `: ${n} predicted there, ${f('bottom')} and ${f('floor')} in reserve wanted`)}.`,
-  ),
+  'walk-trial-in-range': only((f) => `A try needs a load that can be done in its range, and that takes${needed(f)}.`),
   'walk-trial-margin': only(
     (f) =>
-      `A trial set needs reps to spare above the floor${clause(f('predicted'), (n) => `: ${n} predicted, ${f('floor')} in reserve and ${f('margin')} more wanted`)}.`,
+      `A trial set needs reps to spare${clause(f('predicted'), (n) => ` (${n} to failure; ${f('floor')} must be left, and ${f('margin')} more)`)}.`,
   ),
   'walk-trial-once-a-week': only('One trial set of this row a week.'),
   'walk-trial-two-sets': only(
@@ -151,7 +163,7 @@ export const englishWalk: Readonly<Record<WalkRuleName, RuleWords>> = {
   ),
   'walk-trial-waits': only('While a trial is open, nothing else is made harder.'),
   'walk-version-trial': both(
-    'A harder version not open yet: the first set tries it.',
+    'The harder version is not open yet, so the first set tries it.',
     'One set to get to know the harder version.',
   ),
   'walk-volume': both(
@@ -165,7 +177,7 @@ export const englishWalk: Readonly<Record<WalkRuleName, RuleWords>> = {
   'walk-weak-no-rise': only('The test is weak evidence: a big step is tried, never taken.'),
   'walk-weak-twice': only(
     (f) =>
-      `The test is weak evidence: even a small step is earned twice${clause(f('earned'), (n) => `, earned ${n}`)}.`,
+      `The test is weak evidence, so even a small step takes two sessions${clause(f('earned'), (n) => ` (earned ${n})`)}.`,
   ),
 };
 

@@ -58,25 +58,28 @@ export const english: Catalogue = {
   reasons: { walk: englishWalk, block: englishBlock, tellings: englishTellings },
   why: {
     block: (client, programme, from) => `${client}, ${programme}, from ${from}`,
-    session: (week, session, date, minutes) => `Week ${week}, session ${session}, ${date}, ${minutes} minutes`,
+    session: (week, session, date, minutes) => `Week ${week}, ${session}. ${date}, ${minutes} minutes`,
     easyWeek: 'easier week',
     row: (exercise, doses) => `${exercise}: ${doses}`,
-    because: 'because',
     with: (inputs) => `with ${inputs}`,
     source: (rule, source, confidence) => `[${rule}; ${source}; ${confidence}]`,
     next: (option, predicted) =>
-      predicted === '' ? `Why not ${option}?` : `Why not ${option} (${predicted} to failure there)?`,
+      predicted === '' ? `Why not ${option}?` : `Why not ${option} (${predicted} to failure)?`,
     open: 'Open: it may come next.',
-    capacity: (side, figure, equation, confidence) =>
-      `Capacity${side}: ${figure} once, body share counted in (${equation}, ${confidence}).`,
-    sides: { left: `, left`, right: `, right`, both: '' },
+    tried: 'It is tried in the first set.',
+    ifEarned: 'It is taken this week, if it is earned.',
+    capacity: ({ side, figure, withBody, equation, confidence }) =>
+      `Taken to lift ${figure} once${side}${withBody ? ', a share of the body counted in' : ''} (${equation}, ${confidence}).`,
+    sides: { left: ` with the left`, right: ` with the right`, both: '' },
+    equations: { epley: 'Epley', brzycki: 'Brzycki' },
     confidence: { measured: 'measured', estimated: 'estimated', weak: 'weak' },
-    feeler: 'No load is claimed yet: a feeler set finds it.',
     trimmed: (row, sets, whole) =>
-      whole ? `Left out for time: ${row}.` : `Cut for time: ${row}, ${sets}${NO_BREAK}${sets === 1 ? 'set' : 'sets'}.`,
+      whole
+        ? `Left out for time: the ${row}.`
+        : `Cut for time: ${sets}${NO_BREAK}${sets === 1 ? 'set' : 'sets'} of the ${row}.`,
     findings: 'Worth knowing',
     finding: (where, says) => (where === '' ? says : `${where}: ${says}`),
-    relaxed: (rules) => `Relaxed to find anything at all: ${rules}.`,
+    relaxed: (rules) => `Nothing kept to every rule; set aside here: ${rules}.`,
     overridden: (value, reason) => `Your own value, ${value}: ${reason}`,
   },
 };

@@ -1,6 +1,7 @@
 /** Sets, reps, seconds and metres as said: a row's dose as the coach wrote it, and one set as the client does it. */
 import type { LoadText } from '../model/booklet.js';
 import type { Dose } from '../model/dose.js';
+import type { Item } from '../model/plan.js';
 import type { Range, Tenths } from '../model/quantity.js';
 import { isLoaded, sayLoadAloud, sayLoadText } from './say-load.js';
 import { NO_BREAK } from './spacing.js';
@@ -88,6 +89,15 @@ export function sayTenths(tenths: Tenths): string {
   const whole = Math.floor(size / 10);
   const rest = size - 10 * whole;
   return `${tenths < 0 ? '−' : ''}${whole}${rest === 0 ? '' : `.${rest}`}`;
+}
+
+/** What an item asks to be left; where a feeler set finds the load, what its table leaves at least. */
+export function sayItemEffort({ asked, sets }: Pick<Item, 'asked' | 'sets'>, speech: Speech): string {
+  const left = sets.flatMap(({ choose }) => choose ?? []).map(({ reserve }) => reserve);
+  const least = Math.min(asked.reserve, ...left);
+  return least < asked.reserve
+    ? speech.words.sets.effortAtLeast(Math.floor(least / 10))
+    : sayEffort(asked.reserve, speech);
 }
 
 /** `Leave 2 in reserve.`; a half is said as the whole numbers either side of it. */

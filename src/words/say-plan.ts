@@ -1,6 +1,7 @@
 /** Fills in the sentence of every reason of a plan. The figures stay as they are; nothing else is touched. */
 import type { Item, Plan, PlanSession } from '../model/plan.js';
 import type { Reason } from '../model/reason.js';
+import { sayTenths } from './say-dose.js';
 import { type Names, PLAIN_NAMES, sayReason } from './say-reason.js';
 import { unbroken } from './spacing.js';
 import { type Speech, speechOf } from './speech.js';
@@ -28,6 +29,26 @@ export function sayPlan(plan: Plan, language = 'en-GB'): Plan {
 
 function sayInFull(reason: Reason, speech: Speech, names: Names): string {
   return sayReason(reason, reason.audience, speech, names) || sayReason(reason, 'coach', speech, names);
+}
+
+/** Grams. Where no load can be derived capacity counts reps alone, and is no mass worth showing. */
+const SHOWN_FROM = 1000;
+/** Of one pound (avoirdupois, exact by the International Yard and Pound agreement of 1959), in grams. */
+const POUND = 453.59237;
+
+/** What is taken to be lifted once, in the unit of the client's kit; empty where there is nothing to show. */
+export function sayCapacity({ inputs }: Plan, { capacity, exercise }: Item, speech: Speech): string {
+  if (capacity === null || capacity.grams < SHOWN_FROM) return '';
+  const { why } = speech.words;
+  const pounds = inputs.kit.some(({ label }) => label.endsWith('lb'));
+  const tenths = Math.floor((capacity.grams * 10) / (pounds ? POUND : 1000) + 0.5);
+  return why.capacity({
+    side: why.sides[capacity.side],
+    figure: unbroken(`${sayTenths(tenths)} ${pounds ? 'lb' : 'kg'}`),
+    withBody: inputs.shares.some((share) => share.exercise === exercise && share.share > 0),
+    equation: why.equations[capacity.equation],
+    confidence: why.confidence[capacity.confidence],
+  });
 }
 
 /** Loads as their owner calls them; exercises by their ids, since a plan carries no names. */

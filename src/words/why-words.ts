@@ -1,18 +1,31 @@
 /** The few words of the account a coach asks for: why these numbers, and why not the next one up. */
+export interface SaidCapacity {
+  readonly side: string;
+  /** `108.4 kg`. */
+  readonly figure: string;
+  /** A share of the body's own mass is counted in. */
+  readonly withBody: boolean;
+  readonly equation: string;
+  readonly confidence: string;
+}
+
 export interface WhyWords {
   readonly block: (client: string, programme: string, from: string) => string;
   readonly session: (week: number, session: string, date: string, minutes: number) => string;
   readonly easyWeek: string;
   readonly row: (exercise: string, doses: string) => string;
-  readonly because: string;
   readonly with: (inputs: string) => string;
   readonly source: (rule: string, source: string, confidence: string) => string;
   readonly next: (option: string, predicted: string) => string;
   readonly open: string;
-  readonly capacity: (side: string, figure: string, equation: string, confidence: string) => string;
+  /** The option is this week's trial set. */
+  readonly tried: string;
+  /** The option is this week's work, behind a gate. */
+  readonly ifEarned: string;
+  readonly capacity: (capacity: SaidCapacity) => string;
+  readonly equations: Readonly<Record<'epley' | 'brzycki', string>>;
   readonly sides: Readonly<Record<'left' | 'right' | 'both', string>>;
   readonly confidence: Readonly<Record<'measured' | 'estimated' | 'weak', string>>;
-  readonly feeler: string;
   readonly trimmed: (row: string, sets: number, whole: boolean) => string;
   readonly findings: string;
   readonly finding: (where: string, says: string) => string;

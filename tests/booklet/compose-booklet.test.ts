@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { composeBooklet } from '../../src/booklet/compose-booklet.js';
 import type { Booklet, Part } from '../../src/model/booklet.js';
-import { exerciseId, rowId, setKey } from '../../src/model/identity.js';
+import { exerciseId, rowId, sessionId, setKey } from '../../src/model/identity.js';
 import type { Item, Plan, PlanSet } from '../../src/model/plan.js';
 import { plainText } from '../../src/model/prose.js';
 import { client, library, SECRET } from '../fixtures/library.js';
@@ -133,6 +133,27 @@ describe('the work', () => {
 });
 
 describe('the pages', () => {
+  test('why is said three times at most on a page, what changes the work first', () => {
+    for (const { why = [], title } of partsOf('exercise')) expect(why.length, title).toBeLessThanOrEqual(3);
+    const squat = partsOf('exercise').find(({ id }) => id === 'goblet-squat')?.why?.[0];
+    expect(squat?.lead.replaceAll('\u00a0', ' ')).toBe('Week 2');
+    expect(squat?.text).toBe('Two good sessions at the top earn the next load.');
+  });
+
+  test('an exercise of two sessions says of which its why is', () => {
+    const [first, ...later] = plan.weeks;
+    const again = first?.sessions.map((session) => ({ ...session, id: sessionId('z'), name: 'Again' })) ?? [];
+    const twice: Plan = {
+      ...plan,
+      weeks: first === undefined ? [] : [{ ...first, sessions: [...first.sessions, ...again] }, ...later],
+    };
+    const page = partsOf('exercise', composeBooklet({ library, client, plan: twice })).find(
+      ({ id }) => id === 'goblet-squat',
+    );
+    const leads = page?.why?.map(({ lead }) => lead.replaceAll('\u00a0', ' '));
+    expect(leads).toEqual(['Session A, week 2', 'Session A, week 1; Session Z', 'Session A, week 3']);
+  });
+
   test('every exercise one can be led to has a page, and no other', () => {
     expect(partsOf('exercise').map(({ id }) => id)).toEqual(['goblet-squat', 'one-arm-row', 'push-up', 'box-squat']);
   });

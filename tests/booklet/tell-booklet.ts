@@ -51,6 +51,7 @@ function tellPart(part: Part): readonly string[] {
         ...lines(part.description),
         ...part.sections.map(({ title, lines: of }) => `  ${title}: ${of.map(tellLine).join(' / ')}`),
         `  ${part.stopTitle}: ${part.stop.map(plainText).join(' / ')}`,
+        ...(part.why ?? []).map(({ lead, text }) => `  Why: ${[lead, text].filter((said) => said !== '').join(': ')}`),
       ];
     case 'record':
       return [`RECORD ${part.title}, ${part.lines} lines`, ...lines(part.paragraphs)];
@@ -86,7 +87,11 @@ function tellCell(cell: Cell): readonly string[] {
     ...(cell.gate === undefined ? [] : [`       ${cell.gate.needs} ${cell.gate.otherwise}`]),
     ...(cell.choose === undefined
       ? []
-      : [`       ${cell.choose.intro}`, ...cell.choose.rows.map(({ felt, use }) => `       ${felt}: ${use}`)]),
+      : [
+          `       ${cell.choose.intro}`,
+          ...(cell.choose.note === undefined ? [] : [`       ${cell.choose.note} ____`]),
+          ...cell.choose.rows.map(({ felt, use }) => `       ${felt}: ${use}`),
+        ]),
     ...(cell.why.length === 0 ? [] : [`       Why: ${cell.why.join(' ')}`]),
   ];
 }

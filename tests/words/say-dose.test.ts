@@ -36,7 +36,7 @@ describe('a load', () => {
 
   test('names bar and plates, the heaviest first', () => {
     const bar = sayLoad(load('42.5 kg', ['bar', 'plate-1-1', 'plate-10-1', 'plate-10-2', 'plate-1-2']), kit, speech);
-    expect(plain(bar.pieces)).toBe('bar and 2 × 10 kg, 2 × 1.25 kg');
+    expect(plain(bar.pieces)).toBe('bar + 2 × 10 kg + 2 × 1.25 kg');
   });
 
   test('is nothing at all for the body alone', () => {
