@@ -89,7 +89,8 @@ function demo() {
   say('Each client’s booklet, for the phone and on paper, is one tap from the desk.');
 }
 
-function verify() {
+/** `deep`: the same tests over many more generated strands, clients and kits. */
+function verify(deep) {
   installPrograms();
   say('\nTypes');
   compile();
@@ -102,6 +103,7 @@ function verify() {
   const done = spawnSync('npx', [...vitest, '--reporter=default', '--reporter=json', `--outputFile.json=${report}`], {
     cwd: top,
     stdio: 'inherit',
+    env: { ...process.env, ...(deep ? { CHALKLEAF_DEEP: '1' } : {}) },
   });
   const { numPassedTests, numFailedTests, numPendingTests } = JSON.parse(readFileSync(report, 'utf8'));
   say(`\ntests: ${numPassedTests} passed, ${numFailedTests} failed, ${numPendingTests} skipped`);
@@ -111,8 +113,8 @@ function verify() {
 needNode();
 installPackages();
 if (process.argv[2] === 'demo') demo();
-else if (process.argv[2] === 'verify') verify();
+else if (process.argv[2] === 'verify') verify(process.argv[3] === 'deep');
 else {
-  say('Usage: npm run demo, or npm run verify.');
+  say('Usage: npm run demo, npm run verify, or npm run verify:deep.');
   process.exit(2);
 }

@@ -9,8 +9,8 @@ import type { Item, Plan, PlanSet } from '../../src/model/plan.js';
 import type { Problem } from '../../src/model/problem.js';
 import { generateStudio, type MadeUp } from './generate-studio.js';
 
-/** Set by `CHALKLEAF_SEEDS`, for a longer run. */
-const RUNS = Number(process.env.CHALKLEAF_SEEDS ?? 1500);
+/** More in `npm run verify:deep`. */
+const RUNS = process.env.CHALKLEAF_DEEP === '1' ? 12_000 : 1500;
 
 interface Case {
   readonly seed: number;

@@ -19,7 +19,8 @@ import type { Option, StrandJson } from './strand-json.js';
 import { walkStrand } from './walk.js';
 
 const SEED = 20_261_126;
-const RUNS = 20_000;
+/** Three hundred thousand in `npm run verify:deep`. */
+const RUNS = process.env.CHALKLEAF_DEEP === '1' ? 300_000 : 20_000;
 
 /** The engine is handed the strand as an outsider would: through JSON. */
 function planned(strand: StrandJson, rules = rulesOfTheWalk): WalkResult {
