@@ -1,11 +1,10 @@
 /** What a client's file says of dates, of programmes and partners, and of exercises tested. */
 import type { Client } from '../model/client.js';
-import { addDays, type Day, dayOfDate, isoOfDay } from '../model/day.js';
+import { type Day, dayOfDate, isoOfDay } from '../model/day.js';
 import type { Place } from '../model/place.js';
 import { nearestOf } from './nearest.js';
 import { type OpenFile, placeOf, placeOfEntry } from './open-file.js';
 import { knownPhases } from './phases.js';
-import { WEEKS } from './programme-schema.js';
 import type { ReadClient } from './read-client.js';
 import type { FolderCheck, ReadThings } from './read-things.js';
 
@@ -72,20 +71,6 @@ const checkDates = each(({ cautions, clearance, birthYear, starts }, file) => {
   if (born !== undefined) later(born, 'birth', starts, 'starts', placeOf(file, 'birth year'));
 });
 
-const checkAfterBlock = each((client, file) => {
-  const last = addDays(client.starts, WEEKS * 7 - 1);
-  const seen: readonly { readonly date: Day; readonly place: Place }[] = [
-    ...client.signOffs,
-    ...client.tests,
-    ...client.observations,
-    ...(client.screening ? [{ date: client.screening.date, place: placeOf(file, 'screening', 'date') }] : []),
-  ];
-  for (const { date, place } of seen) {
-    if (date <= last) continue;
-    file.report.add({ code: 'date-after-block', data: { date: isoOfDay(date), ends: isoOfDay(last) } }, place);
-  }
-});
-
 const checkCautionPhases = each(({ cautions }, file, things) => {
   const known = knownPhases(things);
   if (!known) return;
@@ -123,7 +108,6 @@ export const clientChecks: readonly FolderCheck[] = [
   { name: 'days once', codes: ['entry-twice'], check: checkDays },
   { name: 'the partner is there', codes: ['unknown-client', 'partner-self'], check: checkPartner },
   { name: 'dates in order', codes: ['dates-out-of-order'], check: checkDates },
-  { name: 'dates within the block', codes: ['date-after-block'], check: checkAfterBlock },
   { name: 'phases of cautions', codes: ['unknown-phase'], check: checkCautionPhases },
   { name: 'loads and sides of tests', codes: ['test-load', 'test-side'], check: checkTests },
 ];

@@ -32,15 +32,16 @@ function missing(things: ReadThings, path: string, target: string): Finding {
   return { code: 'broken-link', data: { target, nearest: nearestOf(path, things.paths) } };
 }
 
-function unknownExercise({ exercises }: ReadThings, id: string): Finding {
+const unknownExercise = (things: ReadThings, id: string): Finding => ({
+  code: 'unknown-exercise',
+  data: { id, nearest: likelyExercise(things, id) },
+});
+
+/** The exercise that an id nobody goes by is likely to mean: one that went by it before, else the nearest; else empty. */
+export function likelyExercise({ exercises }: ReadThings, id: string): string {
   const renamed = exercises.find(({ exercise }) => exercise?.formerIds.some((former) => former === id));
-  const nearest =
-    renamed?.id ??
-    nearestOf(
-      id,
-      exercises.map((exercise) => exercise.id),
-    );
-  return { code: 'unknown-exercise', data: { id, nearest } };
+  const ids = exercises.map((exercise) => exercise.id);
+  return renamed?.id ?? nearestOf(id, ids);
 }
 
 /** Exercises, programmes and the studio may be public; a client's page never is. */

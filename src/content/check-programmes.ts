@@ -1,4 +1,6 @@
 /** What a programme says of its own sessions and rows, and of clients it expects something for. */
+import type { Place } from '../model/place.js';
+import { likelyExercise } from './check-links.js';
 import { nearestOf } from './nearest.js';
 import { placeOfEntry } from './open-file.js';
 import type { ReadProgramme } from './read-programme.js';
@@ -10,8 +12,26 @@ const each =
     for (const read of things.programmes) check(read, things);
   };
 
-const rowsIn = ({ sessions }: ReadProgramme): readonly string[] =>
-  sessions.flatMap(({ blocks }) => blocks.flatMap(({ rows }) => rows.map(({ id }) => id)));
+interface RowNames {
+  /** Whether a row goes by this id, or would if its link were put right: that is told where the link stands. */
+  has(id: string): boolean;
+  nearest(id: string): string;
+}
+
+/** A row without an id of its own goes by its exercise's, and so by nothing while its link leads nowhere. */
+function namesOfRows(sessions: ReadProgramme['sessions'], things: ReadThings): RowNames {
+  const sound: string[] = [];
+  const astray: string[] = [];
+  for (const { id, target } of sessions.flatMap(({ blocks }) => blocks.flatMap(({ rows }) => rows))) {
+    const led = target.kind !== 'exercise' || things.exercises.some((exercise) => exercise.id === target.id);
+    if (led || (target.kind === 'exercise' && String(target.id) !== String(id))) sound.push(id);
+    else astray.push(id, likelyExercise(things, id));
+  }
+  return {
+    has: (id) => sound.includes(id) || astray.includes(id) || (astray.length > 0 && nearestOf(id, astray) !== ''),
+    nearest: (id) => nearestOf(id, sound),
+  };
+}
 
 const checkSessionIds = each(({ sessions, file }) => {
   const seen = new Set<string>();
@@ -45,18 +65,17 @@ const checkRotations = each(({ programme, sessions, file, wholeBody }) => {
   }
 });
 
-const checkCuts = each((read) => {
-  const { programme, file, wholeBody } = read;
+const checkCuts = each(({ programme, sessions, file, wholeBody }, things) => {
   if (!programme || !wholeBody) return;
-  const known = rowsIn(read);
+  const rows = namesOfRows(sessions, things);
   for (const [key, ids] of [
     ['never cut', programme.neverCut],
     ['cut first', programme.cutFirst],
   ] as const) {
     ids.forEach((id, index) => {
-      if (known.includes(id)) return;
+      if (rows.has(id)) return;
       file.report.add(
-        { code: 'unknown-row', data: { id, nearest: nearestOf(id, known) } },
+        { code: 'unknown-row', data: { id, nearest: rows.nearest(id) } },
         placeOfEntry(file, [key], index),
       );
     });
@@ -70,18 +89,35 @@ const checkCutAndKept = each(({ programme, file }) => {
   });
 });
 
-const checkExpectations = each(({ sessions, expectations, file, wholeBody }, { clients }) => {
+/** Tenths of good reps: nobody who trains alone is planned below it. The engine's rule `floor-alone` has the same figure. */
+export const FLOOR_ALONE = 20;
+
+const checkReserves = each(({ programme, sessions, file }) => {
+  const floor = FLOOR_ALONE / 10;
+  const hold = (tenths: number, place: Place): void => {
+    if (tenths >= FLOOR_ALONE) return;
+    file.report.add({ code: 'reserve-below-floor', data: { reserve: tenths / 10, floor } }, place);
+  };
+  programme?.curve.forEach(({ reserve }, week) => {
+    hold(reserve, placeOfEntry(file, ['curve', 'reserve'], week));
+  });
+  for (const { effort, place } of sessions.flatMap(({ blocks }) => blocks.flatMap(({ rows }) => rows))) {
+    if (effort?.kind === 'reserve') hold(effort.tenths, place);
+  }
+});
+
+const checkExpectations = each(({ sessions, expectations, file, wholeBody }, things) => {
   for (const { client, session, row, place } of expectations) {
-    const ids = clients.map(({ id }) => id);
+    const ids = things.clients.map(({ id }) => id);
     if (!ids.some((id) => id === client)) {
       file.report.add({ code: 'expect-nobody', data: { id: client, nearest: nearestOf(client, ids) } }, place);
     }
     const found = sessions.find(({ id }) => id === session);
-    const rows = found?.blocks.flatMap((block) => block.rows.map(({ id }) => id)) ?? [];
-    if (!wholeBody || rows.includes(row)) continue;
+    const rows = namesOfRows(found ? [found] : [], things);
+    if (!wholeBody || rows.has(row)) continue;
     if (!found) {
       file.report.add({ code: 'unknown-session', data: { id: session, known: sessions.map(({ id }) => id) } }, place);
-    } else file.report.add({ code: 'unknown-row', data: { id: row, nearest: nearestOf(row, rows) } }, place);
+    } else file.report.add({ code: 'unknown-row', data: { id: row, nearest: rows.nearest(row) } }, place);
   }
 });
 
@@ -91,5 +127,6 @@ export const programmeChecks: readonly FolderCheck[] = [
   { name: 'rotations name sessions', codes: ['unknown-session'], check: checkRotations },
   { name: 'cuts name rows', codes: ['unknown-row'], check: checkCuts },
   { name: 'cut and kept', codes: ['cut-and-kept'], check: checkCutAndKept },
+  { name: 'reserves and the floor', codes: ['reserve-below-floor'], check: checkReserves },
   { name: 'expectations', codes: ['expect-nobody', 'unknown-session', 'unknown-row'], check: checkExpectations },
 ];

@@ -35,7 +35,7 @@ export const NOT_READ_YET = [
 ] as const;
 
 const date = (description: string) => leaf(readDate, { description, examples: ['2027-01-04'] });
-const by = leaf(readName, { description: 'Who said so.', examples: ['Maren Oakes'] });
+const by = leaf(readName, { description: 'Who said so.', examples: ['your name'] });
 const answer = (description: string) => leaf(readOneOf(ANSWERS), { description, examples: ['no'], enum: ANSWERS });
 
 export interface BodyMass {
@@ -48,7 +48,7 @@ const readBodyMass =
   (context: MassContext): Reader<BodyMass> =>
   (text) => {
     const [mass, when] = splitPart({ text: asTyped(text), start: 0 }, /,\s+|\s+on\s+/g);
-    const read = readPart(mass ?? { text, start: 0 }, readMass(context, 'A body mass'));
+    const read = readPart(mass ?? { text, start: 0 }, readMass(context, 'A body mass', 'body mass'));
     if (!read.ok || !when) return read.ok ? good({ mass: read.value }) : read;
     const weighed = readPart(when, readDate);
     return weighed.ok ? good({ mass: read.value, date: weighed.value }) : weighed;
@@ -91,7 +91,7 @@ export const makeClientSchema = (context: MassContext) => {
       examples: [key === 'plates' ? '1.25 ×4, 2.5 ×4, 5 ×2' : '8, 12 ×2, 16'],
     }).optional();
   return z.strictObject({
-    name: leaf(readName, { description: 'The name the client goes by.', examples: ['Rowan Ashby'] }),
+    name: leaf(readName, { description: 'The name the client goes by.', examples: ['the client’s name'] }),
     starts: date('The first training day of the block.'),
     programme: leaf(readId, { description: 'The programme’s file name, without .md.', examples: ['two-days'] }),
     days: listLeaf(readWeekday, { description: 'Training days.', examples: ['mon, thu'] }),
@@ -133,7 +133,7 @@ export const makeClientSchema = (context: MassContext) => {
     }).optional(),
     partner: leaf(readId, {
       description: 'The folder name of the client they train with.',
-      examples: ['ansel-quill'],
+      examples: ['first-last'],
     }).optional(),
     screening: z
       .strictObject({

@@ -63,21 +63,30 @@ export interface MassContext {
 const MASS_BOUNDS = { least: 0.1, most: 600 } as const;
 
 /** `16 kg`, `35 lb`, `2.5kg`, `2,5 kg`; a bare figure where only one unit is in use. */
-export function readMass(context: MassContext, what = 'A load'): Reader<Mass> {
+export function readMass(context: MassContext, name = 'A load', what: 'load' | 'body mass' = 'load'): Reader<Mass> {
   return (text) => {
     const word = asTyped(text).trim().toLowerCase();
     const match = /^(\d{1,4}(?:[.,]\d{1,3})?)\s*([a-z]*)\.?$/.exec(word);
     const figure = match?.[1];
-    if (figure === undefined) return refuse({ code: 'not-a-mass', data: { text: text.trim() } }, text);
-    const unit = massUnit(match?.[2] ?? '', context.unit);
-    if (unit === undefined) return refuse({ code: 'not-a-mass', data: { text: text.trim() } }, text);
+    const unit = figure === undefined ? undefined : massUnit(match?.[2] ?? '', context.unit);
+    if (figure === undefined || unit === undefined) {
+      const data = { text: text.trim(), what, suggestion: poundsInStones(word) };
+      return refuse({ code: 'not-a-mass', data }, text);
+    }
     if (match?.[2] === '' && context.mixed) return refuse({ code: 'no-unit', data: { text: text.trim() } }, text);
     const written = figure.replace(',', '.');
     const plain = written.includes('.') ? written.replace(/0+$/, '').replace(/\.$/, '') : written;
     const mass: Mass = { grams: gramsOf(Number(plain), unit), unit, figure: plain.replace(/^0+(?=\d)/, '') };
-    const checked = within(what, Number(plain), `${plain} ${unit}`, MASS_BOUNDS, text);
+    const checked = within(name, Number(plain), `${plain} ${unit}`, MASS_BOUNDS, text);
     return checked.ok ? good(mass) : checked;
   };
+}
+
+/** `11 st 2` is 156 lb, a stone being 14 pounds (Weights and Measures Act 1985, schedule 1); empty where no stones are written. */
+function poundsInStones(word: string): string {
+  const [, stones, pounds = '0'] =
+    /^(\d{1,2})\s*(?:st|stones?)\.?(?:\s*(\d{1,2})\s*(?:lbs?|pounds?)?)?$/.exec(word) ?? [];
+  return stones === undefined ? '' : `${Number(stones) * 14 + Number(pounds)} lb`;
 }
 
 function massUnit(word: string, bare: MassUnit): MassUnit | undefined {

@@ -1,8 +1,9 @@
 /** One client's file → facts, sign-offs, tests and observations. Whether ids lead anywhere is left to the cross checks. */
-import type { Caution, Clearance, Client, Observation, Screening, SignOff, Test } from '../model/client.js';
+import type { Caution, Clearance, Client, ClientFact, Observation, Screening, SignOff, Test } from '../model/client.js';
 import type { Day, Weekday } from '../model/day.js';
 import { weekdayOf } from '../model/day.js';
 import { type ClientId, clientId, exerciseId, programmeId } from '../model/identity.js';
+import type { Place } from '../model/place.js';
 import type { MassUnit } from '../model/quantity.js';
 import type { Studio } from '../model/studio.js';
 import { type ClientFront, kitOf, makeClientSchema, NOT_READ_YET } from './client-schema.js';
@@ -81,8 +82,31 @@ export function readClient(file: OpenFile, id: string, studio: Studio): ReadClie
     ...(workOnThis ? { workOnThis } : {}),
     notes,
     place: file.place,
+    places: placesOf(file),
   };
   return { id: clientId(id), file, signOffs, tests, observations, client };
+}
+
+const FACTS: Readonly<Record<ClientFact, readonly string[]>> = {
+  starts: ['starts'],
+  programme: ['programme'],
+  days: ['days'],
+  minutes: ['minutes'],
+  'birth year': ['birth year'],
+  'body mass': ['body mass'],
+  'screening date': ['screening', 'date'],
+  'clearance date': ['clearance', 'date'],
+  partner: ['partner'],
+  replanning: ['replanning'],
+};
+
+/** Where the facts stand that planning may have something to say of. */
+function placesOf(file: OpenFile): Readonly<Partial<Record<ClientFact, Place>>> {
+  const { keys } = file;
+  if (!keys) return {};
+  return Object.fromEntries(
+    Object.entries(FACTS).flatMap(([fact, path]) => (nodeAt(keys, path) ? [[fact, placeOf(file, ...path)]] : [])),
+  );
 }
 
 /** The client's own unit has to be known before a mass can be read. */

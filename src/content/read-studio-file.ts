@@ -13,7 +13,7 @@ import { readCell, rowsOf } from './table-rows.js';
 export const studioSchema = z.strictObject({
   name: leaf(readName, { description: 'The studio’s name.', examples: ['Slate Yard'] }),
   place: leaf(readName, { description: 'Where it is.', examples: ['Harrowby'] }),
-  coach: leaf(readName, { description: 'Your name, as clients know you.', examples: ['Maren Oakes'] }),
+  coach: leaf(readName, { description: 'Your name, as clients know you.', examples: ['your name'] }),
   language: leaf(readLanguage, { description: 'The language of the library (BCP 47).', examples: ['en-GB'] }),
   units: leaf(readOneOf(['kg', 'lb'] as const), {
     description: 'The unit of figures that have none.',

@@ -25,8 +25,21 @@ export const readText =
     const letters = Array.from(words).length;
     if (letters === 0) return refuse({ code: 'empty-entry', data: {} }, text);
     if (letters > most) return refuse({ code: 'too-long', data: { letters, most } }, text);
+    const stray = strayQuote(text);
+    if (stray !== undefined) return refuse({ code: 'stray-quote', data: { text: words } }, text, stray, 1);
     return good(words);
   };
+
+/** Where a quotation mark begins or ends the text and has no other to go with; single ones may be apostrophes. */
+function strayQuote(text: string): number | undefined {
+  const marks = [...text.matchAll(/["“”„«»]/g)].map(({ index }) => index);
+  const [only] = marks;
+  if (only === undefined || marks.length > 1) return undefined;
+  const opens = text.slice(0, only).trim() === '';
+  // After a figure it may stand for inches.
+  const closes = text.slice(only + 1).trim() === '' && !/\d\s*$/.test(text.slice(0, only));
+  return opens || closes ? only : undefined;
+}
 
 export const readName: Reader<string> = readText(LONGEST_NAME);
 

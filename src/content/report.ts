@@ -5,7 +5,11 @@ import type { Place } from '../model/place.js';
 import type { Problem, Scope, Severity } from '../model/problem.js';
 import type { ContentCode, Finding } from './read-value.js';
 
-const WARNINGS: ReadonlySet<ContentCode> = new Set<ContentCode>(['unknown-file', 'date-after-block', 'expect-nobody']);
+const WARNINGS: ReadonlySet<ContentCode> = new Set<ContentCode>([
+  'unknown-file',
+  'reserve-below-floor',
+  'expect-nobody',
+]);
 
 const severityOf = (code: ContentCode): Severity => (WARNINGS.has(code) ? 'warning' : 'error');
 

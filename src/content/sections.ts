@@ -41,7 +41,7 @@ export function readSections<Name extends string>(file: OpenFile, known: readonl
     const name = known.find((one) => sameName(one) === sameName(heading));
     current = undefined;
     if (name === undefined) {
-      const nearest = nearestOf(heading, known);
+      const nearest = nearestOf(heading, known) || sameBeginning(heading, known);
       misspelt.add(nearest);
       file.report.add({ code: 'unknown-heading', data: { heading, nearest } }, block.words.place);
     } else if (found.has(name)) file.report.add({ code: 'heading-twice', data: { heading: name } }, block.words.place);
@@ -51,6 +51,13 @@ export function readSections<Name extends string>(file: OpenFile, known: readonl
     }
   }
   return { intro, get: (name) => found.get(name), misspelt: (name) => misspelt.has(name) };
+}
+
+/** `Stop when` begins like `Stop if` and like nothing else. */
+function sameBeginning(heading: string, known: readonly string[]): string {
+  const first = (text: string): string => sameName(text).split(' ')[0] ?? '';
+  const alike = known.filter((name) => first(name) === first(heading));
+  return alike.length === 1 ? (alike[0] ?? '') : '';
 }
 
 /** The items of a section that holds a list; nothing where the section is absent. */

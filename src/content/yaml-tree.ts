@@ -119,7 +119,10 @@ function complainOfErrors(
   complain: Complaint,
 ): void {
   const lines = new Set<number>();
+  // What comes after a tab is read at a wrong depth.
+  const tab = Math.min(...errors.filter(({ code }) => code === 'TAB_AS_INDENT').map(({ pos }) => pos[0]));
   for (const error of errors) {
+    if (error.code !== 'TAB_AS_INDENT' && error.pos[1] >= tab) continue;
     const place = at(error.pos[0], error.pos[1]);
     if (lines.has(place.line)) continue;
     lines.add(place.line);

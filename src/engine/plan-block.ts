@@ -2,7 +2,7 @@
  * Plans one block for one client: from content, kit and cautions to six weeks of sets. Pure; what each part decides
  * stands with the part. It leaves reading files to `content`, and every word to `words`.
  */
-import type { Client } from '../model/client.js';
+import { type Client, placeOfFact } from '../model/client.js';
 import { type Day, isoOfDay } from '../model/day.js';
 import type { Pattern } from '../model/exercise.js';
 import type { Plan } from '../model/plan.js';
@@ -48,7 +48,13 @@ export function planBlock(input: BlockInput): Result<Plan | null> {
   if (programme === undefined) {
     const data = { programme: client.programme };
     const scope = ofClient(client.id);
-    const missing: Problem = { code: 'programme-not-found', severity: 'error', scope, place: client.place, data };
+    const missing: Problem = {
+      code: 'programme-not-found',
+      severity: 'error',
+      scope,
+      place: placeOfFact(client, 'programme'),
+      data,
+    };
     return { value: null, problems: [...rules.problems, missing] };
   }
   const queue = queueSessions(programme, client);

@@ -74,6 +74,19 @@ export interface Clearance {
 
 export type Experience = 'novice' | 'trained';
 
+/** Facts of a client's file that a problem may point at, by the words that stand there. */
+export type ClientFact =
+  | 'starts'
+  | 'programme'
+  | 'days'
+  | 'minutes'
+  | 'birth year'
+  | 'body mass'
+  | 'screening date'
+  | 'clearance date'
+  | 'partner'
+  | 'replanning';
+
 export interface Client {
   readonly id: ClientId;
   readonly name: string;
@@ -108,6 +121,11 @@ export interface Client {
   /** Private, never printed. */
   readonly notes: readonly Line[];
   readonly place: Place;
+  /** Where its facts stand, as far as they are written; `place` stands in for the others. */
+  readonly places?: Readonly<Partial<Record<ClientFact, Place>>>;
 }
+
+/** Where a fact stands in the client's file, or else the file's beginning. */
+export const placeOfFact = (client: Client, fact: ClientFact): Place => client.places?.[fact] ?? client.place;
 
 export type { Grams };

@@ -1,4 +1,7 @@
-/** Codes of problems found while reading an author's folder. Codes are permanent: never rename, never reuse. */
+/**
+ * Codes of problems found while reading an author's folder. Codes are permanent: never rename, never reuse.
+ * Said no more, and never to be used for anything else: `date-after-block` (now `block-ended` or `date-in-future`).
+ */
 type Nothing = Readonly<Record<string, never>>;
 
 export interface ContentProblems {
@@ -58,7 +61,8 @@ export interface ContentProblems {
   readonly 'range-backwards': { readonly text: string };
   /** A mass without a unit where kilograms and pounds are both in use. */
   readonly 'no-unit': { readonly text: string };
-  readonly 'not-a-mass': { readonly text: string };
+  /** `suggestion` is the same in pounds where stones are written; else empty. */
+  readonly 'not-a-mass': { readonly text: string; readonly what: 'load' | 'body mass'; readonly suggestion: string };
   readonly 'not-a-length': { readonly text: string };
   readonly 'not-a-floor': { readonly text: string };
   readonly 'not-a-time': { readonly text: string };
@@ -66,6 +70,8 @@ export interface ContentProblems {
   readonly 'not-a-language': { readonly text: string };
   readonly 'not-an-address': { readonly text: string };
   readonly 'not-a-phone-number': { readonly text: string };
+  /** A quotation mark at one end of a value and none at the other. */
+  readonly 'stray-quote': { readonly text: string };
   readonly 'too-long': { readonly letters: number; readonly most: number };
   /** A comma that may stand between two entries or before a decimal. */
   readonly 'comma-unclear': { readonly text: string };
@@ -109,7 +115,8 @@ export interface ContentProblems {
   readonly 'weeks-differ': { readonly key: string; readonly weeks: number; readonly reserve: number };
   readonly 'curve-not-six': { readonly weeks: number };
   readonly 'dates-out-of-order': { readonly first: string; readonly second: string };
-  readonly 'date-after-block': { readonly date: string; readonly ends: string };
+  /** `reserve` asked for in a week is below what is left to anybody who trains alone. */
+  readonly 'reserve-below-floor': { readonly reserve: number; readonly floor: number };
   readonly 'holds-not-said': { readonly load: string };
   readonly 'holds-does-not-fit': { readonly holds: string; readonly load: string };
   readonly 'way-needs-load': Nothing;

@@ -42,8 +42,16 @@ export interface PlanProblems {
   readonly 'screening-missing': Readonly<Record<string, never>>;
   /** Questions answered `unknown`. */
   readonly 'screening-unclear': { readonly questions: readonly string[] };
-  /** Asked too long before the block begins, or dated after it. */
+  /** Asked too long before the block begins. */
   readonly 'screening-out-of-date': { readonly date: string; readonly mostDays: number };
+  /** A fact of the client's file is dated after the day of planning. */
+  readonly 'date-in-future': {
+    readonly what: 'test' | 'sign-off' | 'screening' | 'clearance' | 'observation' | 'body mass';
+    readonly date: string;
+    readonly today: string;
+  };
+  /** The last day of the block's last week is before the day of planning. */
+  readonly 'block-ended': { readonly ends: string };
   readonly symptoms: Readonly<Record<string, never>>;
   /** Known disease without clearance. */
   readonly 'clearance-needed': { readonly regularExercise: string };

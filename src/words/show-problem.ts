@@ -42,11 +42,15 @@ function showOne(
   const { message, hint } = sayProblem(problem);
   const { place } = problem;
   const where = place ? `${shown(place.file)}:${place.line}:${place.column}  ` : '';
-  const head = `${where}${problem.severity}  ${problem.code}  ${message}`;
+  const head = `${where}${problem.severity}  ${problem.code}  ${forWhom(problem)}${message}`;
   const text = place && lineOf(place);
   const excerpt = place && text !== undefined && text.trim() !== '' ? excerptOf(lettersOf(text), place) : [];
   return [head, ...excerpt, ...(hint === '' ? [] : [`  write instead: ${hint}`])].join('\n');
 }
+
+/** Whom a problem concerns, where it does not stand in that client's own folder. */
+const forWhom = ({ scope, place }: Problem): string =>
+  scope.kind === 'client' && place?.file.startsWith(`clients/${scope.client}/`) !== true ? `For ${scope.client}: ` : '';
 
 interface Glyph {
   readonly text: string;

@@ -2,8 +2,9 @@
  * Whether a plan may be made at all: age, the published pre-participation questions, clearance, and facts no rule
  * reads yet. It never says that anybody is fit; it only asks first.
  */
-import type { Clearance, Client } from '../../model/client.js';
+import { type Clearance, type Client, placeOfFact } from '../../model/client.js';
 import { addDays, agesInYear, type Day, isoOfDay } from '../../model/day.js';
+import type { Place } from '../../model/place.js';
 import { ofClient, type Problem } from '../../model/problem.js';
 import type { BlockContext } from '../block-context.js';
 import { ADULT_FROM } from '../rules/adult-from.js';
@@ -14,7 +15,7 @@ export const yearOf = (day: number): number => new Date(day * 86_400_000).getUTC
 
 /** Every ground for withholding the plan, all of them at once; empty where none is found. */
 export function screenClient(context: BlockContext): readonly Problem[] {
-  return [...screenAge(context), ...screenHealth(context), ...factsUnread(context.client)];
+  return [...screenAge(context), ...screenHealth(context), ...screenDates(context), ...factsUnread(context.client)];
 }
 
 /** The youngest the birth year allows on the first day decides. Reports `under-age`. */
@@ -28,7 +29,7 @@ function screenAge({ client, firstDay, rules }: BlockContext): readonly Problem[
       code: 'under-age',
       severity: 'error',
       scope: ofClient(client.id),
-      place: client.place,
+      place: placeOfFact(client, 'birth year'),
       data,
       unsafe: true,
     },
@@ -50,7 +51,7 @@ function screenAge({ client, firstDay, rules }: BlockContext): readonly Problem[
  * A clearance on file that ends inside the block or is for moderate work alone holds whatever the answers are.
  * Reports besides: `screening-missing`, `screening-unclear`, `screening-out-of-date`, `clearance-lapses`.
  */
-function screenHealth({ client, today, firstDay, lastDay, rules }: BlockContext): readonly Problem[] {
+function screenHealth({ client, firstDay, lastDay, rules }: BlockContext): readonly Problem[] {
   const scope = ofClient(client.id);
   const { screening, clearance } = client;
   if (screening === undefined) {
@@ -67,17 +68,23 @@ function screenHealth({ client, today, firstDay, lastDay, rules }: BlockContext)
     .map(({ question }) => question);
   if (questions.length > 0) problems.push({ ...head, code: 'screening-unclear', data: { questions } });
   const mostDays = rules.valueOf(SCREENING_HOLDS);
-  if (screening.date > today || firstDay - screening.date > mostDays) {
+  if (firstDay - screening.date > mostDays) {
     const data = { date: isoOfDay(screening.date), mostDays };
-    problems.push({ ...head, code: 'screening-out-of-date', data });
+    problems.push({ ...head, place: placeOfFact(client, 'screening date'), code: 'screening-out-of-date', data });
   }
   if (screening.symptoms === 'yes') {
     return [...problems, { ...head, code: 'symptoms', data: {}, unsafe: true }];
   }
   const ends = clearance === undefined ? undefined : clearanceEnds(clearance, rules.valueOf(CLEARANCE_HOLDS));
-  if (ends !== undefined && (ends < lastDay || (clearance?.date ?? 0) > today)) {
+  if (ends !== undefined && ends < lastDay) {
     const data = { until: isoOfDay(ends), blockEnds: isoOfDay(lastDay) };
-    problems.push({ ...head, code: 'clearance-lapses', data, unsafe: true });
+    problems.push({
+      ...head,
+      place: placeOfFact(client, 'clearance date'),
+      code: 'clearance-lapses',
+      data,
+      unsafe: true,
+    });
   }
   if (screening.knownDisease !== 'yes') {
     if (clearance?.for === 'moderate') {
@@ -99,6 +106,35 @@ function clearanceEnds(clearance: Clearance, holds: number): Day {
   return clearance.until !== undefined && clearance.until < longest ? clearance.until : longest;
 }
 
+type Dated = Extract<Problem, { code: 'date-in-future' }>['data']['what'];
+
+/**
+ * What has been seen, asked or passed is dated today at the latest. A block that is over is only warned of.
+ * Reports `date-in-future` and `block-ended`.
+ */
+function screenDates({ client, programme, today, firstDay }: BlockContext): readonly Problem[] {
+  const scope = ofClient(client.id);
+  const { screening, clearance, bodyMass, signOffs, tests, observations } = client;
+  const dated: { readonly what: Dated; readonly date: Day | undefined; readonly place: Place }[] = [
+    { what: 'screening', date: screening?.date, place: placeOfFact(client, 'screening date') },
+    { what: 'clearance', date: clearance?.date, place: placeOfFact(client, 'clearance date') },
+    { what: 'body mass', date: bodyMass?.date, place: placeOfFact(client, 'body mass') },
+    ...signOffs.map(({ date, place }) => ({ what: 'sign-off' as const, date, place })),
+    ...tests.map(({ date, place }) => ({ what: 'test' as const, date, place })),
+    ...observations.map(({ date, place }) => ({ what: 'observation' as const, date, place })),
+  ];
+  const ahead = dated.flatMap(({ what, date, place }): Problem[] => {
+    if (date === undefined || date <= today) return [];
+    const data = { what, date: isoOfDay(date), today: isoOfDay(today) };
+    const head = { code: 'date-in-future', severity: 'error', scope, place, data } as const;
+    return [what === 'clearance' ? { ...head, unsafe: true } : head];
+  });
+  const ends = addDays(firstDay, 7 * programme.curve.length - 1);
+  if (ends >= today) return ahead;
+  const place = placeOfFact(client, 'starts');
+  return [...ahead, { code: 'block-ended', severity: 'warning', scope, place, data: { ends: isoOfDay(ends) } }];
+}
+
 /** Facts that no rule reads yet are errors, not decorations. Reports `not-handled`. */
 function factsUnread(client: Client): readonly Problem[] {
   const scope = ofClient(client.id);
@@ -111,10 +147,14 @@ function factsUnread(client: Client): readonly Problem[] {
     })),
   ];
   if (client.partner !== undefined) {
-    unread.push({ fact: 'partner', place: client.place, why: 'two people and one kit are not planned together yet' });
+    unread.push({
+      fact: 'partner',
+      place: placeOfFact(client, 'partner'),
+      why: 'two people and one kit are not planned together yet',
+    });
   }
   if (client.replanning !== 'fixed') {
-    unread.push({ fact: 'replanning', place: client.place, why: 'the phone does not replan yet' });
+    unread.push({ fact: 'replanning', place: placeOfFact(client, 'replanning'), why: 'the phone does not replan yet' });
   }
   return unread.map(({ fact, place, why }): Problem => {
     return { code: 'not-handled', severity: 'error', scope, place, data: { fact, why } };

@@ -2,6 +2,7 @@
  * How many sets of each row in each session of the queue: the programme's shares first, then the minutes there are.
  * Nothing later makes a session longer.
  */
+import { placeOfFact } from '../../model/client.js';
 import type { RowId } from '../../model/identity.js';
 import type { Trim } from '../../model/plan.js';
 import { ofClient, type Problem } from '../../model/problem.js';
@@ -91,7 +92,13 @@ function tooLong(session: PlannedSession, template: SessionTemplate, context: Bl
     cap: client.minutes,
     neverCut: programme.neverCut.filter((row) => own.has(row)),
   };
-  return { code: 'session-too-long', severity: 'error', scope: ofClient(client.id), place: client.place, data };
+  return {
+    code: 'session-too-long',
+    severity: 'error',
+    scope: ofClient(client.id),
+    place: placeOfFact(client, 'minutes'),
+    data,
+  };
 }
 
 function cutOrder({ programme }: BlockContext, own: readonly FittedRow[]): readonly FittedRow[] {

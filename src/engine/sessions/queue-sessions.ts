@@ -1,5 +1,5 @@
 /** The block's sessions as an ordered queue, each with a suggested date. What is done in them stands elsewhere. */
-import type { Client } from '../../model/client.js';
+import { type Client, placeOfFact } from '../../model/client.js';
 import { addDays, type Day, type Weekday, weekdayOf } from '../../model/day.js';
 import type { SessionId } from '../../model/identity.js';
 import { ofClient, type Problem } from '../../model/problem.js';
@@ -37,7 +37,7 @@ export function queueSessions(programme: Programme, client: Client): Result<Queu
   const scope = ofClient(client.id);
   const fail = (problem: Problem): Result<null> => ({ value: null, problems: [problem] });
   if (client.days.length === 0) {
-    return fail({ code: 'no-training-days', severity: 'error', scope, place: client.place, data: {} });
+    return fail({ code: 'no-training-days', severity: 'error', scope, place: placeOfFact(client, 'days'), data: {} });
   }
   if (programme.curve.length === 0 || programme.sessions.length === 0) {
     const data = { programme: programme.id };

@@ -75,7 +75,8 @@ export const bodySayings: Sayings<Omit<ContentProblems, keyof typeof fileSayings
   }),
   'unknown-heading': ({ heading, nearest }) => ({
     message: `There is no section ${quoted(heading)} in such a file.`,
-    hint: didYouMean(nearest) || 'the headings of the content guide, each on a line beginning with ##',
+    hint:
+      didYouMean(nearest && `## ${nearest}`) || 'the headings of the content guide, each on a line beginning with ##',
   }),
   'heading-twice': ({ heading }) => ({
     message: `The heading ${quoted(heading)} comes twice.`,
@@ -158,9 +159,9 @@ export const bodySayings: Sayings<Omit<ContentProblems, keyof typeof fileSayings
     message: `${first} should come before ${second}.`,
     hint: 'a later date, or the earlier one put right',
   }),
-  'date-after-block': ({ date, ends }) => ({
-    message: `${date} is after the block, which ends on ${ends}.`,
-    hint: 'the right date, or the new block’s first day under starts',
+  'reserve-below-floor': ({ reserve, floor }) => ({
+    message: `A reserve of ${reserve} is below the floor of ${floor} for anybody training alone; at least ${floor} will be used.`,
+    hint: `${floor} or more`,
   }),
   'holds-not-said': ({ load }) => ({
     message: `It has a load (${load}), and nothing says how the load is counted.`,

@@ -1,6 +1,7 @@
 /** Sentences for what is wrong with files, front matter and values. */
+import { dayOfIso } from '../../model/day.js';
 import type { ContentProblems } from '../../model/problems-content.js';
-import { listed, quoted, type Sayings } from './said.js';
+import { listed, quoted, type Said, type Sayings } from './said.js';
 
 type Codes =
   | 'no-studio'
@@ -36,6 +37,7 @@ type Codes =
   | 'not-a-language'
   | 'not-an-address'
   | 'not-a-phone-number'
+  | 'stray-quote'
   | 'too-long'
   | 'comma-unclear'
   | 'entry-twice'
@@ -47,6 +49,38 @@ const SHAPES = {
   keys: 'keys of its own, one a line, set in by two spaces',
   entries: 'entries, each beginning with a hyphen on a line of its own',
 } as const;
+
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+] as const;
+
+/** `text` is a date in ISO 8601's form that the calendar lacks. */
+function sayNoSuchDate(text: string): Said {
+  const [year = '', month = ''] = text.split('-');
+  const name = MONTHS[Number(month) - 1];
+  const days = [31, 30, 29, 28].find((last) => dayOfIso(`${year}-${month}-${last}`) !== undefined);
+  if (name === undefined || days === undefined) {
+    return {
+      message: `There is no such day as ${quoted(text)}: a year has months 01 to 12.`,
+      hint: `a month from ${year}-01 to ${year}-12`,
+    };
+  }
+  return {
+    message: `There is no such day as ${quoted(text)}: ${name} ${year} has ${days} days.`,
+    hint: `a day from ${year}-${month}-01 to ${year}-${month}-${days}`,
+  };
+}
 
 const UNREADABLE = {
   tab: ['A tab stands where the front matter is set in.', 'spaces instead of the tab'],
@@ -143,10 +177,7 @@ export const fileSayings: Sayings<Pick<ContentProblems, Codes>> = {
     message: `${quoted(text)} is not a date as it is written here.`,
     hint: suggestion === '' ? 'year, month and day: 2027-01-04' : suggestion,
   }),
-  'no-such-date': ({ text }) => ({
-    message: `There is no such day as ${quoted(text)}.`,
-    hint: 'a day that is in the calendar',
-  }),
+  'no-such-date': ({ text }) => sayNoSuchDate(text),
   'not-one-of': ({ text, known, nearest }) => ({
     message: `${quoted(text)} is not one of the words used here.`,
     hint: `${nearest === '' ? '' : `${nearest}  (did you mean that?); `}one of: ${listed(known)}`,
@@ -167,9 +198,11 @@ export const fileSayings: Sayings<Pick<ContentProblems, Codes>> = {
     message: `${quoted(text)} has no unit, and both kg and lb are used in this file.`,
     hint: `${text} kg, or ${text} lb`,
   }),
-  'not-a-mass': ({ text }) => ({
-    message: `${quoted(text)} is not a load.`,
-    hint: 'a figure and its unit: 16 kg, 2.5 kg, 35 lb',
+  'not-a-mass': ({ text, what, suggestion }) => ({
+    message: what === 'load' ? `${quoted(text)} is not a load.` : `${quoted(text)} is not a body mass in kg or lb.`,
+    hint:
+      suggestion ||
+      (what === 'load' ? 'a figure and its unit: 16 kg, 2.5 kg, 35 lb' : 'body mass in kg or lb: 70 kg, or 154 lb'),
   }),
   'not-a-length': ({ text }) => ({
     message: `${quoted(text)} is not a length.`,
@@ -198,6 +231,10 @@ export const fileSayings: Sayings<Pick<ContentProblems, Codes>> = {
   'not-a-phone-number': ({ text }) => ({
     message: `${quoted(text)} is not a telephone number.`,
     hint: 'figures, spaces and a leading + alone, such as 999 or +44 20 …',
+  }),
+  'stray-quote': ({ text }) => ({
+    message: `A quotation mark stands at one end of ${quoted(text)} and not at the other.`,
+    hint: text.replace(/["“”„«»]/g, '').trim(),
   }),
   'too-long': ({ letters, most }) => ({
     message: `This is ${letters} letters long; ${most} is the most.`,

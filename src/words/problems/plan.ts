@@ -1,5 +1,8 @@
 /** Sentences for what planning meets. The coach reads them; what would settle each is the hint. */
 import type { PlanProblems, Refusal, RefusalCause } from '../../model/problems-plan.js';
+import { sayFullDate } from '../say-date.js';
+import { NO_BREAK } from '../spacing.js';
+import { speechOf } from '../speech.js';
 import { counted, listed, quoted, type Sayings } from './said.js';
 
 const CAUSES: Readonly<Record<RefusalCause, (detail: string) => string>> = {
@@ -24,6 +27,18 @@ const metres = (detail: string): string => `${detail.replace(/\d+/g, (figure) =>
 const refusals = (refused: readonly Refusal[]): string =>
   refused.map(({ exercise, cause, detail }) => `${exercise} (${CAUSES[cause](detail)})`).join('; ');
 
+const FACTS_DATED = {
+  test: 'This test',
+  'sign-off': 'This sign-off',
+  screening: 'The screening',
+  clearance: 'The clearance',
+  observation: 'This observation',
+  'body mass': 'The body mass',
+} as const;
+
+const speech = speechOf('en-GB');
+const sayDay = (date: string): string => sayFullDate(date, speech).replaceAll(NO_BREAK, ' ');
+
 const CLEAR = 'what a doctor or other licensed person says, under clearance; local rules go first';
 
 export const planSayings: Sayings<PlanProblems> = {
@@ -47,9 +62,17 @@ export const planSayings: Sayings<PlanProblems> = {
     message: `The questions were asked on ${date}, which is not within the ${mostDays} days before the block.`,
     hint: 'ask again, and write the new date',
   }),
+  'date-in-future': ({ what, date, today }) => ({
+    message: `${FACTS_DATED[what]} is dated ${sayDay(date)}, and today is ${sayDay(today)}.`,
+    hint: 'the day it was, today at the latest',
+  }),
+  'block-ended': ({ ends }) => ({
+    message: `This block ended on ${sayDay(ends)}.`,
+    hint: 'starts: the first day of the next block, and blocks before: one more',
+  }),
   symptoms: () => ({
     message: 'There are symptoms. No booklet goes out: this client sees a doctor first.',
-    hint: 'refer; plan again once it is settled and written under clearance',
+    hint: 'send them to their doctor; plan again when clearance is on file',
   }),
   'clearance-needed': ({ regularExercise }) => ({
     message: `There is known disease${regularExercise === 'yes' ? '' : ' and no regular exercise so far'}: ask first.`,
@@ -112,8 +135,8 @@ export const planSayings: Sayings<PlanProblems> = {
     hint: 'a lighter item of kit, an easier version, or a wider range of reps',
   }),
   'session-too-long': ({ session, week, minutes, cap, neverCut }) => ({
-    message: `Session ${session} in week ${week} takes ${minutes} minutes with all cut that may be; there are ${cap}.`,
-    hint: `more minutes, fewer sets, or fewer rows that are never cut (now: ${listed(neverCut, 'and')})`,
+    message: `Session ${session} in week ${week} still takes ${minutes} minutes after every cut you allow; ${cap} are free.`,
+    hint: `more minutes, fewer sets, or fewer rows that are never cut${neverCut.length === 0 ? '' : ` (now: ${listed(neverCut, 'and')})`}`,
   }),
   'rule-not-found': ({ rule }) => ({
     message: `There is no rule ${quoted(rule)}.`,
