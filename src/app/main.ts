@@ -38,6 +38,12 @@ function readDay(text: string): string {
   return text;
 }
 
+/** The weeks of a block are counted from 1. */
+function readWeek(text: string): number {
+  if (/^[1-9]\d?$/.test(text)) return Number(text);
+  throw new CommanderError(2, 'chalkleaf.week', `error: --week wants a week by its number, as 4; “${text}” is not one`);
+}
+
 /** The one place where the clock is asked: the local calendar day, in the computer's own zone. */
 async function localDay(): Promise<string> {
   const { DateTime } = await import('luxon');
@@ -93,7 +99,7 @@ function describeCommands(finish: (code: number) => void): Command {
       .description('say where a client’s numbers come from')
       .argument('[client]', 'the client’s folder name'),
   )
-    .option('--week <n>', 'one week', Number)
+    .option('--week <n>', 'one week', readWeek)
     .option('--session <id>', 'one session')
     .option('--exercise <id>', 'one exercise')
     .action(async (client: string | undefined, given: Given & WhyGiven) => {
@@ -138,7 +144,7 @@ async function main(): Promise<number> {
     return code;
   } catch (fault) {
     if (fault instanceof CommanderError) {
-      if (fault.code === 'chalkleaf.day') process.stderr.write(`${fault.message}\n`);
+      if (fault.code.startsWith('chalkleaf.')) process.stderr.write(`${fault.message}\n`);
       return exitOfCommander(fault);
     }
     const what = fault instanceof Error ? (process.env.CHALKLEAF_TRACE === '1' ? fault.stack : fault.message) : fault;

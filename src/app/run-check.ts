@@ -1,4 +1,8 @@
 /** `chalkleaf check`: reads and plans everything, writes nothing. */
+import { compareIds } from '../model/identity.js';
+import type { Plan } from '../model/plan.js';
+import { counted } from '../words/problems/said.js';
+import { findingsOf, sayFindings } from '../words/say-findings.js';
 import type { CommonOptions } from './options.js';
 import { progressOn } from './progress.js';
 import { chosenClients, concerning, planClient, publishable, readStudio } from './read-studio.js';
@@ -9,20 +13,31 @@ export async function runCheck(options: CommonOptions): Promise<number> {
   progress.step('Reading …');
   const studio = await readStudio(options);
   const problems = [...concerning(studio.problems, options.only)];
+  const plans: Plan[] = [];
   const chosen = chosenClients(studio, options.only);
   if ('code' in chosen) problems.push(chosen);
   else {
     for (const client of publishable(studio, chosen)) {
       progress.step(`Planning ${client.id} …`);
-      problems.push(...planClient(studio.content, client, options.today, 0).problems);
+      const result = planClient(studio.content, client, options.today, 0);
+      problems.push(...result.problems);
+      if (result.planned !== null) plans.push(result.planned.plan);
     }
   }
   progress.done();
   const { exercises, programmes } = studio.content.library;
-  const withheld = withheldClients(problems).size;
-  const summary = [
-    `Checked: ${exercises.length} exercises, ${programmes.length} programmes, ${studio.content.clients.length} clients.`,
-    ...(withheld > 0 ? [`Would be withheld: ${withheld}.`] : []),
+  const withheld = [...withheldClients(problems)].sort(compareIds);
+  const findings = plans.flatMap((plan) => findingsOf(plan, studio.content.library));
+  const counts = [
+    counted(exercises.length, 'exercise'),
+    counted(programmes.length, 'programme'),
+    counted(studio.content.clients.length, 'client'),
   ];
-  return printReport({ problems, sourceOf: studio.sourceOf, summary, facts: { command: 'check' } }, options.json);
+  const summary = [
+    ...sayFindings(findings),
+    `Checked: ${counts.join(', ')}.`,
+    ...(withheld.length > 0 ? [`Would be withheld: ${withheld.join(', ')}.`] : []),
+  ];
+  const facts = { command: 'check', withheld, findings };
+  return printReport({ problems, sourceOf: studio.sourceOf, summary, facts }, options.json);
 }

@@ -294,6 +294,8 @@ describe('the command line', () => {
     [['build', '--oot', 'x'], 2],
     [['build', '--today', '2027-02-30'], 2],
     [['build', '--today'], 2],
+    [['why', 'ash-venn', '--week', 'four'], 2],
+    [['why', 'ash-venn', '--week', '0'], 2],
   ] as const)('%j exits with %i', (args, code) => {
     const ran = chalkleaf([...args]);
     expectPlainSpeech(ran);

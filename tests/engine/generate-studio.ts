@@ -43,7 +43,23 @@ export function generateStudio(seed: number): MadeUp {
     programmes: [programme],
     overrides: [],
   };
-  return { library, client, today: addDays(client.starts, chance.whole(-40, 10)) };
+  const today = addDays(client.starts, chance.whole(-40, 10));
+  return { library, client: seenBy(client, today), today };
+}
+
+/** Nothing has been seen later than today. */
+function seenBy(client: Client, today: Day): Client {
+  const seen = <Fact extends { readonly date: Day }>(fact: Fact): Fact => ({
+    ...fact,
+    date: day(Math.min(fact.date, today)),
+  });
+  const { screening, signOffs, tests } = client;
+  return {
+    ...client,
+    ...(screening ? { screening: seen(screening) } : {}),
+    signOffs: signOffs.map(seen),
+    tests: tests.map(seen),
+  };
 }
 
 export const mass = (figure: string, unit: MassUnit): Mass => ({

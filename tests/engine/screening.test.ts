@@ -65,6 +65,39 @@ describe('the six boxes', () => {
     expect(withheld({ ...answers('yes', 'yes', 'no'), ...old })).toEqual(['clearance-lapses']);
   });
 
+  test('what was seen, asked or passed is dated today at the latest; a caution may lie ahead', () => {
+    const ahead = on('2026-12-21');
+    const squat = anExercise('squat').id;
+    const dated: readonly (readonly [Partial<Client>, boolean])[] = [
+      [{ tests: [aTest('squat', 10, { load: kg('16'), date: ahead })] }, false],
+      [{ signOffs: [{ exercise: squat, date: ahead, by: 'Nobody', place: PLACE }] }, false],
+      [{ bodyMass: { mass: kg('70'), date: ahead } }, false],
+      [{ clearance: { by: 'Dr', date: ahead, for: 'vigorous' } }, true],
+    ];
+    const found = (client: Partial<Client>) =>
+      planBlock({ library, client: aClient({ tests, ...client }), today, edition: 0 }).problems;
+    for (const [client, unsafe] of dated) {
+      const [problem, ...more] = found(client);
+      expect(problem).toMatchObject({ code: 'date-in-future', severity: 'error', data: { date: '2026-12-21' } });
+      expect(problem?.unsafe === true).toBe(unsafe);
+      expect(more).toEqual([]);
+    }
+    const caution = { what: 'hip', degree: 'take care', side: 'both', from: ahead, by: 'Nobody' } as const;
+    expect(found({ cautions: [{ ...caution, phases: [], place: PLACE }] })).toEqual([]);
+  });
+
+  test('a block that is over is warned of once, where its start stands, and planned all the same', () => {
+    const starts = { ...PLACE, line: 3 };
+    const over = (iso: string) =>
+      planBlock({ library, client: aClient({ tests, places: { starts } }), today: on(iso), edition: 0 });
+    expect(over('2027-02-14').problems).toEqual([]);
+    const { value, problems } = over('2027-02-15');
+    expect(value).not.toBeNull();
+    expect(problems).toMatchObject([
+      { code: 'block-ended', severity: 'warning', data: { ends: '2027-02-14' }, place: starts },
+    ]);
+  });
+
   test('unclear, missing or old answers are asked for', () => {
     expect(withheld(answers('unknown', 'no', 'no'))).toEqual(['screening-unclear']);
     expect(withheld(answers('yes', 'unknown', 'no'))).toContain('screening-unclear');
@@ -76,7 +109,7 @@ describe('the six boxes', () => {
     });
     expect(withheld(asked('2026-01-04'))).toEqual([]);
     expect(withheld(asked('2026-01-03'))).toEqual(['screening-out-of-date']);
-    expect(withheld(asked('2026-12-21'))).toEqual(['screening-out-of-date']);
+    expect(withheld(asked('2026-12-21'))).toEqual(['date-in-future']);
   });
 });
 

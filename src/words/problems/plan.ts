@@ -27,6 +27,12 @@ const metres = (detail: string): string => `${detail.replace(/\d+/g, (figure) =>
 const refusals = (refused: readonly Refusal[]): string =>
   refused.map(({ exercise, cause, detail }) => `${exercise} (${CAUSES[cause](detail)})`).join('; ');
 
+/** Why a version was refused: `not signed off`; empty for a cause nobody knows. */
+export function sayRefusal(cause: string, detail: string): string {
+  const known = (text: string): text is RefusalCause => Object.hasOwn(CAUSES, text);
+  return known(cause) ? CAUSES[cause](detail) : '';
+}
+
 const FACTS_DATED = {
   test: 'This test',
   'sign-off': 'This sign-off',

@@ -1,0 +1,105 @@
+/** What `check` and `build` say besides what is wrong: whom it concerns, and what a coach would want to know before handing over. */
+import { join } from 'node:path';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { chalkleaf, type Ran, readmeStudio, workFolder, writeFiles } from './run-chalkleaf.js';
+
+const CLIENT = 'clients/ash-venn/client.md';
+const PROGRAMME = 'programmes/first-six-weeks.md';
+const SQUAT = 'exercises/goblet-squat.md';
+
+let work = workFolder();
+beforeEach(() => {
+  work = workFolder();
+  writeFiles(join(work.path, 'content'), readmeStudio());
+});
+afterEach(() => work.away());
+
+const rewrite = (path: string, change: (text: string) => string): void =>
+  writeFiles(join(work.path, 'content'), [[path, change(readmeStudio().get(path) ?? '')]]);
+
+const run = (command: string, ...more: readonly string[]): Ran =>
+  chalkleaf([command, '--content', join(work.path, 'content'), '--today', '2026-11-24', ...more]);
+
+const squatWithoutBells = (): void =>
+  rewrite(CLIENT, (text) => text.replace('bells: 12, 16, 20', 'bells: none').replace(/^\| \[Goblet.*\n/m, ''));
+
+const SQUAT_TWICE = [
+  '  ash-venn, weeks 1 to 6, session A, goblet squat: Chair squat in place of the goblet squat',
+  'It comes twice in this session, in the rows goblet squat and chair squat.',
+];
+
+test('nothing to tell: nothing told, and one of each is one', () => {
+  const ran = run('check');
+  expect(ran.out).toBe('Checked: 2 exercises, 1 programme, 1 client.\n');
+  expect(ran.code).toBe(0);
+});
+
+test('an exercise that stands in for another, and so comes twice in a session', () => {
+  squatWithoutBells();
+  for (const command of ['check', 'build']) {
+    const ran = run(command);
+    expect(ran.code).toBe(0);
+    expect(ran.out).toMatch(/^Worth knowing\n/);
+    for (const line of SQUAT_TWICE) expect(ran.out).toContain(line);
+    expect(ran.out).toContain('Why not the goblet squat: the kit makes no load for it: bell.');
+    expect(ran.out).toMatch(/\n\n(Checked|Built): /);
+  }
+  const told: unknown = JSON.parse(run('check', '--json').out);
+  expect(told).toMatchObject({
+    findings: expect.arrayContaining([
+      expect.objectContaining({
+        client: 'ash-venn',
+        session: 'A',
+        rule: 'twice-in-a-session',
+        weeks: [1, 2, 3, 4, 5, 6],
+      }),
+    ]),
+  });
+});
+
+test('an exercise not passed is not quietly replaced', () => {
+  rewrite(SQUAT, (text) => text.replace('sign-off: no', 'sign-off: yes'));
+  expect(run('check').out).toContain('Why not the goblet squat: not signed off.');
+});
+
+test('a client’s problem that stands in a programme names the client, and the last line whom it would withhold', () => {
+  rewrite('exercises/chair-squat.md', (text) => text.replace('needs: chair', 'needs: bench'));
+  const ran = run('check');
+  expect(ran.code).toBe(1);
+  expect(ran.out).toMatch(/^programmes\/first-six-weeks\.md:\d+:\d+ {2}error {2}\S+ {2}For ash-venn: /m);
+  expect(ran.out).toMatch(/\nWould be withheld: ash-venn\.\n$/);
+});
+
+test('a link that leads nowhere is told once, and never put into the coach’s mouth', () => {
+  rewrite(PROGRAMME, (text) => text.replace('goblet-squat.md', 'goblet-sqat.md'));
+  const ran = run('check');
+  expect(ran.out.match(/ {2}error {2}/g)).toHaveLength(1);
+  expect(ran.out).not.toContain('write instead: goblet-sqat');
+});
+
+test('facts of the client’s file are pointed at where they stand', () => {
+  rewrite(CLIENT, (text) => text.replace('minutes: 30', 'minutes: 10').replace('1990', '2016'));
+  const ran = run('check');
+  expect(ran.out).toMatch(/client\.md:7:13 {2}error {2}under-age /);
+  expect(ran.out).toMatch(
+    /client\.md:6:10 {2}error {2}session-too-long .*still takes \d+ minutes after every cut you allow; 10 are free\./,
+  );
+});
+
+test('a test of tomorrow withholds, a block that is over is said once', () => {
+  rewrite(CLIENT, (text) => text.replace('2026-11-16', '2026-11-25'));
+  expect(run('check').out).toMatch(
+    /date-in-future {2}This test is dated 25 November 2026, and today is 24 November 2026\./,
+  );
+  rewrite(CLIENT, (text) => text.replace('2027-01-04', '2026-01-05').replace('2026-11-02', '2026-01-02'));
+  const ran = run('check');
+  expect(ran.code).toBe(0);
+  expect(ran.out.match(/ {2}warning {2}/g)).toHaveLength(1);
+  expect(ran.out).toMatch(/client\.md:3:9 {2}warning {2}block-ended {2}This block ended on 15 February 2026\./);
+});
+
+test('a week that is no number is refused in a sentence', () => {
+  const ran = run('why', 'ash-venn', '--week', 'four');
+  expect(ran.code).toBe(2);
+  expect(ran.err).toBe('error: --week wants a week by its number, as 4; “four” is not one\n');
+});
