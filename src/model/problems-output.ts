@@ -44,5 +44,11 @@ export interface OutputProblems {
     readonly where: string;
   };
   /** More pages than fold into one booklet. */
-  readonly 'too-many-pages': { readonly pages: number; readonly most: number };
+  readonly 'too-many-pages': {
+    readonly pages: number;
+    /** That fold into one. */
+    readonly most: number;
+    /** False where there are so many that none are drawn. */
+    readonly drawn: boolean;
+  };
 }

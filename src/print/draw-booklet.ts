@@ -18,7 +18,8 @@ const notPrintable = (client: ClientId, data: ProblemTable['not-printable']): Pr
 
 /**
  * A tagged PDF of A5 pages, or null with the reason: `not-printable` where the faces lack a letter or the booklet
- * reads from right to left, `too-many-pages` where it would not fold. Both leave the booklet on the phone untouched.
+ * reads from right to left, `too-many-pages` where it would fill more than two folded booklets. One that only would
+ * not fold in one is drawn, with the same warning. The booklet on the phone is untouched by either.
  */
 export async function drawBooklet(booklet: Booklet, client: ClientId): Promise<Result<Uint8Array | null>> {
   if (booklet.direction === 'rtl')

@@ -21,7 +21,9 @@ import type { Measure } from './type-styles.js';
 /** Folded and stapled sheets hold four pages each. */
 const PAGES_IN_A_SHEET = 4;
 /** More than eight folded sheets do not close. Common practice, no source. */
-export const MOST_PAGES = 32;
+export const FOLDING_PAGES = 32;
+/** Two folded booklets; beyond that it is a file, and nobody carries it to train. */
+export const MOST_PAGES = 64;
 
 function chaptersOf(part: Part, index: number, setting: Setting): readonly Chapter[] {
   const target = partTarget(index);
@@ -73,20 +75,21 @@ function layOutTwice(booklet: Booklet, setting: Setting): readonly Page[] {
 
 /**
  * Pages in order, a multiple of four of them; page 1 is the cover. Lengths in points.
- * Reports `too-many-pages` where the booklet would not fold; the value is then empty.
+ * Reports `too-many-pages` where it would not fold in one; the value is empty only where it would not fold in two.
  */
 export function layOutBooklet(booklet: Booklet, measure: Measure, client: ClientId): Result<readonly Page[]> {
   const roomy = layOutTwice(booklet, settingOf(booklet, measure, false));
-  const pages = roomy.length <= MOST_PAGES ? roomy : layOutTwice(booklet, settingOf(booklet, measure, true));
-  if (pages.length <= MOST_PAGES) return { value: pages, problems: [] };
+  const pages = roomy.length <= FOLDING_PAGES ? roomy : layOutTwice(booklet, settingOf(booklet, measure, true));
+  if (pages.length <= FOLDING_PAGES) return { value: pages, problems: [] };
+  const drawn = pages.length <= MOST_PAGES;
   return {
-    value: [],
+    value: drawn ? pages : [],
     problems: [
       {
         code: 'too-many-pages',
         severity: 'warning',
         scope: ofClient(client),
-        data: { pages: pages.length, most: MOST_PAGES },
+        data: { pages: pages.length, most: FOLDING_PAGES, drawn },
       },
     ],
   };

@@ -2,7 +2,8 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Booklet } from '../../src/model/booklet.js';
 import { clientId } from '../../src/model/identity.js';
-import { layOutBooklet, MOST_PAGES } from '../../src/print/lay-out-booklet.js';
+import { drawBooklet } from '../../src/print/draw-booklet.js';
+import { FOLDING_PAGES, layOutBooklet, MOST_PAGES } from '../../src/print/lay-out-booklet.js';
 import { loadFaces, measureWith } from '../../src/print/load-faces.js';
 import type { Page } from '../../src/print/page.js';
 import { LINE } from '../../src/print/sheet.js';
@@ -10,6 +11,7 @@ import type { Measure } from '../../src/print/type-styles.js';
 import { fixtureBooklet, longNamesBooklet } from '../fixtures/booklet.js';
 import { offTheGrid, offThePage, offTheTextBlock, overlaps } from './grid-faults.js';
 import { partsOf } from './parts-of.js';
+import { readPdf } from './read-pdf.js';
 import { plain, taggedTexts, textsOn } from './tagged-text.js';
 
 const CLIENT = clientId('rowan-ashby');
@@ -44,7 +46,7 @@ describe.each([
   test('makes whole sheets', () => {
     const pages = pagesOf(booklet);
     expect(pages.length % 4).toBe(0);
-    expect(pages.length).toBeLessThanOrEqual(MOST_PAGES);
+    expect(pages.length).toBeLessThanOrEqual(FOLDING_PAGES);
     expect(pages.map((page) => page.number)).toEqual(pages.map((_page, i) => i + 1));
   });
 
@@ -108,18 +110,36 @@ test('exercises done turn about stand on one page', () => {
   expect(page('Push-up')).toBe(page('Dead bug'));
 });
 
-test('more pages than fold are a problem, not a booklet', () => {
+describe('more pages than fold', () => {
   const exercises = partsOf(fixtureBooklet, 'exercise');
-  const many = Array.from({ length: 6 }, () => exercises).flat();
-  const { value, problems } = layOutBooklet(
-    { ...fixtureBooklet, parts: [...fixtureBooklet.parts, ...many] },
-    measure,
-    CLIENT,
-  );
-  expect(value).toEqual([]);
-  expect(problems.map(({ code, severity, scope }) => ({ code, severity, scope }))).toEqual([
-    { code: 'too-many-pages', severity: 'warning', scope: { kind: 'client', client: CLIENT } },
-  ]);
+  const longer = (times: number): Booklet => ({
+    ...fixtureBooklet,
+    parts: [...fixtureBooklet.parts, ...Array.from({ length: times }, () => exercises).flat()],
+  });
+  const warned = { code: 'too-many-pages', severity: 'warning', scope: { kind: 'client', client: CLIENT } };
+
+  test('are laid out with a warning, to be stapled in two parts', () => {
+    const { value, problems } = layOutBooklet(longer(3), measure, CLIENT);
+    expect(value.length).toBeGreaterThan(FOLDING_PAGES);
+    expect(value.length).toBeLessThanOrEqual(MOST_PAGES);
+    expect(value.length % 4).toBe(0);
+    expect(problems).toEqual([{ ...warned, data: { pages: value.length, most: FOLDING_PAGES, drawn: true } }]);
+  });
+
+  test('are drawn', async () => {
+    const { value, problems } = await drawBooklet(longer(3), CLIENT);
+    expect(problems).toMatchObject([warned]);
+    const [pages] = problems.flatMap(({ code, data }) =>
+      code === 'too-many-pages' && 'pages' in data ? [data.pages] : [],
+    );
+    expect((await readPdf(value ?? new Uint8Array())).pages.length).toBe(pages);
+  });
+
+  test('are no booklet at all beyond two folded ones', async () => {
+    const { value, problems } = await drawBooklet(longer(9), CLIENT);
+    expect(value).toBeNull();
+    expect(problems).toMatchObject([{ ...warned, data: { drawn: false } }]);
+  });
 });
 
 test('the tree is not touched', () => {

@@ -80,8 +80,14 @@ export const outputSayings: Sayings<OutputProblems> = {
           message: `The typefaces on paper lack ${characters.map(quoted).join(', ')}, in ${quoted(where)}.`,
           hint: 'hand over the web booklet, which shows them; for paper, the same in Latin, Greek, Cyrillic or Vietnamese letters',
         },
-  'too-many-pages': ({ pages, most }) => ({
-    message: `The booklet comes to ${counted(pages, 'page')}; ${most} fold into one.`,
-    hint: 'fewer exercises, or shorter words',
-  }),
+  'too-many-pages': ({ pages, most, drawn }) =>
+    drawn
+      ? {
+          message: `The booklet comes to ${counted(pages, 'page')}: too thick to fold in one (${most} fold).`,
+          hint: 'staple it in two parts, or make it shorter: fewer exercises, or shorter words',
+        }
+      : {
+          message: `The booklet comes to ${counted(pages, 'page')}, too many to carry; it is not drawn on paper.`,
+          hint: 'hand over the web booklet; for paper, fewer exercises or shorter words',
+        },
 };
