@@ -83,15 +83,30 @@ export function HowTo({ book, leaf, part }: Props<HowToPart>) {
   );
 }
 
+/** Back to where one came from, which only the script can know: it fills in the address and the name. */
+const Return = ({ book }: { readonly book: Book }) => (
+  <a href="#cover">
+    {book.words.backTo} <span />
+  </a>
+);
+
 export function Safety({ book, leaf, part }: Props<SafetyPart>) {
   return (
     <LeafFrame book={book} leaf={leaf}>
-      <div class="stop">
+      <ul class="ways near">
+        <li>
+          <a href="#pain">{book.words.painScale}</a>
+        </li>
+        <li class="return" hidden>
+          <Return book={book} />
+        </li>
+      </ul>
+      <div class="stop emergency">
         <h3>{part.emergencyTitle}</h3>
         <Bullets lines={part.emergency} />
         <p class="call">{part.call}</p>
       </div>
-      <h3>{part.painTitle}</h3>
+      <h3 id="pain">{part.painTitle}</h3>
       <table class="pairs">
         <tbody>
           {part.pain.map(({ degree, text }) => (
@@ -102,6 +117,9 @@ export function Safety({ book, leaf, part }: Props<SafetyPart>) {
           ))}
         </tbody>
       </table>
+      <p class="ways return" hidden>
+        <Return book={book} />
+      </p>
       <Paragraphs lines={part.paragraphs} />
     </LeafFrame>
   );
@@ -143,7 +161,6 @@ export function Record({ book, leaf, part }: Props<RecordPart>) {
           <Words line={line} />
         </p>
       ))}
-      <p>{book.words.readingCopy}</p>
     </LeafFrame>
   );
 }

@@ -1,4 +1,4 @@
-/** Sets of one exercise on one day: figures set large, each set counted, and the tally that belongs to them. */
+/** Sets of one exercise on one day: figures set large, their sets counted, and the tally that belongs to them. */
 import type { BookletSet, Cell } from '../../src/model/booklet.js';
 import type { Book } from './leaves.js';
 import { Tally } from './tally.js';
@@ -20,8 +20,17 @@ export function runsOf(cell: Cell): readonly Run[] {
   return [...runs.values()].map((sets) => ({ text: sets[0]?.text ?? '', sets }));
 }
 
-/** `16 kg × 8` with the unit set smaller than the figures. */
+/** `16 kg × 8` with the unit set smaller than the figures; so are words that stand in place of a load. */
 export function Figure({ set }: { readonly set: BookletSet }) {
+  const words = set.load === undefined ? set.text.lastIndexOf(' ×') : -1;
+  if (words >= 0) {
+    return (
+      <>
+        <span class="unit">{set.text.slice(0, words)}</span>
+        {set.text.slice(words)}
+      </>
+    );
+  }
   const unit = set.load?.unit ?? '';
   const at = unit === '' ? -1 : set.text.indexOf(unit, set.load?.figure.length ?? 0);
   if (at < 0) return <>{set.text}</>;
@@ -34,62 +43,37 @@ export function Figure({ set }: { readonly set: BookletSet }) {
   );
 }
 
-/** The figures of a day at a glance: what is lifted before the work is left to the page itself. */
-export const figuresAtAGlance = (cell: Cell): string =>
-  runsOf(cell)
-    .filter(({ sets }) => sets[0]?.kind !== 'warm-up')
-    .map(({ text }) => text)
-    .join(', ');
+/** Sets made before the work they lead to, and named so wherever they stand beside it. */
+const leads = (kind: BookletSet['kind'] | undefined): kind is 'trial' | 'feeler' =>
+  kind === 'trial' || kind === 'feeler';
 
-const countOf = (cell: Cell, set: BookletSet): number =>
-  cell.sets.filter(({ kind, side }) => kind === set.kind && side === set.side).length;
-
-/**
- * A set's key in three places, since a page holds hundreds: what an exercise's sets share on one day stands on their
- * list of doses, the kind on the run, side and ordinal on the set; a set of both sides has its ordinal alone.
- */
-export const sharedKey = (cell: Cell): string => (cell.sets[0]?.key ?? '').split('/').slice(0, -3).join('/');
-const ownKey = (set: BookletSet): string => {
-  const parts = set.key.split('/');
-  const ordinal = parts.at(-1) ?? '';
-  return set.side === undefined ? ordinal : `${set.side}/${ordinal}`;
-};
-
-/** Sets of a run by their round: both sides of a round stand in one line, the weaker side first. */
-function roundsOf(run: Run): readonly (readonly BookletSet[])[] {
-  const rounds = new Map<number, BookletSet[]>();
-  for (const set of run.sets) {
-    const own = rounds.get(set.round);
-    if (own) own.push(set);
-    else rounds.set(set.round, [set]);
-  }
-  return [...rounds.values()];
+/** The figures of a day at a glance: what is lifted to warm up is left to the page itself. */
+export function figuresAtAGlance(book: Book, cell: Cell): string {
+  const { before, leadsTo } = book.words;
+  const runs = runsOf(cell).filter(({ sets }) => sets[0]?.kind !== 'warm-up');
+  const work = runs.filter(({ sets }) => !leads(sets[0]?.kind)).map(({ text }) => text);
+  const first = runs.flatMap(({ text, sets }) => {
+    const kind = sets[0]?.kind;
+    return leads(kind) ? [before[kind](text)] : [];
+  });
+  return first.length > 0 && work.length > 0
+    ? leadsTo(first.join(', '), work.join(', '))
+    : [...first, ...work].join(', ');
 }
 
-/** Every set of a run: `set 1 of 3`, or `set 1 of 3: left, right`. */
-export function CountedSets({ book, cell, run }: { readonly book: Book; readonly cell: Cell; readonly run: Run }) {
-  const small = (text: string): string => text.toLocaleLowerCase(book.booklet.language);
-  return (
-    <ol class="sets" data-kind={run.sets[0]?.kind}>
-      {roundsOf(run).map((sets) => {
-        const first = sets[0];
-        if (!first) return null;
-        const counted = `${book.labels.set} ${first.round} ${book.labels.of} ${countOf(cell, first)}`;
-        if (first.side === undefined) return <li data-set={ownKey(first)}>{counted}</li>;
-        return (
-          <li>
-            {counted}:{' '}
-            {sets.map((set, i) => (
-              <>
-                {i > 0 ? ', ' : ''}
-                <span data-set={ownKey(set)}>{set.side === undefined ? '' : small(book.labels[set.side])}</span>
-              </>
-            ))}
-          </li>
-        );
-      })}
-    </ol>
-  );
+/** How many sets of a run: `3 sets`, `3 sets each side, left first`; by side where the sides differ. */
+export function CountedSets({ book, run }: { readonly book: Book; readonly run: Run }) {
+  const { labels, words } = book;
+  const sides = [...new Set(run.sets.flatMap(({ side }) => side ?? []))];
+  const countOf = (side: (typeof sides)[number]): number => run.sets.filter((set) => set.side === side).length;
+  const [first, second] = sides;
+  const said =
+    first === undefined
+      ? words.counted(run.sets.length)
+      : second !== undefined && countOf(first) === countOf(second)
+        ? words.counted(countOf(first), labels[first])
+        : sides.map((side) => `${labels[side]}: ${words.counted(countOf(side))}`).join(', ');
+  return <p class="sets">{said}</p>;
 }
 
 /** The tally of one exercise on one day: a row for both sides together, or one for each. */

@@ -2,9 +2,10 @@
 import type { BookletLabel, Cell, SessionRow } from '../../src/model/booklet.js';
 import type { Line } from '../../src/model/prose.js';
 import { Bullets, Words } from '../lines.js';
+import { Gate, IfEarned } from './gate.js';
 import { LeafFrame, Way } from './leaf.js';
 import { type Book, type Day, exerciseLeafId, type Leaf, type Turn, weekLeafId } from './leaves.js';
-import { CountedSets, Figure, type Run, runsOf, sharedKey, TurnTally } from './sets.js';
+import { CountedSets, Figure, type Run, runsOf, TurnTally } from './sets.js';
 
 /** What is said during the set is said of the version planned this week, where it has a page of its own. */
 export function toldOf(book: Book, row: SessionRow, cell: Cell): { cues: readonly Line[]; stop: readonly Line[] } {
@@ -27,21 +28,16 @@ function Easier({ book, row, week }: { readonly book: Book; readonly row: Sessio
             <li>
               {page ? <a href={`#${exerciseLeafId(page.id)}`}>{name}</a> : <strong>{name}</strong>}
               {when === '' ? '' : `, ${when}`}
-              {dose === '' ? null : <span class="dose">{dose}</span>}
+              {dose === '' ? null : (
+                <>
+                  : <b>{dose}</b>
+                </>
+              )}
             </li>
           );
         })}
       </ul>
     </details>
-  );
-}
-
-function Gate({ gate }: { readonly gate: NonNullable<Cell['gate']> }) {
-  return (
-    <div class="gate">
-      <p>{gate.needs}</p>
-      <p>{gate.otherwise}</p>
-    </div>
   );
 }
 
@@ -71,11 +67,15 @@ function Choose({ book, choose }: { readonly book: Book; readonly choose: NonNul
 function RunOfSets({ book, cell, run }: { readonly book: Book; readonly cell: Cell; readonly run: Run }) {
   const first = run.sets[0];
   if (!first) return null;
-  const lesser = first.kind === 'trial' || first.kind === 'warm-up';
+  // What a feeler set leads to has no load of its own yet: the set to be lifted stands large, not the one to be found.
+  const open = first.kind === 'work' && cell.sets.some(({ kind }) => kind === 'feeler');
+  const lesser = first.kind === 'trial' || first.kind === 'warm-up' || open;
   return (
     <>
       {first.kind === 'warm-up' ? <p class="kind">{book.labels['warm-up']}</p> : null}
+      {first.kind === 'feeler' ? <p class="kind">{book.words.feeler}</p> : null}
       {first.kind === 'trial' && cell.trial !== undefined ? <p class="trial">{cell.trial}</p> : null}
+      {first.kind === 'work' && cell.gate ? <IfEarned book={book} /> : null}
       <p class={lesser ? 'load lesser' : 'load'}>
         <span aria-hidden="true">
           <Figure set={first} />
@@ -83,7 +83,7 @@ function RunOfSets({ book, cell, run }: { readonly book: Book; readonly cell: Ce
         <span class="heard">{first.spoken}</span>
       </p>
       {first.load && first.load.pieces !== '' ? <p class="pieces">{first.load.pieces}</p> : null}
-      <CountedSets book={book} cell={cell} run={run} />
+      <CountedSets book={book} run={run} />
     </>
   );
 }
@@ -93,7 +93,7 @@ function Doses({ book, cell }: { readonly book: Book; readonly cell: Cell }) {
   const runs = runsOf(cell);
   const part = (name: string, own: readonly Run[]) =>
     own.length === 0 ? null : (
-      <div class={name} data-sets={sharedKey(cell)}>
+      <div class={name}>
         {own.map((run) => (
           <RunOfSets book={book} cell={cell} run={run} />
         ))}
@@ -113,10 +113,11 @@ function Doses({ book, cell }: { readonly book: Book; readonly cell: Cell }) {
   );
 }
 
-/** How it is done, in the order it matters: effort, tempo, sides, the circuit, rest. */
+/** How it is done, in the order it matters: effort, tempo, sides where the sets do not say them, the circuit, rest. */
 function Manner({ row, cell }: { readonly row: SessionRow; readonly cell: Cell }) {
   const tempo = cell.tempo === '' ? '' : `${cell.tempo.slice(0, 1).toUpperCase()}${cell.tempo.slice(1)}.`;
-  const said = [tempo, row.sides, row.group, row.rest].filter((text) => text !== '');
+  const sides = cell.sets.some(({ side }) => side !== undefined) ? '' : row.sides;
+  const said = [tempo, sides, row.group, row.rest].filter((text) => text !== '');
   return (
     <div class="manner">
       {cell.effort === '' ? null : <p class="effort">{cell.effort}</p>}
@@ -158,9 +159,9 @@ export function TurnLeaf({ book, leaf, day, turn, place }: TurnProps) {
     >
       <Doses book={book} cell={cell} />
       <TurnTally book={book} cell={cell} />
+      {cell.gate ? <Gate gate={cell.gate} /> : null}
       <Manner row={row} cell={cell} />
       {cell.choose ? <Choose book={book} choose={cell.choose} /> : null}
-      {cell.gate ? <Gate gate={cell.gate} /> : null}
       <ol class="cues">
         {cues.map((line) => (
           <li>

@@ -1,6 +1,7 @@
 /** One week at a glance, the opening of a session, and its end. */
 
 import { Bullets, Words } from '../lines.js';
+import { GateAtAGlance } from './gate.js';
 import { LeafFrame, Way } from './leaf.js';
 import { type Book, type Day, type Leaf, type WeekOfDays, weekLeafId } from './leaves.js';
 import { figuresAtAGlance, ListTally } from './sets.js';
@@ -12,8 +13,12 @@ function TurnList({ book, day, tally }: { readonly book: Book; readonly day: Day
       {day.turns.map(({ id, row, cell }) => (
         <li>
           <a href={`#${id}`}>
-            <span>{cell.version === '' ? row.name : cell.version}</span>
-            <b>{figuresAtAGlance(cell)}</b>
+            <span class="name">{cell.version === '' ? row.name : cell.version}</span>
+            {cell.gate ? (
+              <GateAtAGlance book={book} gate={cell.gate} figures={figuresAtAGlance(book, cell)} />
+            ) : (
+              <b>{figuresAtAGlance(book, cell)}</b>
+            )}
           </a>
           {tally ? <ListTally book={book} cell={cell} /> : null}
         </li>
@@ -81,7 +86,6 @@ export function Session({ book, leaf, day }: { readonly book: Book; readonly lea
         <TurnList book={book} day={day} tally={false} />
       </section>
       <p class="said">{session.safety}</p>
-      <p class="said">{book.words.readingCopy}</p>
     </LeafFrame>
   );
 }

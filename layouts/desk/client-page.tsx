@@ -2,7 +2,6 @@
 import type { Item, Plan } from '../../src/model/plan.js';
 import { sayFullDate } from '../../src/words/say-date.js';
 import { sayTenths } from '../../src/words/say-dose.js';
-import { sayDoses } from '../../src/words/say-doses.js';
 import { namesIn } from '../../src/words/say-plan.js';
 import { StudioPage } from '../studio-page.js';
 import {
@@ -11,13 +10,14 @@ import {
   type DeskClient,
   type GlanceTable,
   glanceOf,
-  optionText,
   programmeName,
   reasonNote,
   reasonText,
 } from './desk.js';
 import { Forms } from './forms.js';
+import { dosesOf, type PlannedDose } from './planned-doses.js';
 import { Problems } from './problems.js';
+import { Reasons, reasonsId } from './reasons.js';
 
 interface Planned {
   readonly desk: Desk;
@@ -27,7 +27,18 @@ interface Planned {
 const nameOf = ({ desk, account }: Planned, item: Item): string =>
   desk.library.exercises.find(({ id }) => id === item.exercise)?.name ?? account.names.exercise(item.exercise);
 
-const reasonsId = (table: GlanceTable, row: string): string => `why-${table.id}-${row}`;
+function Dose({ of, dose }: { readonly of: Planned; readonly dose: PlannedDose }) {
+  const { words } = of.desk;
+  if (dose.earn === undefined) return <span class="figures">{dose.text}</span>;
+  return (
+    <span class="earn">
+      <strong>{words.ifEarned}</strong>
+      <span class="figures">{dose.text}</span>
+      <span class="figures">{words.or(dose.earn.otherwise)}</span>
+      <span class="note">{dose.earn.needs}</span>
+    </span>
+  );
+}
 
 function Glance({ of, table }: { readonly of: Planned; readonly table: GlanceTable }) {
   const { words } = of.desk;
@@ -54,15 +65,13 @@ function Glance({ of, table }: { readonly of: Planned; readonly table: GlanceTab
                 <th scope="row">
                   <a href={`#${reasonsId(table, row)}`}>{first ? nameOf(of, first) : row}</a>
                 </th>
-                {weeks.map(({ items }) => (
+                {weeks.map(({ week, items }) => (
                   <td>
                     {items.flatMap((item) => [
                       ...(first && item.exercise !== first.exercise
                         ? [<span class="note">{nameOf(of, item)}</span>]
                         : []),
-                      ...sayDoses(of.account.plan, item.sets, of.account.speech).map((dose) => (
-                        <span class="figures">{dose}</span>
-                      )),
+                      ...dosesOf(of.account, item, week).map((dose) => <Dose of={of} dose={dose} />),
                     ])}
                   </td>
                 ))}
@@ -80,7 +89,7 @@ function Figures({ of }: { readonly of: Planned }) {
   const { words } = of.desk;
   const { plan } = of.account;
   return (
-    <div>
+    <div class="wide">
       <table class="counts">
         <thead>
           <tr>
@@ -119,54 +128,6 @@ function Figures({ of }: { readonly of: Planned }) {
   );
 }
 
-function ItemReasons({ of, item, week }: { readonly of: Planned; readonly item: Item; readonly week: number }) {
-  const { account, desk } = of;
-  return (
-    <details>
-      <summary>
-        {desk.words.week(week)}: {sayDoses(account.plan, item.sets, account.speech).join('; ')}
-      </summary>
-      <ul class="reasons">
-        {item.reasons.map((reason) => (
-          <li>
-            {reasonText(account, reason)}
-            <span class="note">{reasonNote(account, reason)}</span>
-          </li>
-        ))}
-      </ul>
-      {item.allowed.length === 0 ? null : (
-        <>
-          <p>
-            <strong>{desk.words.whyNot}</strong>
-          </p>
-          <ul class="reasons">
-            {item.allowed.map((option) => (
-              <li>{optionText(account, item, option)}</li>
-            ))}
-          </ul>
-        </>
-      )}
-    </details>
-  );
-}
-
-function Reasons({ of, table }: { readonly of: Planned; readonly table: GlanceTable }) {
-  return (
-    <section>
-      <h3>{table.name}</h3>
-      {table.rows.map(({ row, weeks }) => {
-        const first = weeks.flatMap(({ items }) => items)[0];
-        return (
-          <section>
-            <h4 id={reasonsId(table, row)}>{first ? nameOf(of, first) : row}</h4>
-            {weeks.flatMap(({ week, items }) => items.map((item) => <ItemReasons of={of} item={item} week={week} />))}
-          </section>
-        );
-      })}
-    </section>
-  );
-}
-
 function Findings({ of }: { readonly of: Planned }) {
   const { words } = of.desk;
   const { plan, names } = of.account;
@@ -174,7 +135,7 @@ function Findings({ of }: { readonly of: Planned }) {
     sessions.flatMap(({ trimmed }) => trimmed.map(({ row, reason }) => ({ row, reason, weeks: [number] }))),
   );
   const all = [...plan.findings.map(({ row, reason, weeks }) => ({ row, reason, weeks })), ...trims];
-  if (all.length === 0) return <p>{words.nothing}</p>;
+  if (all.length === 0) return <p>{words.none.findings}</p>;
   return (
     <ul>
       {all.map(({ row, reason, weeks }) => (
@@ -182,7 +143,7 @@ function Findings({ of }: { readonly of: Planned }) {
           {row === undefined ? '' : <strong>{names.exercise(row)}: </strong>}
           {reasonText(of.account, reason)}
           <span class="note">
-            {weeks.length === 0 ? '' : `${words.weeks(weeks)}. `}
+            {weeks.length === 0 ? '' : `${of.account.speech.words.sets.weekList(weeks)}. `}
             {reasonNote(of.account, reason)}
           </span>
         </li>
@@ -213,7 +174,7 @@ function PlanParts({ desk, plan }: { readonly desk: Desk; readonly plan: Plan })
       <section>
         <h2>{desk.words.reasons}</h2>
         {tables.map((table) => (
-          <Reasons of={of} table={table} />
+          <Reasons desk={desk} account={of.account} table={table} nameOf={(item) => nameOf(of, item)} />
         ))}
       </section>
     </>
@@ -239,7 +200,7 @@ export function ClientPage({ desk, of }: { readonly desk: Desk; readonly of: Des
         <Forms desk={desk} client={of.id} up="../" />
         <section>
           <h2>{words.problems}</h2>
-          <Problems desk={desk} problems={of.problems} />
+          <Problems desk={desk} problems={of.problems} none={words.none.client} />
         </section>
         {plan ? <PlanParts desk={desk} plan={plan} /> : null}
       </StudioPage>

@@ -5,8 +5,17 @@ import type { Desk, SaidProblem } from './desk.js';
 const placeText = (place: Place | undefined): string =>
   place === undefined ? '' : `${place.file}:${place.line}:${place.column} `;
 
-export function Problems({ desk, problems }: { readonly desk: Desk; readonly problems: readonly SaidProblem[] }) {
-  if (problems.length === 0) return <p>{desk.words.nothing}</p>;
+export function Problems({
+  desk,
+  problems,
+  none,
+}: {
+  readonly desk: Desk;
+  readonly problems: readonly SaidProblem[];
+  /** Said where there are none. */
+  readonly none: string;
+}) {
+  if (problems.length === 0) return <p>{none}</p>;
   return (
     <ul>
       {problems.map(({ problem, message, hint }) => (

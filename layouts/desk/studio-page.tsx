@@ -40,7 +40,7 @@ export function DeskIndex({ desk, clients }: { readonly desk: Desk; readonly cli
         <section>
           <h2>{words.clients}</h2>
           {clients.length === 0 ? (
-            <p>{words.nothing}</p>
+            <p>{words.none.clients}</p>
           ) : (
             <div class="wide">
               <table class="glance">
@@ -72,7 +72,7 @@ export function DeskIndex({ desk, clients }: { readonly desk: Desk; readonly cli
         </section>
         <section>
           <h2>{words.folderProblems}</h2>
-          <Problems desk={desk} problems={ofFolder} />
+          <Problems desk={desk} problems={ofFolder} none={words.none.folder} />
         </section>
       </StudioPage>
     </div>

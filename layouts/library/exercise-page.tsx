@@ -1,8 +1,9 @@
 /** One exercise as the public sees it: words, no loads, nobody's numbers. */
 import type { ComponentChildren } from 'preact';
-import type { Ask, Exercise, Version } from '../../src/model/exercise.js';
+import type { Exercise, Version } from '../../src/model/exercise.js';
 import type { Line } from '../../src/model/prose.js';
 import type { LibraryWords } from '../../src/words/library-words.js';
+import { unquoted } from '../../src/words/unquoted.js';
 import { Bullets, Paragraphs, sentence, Words } from '../lines.js';
 import { StudioPage } from '../studio-page.js';
 import { kitText, type LibraryProps } from './index-page.js';
@@ -35,7 +36,9 @@ function Cues({ of, words }: { readonly of: Exercise; readonly words: LibraryWor
   );
 }
 
-function Faults({ of, words }: { readonly of: Exercise; readonly words: LibraryWords }) {
+/** What is said stands in quotation marks, whether or not its author set them. */
+function Faults({ of, words, speech }: { readonly of: Exercise } & Omit<LibraryProps, 'library'>) {
+  const [opening, closing] = speech.words.booklet.quotes;
   if (of.words.faults.length === 0) return null;
   return (
     <section>
@@ -54,7 +57,9 @@ function Faults({ of, words }: { readonly of: Exercise; readonly words: LibraryW
                 <Words line={see} />
               </td>
               <td>
-                <Words line={say} />
+                {opening}
+                <Words line={unquoted(say)} />
+                {closing}
               </td>
             </tr>
           ))}
@@ -109,13 +114,8 @@ const Fact = ({ name, children }: { readonly name: string; readonly children: Co
   </div>
 );
 
-function askText(ask: Ask, words: LibraryWords): string {
-  const what = `${words.ask(ask.of).toLowerCase()} (${words.degree(ask)})`;
-  return ask.phases.length === 0 ? what : `${what}: ${ask.phases.join(', ')}`;
-}
-
 export function LibraryExercise(props: LibraryProps & { readonly of: Exercise }) {
-  const { of, library, words } = props;
+  const { of, library, words, speech } = props;
   const { facts } = of;
   return (
     <StudioPage
@@ -132,9 +132,7 @@ export function LibraryExercise(props: LibraryProps & { readonly of: Exercise })
       <dl class="facts">
         <Fact name={words.movement}>{words.patterns[facts.pattern]}</Fact>
         <Fact name={words.needs}>{kitText(of, props)}</Fact>
-        <Fact name={words.asks}>
-          {facts.asks.length === 0 ? words.asksNothing : facts.asks.map((ask) => askText(ask, words)).join('; ')}
-        </Fact>
+        <Fact name={words.asks}>{facts.asks.length === 0 ? words.asksNothing : words.asked(facts.asks)}</Fact>
       </dl>
       <p>{words.sides[facts.sides]}.</p>
       {facts.signOff ? <p class="lead">{words.signOff}</p> : null}
@@ -143,7 +141,7 @@ export function LibraryExercise(props: LibraryProps & { readonly of: Exercise })
       <Told title={words.putDown} lines={of.words.putDown.map(sentence)} />
       <Cues of={of} words={words} />
       <Told title={words.breath} lines={of.words.breath} />
-      <Faults of={of} words={words} />
+      <Faults of={of} words={words} speech={speech} />
       <Chain of={of} library={library} words={words} />
       {of.words.stopIf.length === 0 ? null : (
         <section class="stop">

@@ -13,20 +13,6 @@ export function bookletLine(line: Line): Line {
 
 export const bookletLines = (lines: readonly Line[]): readonly Line[] => lines.map(bookletLine);
 
-const OPENING = /^["“‘'„«]\s?/;
-const CLOSING = /\s?["”’'“»]$/;
-
-/** What is spoken, without the marks of quotation an author may or may not have set around it. */
-export function unquoted(line: Line): Line {
-  const first = line[0];
-  const last = line.at(-1);
-  if (!first || !last || !OPENING.test(first.text) || !CLOSING.test(last.text)) return line;
-  return line.map((run) => {
-    const opened = run === first ? run.text.replace(OPENING, '') : run.text;
-    return { ...run, text: run === last ? opened.replace(CLOSING, '') : opened };
-  });
-}
-
 /** A line that an author began after a word of ours: `Pick up: kneel first` stands alone as `Kneel first`. */
 export function begunLine(line: Line): Line {
   const [first, ...rest] = bookletLine(line);

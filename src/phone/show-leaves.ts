@@ -2,28 +2,50 @@
  * One leaf on the screen at once. The address decides which, so that the phone's own back button works and a leaf
  * can be marked or sent. The other leaves stay findable where the browser can reveal what it finds.
  */
+
+/** Leaves of a session: whoever turns from one of these to the safety page wants to come back to it. */
+const IN_SESSION = '.turn, .session, .cool-down';
+
+const headOf = (leaf: HTMLElement): HTMLElement | null => leaf.querySelector<HTMLElement>('h2');
+
+/** Names the leaf one came from on a page that has a way back to it, and hides the way where there is nowhere to go. */
+function showReturn(leaf: HTMLElement, from: HTMLElement): void {
+  const goesBack = from.matches(IN_SESSION);
+  for (const way of leaf.querySelectorAll<HTMLElement>('.return')) {
+    way.hidden = !goesBack;
+    const link = way.querySelector('a');
+    const name = way.querySelector('span');
+    link?.setAttribute('href', `#${from.id}`);
+    if (name) name.textContent = headOf(from)?.textContent ?? '';
+  }
+}
+
 export function showLeaves(book: HTMLElement): void {
   const leaves = [...book.querySelectorAll<HTMLElement>('.leaf')];
   const title = document.title;
   const first = leaves[0];
   if (!first) return;
+  let open: HTMLElement | undefined;
 
-  const leafAt = (hash: string): HTMLElement => {
-    const target = document.getElementById(decodeURIComponent(hash.slice(1)));
-    return target?.closest<HTMLElement>('.leaf') ?? first;
-  };
+  const targetAt = (hash: string): HTMLElement | null => document.getElementById(decodeURIComponent(hash.slice(1)));
 
-  const show = (leaf: HTMLElement, turned: boolean): void => {
+  const show = (target: HTMLElement | null, turned: boolean): void => {
+    const leaf = target?.closest<HTMLElement>('.leaf') ?? first;
+    if (open && leaf !== open) showReturn(leaf, open);
+    open = leaf;
     for (const one of leaves) {
       if (one === leaf) one.removeAttribute('hidden');
       else one.setAttribute('hidden', 'until-found');
     }
-    const head = leaf.querySelector<HTMLElement>('h2');
+    const head = headOf(leaf);
     document.title = leaf === first ? title : `${head?.textContent ?? ''} – ${title}`;
+    const within = target && target !== leaf ? target : undefined;
+    if (within) within.scrollIntoView();
+    else if (turned) scrollTo(0, 0);
     if (!turned) return;
-    scrollTo(0, 0);
-    head?.setAttribute('tabindex', '-1');
-    head?.focus({ preventScroll: true });
+    const heard = within ?? head;
+    heard?.setAttribute('tabindex', '-1');
+    heard?.focus({ preventScroll: true });
   };
 
   for (const leaf of leaves) {
@@ -31,7 +53,7 @@ export function showLeaves(book: HTMLElement): void {
     leaf.addEventListener('beforematch', () => history.replaceState(null, '', `#${leaf.id}`));
     leaf.addEventListener('beforematch', () => setTimeout(() => show(leaf, false)));
   }
-  addEventListener('hashchange', () => show(leafAt(location.hash), true));
-  show(leafAt(location.hash), false);
+  addEventListener('hashchange', () => show(targetAt(location.hash), true));
+  show(targetAt(location.hash), false);
   book.classList.add('ready');
 }

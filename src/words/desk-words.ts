@@ -31,9 +31,12 @@ export interface DeskWords {
   readonly whyNot: string;
   readonly findings: string;
   readonly problems: string;
-  readonly nothing: string;
+  /** Said where there is nothing to list. */
+  readonly none: Readonly<Record<'clients' | 'folder' | 'client' | 'findings', string>>;
+  /** Over a set that goes up a step. */
+  readonly ifEarned: string;
+  readonly or: (dose: string) => string;
   readonly severity: Readonly<Record<'error' | 'warning' | 'advice', string>>;
-  readonly weeks: (weeks: readonly number[]) => string;
 }
 
 export const englishDesk: DeskWords = {
@@ -68,9 +71,15 @@ export const englishDesk: DeskWords = {
   whyNot: 'What stood open, and why not',
   findings: 'Worth knowing',
   problems: 'Problems',
-  nothing: 'Nothing.',
+  none: {
+    clients: 'No client is in the folder yet.',
+    folder: 'Nothing is wrong in the folder.',
+    client: 'Nothing wrong was found for this client.',
+    findings: 'Nothing beyond the reasons below.',
+  },
+  ifEarned: 'Only if earned:',
+  or: (dose) => `or ${dose}`,
   severity: { error: 'Error', warning: 'Warning', advice: 'Advice' },
-  weeks: (weeks) => `week ${weeks.join(', ')}`,
 };
 
 /** English until another language has them. */

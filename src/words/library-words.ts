@@ -1,6 +1,7 @@
 /** What the public library says of its own: headings and the few sentences that no exercise carries. */
 import type { Ask, Facts, Pattern } from '../model/exercise.js';
 import type { LoadNeed } from '../model/kit.js';
+import { englishAsked } from './english-asks.js';
 
 export interface LibraryWords {
   readonly title: (studio: string) => string;
@@ -18,7 +19,8 @@ export interface LibraryWords {
   readonly either: (things: readonly string[]) => string;
   readonly load: (need: LoadNeed) => string;
   readonly ask: (of: Ask['of']) => string;
-  readonly degree: (ask: Ask) => string;
+  /** `Some of the hips and knees at the bottom; some grip.` */
+  readonly asked: (asks: readonly Ask[]) => string;
   readonly sides: Readonly<Record<Facts['sides'], string>>;
   readonly needs: string;
   readonly asks: string;
@@ -84,11 +86,11 @@ export const englishLibrary: LibraryWords = {
   either: (things) => things.join(' or '),
   load: englishLoad,
   ask: (of) => capital(of),
-  degree: ({ degree }) => (degree === 'much' ? 'much' : 'some'),
+  asked: englishAsked,
   sides: { both: 'Both sides together', each: 'One side, then the other', alternate: 'Turn about within the set' },
   needs: 'You need',
   asks: 'It asks',
-  asksNothing: 'nothing in particular',
+  asksNothing: 'Nothing in particular.',
   signOff: 'Your coach must have seen you do this before you take it home.',
   easier: 'Easier',
   here: 'This one',

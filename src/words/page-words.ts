@@ -13,7 +13,21 @@ export interface PageWords {
   /** Said in place of a tally of so many feet. */
   readonly tallyToDo: (label: string, strokes: number) => string;
   readonly alsoToday: string;
+  /** Over a set that goes up a step: it stands beside what must be done first, and what to do otherwise. */
+  readonly ifEarned: string;
+  /** `3 sets`; with `first`, the side that begins: `3 sets each side, left first`. */
+  readonly counted: (sets: number, first?: string) => string;
+  /** Sets that come before the work, in a list: `try 20 kg × 4`, `feeler set 8 kg × 6`. */
+  readonly before: Readonly<Record<'trial' | 'feeler', (dose: string) => string>>;
+  /** Such sets with the work they lead to. */
+  readonly leadsTo: (before: string, work: string) => string;
+  readonly feeler: string;
+  readonly painScale: string;
+  /** Stands before the name of the page one came from. */
+  readonly backTo: string;
 }
+
+const sets = (count: number): string => `${count}\u00a0${count === 1 ? 'set' : 'sets'}`;
 
 const english: PageWords = {
   shellTitle: 'Your booklet',
@@ -26,6 +40,14 @@ const english: PageWords = {
   tallyToDo: (label, strokes) =>
     `${label === '' ? '' : `${label}: `}${strokes} ${strokes === 1 ? 'set' : 'sets'} to do`,
   alsoToday: 'In this session',
+  ifEarned: 'Only if earned',
+  counted: (count, first) =>
+    first === undefined ? sets(count) : `${sets(count)} each side, ${first.toLowerCase()} first`,
+  before: { trial: (dose) => `try ${dose}`, feeler: (dose) => `feeler set ${dose}` },
+  leadsTo: (before, work) => `${before}, then ${work}`,
+  feeler: 'Feeler set',
+  painScale: 'The pain scale',
+  backTo: 'Back to',
 };
 
 const languages: Readonly<Record<string, PageWords>> = { en: english };

@@ -14,8 +14,29 @@ function told(booklet: Booklet, row: SessionRow, cell: Cell): { cues: readonly s
   return { cues: cues.map(({ text }) => plainText(text)), stop: lines(own.stop) };
 }
 
-const sideOf = (booklet: Booklet, side: 'left' | 'right' | undefined): string =>
-  side === undefined ? '' : `: ${booklet.labels[side].toLowerCase()}`;
+/** Equal sets together, in the order done: their figure once, with their number and the side that begins. */
+function expectedSets(booklet: Booklet, cell: Cell) {
+  const { labels } = booklet;
+  const alike = [...new Set(cell.sets.map(({ kind, text }) => `${kind} ${text}`))];
+  return alike.map((like) => {
+    const sets = cell.sets.filter(({ kind, text }) => `${kind} ${text}` === like);
+    const { kind, side, text, spoken } = sets[0] ?? { kind: '', text: '', spoken: '', side: undefined };
+    const ofOneSide = sets.filter((set) => set.side === side).length;
+    const count = `${ofOneSide}\u00a0${ofOneSide === 1 ? 'set' : 'sets'}`;
+    const above: Readonly<Record<string, string>> = {
+      'warm-up': labels['warm-up'],
+      feeler: 'Feeler set',
+      trial: cell.trial ?? '',
+      work: cell.gate ? 'Only if earned' : '',
+    };
+    return {
+      figure: text,
+      counted: side === undefined ? count : `${count} each side, ${labels[side].toLowerCase()} first`,
+      heard: spoken,
+      above: above[kind] ?? '',
+    };
+  });
+}
 
 function expectedTurn(
   booklet: Booklet,
@@ -25,27 +46,17 @@ function expectedTurn(
   cell: Cell,
   place: string,
 ) {
-  const { labels } = booklet;
-  const sets = cell.sets.map((set) => {
-    const like = cell.sets.filter(({ kind, side }) => kind === set.kind && side === set.side).length;
-    return {
-      key: set.key,
-      figure: set.text,
-      counted: `${labels.set} ${set.round} ${labels.of} ${like}${sideOf(booklet, set.side)}`,
-      heard: set.spoken,
-    };
-  });
   const { cues, stop } = told(booklet, row, cell);
   return {
     where: `${session.title}, week ${head.week} ${place}`,
     name: cell.version === '' ? row.name : cell.version,
-    sets: new Map(sets.map((set) => [set.key, set])),
+    sets: expectedSets(booklet, cell),
     cues,
     stop,
     feet: cell.tally.map(({ strokes }) => strokes),
     easier: row.easier.map(({ name, when, doses }) => {
       const dose = doses.find(({ week }) => week === head.week)?.text ?? '';
-      return `${name}${when === '' ? '' : `, ${when}`}${dose}`;
+      return `${name}${when === '' ? '' : `, ${when}`}${dose === '' ? '' : `: ${dose}`}`;
     }),
   };
 }
@@ -70,7 +81,7 @@ export function expectedTurns(booklet: Booklet) {
 export const readShape = ({ where, name, sets, cues, stop, feet, easier }: ReadTurn) => ({
   where,
   name,
-  sets: new Map(sets.map((set) => [set.key, set])),
+  sets,
   cues,
   stop,
   feet,
@@ -88,7 +99,8 @@ export const saidIn = (cell: Cell, row: SessionRow): readonly string[] =>
     ...(cell.choose?.rows.flatMap(({ felt, use }) => [felt, use]) ?? []),
     ...cell.why,
     ...cell.sets.map(({ load }) => load?.pieces ?? ''),
-    row.sides,
+    // Sets of one side name the side that begins themselves, and are held to it there.
+    cell.sets.some(({ side }) => side !== undefined) ? '' : row.sides,
     row.group,
     row.rest,
     cell.tempo,

@@ -1,22 +1,24 @@
 /**
  * Reads a booklet back out of a browser, as far as a person could: every exercise on every day with its figures,
- * counted sets, cues, easier versions and stop signs. Text that is only heard is read apart from what is seen.
+ * numbers of sets and sides, cues, easier versions and stop signs. Text that is only heard is read apart from what is seen.
  */
 import type { Page } from 'playwright-core';
 
-export interface ReadSet {
-  readonly key: string;
-  /** The large figure the set stands under. */
+/** Sets that read the same, as they are shown: one figure, and how many of it. */
+export interface ReadSets {
   readonly figure: string;
+  /** `3 sets`, `3 sets each side, left first`. */
   readonly counted: string;
   readonly heard: string;
+  /** The word above the figure: a warm-up, a feeler set, a try, a step to be earned; empty for plain work. */
+  readonly above: string;
 }
 
 export interface ReadTurn {
   readonly id: string;
   readonly where: string;
   readonly name: string;
-  readonly sets: readonly ReadSet[];
+  readonly sets: readonly ReadSets[];
   readonly said: readonly string[];
   readonly cues: readonly string[];
   readonly stop: readonly string[];
@@ -41,31 +43,18 @@ export function readBookletBack(page: Page): Promise<ReadBooklet> {
       (of?.textContent ?? '').replaceAll(/[^\S\u00a0]+/g, ' ').trim();
     const texts = (within: Element, selector: string): readonly string[] =>
       [...within.querySelectorAll(selector)].map((one) => text(one));
-    const readSets = (turn: Element): readonly ReadSet[] => {
-      const sets: ReadSet[] = [];
-      let figure = '';
-      let heard = '';
-      const shared = turn.querySelector<HTMLElement>('.doses')?.dataset.sets ?? '';
-      for (const part of turn.querySelectorAll('.doses > *')) {
-        if (part.classList.contains('load')) {
-          figure = text(part.querySelector('[aria-hidden]'));
-          heard = text(part.querySelector('.heard'));
-        }
-        for (const set of part.querySelectorAll<HTMLElement>('[data-set]')) {
-          const line = text(set.closest('li'));
-          const [own = '', ordinal] = (set.dataset.set ?? '').split('/');
-          const kind = set.closest('ol')?.dataset.kind ?? '';
-          const side = set.matches('li') ? '' : `: ${text(set)}`;
-          sets.push({
-            key: ordinal === undefined ? `${shared}/both/${kind}/${own}` : `${shared}/${own}/${kind}/${ordinal}`,
-            figure,
-            counted: `${line.replace(/: .*$/, '')}${side}`,
-            heard,
-          });
-        }
-      }
-      return sets;
-    };
+    const readSets = (turn: Element): readonly ReadSets[] =>
+      [...turn.querySelectorAll('.doses .load')].map((load) => {
+        const above = load.previousElementSibling;
+        let counted = load.nextElementSibling;
+        while (counted && !counted.matches('.sets, .load')) counted = counted.nextElementSibling;
+        return {
+          figure: text(load.querySelector('[aria-hidden]')),
+          counted: counted?.matches('.sets') ? text(counted) : '',
+          heard: text(load.querySelector('.heard')),
+          above: above?.matches('.kind, .trial') ? text(above) : '',
+        };
+      });
     const readTurn = (turn: Element): ReadTurn => ({
       id: turn.id,
       where: text(turn.querySelector('.where')),

@@ -139,6 +139,7 @@ export const fixtureLibrary: Library = {
       facts: { pattern: 'pull', signOff: true },
       words: {
         setUp: [[{ text: HOSTILE, link: 'javascript:alert(1)' }]],
+        faults: [{ see: plainLine('A stoop'), say: plainLine('“Stand tall.”') }],
         harder: [],
         easier: [
           { ...toExercise('', ''), to: { kind: 'way', slug: 'slower' }, say: plainLine('Slower on the way down') },

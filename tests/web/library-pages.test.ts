@@ -1,6 +1,8 @@
 /** The public library as text. */
 import { describe, expect, test } from 'vitest';
+import type { Ask } from '../../src/model/exercise.js';
 import { libraryPages } from '../../src/web/library/render-library.js';
+import { englishAsked } from '../../src/words/english-asks.js';
 import { fixtureLibrary } from './library-fixture.js';
 
 const pages = new Map(libraryPages(fixtureLibrary).map(({ path, render }) => [path, render()]));
@@ -44,6 +46,37 @@ describe('the library', () => {
     const outline = page('programmes/two-days.html');
     expect(outline).toContain('3\u00a0×\u00a06–10');
     expect(outline).toContain('A pull, as your coach chooses');
+  });
+
+  test('what to say of a fault stands in quotation marks, once', () => {
+    const said = (id: string): string => page(`exercises/${id}.html`);
+    expect(said('goblet-squat')).toContain('<td>‘Keep the whole foot printed on the floor.’</td>');
+    expect(said('hostile')).toContain('<td>‘Stand tall.’</td>');
+  });
+
+  test('says what an exercise asks as a sentence', () => {
+    expect(page('exercises/goblet-squat.html')).toContain('<dd>Some of the knees at the bottom.</dd>');
+    expect(page('exercises/box-squat.html')).toContain('<dd>Nothing in particular.</dd>');
+    const ask = (of: Ask['of'], more: Partial<Ask> = {}): Ask => ({
+      of,
+      degree: 'some',
+      side: 'both',
+      phases: [],
+      ...more,
+    });
+    expect(
+      englishAsked([
+        ask('hip', { phases: ['bottom'] }),
+        ask('grip'),
+        ask('knee', { phases: ['bottom'] }),
+        ask('wrist', { degree: 'much' }),
+        ask('shoulder', { side: 'working', phases: ['set', 'down'] }),
+        ask('spinal load'),
+      ]),
+    ).toBe(
+      'Some of the hips and knees at the bottom; some grip and load on the spine; much of the wrists; ' +
+        'some of the shoulder on the working side while you set up and on the way down.',
+    );
   });
 
   test('hostile words stay words', () => {
