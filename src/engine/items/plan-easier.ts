@@ -2,9 +2,17 @@
 import type { MakeableLoad } from '../../model/kit.js';
 import type { EasierItem, PlanSet } from '../../model/plan.js';
 import type { Refusal } from '../../model/problems-plan.js';
-import type { Grams, Tenths } from '../../model/quantity.js';
+import type { Grams, PerMille, Tenths } from '../../model/quantity.js';
 import type { VersionInput } from '../../model/strand.js';
-import { carriedCapacity, type Equation, externalLoad, isCounted, repsToFailure, resistedLoad } from '../capacity.js';
+import {
+  carriedCapacity,
+  type Equation,
+  externalLoad,
+  isCounted,
+  repsToFailure,
+  resistedLoad,
+  slowedReps,
+} from '../capacity.js';
 import { carries, versionOf } from '../versions/chain-versions.js';
 import type { Judge, Judged } from '../versions/judge-version.js';
 import type { Link, LinksOf } from '../versions/linked-versions.js';
@@ -19,6 +27,9 @@ export interface Planned {
   readonly equation: Equation;
   /** n₀ of the test, tenths. */
   readonly tested: Tenths;
+  readonly bodyMass: Grams | null;
+  /** Factor of a slow lowering, thousandths. */
+  readonly slow: PerMille;
   /** `null` where no load is claimed. */
   readonly load: MakeableLoad | null;
   readonly reps: number;
@@ -42,15 +53,16 @@ export interface EasierFound {
  *
  * An exercise to which capacity passes has the heaviest load, not above the one held, that leaves the asked reserve
  * with the reps planned or up to two fewer than the bottom of the range. One to which it does not pass claims no
- * load: the bottom of the range at most, and the asked reserve. A way keeps load and reps, and is easier by itself.
+ * load: the bottom of the range at most, and the asked reserve. A way keeps the load; since it may be a slower one, it
+ * has only the reps that a slow lowering would leave with the asked reserve, at least one.
  */
-export function planEasier(planned: Planned, judge: Judge, linksOf: LinksOf, bodyMass: Grams | null): EasierFound {
+export function planEasier(planned: Planned, judge: Judge, linksOf: LinksOf): EasierFound {
   const { judged, sets } = planned;
   const links = linksOf(judged.exercise);
   const allowed = links.easier.filter((link) => judge(link.to).allowed);
   const exercises = allowed.map((link): EasierItem => {
     const to = judge(link.to);
-    const dose = doseOf(planned, to, link, bodyMass);
+    const dose = doseOf(planned, to, link);
     return {
       exercise: to.exercise.id,
       way: to.exercise.facts.way,
@@ -59,7 +71,7 @@ export function planEasier(planned: Planned, judge: Judge, linksOf: LinksOf, bod
       sets: easierSets(sets, dose),
     };
   });
-  const own: Dose = { load: planned.load, reps: planned.reps, reserve: planned.reserve ?? planned.asked };
+  const own = wayOf(planned);
   const ways = links.easierWays.map((way): EasierItem => {
     return {
       exercise: `${judged.exercise.id}#${way.slug}`,
@@ -97,8 +109,16 @@ function easierSets(sets: readonly PlanSet[], { load, reps, reserve }: Dose): re
   });
 }
 
-function doseOf(planned: Planned, to: Judged, link: Link, bodyMass: Grams | null): Dose {
-  const { asked, bottom, reps } = planned;
+function wayOf({ version, k, equation, tested, bodyMass, slow, load, reps, reserve, asked, floor }: Planned): Dose {
+  if (k === 0 || load === null) return { load, reps, reserve: reserve ?? asked };
+  const toFailure = repsToFailure(equation, k, tested, resistedLoad(version, load, bodyMass));
+  const slowly = slowedReps(toFailure, slow);
+  const most = Math.max(1, Math.min(reps, Math.floor((slowly - Math.max(asked, floor)) / 10)));
+  return { load, reps: most, reserve: slowly - 10 * most };
+}
+
+function doseOf(planned: Planned, to: Judged, link: Link): Dose {
+  const { asked, bottom, reps, bodyMass } = planned;
   const unknown: Dose = { load: null, reps: Math.min(reps, bottom), reserve: asked };
   if (planned.k === 0 || planned.load === null || !carries(planned.judged, to, link, bodyMass)) return unknown;
   const theirs = versionOf(to, bodyMass);

@@ -2,10 +2,12 @@
 import type { AllowedOption, Item, PlanSet } from '../../model/plan.js';
 import type { Confidence } from '../../model/quantity.js';
 import { invariant } from '../../model/result.js';
+import type { StrandInput } from '../../model/strand.js';
 import type { BlockContext } from '../block-context.js';
 import { externalLoad, repsToFailure, resistedLoad } from '../capacity.js';
 import type { Versions } from '../rows/fit-rows.js';
 import type { WalkedRow } from '../rows/walked-row.js';
+import { TEMPO_SLOW_LOWERING } from '../rules/tempo-slow-lowering.js';
 import { WARM_UP_LOAD } from '../rules/warm-up-load.js';
 import type { WalkStep } from '../walk-step.js';
 import { reasonsOfRow } from './explain-row.js';
@@ -37,8 +39,7 @@ export function planItem(
   };
   const main = step === undefined ? unknownSets(walked, index, place) : workSets(place, strand, step);
   const before = step === undefined || !warmUp ? [] : warmUpOf(context, walked, step, place);
-  const planned = plannedOf(walked, index, main);
-  const bodyMass = strand.bodyMass;
+  const planned = plannedOf(context, walked, index, main);
   return {
     id: `${strand.id}/${occurrence.week}`,
     row: fitted.row.id,
@@ -52,7 +53,7 @@ export function planItem(
     allowed: step === undefined ? [] : allowedOf(walked, step),
     relaxed: step?.relaxed ?? [],
     sets: [...before, ...main],
-    easier: planEasier(planned, versions.judge, versions.linksOf, bodyMass).easier,
+    easier: planEasier(planned, versions.judge, versions.linksOf).easier,
     harder: listHarder(judged, versions.judge, versions.linksOf),
     reasons: [...(step === undefined ? [] : step.reasons), ...reasonsOfRow(context, walked, index)],
   };
@@ -91,11 +92,13 @@ function predictedIn(walked: WalkedRow, week: number, at: number, load: Paramete
   return repsToFailure(plan.ground.equation, k, plan.ground.tested, resistedLoad(version, load, strand.bodyMass));
 }
 
-function plannedOf(walked: WalkedRow, index: number, sets: readonly PlanSet[]): Planned {
+/** What the easier versions are made from. */
+function plannedOf(context: BlockContext, walked: WalkedRow, index: number, sets: readonly PlanSet[]): Planned {
   const { fitted, strand, plan } = walked;
   const step = plan.kind === 'walked' ? plan.steps[index] : undefined;
   const occurrence = strand.occurrences[index];
-  const at = step?.option.version ?? fitted.chain.base;
+  const sure = step === undefined ? undefined : surelyDone(strand, step);
+  const at = sure?.option.version ?? fitted.chain.base;
   const judged = fitted.chain.judged[at];
   const version = strand.versions[at];
   invariant(judged !== undefined && version !== undefined && occurrence !== undefined, 'an item has a version');
@@ -106,14 +109,33 @@ function plannedOf(walked: WalkedRow, index: number, sets: readonly PlanSet[]): 
     k: kIn(walked, occurrence.week, at),
     equation: plan.kind === 'walked' ? plan.ground.equation : strand.equation,
     tested: plan.kind === 'walked' ? plan.ground.tested : 0,
-    load: step === undefined ? null : loadAt(strand, step.option),
-    reps: step?.reps ?? strand.bottom,
-    reserve: step?.reserve ?? null,
+    bodyMass: strand.bodyMass,
+    slow: context.rules.valueOf(TEMPO_SLOW_LOWERING),
+    load: sure === undefined ? null : loadAt(strand, sure.option),
+    reps: sure?.reps ?? strand.bottom,
+    reserve: sure?.reserve ?? null,
     bottom: strand.bottom,
     asked: occurrence.asked,
     floor: occurrence.floor,
     sets: worked,
   };
+}
+
+/**
+ * What is done whether the gate opened or not: from a gate on, what its `otherwise` says. One who has not passed it
+ * reads the easier versions too, and they have one dose. Where a later week has fallen below the otherwise, that week's
+ * own version and load, with no more reps than either.
+ */
+function surelyDone(strand: StrandInput, step: WalkStep): Pick<WalkStep, 'option' | 'reps' | 'reserve'> {
+  const { otherwise } = step;
+  if (otherwise === undefined) return step;
+  const [a, b] = [step.option, otherwise.option];
+  const fell =
+    a.version < b.version ||
+    (a.version === b.version && externalLoad(loadAt(strand, a)) < externalLoad(loadAt(strand, b)));
+  if (!fell) return otherwise;
+  const reps = Math.min(step.reps, otherwise.reps);
+  return { option: a, reps, reserve: step.reserve + 10 * (step.reps - reps) };
 }
 
 /** One rep's worth of resisted load this week, by the equation that decides; `null` where nothing is known. */

@@ -26,7 +26,8 @@ export interface Beginning {
 /**
  * From the row's own test: the load tested, or the heaviest that can be made below it. Without one, from the first
  * linked version that was tested and from which capacity passes: the heaviest load that leaves the asked reserve at
- * the bottom of the range, and then one lighter, since the movement is new. Else nothing is claimed.
+ * the bottom of the range and is no heavier than the load tested, and then one lighter, since the movement is new. Else
+ * nothing is claimed.
  */
 export function beginRow(context: BlockContext, fitted: FittedRow, versions: Versions): Beginning {
   const { judged, base, versions: chain } = fitted.chain;
@@ -70,7 +71,7 @@ function fromRelative(
     const tested = readCapacity(context, relative, theirs);
     const capacity = tested === null ? null : passOn(tested.capacity, theirs, version, returning, bodyMass);
     if (tested === null || capacity === null) continue;
-    const load = firstLoad(context, fitted, version, capacity);
+    const load = firstLoad(context, fitted, version, capacity, tested.grams);
     if (load === null) continue;
     const start = { version: fitted.chain.base, load, tempo: 0, earned: 0 } as const;
     return { how: 'relative', capacity, start, tested, source: relative };
@@ -101,6 +102,7 @@ function firstLoad(
   fitted: FittedRow,
   version: VersionInput,
   capacity: CapacityInput,
+  most: Grams,
 ): Grams | null {
   const bodyMass = context.client.bodyMass?.mass.grams ?? null;
   const counted = isCounted(version, bodyMass);
@@ -108,7 +110,8 @@ function firstLoad(
   const k = capacityOf('epley', capacity, true);
   const needed = 10 * fitted.dose.reps.min + firstAsked(context, fitted) - walkValues(context.rules).tolerance;
   const fits = version.loads.filter(
-    (load) => repsToFailure('epley', k, capacity.reps, resistedLoad(version, load, bodyMass)) >= needed,
+    (load) =>
+      isAtMost(load, most) && repsToFailure('epley', k, capacity.reps, resistedLoad(version, load, bodyMass)) >= needed,
   );
   if (fits.length === 0) return null;
   const index = Math.max(0, fits.length - 1 - context.rules.valueOf(NEW_MOVEMENT_LIGHTER));

@@ -3,6 +3,7 @@ import { ofClient, type Problem } from '../../model/problem.js';
 import type { Result } from '../../model/result.js';
 import type { StrandInput } from '../../model/strand.js';
 import type { BlockContext } from '../block-context.js';
+import { capacityOf, isCounted, repsToFailure, resistedLoad } from '../capacity.js';
 import type { Floor } from '../effort/plan-effort.js';
 import { planEasier } from '../items/plan-easier.js';
 import { planStrand } from '../plan-strand.js';
@@ -62,10 +63,32 @@ export function walkRow(
     const plan = { kind: 'walked', steps: result.steps, ground } as const;
     return { value: { ...common, plan, findings: result.findings }, problems: [] };
   }
+  if (isTooHeavy(strand, beginning, fitted.chain.base)) {
+    const { week = 1, floor = 0 } = strand.occurrences[0] ?? {};
+    const data = { session: strand.session, row: strand.row, week, floor };
+    return { value: null, problems: [{ ...head, code: 'nothing-leaves-the-floor', data }] };
+  }
   const [easier] = easierOfBase(context, fitted, versions).easier;
   if (easier === undefined) return { value: null, problems: missing };
   const feeler = planFeeler(strand, fitted.chain.base, context.rules.valueOf(FEELER_RISE), easier);
   return { value: { ...common, plan: { kind: 'feeler', feeler }, findings: [] }, problems: [] };
+}
+
+/**
+ * A feeler set finds what is not known. Where a test says that the lightest load in the house leaves too little even
+ * at the bottom of the range, there is nothing to find.
+ */
+function isTooHeavy(
+  { versions, bodyMass, bottom, occurrences }: StrandInput,
+  { tested }: Beginning,
+  base: number,
+): boolean {
+  const version = versions[base];
+  const lightest = version?.loads[0];
+  if (tested === null || version === undefined || lightest === undefined || !isCounted(version, bodyMass)) return false;
+  const k = capacityOf('epley', tested.capacity, true);
+  const toFailure = repsToFailure('epley', k, tested.capacity.reps, resistedLoad(version, lightest, bodyMass));
+  return toFailure < 10 * bottom + (occurrences[0]?.floor ?? 0);
 }
 
 function easierOfBase(context: BlockContext, { chain, dose }: FittedRow, { judge, linksOf }: Versions, index?: number) {
@@ -85,9 +108,11 @@ function easierOfBase(context: BlockContext, { chain, dose }: FittedRow, { judge
     bottom: dose.reps.min,
     asked: 0,
     floor: 0,
+    bodyMass: context.client.bodyMass?.mass.grams ?? null,
+    slow: 1000,
     sets: [],
   } as const;
-  return planEasier(nothing, judge, linksOf, context.client.bodyMass?.mass.grams ?? null);
+  return planEasier(nothing, judge, linksOf);
 }
 
 /** Every version the walk may reach needs an easier one below it: promised to whoever trains alone. */
