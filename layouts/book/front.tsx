@@ -86,7 +86,9 @@ export function HowTo({ book, leaf, part }: Props<HowToPart>) {
 /** Back to where one came from, which only the script can know: it fills in the address and the name. */
 const Return = ({ book }: { readonly book: Book }) => (
   <a href="#cover">
-    {book.words.backTo} <span />
+    <span>
+      {book.words.backTo} <span class="from" />
+    </span>
   </a>
 );
 

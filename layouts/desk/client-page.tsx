@@ -13,6 +13,7 @@ import {
   programmeName,
   reasonNote,
   reasonText,
+  sentenceOf,
 } from './desk.js';
 import { Forms } from './forms.js';
 import { dosesOf, type PlannedDose } from './planned-doses.js';
@@ -44,7 +45,7 @@ function Glance({ of, table }: { readonly of: Planned; readonly table: GlanceTab
   const { words } = of.desk;
   return (
     <div class="wide">
-      <table class="glance">
+      <table class="glance planned">
         <caption>{table.name}</caption>
         <thead>
           <tr>
@@ -140,10 +141,10 @@ function Findings({ of }: { readonly of: Planned }) {
     <ul>
       {all.map(({ row, reason, weeks }) => (
         <li>
-          {row === undefined ? '' : <strong>{names.exercise(row)}: </strong>}
+          {row === undefined ? '' : <strong>{sentenceOf(names.exercise(row))}: </strong>}
           {reasonText(of.account, reason)}
           <span class="note">
-            {weeks.length === 0 ? '' : `${of.account.speech.words.sets.weekList(weeks)}. `}
+            {weeks.length === 0 ? '' : `${sentenceOf(of.account.speech.words.sets.weekList(weeks))}. `}
             {reasonNote(of.account, reason)}
           </span>
         </li>
@@ -153,7 +154,10 @@ function Findings({ of }: { readonly of: Planned }) {
 }
 
 function PlanParts({ desk, plan }: { readonly desk: Desk; readonly plan: Plan }) {
-  const of: Planned = { desk, account: { plan, speech: desk.speech, names: namesIn(plan) } };
+  const { inSentence } = desk.speech.words.sets;
+  const called = (id: string): string => desk.library.exercises.find((one) => one.id === id)?.name ?? id;
+  const exercise = (id: string): string => inSentence(called(id));
+  const of: Planned = { desk, account: { plan, speech: desk.speech, names: { ...namesIn(plan), exercise } } };
   const tables = glanceOf(plan);
   return (
     <>

@@ -70,6 +70,9 @@ export function deskClients(
   });
 }
 
+/** With a capital, where it stands first. */
+export const sentenceOf = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
+
 export const programmeName = ({ library }: Desk, id: string): string =>
   library.programmes.find((programme) => programme.id === id)?.name ?? id;
 

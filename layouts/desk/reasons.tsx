@@ -1,6 +1,6 @@
 /** Every reason of a plan by exercise: what holds in several weeks is told once, with the weeks it holds in. */
 import type { Item } from '../../src/model/plan.js';
-import { type Account, type Desk, type GlanceTable, optionText, reasonNote, reasonText } from './desk.js';
+import { type Account, type Desk, type GlanceTable, optionText, reasonNote, reasonText, sentenceOf } from './desk.js';
 import { dosesOf } from './planned-doses.js';
 
 export const reasonsId = (table: GlanceTable, row: string): string => `why-${table.id}-${row}`;
@@ -34,12 +34,12 @@ interface Group {
   readonly standings: readonly Standing[];
 }
 
-/** Weeks with the same doses for the same reasons. */
+/** Weeks with the same doses by the same rules, whose figures may differ. */
 function groupsOf(desk: Desk, account: Account, standings: readonly Standing[]): readonly Group[] {
   const groups = new Map<string, { readonly doses: string; readonly standings: Standing[] }>();
   for (const standing of standings) {
     const doses = doseText(desk, account, standing);
-    const like = [doses, ...standing.item.reasons.map((reason) => reasonText(account, reason))].join('\n');
+    const like = [doses, ...standing.item.reasons.map(({ rule }) => rule)].join('\n');
     const group = groups.get(like) ?? { doses, standings: [] };
     group.standings.push(standing);
     groups.set(like, group);
@@ -52,18 +52,40 @@ interface Of {
   readonly account: Account;
 }
 
-/** With the weeks before a text that does not hold in all of the group's. */
-function lineOf({ account }: Of, { text, weeks }: Told, of: Group): string {
-  const all = new Set(of.standings.map(({ week }) => week)).size;
-  if (weeks.length === all) return text;
-  const list = account.speech.words.sets.weekList(weeks);
-  return `${list.slice(0, 1).toUpperCase()}${list.slice(1)}: ${text}`;
+const weekCount = (weeks: readonly number[]): number => new Set(weeks).size;
+
+/** With its weeks before a text that does not hold in as many as those it stands among. */
+function lineOf({ account }: Of, { text, weeks }: Told, among: number): string {
+  return weeks.length === among ? text : `${sentenceOf(account.speech.words.sets.weekList(weeks))}: ${text}`;
+}
+
+/** The same rule's reason over a group's weeks: each sentence once, and beneath it each set of figures once. */
+function Reason({ of, group, nth }: { readonly of: Of; readonly group: Group; readonly nth: number }) {
+  const { account } = of;
+  const own = group.standings.flatMap(({ week, item }) => {
+    const reason = item.reasons[nth];
+    return reason ? [{ week, text: reasonText(account, reason), note: reasonNote(account, reason) }] : [];
+  });
+  const among = weekCount(own.map(({ week }) => week));
+  return toldOnce(own).map((told) => {
+    const notes = toldOnce(
+      own.filter(({ text }) => text === told.text).map(({ week, note }) => ({ week, text: note })),
+    );
+    return (
+      <li>
+        {lineOf(of, told, among)}
+        {notes.map((note) => (
+          <span class="note">{lineOf(of, note, told.weeks.length)}</span>
+        ))}
+      </li>
+    );
+  });
 }
 
 function GroupReasons({ of, group }: { readonly of: Of; readonly group: Group }) {
   const { account, desk } = of;
-  const first = group.standings[0]?.item;
-  const weeks = account.speech.words.sets.weekList([...new Set(group.standings.map(({ week }) => week))]);
+  const own = [...new Set(group.standings.map(({ week }) => week))];
+  const weeks = account.speech.words.sets.weekList(own);
   const options = toldOnce(
     group.standings.flatMap(({ week, item }) =>
       item.allowed.map((option) => ({ text: optionText(account, item, option), week })),
@@ -72,25 +94,12 @@ function GroupReasons({ of, group }: { readonly of: Of; readonly group: Group })
   return (
     <>
       <p class="lead">
-        {`${weeks.slice(0, 1).toUpperCase()}${weeks.slice(1)}`}: {group.doses}
+        {sentenceOf(weeks)}: {group.doses}
       </p>
       <ul class="reasons">
-        {(first?.reasons ?? []).map((reason, nth) => {
-          const notes = toldOnce(
-            group.standings.flatMap(({ week, item }) => {
-              const own = item.reasons[nth];
-              return own ? [{ text: reasonNote(account, own), week }] : [];
-            }),
-          );
-          return (
-            <li>
-              {reasonText(account, reason)}
-              {notes.map((note) => (
-                <span class="note">{lineOf(of, note, group)}</span>
-              ))}
-            </li>
-          );
-        })}
+        {(group.standings[0]?.item.reasons ?? []).map((_, nth) => (
+          <Reason of={of} group={group} nth={nth} />
+        ))}
       </ul>
       {options.length === 0 ? null : (
         <>
@@ -99,7 +108,7 @@ function GroupReasons({ of, group }: { readonly of: Of; readonly group: Group })
           </p>
           <ul class="reasons">
             {options.map((option) => (
-              <li>{lineOf(of, option, group)}</li>
+              <li>{lineOf(of, option, own.length)}</li>
             ))}
           </ul>
         </>

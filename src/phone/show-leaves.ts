@@ -14,7 +14,7 @@ function showReturn(leaf: HTMLElement, from: HTMLElement): void {
   for (const way of leaf.querySelectorAll<HTMLElement>('.return')) {
     way.hidden = !goesBack;
     const link = way.querySelector('a');
-    const name = way.querySelector('span');
+    const name = way.querySelector('.from');
     link?.setAttribute('href', `#${from.id}`);
     if (name) name.textContent = headOf(from)?.textContent ?? '';
   }
@@ -35,7 +35,7 @@ export function showLeaves(book: HTMLElement): void {
     open = leaf;
     for (const one of leaves) {
       if (one === leaf) one.removeAttribute('hidden');
-      else one.setAttribute('hidden', 'until-found');
+      else if (!one.hasAttribute('hidden')) one.setAttribute('hidden', 'until-found');
     }
     const head = headOf(leaf);
     document.title = leaf === first ? title : `${head?.textContent ?? ''} – ${title}`;
