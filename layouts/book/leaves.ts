@@ -88,7 +88,7 @@ function daysOf(session: SessionPart): readonly Day[] {
 }
 
 /** Every day of the block by week; within a week by date, then by the session's id. */
-export function weeksOf(booklet: Booklet): readonly WeekOfDays[] {
+function weeksOf(booklet: Booklet): readonly WeekOfDays[] {
   const days = booklet.parts.flatMap((part) => (part.kind === 'session' ? daysOf(part) : []));
   const numbers = [...new Set(days.map(({ head }) => head.week))].sort((a, b) => a - b);
   return numbers.map((week) => {

@@ -8,7 +8,7 @@ import { type Book, type Day, exerciseLeafId, type Leaf, type Turn, weekLeafId }
 import { CountedSets, Figure, type Run, runsOf, TurnTally } from './sets.js';
 
 /** What is said during the set is said of the version planned this week, where it has a page of its own. */
-export function toldOf(book: Book, row: SessionRow, cell: Cell): { cues: readonly Line[]; stop: readonly Line[] } {
+function toldOf(book: Book, row: SessionRow, cell: Cell): { cues: readonly Line[]; stop: readonly Line[] } {
   const page = cell.exercise === row.exercise ? undefined : book.exercises.get(cell.exercise);
   if (!page) return { cues: row.cues, stop: row.stop };
   const cues = page.sections.find(({ name }) => name === 'cues')?.lines ?? [];

@@ -36,7 +36,7 @@ const NOT_WRITTEN: ReadonlySet<string> = new Set([
   'state-not-writable',
 ]);
 
-export function exitCode(problems: readonly Problem[]): number {
+function exitCode(problems: readonly Problem[]): number {
   if (problems.some((problem) => NOT_WRITTEN.has(problem.code))) return EXIT.notWritten;
   return problems.some((problem) => problem.severity === 'error') ? EXIT.content : EXIT.well;
 }

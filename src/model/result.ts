@@ -7,7 +7,7 @@ export interface Result<Value> {
 }
 
 /** Thrown only for a fault in this program, never for what an author wrote. */
-export class BrokenInvariant extends Error {}
+class BrokenInvariant extends Error {}
 
 export function invariant(condition: unknown, what: string): asserts condition {
   if (!condition) throw new BrokenInvariant(what);

@@ -8,7 +8,7 @@ type Range = readonly [number, number];
 const one = (codePoint: number): Range => [codePoint, codePoint];
 
 /** Unicode blocks and parts of blocks, by code point; no character stands in two sets. */
-export const LETTERS: Readonly<Record<LetterSet, readonly Range[]>> = {
+const LETTERS: Readonly<Record<LetterSet, readonly Range[]>> = {
   latin: [
     // Basic Latin, Latin-1 (with × and ÷), Latin Extended-A, Romanian, dashes, quotes, signs.
     ...([

@@ -50,7 +50,7 @@ export function renderPayload(booklet: Booklet, plan: ClientPlan): Payload {
 }
 
 /** The shell as a page of its own, for a folder. It knows no client. */
-export function renderShell(parts: ShellParts, words: PageWords): string {
+function renderShell(parts: ShellParts, words: PageWords): string {
   return renderPage({
     title: words.shellTitle,
     language: 'en',

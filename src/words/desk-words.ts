@@ -39,7 +39,7 @@ export interface DeskWords {
   readonly severity: Readonly<Record<'error' | 'warning' | 'advice', string>>;
 }
 
-export const englishDesk: DeskWords = {
+const englishDesk: DeskWords = {
   title: (studio) => `${studio}: the desk`,
   privatePages: 'These pages name clients. They stay on this machine.',
   back: 'All clients',

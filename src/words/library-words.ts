@@ -59,7 +59,7 @@ const englishLoad = (need: LoadNeed): string => {
   return need.unequal ? `two ${things}, equal or not` : `two equal ${things}`;
 };
 
-export const englishLibrary: LibraryWords = {
+const englishLibrary: LibraryWords = {
   title: (studio) => `${studio}: the exercises`,
   doesNotKnowYou: 'This does not know you. Ask first.',
   notMedical:

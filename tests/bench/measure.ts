@@ -1,7 +1,7 @@
 /** Timing by medians, and processes timed by their own account of CPU. */
 import { spawnSync } from 'node:child_process';
 
-export function median(values: readonly number[]): number {
+function median(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b);
   return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
 }

@@ -1,7 +1,7 @@
 /** Contrast by WCAG 2.2: relative luminance and contrast ratio as its glossary defines them. */
 
 /** `rgb(…)` as a browser computes it, or `#rrggbb`. */
-export function channelsOf(colour: string): readonly [number, number, number] {
+function channelsOf(colour: string): readonly [number, number, number] {
   const hex = /^#(..)(..)(..)$/.exec(colour);
   const rgb = /^rgba?\((\d+), (\d+), (\d+)(?:, 1)?\)$/.exec(colour);
   const read = hex ? hex.slice(1).map((part) => Number.parseInt(part, 16)) : (rgb?.slice(1).map(Number) ?? []);
@@ -9,7 +9,7 @@ export function channelsOf(colour: string): readonly [number, number, number] {
   return [r, g, b];
 }
 
-export function luminanceOf(colour: string): number {
+function luminanceOf(colour: string): number {
   const [r, g, b] = channelsOf(colour).map((channel) => {
     const c = channel / 255;
     return c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;

@@ -6,7 +6,7 @@ import type { Plan } from '../../src/model/plan.js';
 import { invariant } from '../../src/model/result.js';
 import { type ReadDemo, readDemo } from './demo-library.js';
 
-export const TODAY = '2026-11-24';
+const TODAY = '2026-11-24';
 
 export interface PlannedDemo extends ReadDemo {
   /** By client; only those whose plan stands. */

@@ -6,7 +6,7 @@ import type { Programme } from '../../src/model/programme.js';
 import { plainLine } from '../../src/model/prose.js';
 import type { Library } from '../../src/model/studio.js';
 
-export const place = (file: string): Place => ({ file, line: 1, column: 1, length: 1 });
+const place = (file: string): Place => ({ file, line: 1, column: 1, length: 1 });
 
 const facts: Facts = {
   pattern: 'squat',
@@ -39,7 +39,7 @@ const words: Words = {
   partner: [plainLine('Watch from the side.')],
 };
 
-export const toExercise = (id: string, say: string): Version => ({
+const toExercise = (id: string, say: string): Version => ({
   to: { kind: 'exercise', id: exerciseId(id) },
   say: plainLine(say),
   causes: ['knee'],
@@ -52,7 +52,7 @@ export interface ExerciseWith {
   readonly words?: Partial<Words>;
 }
 
-export const exercise = (id: string, more: ExerciseWith): Exercise => ({
+const exercise = (id: string, more: ExerciseWith): Exercise => ({
   id: exerciseId(id),
   formerIds: [],
   name: more.name,
