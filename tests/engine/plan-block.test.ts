@@ -308,6 +308,15 @@ describe('where a row begins', () => {
     expect(begins({ tests: [] }, box)?.start).toBeNull();
   });
 
+  test('a new movement never begins above the heaviest load its relative was tested with', () => {
+    const box = [anExercise('squat', { easier: [aLink('box')] }), anExercise('box')];
+    const tested = [aTest('box', 30, { load: kg('12'), reserve: 50 })];
+    // 35 at 12 kg: K = 12 × 650 = 7800, 9 to failure at 20 kg, so that one bell lighter would be 16: never held so far.
+    expect(begins({ tests: tested }, box)?.start?.load).toBe(8000);
+    const none = begins({ kit: bells('16', '20'), tests: tested }, box);
+    expect(none?.start).toBeNull();
+  });
+
   test('nothing known: a feeler set with the lightest bell, and a line for each answer', () => {
     const plan = planOf(oneSession('squat'), { tests: [] });
     const [one, two] = itemsOf(plan);

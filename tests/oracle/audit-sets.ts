@@ -150,6 +150,27 @@ export function auditEasier(plan: PlanJson): string[] {
       if (easier.exercise === item.exercise) found.push('the easier way is the same exercise');
     }
     if (item.reasons.length === 0) found.push('no reasons');
+    found.push(...easierThanSure(item));
     return found.map((text) => `${item.id}: ${text}`);
   });
+}
+
+const held = (load: PlanLoad | undefined): number => load?.pieces.reduce((sum, piece) => sum + piece.grams, 0) ?? 0;
+
+/**
+ * From a gate on the easier ways are read by those who passed it and by those who did not: no heavier and no more reps
+ * than what is done otherwise. Against the week's own set they are judged where nothing stands otherwise.
+ */
+function easierThanSure(item: PlanItem): string[] {
+  const found: string[] = [];
+  const sure = item.sets.flatMap((set) => set.otherwise ?? [])[0] ?? item.sets.find((set) => set.kind === 'work');
+  if (sure?.reps === undefined || (sure.load === undefined && item.capacity === null)) return found;
+  for (const { say, sets } of item.easier) {
+    for (const { load, reps } of sets) {
+      if (held(load) > held(sure.load))
+        found.push(`${say} with ${load?.label} is heavier than what is done in any case`);
+      if ((reps ?? 0) > sure.reps) found.push(`${say} for ${reps} reps is more than what is done in any case`);
+    }
+  }
+  return found;
 }

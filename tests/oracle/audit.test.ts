@@ -40,8 +40,16 @@ const squat = (week: number): Path => item(week, 0, 1, 1);
 const row = (week: number): Path => item(week, 1, 2, 0);
 const session = (week: number, at: number): Path => ['weeks', week - 1, 'sessions', at];
 const strand = (at: number): Path => ['inputs', 'strands', at];
+const bell20 = {
+  ...{ kg: 20, grams: 20_000, mode: 'total', label: '20 kg' },
+  pieces: [{ id: 'bell-20000', grams: 20_000 }],
+};
 const bell28 = { id: 'bell-28000', grams: 28_000 };
 
+const newMovement = {
+  ...{ rule: 'new-movement-lighter', source: 'practice' },
+  inputs: [{ name: 'relative', value: 'other', unit: '' }],
+};
 const hunch = { rule: 'hunch', source: '', inputs: [] };
 const gatedSet = {
   key: '1/9/press/left/work/1',
@@ -173,6 +181,16 @@ const FAULTS: readonly Fault[] = [
     /the easier way is the same exercise/,
     [[[...squat(1), 'easier', 0, 'exercise'], 'goblet-squat']],
   ],
+  [
+    'an easier way as heavy as the gate',
+    /Something easier with 20 kg is heavier than what is done in any case/,
+    [[[...squat(5), 'easier', 0, 'sets', 0, 'load'], bell20]],
+  ],
+  [
+    'an easier way of more reps',
+    /Something easier for 30 reps is more than what is done in any case/,
+    [[[...squat(5), 'easier', 0, 'sets', 0, 'reps'], 30]],
+  ],
   ['no reasons', /no reasons/, [[[...squat(1), 'reasons'], []]]],
 
   ['a rep too many', /a set is .*"reps":10.*walked again .*"reps":9/, [[[...squat(1), 'sets', 0, 'reps'], 10]]],
@@ -267,6 +285,25 @@ const FAULTS: readonly Fault[] = [
     ],
   ],
   ['K of the stronger side', /though a side has 10080000/, [[[...strand(0), 'capacity', 'reps'], 130]]],
+  [
+    'a beginning above what was tested',
+    /begins with 24000 g, though no more than 16000 g of goblet-squat was tested/,
+    [[[...strand(1), 'start', 'load'], 24_000]],
+  ],
+  [
+    'a beginning out of the blue',
+    /begins with goblet-squat, which nothing tested speaks of/,
+    [[['inputs', 'capacities', 2, 'exercise'], 'other']],
+  ],
+  [
+    'a new movement above its relative',
+    /begins with 16000 g, though no more than 12000 g of other was tested/,
+    [
+      [['inputs', 'capacities', 2, 'exercise'], 'other'],
+      [['inputs', 'capacities', 2, 'test', 'grams'], 12_000],
+      [[...squat(1), 'reasons', 0], newMovement],
+    ],
+  ],
   ['a weak estimate called sure', /is a weak estimate/, [[['inputs', 'capacities', 3, 'weak'], false]]],
 ];
 

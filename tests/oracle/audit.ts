@@ -4,6 +4,7 @@
  */
 import { auditCalendar, auditEffort } from './audit-calendar.js';
 import { auditEasier, auditKeys, auditLoads, auditSides } from './audit-sets.js';
+import { auditStarts } from './audit-starts.js';
 import { auditCapacities, auditWalks } from './audit-walks.js';
 import { type PlanJson, planSchema, workOf } from './plan-json.js';
 
@@ -22,6 +23,7 @@ export function auditPlan(plan: unknown): string[] {
     ...auditEasier(data),
     ...auditWalks(data),
     ...auditCapacities(data),
+    ...auditStarts(data),
   ];
 }
 

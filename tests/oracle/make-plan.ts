@@ -120,6 +120,14 @@ function setsOf(strand: StrandJson, step: Step, occurrence: number, each: boolea
 }
 
 const EASIER = [{ exercise: 'something-easier', say: 'Something easier', for: ['load'], sets: [] }];
+
+/** As much as is done whether or not a gate opened. */
+function easierOf(strand: StrandJson, step: Step, occurrence: number) {
+  const { option, reps, reserve } = step.otherwise ?? step;
+  const key = `1/${occurrence}/${strand.row}/both/work/1`;
+  const set = { key, kind: 'work', round: 1, reps, reserve, ...printed(loadAt(strand, option)) };
+  return EASIER.map((easier) => ({ ...easier, sets: [set] }));
+}
 const REASONS = [{ rule: 'reps', says: '', inputs: [], source: 'practice', confidence: 'measured', audience: 'coach' }];
 
 function itemOf(strand: StrandJson, step: Step, occurrence: number, each: boolean) {
@@ -146,7 +154,7 @@ function itemOf(strand: StrandJson, step: Step, occurrence: number, each: boolea
     allowed: [],
     relaxed: step.relaxed ? ['reps'] : [],
     sets: setsOf(strand, step, occurrence, each),
-    easier: EASIER,
+    easier: easierOf(strand, step, occurrence),
     harder: [],
     reasons: REASONS,
   };

@@ -13,6 +13,8 @@ export interface TestedCapacity {
   readonly capacity: CapacityInput;
   /** The load tested, as the exercise counts it. */
   readonly grams: Grams;
+  /** The same in all hands together. */
+  readonly external: Grams;
   readonly test: Test;
   /** Every side's latest test, the weaker first. */
   readonly sides: readonly {
@@ -61,6 +63,7 @@ export function readCapacity(context: BlockContext, judged: Judged, version: Ver
   return {
     capacity: untested === null ? capacity : { ...capacity, weak: true },
     grams: weaker.test.load?.grams ?? 0,
+    external: externalOf(weaker.test, judged),
     test: weaker.test,
     sides: found
       .filter((one, i) => found.indexOf(one) === i)

@@ -3,7 +3,7 @@ import type { Grams } from '../../model/quantity.js';
 import type { CapacityInput, StrandInput, VersionInput } from '../../model/strand.js';
 import type { BlockContext } from '../block-context.js';
 import { readCapacity, type TestedCapacity } from '../capacity/read-capacity.js';
-import { capacityOf, carriedCapacity, isCounted, repsToFailure, resistedLoad } from '../capacity.js';
+import { capacityOf, carriedCapacity, externalLoad, isCounted, repsToFailure, resistedLoad } from '../capacity.js';
 import { askedReserve, floorIn, floorsOf } from '../effort/plan-effort.js';
 import { isAtMost } from '../kit/at-most.js';
 import { NEW_MOVEMENT_LIGHTER } from '../rules/new-movement-lighter.js';
@@ -71,7 +71,7 @@ function fromRelative(
     const tested = readCapacity(context, relative, theirs);
     const capacity = tested === null ? null : passOn(tested.capacity, theirs, version, returning, bodyMass);
     if (tested === null || capacity === null) continue;
-    const load = firstLoad(context, fitted, version, capacity, tested.grams);
+    const load = firstLoad(context, fitted, version, capacity, tested.external);
     if (load === null) continue;
     const start = { version: fitted.chain.base, load, tempo: 0, earned: 0 } as const;
     return { how: 'relative', capacity, start, tested, source: relative };
@@ -102,6 +102,7 @@ function firstLoad(
   fitted: FittedRow,
   version: VersionInput,
   capacity: CapacityInput,
+  /** In all hands: the heaviest the client was seen with. */
   most: Grams,
 ): Grams | null {
   const bodyMass = context.client.bodyMass?.mass.grams ?? null;
@@ -111,7 +112,8 @@ function firstLoad(
   const needed = 10 * fitted.dose.reps.min + firstAsked(context, fitted) - walkValues(context.rules).tolerance;
   const fits = version.loads.filter(
     (load) =>
-      isAtMost(load, most) && repsToFailure('epley', k, capacity.reps, resistedLoad(version, load, bodyMass)) >= needed,
+      isAtMost({ ...load, grams: externalLoad(load) }, most) &&
+      repsToFailure('epley', k, capacity.reps, resistedLoad(version, load, bodyMass)) >= needed,
   );
   if (fits.length === 0) return null;
   const index = Math.max(0, fits.length - 1 - context.rules.valueOf(NEW_MOVEMENT_LIGHTER));
