@@ -89,14 +89,14 @@ const checkCutAndKept = each(({ programme, file }) => {
   });
 });
 
-/** Tenths of good reps: nobody who trains alone is planned below it. The engine's rule `floor-alone` has the same figure. */
-export const FLOOR_ALONE = 20;
+/** Tenths of good reps that nobody who trains alone is planned below: the engine's own figure for its rule. */
+export const FLOOR_ALONE = { rule: 'floor-alone', tenths: 20 } as const;
 
-const checkReserves = each(({ programme, sessions, file }) => {
-  const floor = FLOOR_ALONE / 10;
+const checkReserves = each(({ programme, sessions, file }, { overrides }) => {
+  const floor = overrides.find(({ rule }) => rule === FLOOR_ALONE.rule)?.value ?? FLOOR_ALONE.tenths;
   const hold = (tenths: number, place: Place): void => {
-    if (tenths >= FLOOR_ALONE) return;
-    file.report.add({ code: 'reserve-below-floor', data: { reserve: tenths / 10, floor } }, place);
+    if (tenths >= floor) return;
+    file.report.add({ code: 'reserve-below-floor', data: { reserve: tenths / 10, floor: floor / 10 } }, place);
   };
   programme?.curve.forEach(({ reserve }, week) => {
     hold(reserve, placeOfEntry(file, ['curve', 'reserve'], week));

@@ -79,7 +79,7 @@ export function readFolder(files: readonly FolderFile[], options: ReadOptions = 
   }
 
   const paths = new Set(files.map(({ path }) => path));
-  const things: ReadThings = { studio, exercises, programmes, clients, files: opened, paths };
+  const things: ReadThings = { studio, overrides, exercises, programmes, clients, files: opened, paths };
   for (const { check } of options.checks ?? CHECKS) check(things);
 
   const content: Content = {

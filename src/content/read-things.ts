@@ -1,5 +1,5 @@
 /** Everything read from a folder, as the checks across files see it. */
-import type { Studio } from '../model/studio.js';
+import type { RuleOverride, Studio } from '../model/studio.js';
 import type { OpenFile } from './open-file.js';
 import type { ReadClient } from './read-client.js';
 import type { ReadExercise } from './read-exercise.js';
@@ -8,6 +8,8 @@ import type { ContentCode } from './read-value.js';
 
 export interface ReadThings {
   readonly studio: Studio | undefined;
+  /** The coach's own values for rules. */
+  readonly overrides: readonly RuleOverride[];
   readonly exercises: readonly ReadExercise[];
   readonly programmes: readonly ReadProgramme[];
   readonly clients: readonly ReadClient[];

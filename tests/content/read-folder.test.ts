@@ -1,6 +1,8 @@
 /** A whole folder: what it comes to, whose fault a problem is, and that one mistake is told once. */
 import { describe, expect, test } from 'vitest';
+import { FLOOR_ALONE } from '../../src/content/check-programmes.js';
 import type { FolderFile } from '../../src/content/read-folder.js';
+import { FLOOR_ALONE as engineFloor } from '../../src/engine/rules/floor-alone.js';
 import { plainText } from '../../src/model/prose.js';
 import { baseFiles, readWith } from './error-folders.js';
 
@@ -163,4 +165,23 @@ test('README, GUIDE and ERRORS are for people', () => {
 
 test('an empty folder has no studio', () => {
   expect(readWith([]).problems.map(({ code }) => code)).toEqual(['no-studio']);
+});
+
+test('a reserve is held against the floor of the engine, or the coach’s own', () => {
+  expect(FLOOR_ALONE).toEqual({ rule: engineFloor.id, tenths: engineFloor.value });
+  const low = changed([
+    PROGRAMME,
+    (text) =>
+      text
+        .replace('3, 3, 2, 2, 2, 4', '3, 3, 1, 2, 2, 4')
+        .replace('| Rest |', '| Rest | Effort |')
+        .replace('| --- |\n', '| --- | --- |\n')
+        .replace('90 s |', '90 s | reserve 0 |'),
+  ]);
+  const told = (files: readonly FolderFile[]) =>
+    readWith(files).problems.map(({ code, severity }) => `${severity} ${code}`);
+  expect(told(low)).toEqual(['warning reserve-below-floor', 'warning reserve-below-floor']);
+  const rules = '| Rule | Value | Reason |\n| --- | --- | --- |\n| floor-alone | 10 | seen every week |\n';
+  const own: FolderFile = { path: 'rules.md', bytes: new TextEncoder().encode(rules) };
+  expect(told([...low, own])).toEqual(['warning reserve-below-floor']);
 });

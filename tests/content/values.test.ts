@@ -52,6 +52,33 @@ test.each([
   expect(read.ok ? read.value.grams : outcome(read)).toBe(wanted);
 });
 
+test('a body mass in stones is put right in pounds', () => {
+  const suggestion = (text: string) => {
+    const read = readMass(kg, 'A body mass', 'body mass')(text);
+    const finding = read.ok ? undefined : read.faults[0]?.finding;
+    return finding?.code === 'not-a-mass' ? finding.data.suggestion : undefined;
+  };
+  // A stone is 14 pounds.
+  expect(suggestion('11 st 2')).toBe('156 lb');
+  expect(suggestion('11 stone 2 lb')).toBe('156 lb');
+  expect(suggestion('eleven')).toBe('');
+});
+
+test.each([
+  ['Ida Fell', undefined],
+  ['“Ida Fell', '“'],
+  ['Ida Fell”', '”'],
+  ['“Ida” Fell', undefined],
+  ['Ida ‘the hat’ Fell', undefined],
+  ['don’t lock out', undefined],
+  ['a box of 24"', undefined],
+])('a quotation mark that stands alone: %s', (text, wanted) => {
+  const read = readName(text);
+  const fault = read.ok ? undefined : read.faults[0];
+  expect(fault?.finding.code).toBe(wanted === undefined ? undefined : 'stray-quote');
+  expect(fault && text.slice(fault.start, fault.start + fault.length)).toBe(wanted);
+});
+
 test('a figure without a unit is refused where both are in use', () => {
   expect(outcome(readMass({ unit: 'kg', mixed: true })('16'))).toBe('no-unit');
   expect(speaksOfBothUnits('12 kg and 35 lb')).toBe(true);

@@ -1,7 +1,8 @@
 /** The report on the terminal: the caret stands under what it is about, whatever stands before it. */
 import { describe, expect, test } from 'vitest';
+import { clientId } from '../../src/model/identity.js';
 import type { Place } from '../../src/model/place.js';
-import { FOLDER, type Problem } from '../../src/model/problem.js';
+import { FOLDER, ofClient, type Problem } from '../../src/model/problem.js';
 import { sayProblemReport } from '../../src/words/show-problem.js';
 
 const at = (column: number, length: number, line = 1): Place => ({ file: 'a.md', line, column, length });
@@ -43,6 +44,14 @@ describe('the caret', () => {
   test('what could move the cursor or turn the line is not let through', () => {
     const report = sayProblemReport([problem(at(1, 1))], () => 'a\u001b[31m\u202eb\u0007');
     expect(['\u001b', '\u202e', '\u0007'].filter((mark) => report.includes(mark))).toEqual([]);
+  });
+
+  test('a problem names its client, unless it stands in the client’s own folder', () => {
+    const report = (file: string) =>
+      sayProblemReport([{ ...problem({ ...at(1, 1), file }), scope: ofClient(clientId('ida-fell')) }], () => '');
+    expect(report('programmes/one-day.md')).toContain('  key-twice  For ida-fell: The key ');
+    expect(report('clients/ida-fell-two/client.md')).toContain('  key-twice  For ida-fell: The key ');
+    expect(report('clients/ida-fell/client.md')).toContain('  key-twice  The key ');
   });
 
   test('carriage returns end lines as the reader counts them', () => {
