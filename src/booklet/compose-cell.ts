@@ -44,7 +44,7 @@ export function composeCell(subject: Subject, standing: Standing, row: RowSoFar)
     effort: sayItemEffort(item, subject.speech),
     tempo: words.sets.tempo[item.tempo],
     ...(gate ? { gate } : {}),
-    ...(trial === undefined ? {} : { trial }),
+    ...(trial ?? {}),
     ...(choose ? { choose } : {}),
     why: whyOf(subject, standing).filter((says) => !row.saidBefore.includes(says)),
   };
@@ -148,15 +148,20 @@ function sayOtherwise(subject: Subject, otherwise: OtherwiseSet, exercise: strin
   return tempo === '' ? named : `${named}, ${tempo}`;
 }
 
-function composeTrial(subject: Subject, { item }: Standing): string | undefined {
+function composeTrial(subject: Subject, { item }: Standing): Required<Pick<Cell, 'trial' | 'trialStack'>> | undefined {
   const trial = item.sets.find(({ kind }) => kind === 'trial');
   if (trial === undefined) return undefined;
   const { speech } = subject;
   const load = loadOf(subject, trial);
+  const stack = stackSet(load, trial, speech);
   const other = trial.exercise !== undefined && trial.exercise !== item.exercise;
-  return isLoaded(load) && !other
-    ? speech.words.sets.tryLoad(sayLoadText(load), sayAmount(trial, speech))
-    : speech.words.sets.tryVersion(nameOf(subject, trial.exercise ?? item.exercise), saySet(load, trial, speech));
+  if (isLoaded(load) && !other)
+    return { trial: speech.words.sets.tryLoad(sayLoadText(load), sayAmount(trial, speech)), trialStack: stack };
+  const name = nameOf(subject, trial.exercise ?? item.exercise);
+  return {
+    trial: speech.words.sets.tryVersion(name, saySet(load, trial, speech)),
+    trialStack: other ? [name, ...stack] : stack,
+  };
 }
 
 function composeChoice(subject: Subject, { column, item }: Standing, row: RowSoFar): Cell['choose'] {

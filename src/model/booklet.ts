@@ -59,6 +59,8 @@ export interface Cell {
   readonly gate?: { readonly needs: string; readonly otherwise: string; readonly otherwiseStack: readonly string[] };
   /** `First set: try the 20 kg for 4.` */
   readonly trial?: string;
+  /** The trial for the six-column table: `20 kg`, `×4`; led by its version's name where that is not the row's. */
+  readonly trialStack?: readonly string[];
   /** `note` stands before a line to write on: `How many more, week 1:`; absent where nothing is to be noted. */
   readonly choose?: { readonly intro: string; readonly rows: readonly ChoiceRow[]; readonly note?: string };
   /** Why this number, for the client; plain sentences. */
@@ -214,6 +216,7 @@ export type BookletLabel =
   | 'easier'
   | 'why'
   | 'otherwise'
+  | 'first-set'
   | 'needs'
   | 'easy-week'
   | 'to-do'

@@ -46,6 +46,10 @@ export const block = (slugs: readonly Slug[], parts: { whole?: boolean; before?:
   before: parts.before ?? 0,
 });
 
+/** Of blocks that begin a page. */
+export const blocksLines = (blocks: readonly Block[]): number =>
+  blocks.reduce((sum, one, i) => sum + linesOf(one.slugs) + (i > 0 ? one.before : 0), 0);
+
 export const blankSlug = (lines: number, area: Area = 'text'): Slug => ({ lines, area, boxes: [], withNext: false });
 
 /** Set lines as slugs: a paragraph never leaves one line alone on either page. */
@@ -68,6 +72,9 @@ export const columnOf = (area: Area, x = 0): Column => ({ area, x, width: widthO
 export function paragraph(runs: readonly StyledRun[], measure: Measure, column = columnOf('text')): readonly Slug[] {
   return slugsOf(layOutParagraph(runs, column.width, measure), column.area, column.x);
 }
+
+/** Half a line down; an empty line has to follow, and half of it is then left. */
+export const lowered = (slug: Slug): Slug => ({ ...slug, boxes: slug.boxes.map((box) => moved(box, 0, LINE / 2)) });
 
 /** All of it stays with what follows. */
 export const withNext = (slugs: readonly Slug[]): readonly Slug[] => slugs.map((slug) => ({ ...slug, withNext: true }));

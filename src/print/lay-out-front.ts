@@ -3,8 +3,9 @@ import type { HowToPart, SafetyPart } from '../model/booklet.js';
 import {
   type Block,
   block,
-  columnOf,
+  blocksLines,
   hangingItem,
+  lowered,
   paragraph,
   type Slug,
   title,
@@ -15,44 +16,69 @@ import { styledLine } from './lay-out-lines.js';
 import type { Chapter } from './lay-out-pages.js';
 import { layOutStopFrame } from './lay-out-stop-frame.js';
 import { layOutMark } from './lay-out-tally.js';
-import { moved, tag } from './page.js';
+import { type Box, moved, tag } from './page.js';
 import type { Setting } from './setting.js';
-import { LINE, mm, TEXT_WIDTH } from './sheet.js';
+import { LINE, LINES_ON_PAGE, mm, TEXT_WIDTH } from './sheet.js';
 
 const KEY_WIDTH = mm(14);
 /** Where a key's stroke stands in its two lines, leaving room for a letter beneath. */
 const KEY_FOOT = 20;
 
+/** The marks in so many columns, read across. */
+function keySlugs(part: HowToPart, columns: 1 | 2, { measure }: Setting): readonly Slug[] {
+  const list = tag('L');
+  const width = TEXT_WIDTH / columns;
+  const slugs: Slug[] = [];
+  for (let from = 0; from < part.key.length; from += columns) {
+    const boxes: Box[] = [];
+    // Side by side, a stroke would stand right beneath the letter of the row above.
+    let lines = columns === 1 ? 2 : 3;
+    part.key.slice(from, from + columns).forEach(({ mark, text }, i) => {
+      const item = tag('LI', list);
+      const figure = tag('Figure', tag('Lbl', item), { alt: mark });
+      const words = paragraph([{ style: 'text', text, tag: tag('LBody', item) }], measure, {
+        area: 'text',
+        x: i * width + KEY_WIDTH,
+        width: width - KEY_WIDTH,
+      });
+      const top = words.length === 1 ? LINE / 2 : 0;
+      boxes.push(...layOutMark(mark, i * width, KEY_FOOT, measure, figure));
+      boxes.push(...words.flatMap((line, n) => line.boxes.map((box) => moved(box, 0, top + n * LINE))));
+      lines = Math.max(lines, words.length);
+    });
+    slugs.push({ lines, area: 'text', boxes, withNext: true });
+  }
+  return together(slugs);
+}
+
+/** From roomy to close: columns of the key, and the white between paragraphs in lines. */
+const HOW_TO_ROOMS = [
+  { columns: 1, white: 1 },
+  { columns: 2, white: 1 },
+  { columns: 1, white: 0.5 },
+  { columns: 2, white: 0.5 },
+  { columns: 2, white: 0 },
+] as const;
+
+/** With half a line between them, every other paragraph stands on the half step. */
+function spaced(slugs: readonly Slug[], nth: number, white: number): Block {
+  if (nth === 0) return block(slugs, { before: 1 });
+  if (white !== 0.5) return block(slugs, { before: white });
+  return nth % 2 === 0 ? block(slugs, { before: 1 }) : block(slugs.map(lowered), { before: 0 });
+}
+
+/** The key stands on the page that explains it, as long as the closest setting allows. */
 export function layOutHowTo(part: HowToPart, setting: Setting, target: string): Chapter {
   const { measure } = setting;
-  const list = tag('L');
-  const key = part.key.map(({ mark, text }): Slug => {
-    const item = tag('LI', list);
-    const figure = tag('Figure', tag('Lbl', item), { alt: mark });
-    const words = paragraph([{ style: 'text', text, tag: tag('LBody', item) }], measure, columnOf('text', KEY_WIDTH));
-    const top = words.length === 1 ? LINE / 2 : 0;
-    return {
-      lines: Math.max(2, words.length),
-      area: 'text',
-      boxes: [
-        ...layOutMark(mark, 0, KEY_FOOT, measure, figure),
-        ...words.flatMap((line, n) => line.boxes.map((box) => moved(box, 0, top + n * LINE))),
-      ],
-      withNext: true,
-    };
-  });
-  const paragraphs = part.paragraphs.map((line) =>
-    block(paragraph(styledLine(line, 'text', tag('P')), measure), { before: 0 }),
-  );
-  return {
-    start: 'flow',
-    running: part.title,
-    blocks: [
-      block(title(part.title, measure, { tag: tag('H2'), target, level: 1 })),
-      ...paragraphs.map((one) => ({ ...one, before: 1 })),
-      block(together(key), { whole: true, before: 1 }),
-    ],
-  };
+  const heading = block(title(part.title, measure, { tag: tag('H2'), target, level: 1 }));
+  const set = ({ columns, white }: (typeof HOW_TO_ROOMS)[number]): readonly Block[] => [
+    heading,
+    ...part.paragraphs.map((line, i) => spaced(paragraph(styledLine(line, 'text', tag('P')), measure), i, white)),
+    block(keySlugs(part, columns, setting), { whole: true, before: 1 }),
+  ];
+  const rooms = HOW_TO_ROOMS.map(set);
+  const fitting = rooms.find((blocks) => blocksLines(blocks) <= LINES_ON_PAGE);
+  return { start: 'flow', running: part.title, blocks: fitting ?? set(HOW_TO_ROOMS[0]) };
 }
 
 const DEGREE_WIDTH = mm(34);

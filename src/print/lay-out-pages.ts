@@ -1,6 +1,6 @@
 /** Blocks into pages: what stays together, what begins a page, and the running foot. The words are laid out already. */
 import type { Block, Slug } from './lay-out-blocks.js';
-import { linesOf } from './lay-out-blocks.js';
+import { blocksLines, linesOf } from './lay-out-blocks.js';
 import { type Bookmark, type Box, moved, type Page, type Target, type TextBox } from './page.js';
 import { BASELINE, FOOT_LINE, HEAD, LINE, LINES_ON_PAGE, leftOf, type PageSide, sideOf, widthOf } from './sheet.js';
 import type { Measure } from './type-styles.js';
@@ -107,9 +107,6 @@ function putUnit(unit: readonly Slug[], sheet: Sheet, fresh: () => Sheet, head: 
   return on;
 }
 
-const chapterLines = (chapter: Chapter): number =>
-  chapter.blocks.reduce((sum, one, i) => sum + linesOf(one.slugs) + (i > 0 ? one.before : 0), 0);
-
 /** Two empty lines part chapters that share a page. */
 const BETWEEN_CHAPTERS = 2;
 
@@ -123,7 +120,7 @@ export function fillPages(chapters: readonly Chapter[], filler: Chapter): readon
       last !== undefined &&
       !last.bare &&
       last.used > 0 &&
-      last.used + BETWEEN_CHAPTERS + chapterLines(chapter) <= LINES_ON_PAGE;
+      last.used + BETWEEN_CHAPTERS + blocksLines(chapter.blocks) <= LINES_ON_PAGE;
     if (shares && last) last.used += BETWEEN_CHAPTERS;
     else {
       if (chapter.start === 'even' && sheets.length % 2 === 0) {

@@ -15,8 +15,10 @@ import { BASELINE, LINE, TABLE_WIDTH } from './sheet.js';
 export interface Room {
   /** Lines of the strip to write in. */
   readonly strip: 0 | 1 | 2;
-  /** What to do otherwise stands in the column too, not in the note alone. */
-  readonly otherwiseInColumn: boolean;
+  /** Empty lines above each exercise, for its rule to stand in; with none, only those the page has left. */
+  readonly air: 0 | 1;
+  /** A first set to try, and what to do otherwise, stand in the column too, not in the note alone. */
+  readonly asidesInColumn: boolean;
 }
 
 /** White at the right of a column, so that neighbours never touch. */
@@ -95,12 +97,19 @@ function columnLines(cell: Cell, td: Tag, width: number, room: Room, setting: Se
   const { measure } = setting;
   const set = (style: StyledRun['style'], text: string): readonly SetLine[] =>
     layOutLines([{ style, text, tag: td }], width - COLUMN_GAP, measure);
-  const otherwise = room.otherwiseInColumn && cell.gate ? cell.gate.otherwiseStack : [];
+  const aside = (lead: string, stack: readonly string[]): readonly SetLine[] =>
+    room.asidesInColumn && stack.length > 0
+      ? [...set('note-italic', lead), ...oneLineIfItFits(stack).flatMap((text) => set('figure-plain', text))]
+      : [];
+  const oneLineIfItFits = (stack: readonly string[]): readonly string[] => {
+    const joined = drawable(stack.join(NO_BREAK));
+    return measure.width('figure-plain', joined) <= width - COLUMN_GAP ? [joined] : stack;
+  };
   return [
     ...(cell.version === '' ? [] : set('note-italic', cell.version)),
     ...cell.stack.flatMap((text) => set('figure', text)),
-    ...(otherwise.length > 0 ? set('note-italic', setting.labels.otherwise) : []),
-    ...otherwise.flatMap((text) => set('figure-plain', text)),
+    ...aside(setting.labels['first-set'], cell.trialStack ?? []),
+    ...aside(setting.labels.otherwise, cell.gate?.otherwiseStack ?? []),
   ];
 }
 
@@ -153,12 +162,14 @@ function stripSlug(row: SessionRow, columns: WeekColumns, lines: number): readon
 export const wideCell = (table: Tag, columns: WeekColumns): Tag =>
   tag('TD', tag('TR', table), { columns: columns.weeks.length + 1 });
 
-/** The line that says how a circuit goes stands over its first exercise. */
+/** The line that says how a circuit goes stands over its first exercise, an empty line from its name. */
 function groupSlugs(row: SessionRow, table: Tag, columns: WeekColumns, setting: Setting): readonly Slug[] {
   const of = tag('P', wideCell(table, columns));
-  return layOutLines([{ style: 'label-strong', text: row.group, tag: of }], TABLE_WIDTH, setting.measure).map(
-    (line): Slug => ({ lines: 1, area: 'table', boxes: line.boxes, withNext: true }),
-  );
+  const lines = layOutLines([{ style: 'label-strong', text: row.group, tag: of }], TABLE_WIDTH, setting.measure);
+  return lines.map((line, i): Slug => {
+    const last = i === lines.length - 1;
+    return { lines: last ? 2 : 1, area: 'table', boxes: line.boxes, withNext: true };
+  });
 }
 
 export interface LaidRow {
@@ -194,9 +205,9 @@ export function layOutSessionRow(
 }
 
 const GROUP_BAR = -6;
-/** Where the rule stands above an exercise: in the white before it, or hard against the line above. */
+/** Where the rule stands above an exercise: in the white before it, or midway between tails above and capitals below. */
 const RULE_IN_WHITE = -5;
-const RULE_IN_TIGHT = -1;
+const RULE_IN_TIGHT = 0;
 
 /** A laid row with `before` empty lines above it, its rule in them, and the bar of its circuit beside it. */
 export function rowBlock(row: LaidRow, before: number): Block {

@@ -7,6 +7,7 @@ import {
   block,
   columnOf,
   linesOf,
+  lowered,
   paragraph,
   rule,
   type Slug,
@@ -33,30 +34,41 @@ const TABLE = columnOf('table');
 
 /** From roomy to close. */
 const ROOMS: readonly Room[] = [
-  { strip: 2, otherwiseInColumn: true },
-  { strip: 1, otherwiseInColumn: true },
-  { strip: 1, otherwiseInColumn: false },
-  { strip: 0, otherwiseInColumn: false },
+  { strip: 2, air: 1, asidesInColumn: true },
+  { strip: 1, air: 1, asidesInColumn: true },
+  { strip: 1, air: 1, asidesInColumn: false },
+  { strip: 0, air: 1, asidesInColumn: false },
+  { strip: 0, air: 0, asidesInColumn: false },
 ];
 /** How much white at the foot of the left page one step closer must spare. */
 const STEP_COST = 6;
 /** A shorter field is not worth ruling. */
 const LEAST_NOTES = 5;
 /** For a session that needs more than one opening however close it is set. */
-const LONG: Room = { strip: 1, otherwiseInColumn: true };
+const LONG: Room = { strip: 1, air: 1, asidesInColumn: true };
 
-function introduction(part: SessionPart, setting: Setting, target: string): readonly Slug[] {
+/** White around the coach's line: half a line above and below it, or a whole one; `least` leaves none over the weeks. */
+type HeadAir = 'least' | 'half' | 'whole';
+
+/** Title; how long and how safe; the coach's line; warm-up. An empty line parts them from the weeks. */
+function introduction(part: SessionPart, setting: Setting, target: string, air: HeadAir): readonly Slug[] {
   const { measure } = setting;
   const line = tag('P');
   const intro: readonly StyledRun[] = [
     { style: 'label-strong', text: `${part.minutes} `, tag: line },
     { style: 'label', text: part.safety, tag: line },
   ];
+  const coach = part.workOnThis ? paragraph(styledLine(part.workOnThis, 'text', tag('P')), measure, TABLE) : [];
+  const warmUp = led(setting.labels['warm-up'], part.warmUp, setting);
+  const blank = blankSlug(1, 'table');
+  const foot = air === 'least' ? [] : [blank];
   return withNext([
     ...title(part.title, measure, { tag: tag('H2'), area: 'table', target, level: 1 }),
     ...paragraph(intro, measure, TABLE),
-    ...(part.workOnThis ? paragraph(styledLine(part.workOnThis, 'text', tag('P')), measure, TABLE) : []),
-    ...led(setting.labels['warm-up'], part.warmUp, setting),
+    ...(coach.length === 0 ? [] : air === 'whole' ? [blank, ...coach] : coach.map(lowered)),
+    ...(warmUp.length === 0 ? [] : [blank, ...warmUp]),
+    ...(coach.length > 0 && warmUp.length === 0 && air !== 'whole' ? [blank] : []),
+    ...foot,
   ]);
 }
 
@@ -105,6 +117,7 @@ function weekHeads(columns: WeekColumns, setting: Setting, table?: Tag): Slug {
 }
 
 interface Setup {
+  readonly room: Room;
   readonly rows: readonly LaidRow[];
   readonly head: Slug;
   readonly opening: Opening | undefined;
@@ -117,54 +130,57 @@ function setRows(part: SessionPart, room: Room, before: number, after: number, s
   const rows = part.rows.map((row, i) =>
     layOutSessionRow(row, part.rows[i - 1]?.group !== row.group, table, columns, room, setting),
   );
-  const heights = rows.map((row) => ({ lines: linesOf(row.slugs), joined: row.grouped && !row.opens }));
-  return { rows, head, opening: fitOpening(before + head.lines, head.lines, heights, after) };
+  const heights = rows.map((row) => ({ lines: room.air + linesOf(row.slugs), joined: row.grouped && !row.opens }));
+  return { room, rows, head, opening: fitOpening(before + head.lines, head.lines, heights, after) };
 }
 
 /** The roomiest setting whose opening is well filled; each step closer must be worth it. */
-function bestSetup(part: SessionPart, before: number, after: number, setting: Setting): Setup {
+function bestSetup(part: SessionPart, linesBefore: (room: Room) => number, after: number, setting: Setting): Setup {
   let best: Setup | undefined;
   let least = Number.POSITIVE_INFINITY;
   for (const [step, room] of ROOMS.entries()) {
     if (least <= step * STEP_COST) break;
-    const setup = setRows(part, room, before, after, setting);
+    const setup = setRows(part, room, linesBefore(room), after, setting);
     const cost = setup.opening ? setup.opening.cost + step * STEP_COST : Number.POSITIVE_INFINITY;
     if (cost < least) {
       best = setup;
       least = cost;
     }
   }
-  return best ?? setRows(part, LONG, before, after, setting);
+  return best ?? setRows(part, LONG, linesBefore(LONG), after, setting);
 }
 
-/** The empty lines a page has left go between its exercises first, then between the heads and the first of them. */
-function airIn(rows: number, left: number): (row: number) => 0 | 1 {
-  return (row) => ((row === 0 ? left >= rows : left >= row) ? 1 : 0);
-}
+/** Where rows are set close, the empty lines a page has left go between its exercises first, then over the first. */
+const leftAir =
+  (rows: number, left: number) =>
+  (row: number): 0 | 1 =>
+    (row === 0 ? left >= rows : left >= row) ? 1 : 0;
 
 /** The chapters of a session: its opening, and notes on the right-hand page where the left one holds it all. */
 export function layOutSession(part: SessionPart, setting: Setting, target: string): readonly Chapter[] {
-  const intro = introduction(part, setting, target);
+  const introOf = (air: HeadAir): readonly Slug[] => introduction(part, setting, target, air);
+  const heads = { least: introOf('least'), half: introOf('half'), whole: introOf('whole') };
+  const closest = (room: Room): readonly Slug[] => (room.air === 0 ? heads.least : heads.half);
   const coolDown = led(setting.labels['cool-down'], part.coolDown, setting);
   const after = coolDown.length === 0 ? 0 : linesOf(coolDown) + 1;
-  const { opening, rows, head } = bestSetup(part, linesOf(intro), after, setting);
+  const { opening, rows, head, room } = bestSetup(part, (one) => linesOf(closest(one)), after, setting);
   const breakAt = opening?.breakAt;
-  const verso = rows.slice(0, breakAt);
+  const onVerso = breakAt ?? rows.length;
   const versoLeft = opening ? LINES_ON_PAGE - opening.versoLines : 0;
-  const rectoLeft = opening ? LINES_ON_PAGE - opening.rectoLines : 0;
-  const airVerso = airIn(verso.length, versoLeft);
-  const airRecto = airIn(rows.length - verso.length, breakAt === undefined ? 0 : rectoLeft);
-  const afterIntro = versoLeft > verso.length ? [blankSlug(1, 'table')] : [];
-  const notes = breakAt === undefined ? 0 : rectoLeft - Math.min(rectoLeft, rows.length - verso.length);
+  const rectoLeft = opening && breakAt !== undefined ? LINES_ON_PAGE - opening.rectoLines : 0;
+  const intro = room.air === 1 && versoLeft >= linesOf(heads.whole) - linesOf(heads.half) ? heads.whole : closest(room);
+  const airVerso = leftAir(onVerso, versoLeft);
+  const airRecto = leftAir(rows.length - onVerso, rectoLeft);
+  const airOver = (i: number): 0 | 1 => (room.air === 1 ? 1 : i < onVerso ? airVerso(i) : airRecto(i - onVerso));
+  const notes = rectoLeft - (room.air === 1 ? 0 : Math.min(rectoLeft, rows.length - onVerso));
   const chapter: Chapter = {
     start: 'even',
     running: part.title,
     carried: [weekHeads(weekColumns(part.weeks), setting)],
     blocks: [
-      block(withNext([...intro, ...afterIntro, head])),
+      block(withNext([...intro, head])),
       ...rows.map((row, i): Block => {
-        const second = breakAt !== undefined && i >= breakAt;
-        const one = rowBlock(row, second ? airRecto(i - breakAt) : airVerso(i));
+        const one = rowBlock(row, airOver(i));
         return i === breakAt ? { ...one, breakBefore: true } : one;
       }),
       ...(coolDown.length > 0 ? [block([ruledSlug(), ...coolDown], { whole: true })] : []),

@@ -10,6 +10,10 @@ const UNIT = TALLY_UNIT;
 const SPACING = 0.32 * UNIT;
 const THICKNESS = 0.12 * UNIT;
 const FOOT = 0.15 * UNIT;
+/** In the key a foot stands alone, beside words: as tall as their small letters, or it would be taken for a dot. */
+const KEY_FOOT = 0.26 * UNIT;
+/** The bar of a set left out crosses the white above its foot. */
+const KEY_BAR = 0.45 * UNIT;
 /** How far a fifth stroke reaches beyond the four it crosses. */
 const OVERHANG = 0.3 * SPACING;
 /** Empty space after each five. */
@@ -95,20 +99,20 @@ export function layOutMark(mark: Mark, x: number, bottom: number, measure: Measu
   };
   switch (mark) {
     case 'to do':
-      return [upright(middle, bottom, FOOT, tag)];
+      return [upright(middle, bottom, KEY_FOOT, tag)];
     case 'done':
       return [upright(middle, bottom, UNIT, tag)];
     case 'easier':
       return [upright(middle, bottom, UNIT, tag), below('e')];
     case 'left out':
       return [
-        upright(middle, bottom, FOOT, tag),
+        upright(middle, bottom, KEY_FOOT, tag),
         {
           kind: 'line',
           x: middle - 0.22 * UNIT,
-          y: bottom - 0.3 * UNIT,
+          y: bottom - KEY_BAR,
           toX: middle + 0.22 * UNIT,
-          toY: bottom - 0.3 * UNIT,
+          toY: bottom - KEY_BAR,
           thickness: THICKNESS / 2,
           tag,
         },

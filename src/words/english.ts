@@ -26,6 +26,7 @@ export const english: Catalogue = {
     easier: 'Easier',
     why: 'Why this',
     otherwise: 'Otherwise',
+    'first-set': 'First set',
     needs: 'First',
     'easy-week': 'Easier week',
     'to-do': 'to do',

@@ -99,7 +99,12 @@ test('an ordinary session stands on one opening, on the whole step of the grid',
   const [first, second] = partsOf(fixtureBooklet, 'session').map((part) => bookmarked(pages, part.title));
   expect(second).toBe((first ?? 0) + 2);
   const opening = pages.filter((page) => page.number === first || page.number === (first ?? 0) + 1);
-  expect(opening.flatMap((page) => offTheGrid(page, LINE))).toEqual([]);
+  // The coach's line alone may stand half a line between its neighbours.
+  const [session] = partsOf(fixtureBooklet, 'session');
+  const coach = session?.workOnThis?.map((run) => run.text).join('') ?? '';
+  expect(coach).not.toBe('');
+  const off = opening.flatMap((page) => offTheGrid(page, LINE)).filter((fault) => !fault.includes(coach));
+  expect(off).toEqual([]);
 });
 
 test('exercises done turn about stand on one page', () => {

@@ -197,6 +197,27 @@ describe.each([
   });
 });
 
+test('a first set to try stands in its own week’s column, under the week’s work', async () => {
+  // With one exercise to a session there is room for it.
+  const parts = fixtureBooklet.parts.map((part) =>
+    part.kind === 'session'
+      ? { ...part, rows: part.rows.filter((row) => row.cells.some((one) => one.trialStack !== undefined)) }
+      : part,
+  );
+  const booklet = { ...fixtureBooklet, parts };
+  const pdf = await drawn(booklet);
+  const { labels } = booklet;
+  const tried = partsOf(booklet, 'session').flatMap((session) =>
+    session.rows.flatMap((row) => row.cells.filter(({ trialStack }) => trialStack !== undefined)),
+  );
+  expect(tried.length).toBeGreaterThan(0);
+  const texts = new Set(pdf.pages.flatMap((page) => tagsOf(page.tags, 'TD').map((td) => bare(td.text))));
+  const missing = tried
+    .map((cell) => bare([cell.version, ...cell.stack, labels['first-set'], ...(cell.trialStack ?? [])].join('')))
+    .filter((column) => !texts.has(column));
+  expect(missing).toEqual([]);
+});
+
 test('what makes a load is said once, beside the load it makes', async () => {
   const light = { figure: '30', unit: 'lb', pieces: 'ring and 2 × 10 lb' };
   const heavy = { figure: '40', unit: 'lb', pieces: 'ring and 2 × 15 lb' };
