@@ -24,31 +24,31 @@ const KEY_WIDTH = mm(14);
 /** Where a key's stroke stands in its two lines, leaving room for a letter beneath. */
 const KEY_FOOT = 20;
 
-/** The marks in so many columns, read across. */
+/** The marks in so many columns, read down: so the letter under a mark never has a stroke right beneath it. */
 function keySlugs(part: HowToPart, columns: 1 | 2, { measure }: Setting): readonly Slug[] {
   const list = tag('L');
   const width = TEXT_WIDTH / columns;
-  const slugs: Slug[] = [];
-  for (let from = 0; from < part.key.length; from += columns) {
-    const boxes: Box[] = [];
-    // Side by side, a stroke would stand right beneath the letter of the row above.
-    let lines = columns === 1 ? 2 : 3;
-    part.key.slice(from, from + columns).forEach(({ mark, text }, i) => {
-      const item = tag('LI', list);
-      const figure = tag('Figure', tag('Lbl', item), { alt: mark });
-      const words = paragraph([{ style: 'text', text, tag: tag('LBody', item) }], measure, {
-        area: 'text',
-        x: i * width + KEY_WIDTH,
-        width: width - KEY_WIDTH,
-      });
-      const top = words.length === 1 ? LINE / 2 : 0;
-      boxes.push(...layOutMark(mark, i * width, KEY_FOOT, measure, figure));
-      boxes.push(...words.flatMap((line, n) => line.boxes.map((box) => moved(box, 0, top + n * LINE))));
-      lines = Math.max(lines, words.length);
-    });
-    slugs.push({ lines, area: 'text', boxes, withNext: true });
-  }
-  return together(slugs);
+  const perColumn = Math.ceil(part.key.length / columns);
+  const laid = part.key.map(({ mark, text }, i) => {
+    const x = Math.floor(i / perColumn) * width;
+    const item = tag('LI', list);
+    const figure = tag('Figure', tag('Lbl', item), { alt: mark });
+    const column = { area: 'text', x: x + KEY_WIDTH, width: width - KEY_WIDTH } as const;
+    const words = paragraph([{ style: 'text', text, tag: tag('LBody', item) }], measure, column);
+    const top = words.length === 1 ? LINE / 2 : 0;
+    const boxes: readonly Box[] = [
+      ...layOutMark(mark, x, KEY_FOOT, measure, figure),
+      ...words.flatMap((line, n) => line.boxes.map((box) => moved(box, 0, top + n * LINE))),
+    ];
+    return { row: i % perColumn, lines: Math.max(2, words.length), boxes };
+  });
+  if (columns === 1) return together(laid.map(({ lines, boxes }) => ({ lines, area: 'text', boxes, withNext: true })));
+  const heights = Array.from({ length: perColumn }, (_, row) =>
+    Math.max(...laid.filter((one) => one.row === row).map(({ lines }) => lines)),
+  );
+  const topOf = (row: number): number => heights.slice(0, row).reduce((sum, lines) => sum + lines, 0) * LINE;
+  const boxes = laid.flatMap((one) => one.boxes.map((box) => moved(box, 0, topOf(one.row))));
+  return [{ lines: topOf(perColumn) / LINE, area: 'text', boxes, withNext: false }];
 }
 
 /** From roomy to close: columns of the key, and the white between paragraphs in lines. */
