@@ -1,11 +1,11 @@
 /** Under an exercise's columns: what the columns are too narrow for, each sentence once, led by the weeks it holds for. */
 import type { Cell, ChoiceRow, SessionRow } from '../model/booklet.js';
-import { columnOf, hangingItem, type Slug, withNext } from './lay-out-blocks.js';
+import { columnOf, hangingItem, rule, type Slug, withNext } from './lay-out-blocks.js';
 import { layOutLines, type StyledRun } from './lay-out-lines.js';
 import { weekRuns } from './lay-out-week-runs.js';
 import { type Box, moved, type Tag, tag } from './page.js';
 import type { Setting } from './setting.js';
-import { LINE, TABLE_WIDTH } from './sheet.js';
+import { BASELINE, LINE, mm, TABLE_WIDTH } from './sheet.js';
 import { sayWeeks, type WeekNote, weekNotes } from './week-notes.js';
 
 const gateOf = (cell: Cell): string => (cell.gate ? `${cell.gate.needs} ${cell.gate.otherwise}` : '');
@@ -70,6 +70,19 @@ function choiceSlugs(rows: readonly ChoiceRow[], td: Tag, setting: Setting): rea
   return slugs;
 }
 
+const SHORT_LINE = mm(20);
+
+/** What was left is written down here, behind its question. */
+function noteSlugs(text: string, td: Tag, setting: Setting): readonly Slug[] {
+  const lines = layOutLines([{ style: 'label', text, tag: tag('P', td) }], TABLE_WIDTH - SHORT_LINE, setting.measure);
+  return lines.map((line, i) => ({
+    lines: 1,
+    area: 'table',
+    boxes: i < lines.length - 1 ? line.boxes : [...line.boxes, rule(line.width + 4, BASELINE + 2, SHORT_LINE - 4)],
+    withNext: true,
+  }));
+}
+
 const sameChoices = (cell: Cell): string => JSON.stringify(cell.choose?.rows ?? null);
 
 /** Weeks whose choices are the same share one list of them, under each week's own question. */
@@ -81,7 +94,12 @@ function chooseSlugs(row: SessionRow, td: Tag, setting: Setting): readonly Slug[
   return [...groups.values()].flatMap((cells): readonly Slug[] => {
     const questions = weekNotes(cells.map(({ week, choose }) => ({ week, text: choose?.intro ?? '' })));
     const numbered = questions.map((note) => ({ ...note, always: note.weeks.length === row.cells.length }));
-    return [...conditionSlugs(numbered, td, setting), ...choiceSlugs(cells[0]?.choose?.rows ?? [], td, setting)];
+    const notes = weekNotes(cells.map(({ week, choose }) => ({ week, text: choose?.note ?? '' })));
+    return [
+      ...conditionSlugs(numbered, td, setting),
+      ...notes.flatMap(({ text }) => noteSlugs(text, td, setting)),
+      ...choiceSlugs(cells[0]?.choose?.rows ?? [], td, setting),
+    ];
   });
 }
 

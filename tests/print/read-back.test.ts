@@ -101,7 +101,9 @@ describe.each([
     const conditions = cells.flatMap((cell) => [
       ...(cell.gate ? [cell.gate.needs, cell.gate.otherwise] : []),
       ...(cell.trial ? [cell.trial] : []),
-      ...(cell.choose ? [cell.choose.intro, ...cell.choose.rows.flatMap(({ felt, use }) => [felt, use])] : []),
+      ...(cell.choose
+        ? [cell.choose.intro, cell.choose.note ?? '', ...cell.choose.rows.flatMap(({ felt, use }) => [felt, use])]
+        : []),
       cell.effort,
       cell.tempo,
     ]);
