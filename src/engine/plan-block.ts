@@ -4,7 +4,6 @@
  */
 import { type Client, placeOfFact } from '../model/client.js';
 import { type Day, isoOfDay } from '../model/day.js';
-import type { Pattern } from '../model/exercise.js';
 import type { Plan } from '../model/plan.js';
 import { ofClient, type Problem } from '../model/problem.js';
 import type { Result } from '../model/result.js';
@@ -16,6 +15,7 @@ import { listFindings } from './list-findings.js';
 import { listInputs } from './list-inputs.js';
 import { nameOf, rulesInName } from './plan-id.js';
 import { type Beginning, beginRow } from './rows/begin-row.js';
+import { caresAtStart } from './rows/cares-met.js';
 import { type FittedRow, fitRows, type Versions } from './rows/fit-rows.js';
 import { type WalkedRow, walkRow } from './rows/walked-row.js';
 import { layOverrides } from './rulebook.js';
@@ -86,13 +86,11 @@ function planRows(context: BlockContext, queue: Queue): Result<PlannedRows> {
   const versions: Versions = { judge: judgeFor(context), linksOf: linkVersions(context.exercises) };
   const fitted = fitRows(context, queue.templates, versions);
   const beginnings = new Map<FittedRow, Beginning>(fitted.value.map((row) => [row, beginRow(context, row, versions)]));
-  const cautioned = cautionedPatterns(fitted.value);
-  const isCautioned = (row: FittedRow): boolean => patternsOf(row).some((pattern) => cautioned.has(pattern));
   const warmed = warmUpRows(fitted.value);
   const needs = new Map<FittedRow, RowNeeds>(
     fitted.value.map((row) => {
       const feeler = beginnings.get(row)?.how === 'feeler';
-      const trials = row.row.trials && !isCautioned(row) && !feeler && mayRise(row);
+      const trials = row.row.trials && caresAtStart(row).length === 0 && !feeler && mayRise(row);
       return [row, { feeler, warmUp: warmed.has(row) && !feeler, trials, times: timeRow(row, context.rules) }];
     }),
   );
@@ -103,21 +101,11 @@ function planRows(context: BlockContext, queue: Queue): Result<PlannedRows> {
   for (const row of fitted.value) {
     const beginning = beginnings.get(row);
     if (beginning === undefined) continue;
-    const walked = walkRow(context, row, beginning, sets.value, floors, isCautioned(row), versions);
+    const walked = walkRow(context, row, beginning, sets.value, floors, versions);
     problems.push(...walked.problems);
     if (walked.value !== null) rows.push(walked.value);
   }
   return { value: { sessions: sets.value, rows, versions }, problems };
-}
-
-const patternsOf = (row: FittedRow): readonly Pattern[] => [
-  ...new Set(row.chain.judged.map(({ exercise }) => exercise.facts.pattern)),
-];
-
-/** Movement patterns on which a caution to take care is met: no gain is counted on, and no trials. */
-function cautionedPatterns(rows: readonly FittedRow[]): ReadonlySet<Pattern> {
-  const met = rows.filter((row) => row.chain.judged.some(({ care }) => care.length > 0));
-  return new Set(met.flatMap(patternsOf));
 }
 
 const mayRise = ({ chain }: FittedRow): boolean =>

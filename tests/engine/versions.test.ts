@@ -91,7 +91,7 @@ describe('cautions', () => {
     ]);
   });
 
-  test('no trial and no gain on the whole pattern where care is taken', () => {
+  test('no trial and no gain in the row that asks it, and in no other of its pattern', () => {
     const two = [anExercise('squat', { asks: [ask('knee')] }), anExercise('other', {})];
     const programme = aProgramme([aSession('A', aBlock([aRow('squat'), aRow('other')]))]);
     const client = aClient({
@@ -101,8 +101,51 @@ describe('cautions', () => {
     const { value } = planBlock({ library: aLibrary(two, programme), client, today, edition: 0 });
     expect(value?.inputs.strands.map(({ gain, trials }) => [gain, trials])).toEqual([
       [0, false],
-      [0, false],
+      [50, true],
     ]);
+  });
+
+  const climbing = (
+    asks: Readonly<Record<'low' | 'squat' | 'high', MadeExercise['asks']>>,
+    of: Partial<Client> = {},
+  ) => {
+    const chain = [
+      anExercise('low', { asks: asks.low ?? [] }),
+      anExercise('squat', { asks: asks.squat ?? [], easier: [aLink('low')], harder: [aLink('high')] }),
+      anExercise('high', { asks: asks.high ?? [], easier: [aLink('squat')] }),
+    ];
+    const { value } = made(chain, { tests, cautions: [aCaution('knee', care)], ...of });
+    const strand = value?.inputs.strands[0];
+    return [strand?.gain, strand?.versions.map(({ exercise }) => exercise)];
+  };
+
+  test('an easier version that is only there to fall back on stops no gain; a harder one is not entered', () => {
+    const some = [ask('knee')];
+    expect(climbing({ low: [], squat: [], high: [] })).toEqual([50, ['low', 'squat', 'high']]);
+    expect(climbing({ low: some, squat: [], high: [] })).toEqual([50, ['low', 'squat', 'high']]);
+    expect(climbing({ low: [], squat: [], high: some })).toEqual([50, ['low', 'squat']]);
+    expect(climbing({ low: [], squat: some, high: [] })).toEqual([0, ['low', 'squat', 'high']]);
+  });
+
+  test('once the plan falls to the version that asks it, no gain is counted on', () => {
+    // 4 to failure at the one bell there is for the squat: nothing leaves two from six down to four reps.
+    const heavy = [
+      anExercise('low', { asks: [ask('knee')], kit: { ...anExercise('x').facts.kit, load: [], unloaded: true } }),
+      anExercise('squat', { easier: [aLink('low', ['load'], 500)] }),
+    ];
+    const shared = { bodyShare: { share: 878, standing: 'derived', source: 'Dempster' } } as const;
+    const chain = heavy.map((exercise) => ({ ...exercise, facts: { ...exercise.facts, ...shared } }));
+    const { value } = made(chain, {
+      tests: [aTest('squat', 4, { load: kg('16'), reserve: 0 })],
+      kit: bells('16'),
+      bodyMass: { mass: kg('70') },
+      cautions: [aCaution('knee', care)],
+    });
+    expect(value === null ? [] : itemsOf(value).map(({ exercise }) => exercise)).toContain('low');
+    expect(value?.inputs.strands[0]?.gain).toBe(0);
+    expect(value === null ? [] : first(value).reasons.flatMap(({ inputs }) => inputs)).toContainEqual({
+      ...{ name: 'met by', value: 'low', unit: '' },
+    });
   });
 });
 

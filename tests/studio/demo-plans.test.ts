@@ -36,7 +36,7 @@ describe('jottings', () => {
 
 /**
  * Worked by hand. R is the load and, in a squat, 0.878 of body mass; K = R × (300 + 10 × (reps + reserve)) of the test,
- * raised by half a per cent after each work week unless a caution meets the pattern; reps to failure = (K − 300 R) / R,
+ * raised by half a per cent after each work week unless the row itself meets a caution; reps to failure = (K − 300 R) / R,
  * in tenths. The most reps that leave the asked reserve (less 0.2) and the floor of 2.
  *
  * rowan-ashby, A, goblet squat, 70 kg, 16 kg × 10 and 2 left: R = 16,000 + 61,460 = 77,460; K = 77,460 × 420 = 32,533,200.
@@ -48,7 +48,8 @@ describe('jottings', () => {
  *   earned twice; at 28 kg 63.6: 4 leaves 2.3 of the floor’s 2, so a trial of 4; the bottom and the floor, 7, do not fit.
  * hester-vane, A, squat, 148 lb, 40 lb × 10 and 2 left, a caution, so no gain: R = 18,144 + 58,941 = 77,085; K = 32,375,700.
  *   Week 4: at 42.5 lb (6 % more, earned once) R = 78,219, 113.9: 9 leaves 2.3. Week 6 asks 4: 7 leaves 4.3.
- * hester-vane, A, press, left, 27.5 lb × 8 and 2 left: 100, and 30 lb predicts 66: under the bottom and the floor, 7.
+ * hester-vane, A, press, left, 27.5 lb × 8 and 2 left: K = 12,474 × 400 = 4,989,600. Week 4: 5,064,818; at 30 lb, 13,608
+ *   (9.1 % more, earned once) 72: the bottom and the floor, 7, fit; 5 leaves 2.2, 6 only 1.2.
  * hester-vane, B, row, left, 35 lb × 10 and 2 left: K = 15,876 × 420. Week 4: 6,768,438; at 37.5 lb, 17,010, 97.9: 7 leaves 2.7.
  * hester-vane, B, deadlift, 57.5 lb × 12 and 2 left: 140 and rising; 12 is the top and there is nothing heavier.
  */

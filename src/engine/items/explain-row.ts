@@ -56,14 +56,18 @@ function floorReason(
   ];
 }
 
-function cautionReason(context: BlockContext, { cautioned, fitted, strand }: WalkedRow): readonly Reason[] {
-  if (!cautioned) return [];
+function cautionReason(context: BlockContext, { cares, fitted, strand }: WalkedRow): readonly Reason[] {
+  if (cares.length === 0) return [];
   const { rule } = gainOf(context, true);
-  const met = new Set(fitted.chain.judged.flatMap((judged) => judged.care.map(({ caution }) => caution.what)));
+  const met = new Set(cares.flatMap((judged) => judged.care.map(({ caution }) => caution.what)));
+  const begun = fitted.chain.judged[fitted.chain.base];
   return [
     reasonOf(rule, 'coach', [
       { name: 'gain', value: strand.gain, unit: 'per-ten-thousand' },
       ...[...met].map((what) => ({ name: 'caution', value: what, unit: '' })),
+      ...cares
+        .filter((judged) => judged !== begun)
+        .map(({ exercise }) => ({ name: 'met by', value: exercise.id, unit: '' })),
     ]),
   ];
 }

@@ -18,7 +18,7 @@ export interface StrandParts {
   /** In order; a session in which the row was cut is not among its occurrences. */
   readonly sessions: readonly PlannedSession[];
   readonly floors: readonly Floor[];
-  /** A caution is met on this movement pattern. */
+  /** A version that the row goes through meets a caution. */
   readonly cautioned: boolean;
 }
 

@@ -1,4 +1,5 @@
 /** One row with everything decided about it: its strand walked, or its feeler set and what each answer leads to. */
+import type { ExerciseId } from '../../model/identity.js';
 import { ofClient, type Problem } from '../../model/problem.js';
 import type { Result } from '../../model/result.js';
 import type { StrandInput } from '../../model/strand.js';
@@ -10,12 +11,14 @@ import { planStrand } from '../plan-strand.js';
 import { FEELER_RISE } from '../rules/feeler-rise.js';
 import { rulesOfTheWalk } from '../rules-of-the-walk.js';
 import type { PlannedSession } from '../sessions/plan-sets.js';
+import type { Judged } from '../versions/judge-version.js';
 import { layGround } from '../walk/ground.js';
 import type { Ground } from '../walk/situation.js';
 import { sortRules } from '../walk/sorted-rules.js';
 import type { WalkFinding, WalkStep } from '../walk-step.js';
 import type { Beginning } from './begin-row.js';
 import { buildStrand } from './build-strand.js';
+import { caresAtStart, caresPlanned } from './cares-met.js';
 import type { FittedRow, Versions } from './fit-rows.js';
 import { type Feeler, planFeeler } from './plan-feeler.js';
 
@@ -23,7 +26,8 @@ export interface WalkedRow {
   readonly fitted: FittedRow;
   readonly beginning: Beginning;
   readonly strand: StrandInput;
-  readonly cautioned: boolean;
+  /** The versions it goes through that meet a caution: then no gain is counted on, and there are no trials. */
+  readonly cares: readonly Judged[];
   readonly floors: readonly Floor[];
   /** The sessions it stands in, one for each occurrence of the strand. */
   readonly sessions: readonly PlannedSession[];
@@ -35,21 +39,48 @@ export interface WalkedRow {
 
 const ALL = sortRules(rulesOfTheWalk);
 
-/** Reports `nothing-leaves-the-floor` and `no-easier-version`; `null` then, and where the row was cut for time. */
+/**
+ * A row whose plan falls to an easier version that meets a caution is planned anew, without gain and trials.
+ * Reports `nothing-leaves-the-floor` and `no-easier-version`; `null` then, and where the row was cut for time.
+ */
 export function walkRow(
   context: BlockContext,
   fitted: FittedRow,
   beginning: Beginning,
   all: readonly PlannedSession[],
   floors: readonly Floor[],
-  cautioned: boolean,
   versions: Versions,
 ): Result<WalkedRow | null> {
+  const cares = caresAtStart(fitted);
+  const first = walkWith(context, fitted, beginning, all, floors, cares, versions);
+  if (first.value === null || cares.length > 0) return first;
+  const met = caresPlanned(fitted, exercisesOf(first.value));
+  return met.length === 0 ? first : walkWith(context, fitted, beginning, all, floors, met, versions);
+}
+
+/** Every exercise its sets are planned with, those done otherwise and those a feeler set leads to included. */
+function exercisesOf({ strand, plan }: WalkedRow): ReadonlySet<ExerciseId> {
+  if (plan.kind === 'feeler') return new Set(plan.feeler.choices.flat().map(({ exercise }) => exercise));
+  const options = plan.steps.flatMap(({ option, trial, otherwise }) => [option, trial?.option, otherwise?.option]);
+  const indices = new Set(options.map((option) => option?.version));
+  return new Set(strand.versions.filter((_, index) => indices.has(index)).map(({ exercise }) => exercise));
+}
+
+function walkWith(
+  context: BlockContext,
+  fitted: FittedRow,
+  beginning: Beginning,
+  all: readonly PlannedSession[],
+  floors: readonly Floor[],
+  cares: readonly Judged[],
+  versions: Versions,
+): Result<WalkedRow | null> {
+  const cautioned = cares.length > 0;
   const sessions = all.filter(({ rows }) => rows.some((timed) => timed.fitted === fitted && timed.sets > 0));
   if (sessions.length === 0) return { value: null, problems: [] };
   const strand = buildStrand(context, { fitted, beginning, sessions, floors, cautioned });
   const head = { severity: 'error', scope: ofClient(context.client.id), place: fitted.row.place } as const;
-  const common = { fitted, beginning, strand, cautioned, floors, sessions };
+  const common = { fitted, beginning, strand, cares, floors, sessions };
   const missing = easierMissing(context, fitted, versions, head);
   const result = planStrand(strand);
   const ground = layGround(strand, ALL);

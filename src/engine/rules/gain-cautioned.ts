@@ -1,4 +1,4 @@
-/** Gain in capacity counted on where a caution is met on the movement pattern. */
+/** Gain in capacity counted on in a row whose versions, as planned, meet a caution. */
 import { ruleId } from '../../model/identity.js';
 import type { Rule } from '../../model/reason.js';
 

@@ -21,7 +21,8 @@ const MOST_EACH_WAY = 3;
 /**
  * From the base down and up, one link at a time: allowed, of the same movement pattern, trained on the same sides,
  * and with a way to carry capacity over: both resist a known load with known shares of the body, or the link states
- * a ratio. Of several links: one that is for `load`, then the authors' order.
+ * a ratio. Up, never to a version that meets a caution: nobody is led into what wants care. Of several links: one that
+ * is for `load`, then the authors' order.
  */
 export function chainVersions(base: Judged, bodyMass: Grams | null, judge: Judge, linksOf: LinksOf): Chain {
   const taken = new Set<string>([base.exercise.id]);
@@ -30,7 +31,9 @@ export function chainVersions(base: Judged, bodyMass: Grams | null, judge: Judge
     let at = base;
     while (steps.length < MOST_EACH_WAY) {
       const links = linksOf(at.exercise)[direction].filter((link) => !taken.has(link.to.id));
-      const open = links.filter((link) => leadsOn(at, link, judge, bodyMass));
+      const open = links.filter((link) => {
+        return leadsOn(at, link, judge, bodyMass) && (direction === 'easier' || judge(link.to).care.length === 0);
+      });
       const link = open.find(({ causes }) => causes.includes('load')) ?? open[0];
       if (link === undefined) break;
       taken.add(link.to.id);

@@ -31,7 +31,7 @@ export const holdsInBlock = (caution: Caution, firstDay: Day, lastDay: Day): boo
  * of either; on one-sided work `onSets` says in which sets.
  *
  * *Degree*: `avoid` refuses whatever asks it. `take care` refuses what asks `much` of it; what asks `some` stays,
- * and no gain is counted on for that movement pattern.
+ * and no gain is counted on in the rows that do it.
  */
 export function meetCautions(exercise: Exercise, cautions: readonly Caution[]): readonly Meeting[] {
   const asks = allAsks(exercise);
