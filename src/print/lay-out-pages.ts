@@ -43,7 +43,7 @@ function put(sheet: Sheet, slugs: readonly Slug[]): void {
 }
 
 /** Slugs that may not be parted, in order. */
-export function unitsOf(slugs: readonly Slug[]): readonly (readonly Slug[])[] {
+function unitsOf(slugs: readonly Slug[]): readonly (readonly Slug[])[] {
   const units: Slug[][] = [];
   let open = false;
   for (const slug of slugs) {

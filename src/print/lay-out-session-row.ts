@@ -159,7 +159,7 @@ function stripSlug(row: SessionRow, columns: WeekColumns, lines: number): readon
 }
 
 /** A row that fills the table's width: under the columns, or over them. */
-export const wideCell = (table: Tag, columns: WeekColumns): Tag =>
+const wideCell = (table: Tag, columns: WeekColumns): Tag =>
   tag('TD', tag('TR', table), { columns: columns.weeks.length + 1 });
 
 /** The line that says how a circuit goes stands over its first exercise, an empty line from its name. */

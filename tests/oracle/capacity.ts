@@ -20,7 +20,7 @@
 import type { LoadJson, Option, StrandJson } from './strand-json.js';
 
 /** Rounds towards minus infinity. */
-export function floorDivide(a: bigint, b: bigint): bigint {
+function floorDivide(a: bigint, b: bigint): bigint {
   const quotient = a / b;
   return a % b !== 0n && a < 0n !== b < 0n ? quotient - 1n : quotient;
 }
@@ -46,7 +46,7 @@ export function loadsSayNothing(strand: StrandJson, version: number): boolean {
 }
 
 /** Epley stands in where Brzycki's line has ended or R is a constant. */
-export function equationOf(strand: StrandJson): 'epley' | 'brzycki' {
+function equationOf(strand: StrandJson): 'epley' | 'brzycki' {
   const { start, capacity } = strand;
   if (start === null || capacity === null || capacity.reps >= 370) return 'epley';
   return loadsSayNothing(strand, start.version) ? 'epley' : strand.equation;

@@ -49,7 +49,7 @@ const massOf = (strand: StrandJson, option: Option): number => {
 };
 
 /** Every version × load × tempo of the strand. */
-export function listOptions(strand: StrandJson): Option[] {
+function listOptions(strand: StrandJson): Option[] {
   return strand.versions.flatMap((_, version) =>
     loadsOf(strand, version).flatMap((load) => strand.tempi.map((_, tempo) => ({ version, load: load.grams, tempo }))),
   );

@@ -12,7 +12,7 @@ export interface Sayable {
 const TEMPO_NAMES = ['', 'slow ', 'paused '];
 
 /** Every occurrence by itself: `gate slow 9 @ 20`. */
-export function sayStep(strand: StrandJson, step: Sayable): string {
+function sayStep(strand: StrandJson, step: Sayable): string {
   const start = strand.start;
   const other = start !== null && step.option.version !== start.version;
   const name = other ? `${strand.versions[step.option.version]?.exercise ?? '?'} ` : '';
