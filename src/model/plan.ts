@@ -66,17 +66,19 @@ export interface PlanSet {
   readonly kind: SetKind;
   /** 1-based within the kind. */
   readonly round: number;
+  /** Of work whose load a feeler set finds: the fewest of any line of that week's `choose`. */
   readonly reps?: number;
   readonly seconds?: Seconds;
   readonly metres?: number;
   readonly side?: Side;
-  /** Where it is not the item's own: the harder version that a trial set tries. */
+  /** Where it is not the item's own: the harder version that a trial set tries; what is warmed up with before a gate. */
   readonly exercise?: ExerciseId;
   readonly load?: PlanLoad;
-  /** Predicted reserve after it. */
+  /** Predicted reserve after it; of work whose load a feeler set finds, the asked one. */
   readonly reserve?: Tenths;
   readonly gate?: { readonly needs: GateNeeds };
   readonly otherwise?: readonly OtherwiseSet[];
+  /** On an item's first set, where nothing is known of it: the work each answer to the feeler set leads to this week. */
   readonly choose?: readonly Choice[];
   readonly optional?: boolean;
 }

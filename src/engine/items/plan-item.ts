@@ -66,18 +66,25 @@ function unknownSets({ strand, plan }: WalkedRow, index: number, place: SetPlace
   return feelerSets(place, sets, asked, choose, index === 0 ? plan.feeler : null);
 }
 
-/** The heaviest load up to a part of the one worked with, else the lightest; none where that is the one. */
+/**
+ * The heaviest load up to a part of the one worked with whether a gate opened or not, else the lightest; none where
+ * that is the one.
+ */
 function warmUpOf(context: BlockContext, walked: WalkedRow, step: WalkStep, place: SetPlace): readonly PlanSet[] {
   const { strand } = walked;
-  const loads = strand.versions[step.option.version]?.loads ?? [];
-  const held = externalLoad(loadAt(strand, step.option));
+  const { option, reps: most } = surelyDone(strand, step);
+  const version = strand.versions[option.version];
+  const loads = version?.loads ?? [];
+  const held = externalLoad(loadAt(strand, option));
   const share = context.rules.valueOf(WARM_UP_LOAD);
   const lighter = loads.filter((load) => externalLoad(load) < held && load.grams > 0);
   const load = lighter.filter((one) => externalLoad(one) * 1000 <= held * share).at(-1) ?? lighter[0];
   if (load === undefined) return [];
-  const reps = Math.min(strand.bottom, step.reps);
-  const toFailure = predictedIn(walked, step.week, step.option.version, load);
-  return warmUpSets(place, { reps, load, reserve: toFailure === null ? null : toFailure - 10 * reps });
+  const reps = Math.min(strand.bottom, most);
+  const toFailure = predictedIn(walked, step.week, option.version, load);
+  const sets = warmUpSets(place, { reps, load, reserve: toFailure === null ? null : toFailure - 10 * reps });
+  if (version === undefined || option.version === step.option.version) return sets;
+  return sets.map((set) => ({ ...set, exercise: version.exercise }));
 }
 
 function kIn({ plan }: WalkedRow, week: number, version: number): number {
