@@ -336,6 +336,8 @@ describe('easier versions', () => {
       const otherwise = item.sets.find((set) => set.otherwise !== undefined)?.otherwise?.[0];
       const work = item.sets.find((set) => set.kind === 'work');
       expect(otherwise?.load?.grams ?? 0).toBeLessThan(work?.load?.grams ?? 0);
+      const warmUp = item.sets.find((set) => set.kind === 'warm-up');
+      expect(warmUp?.load?.grams ?? 0).toBeLessThan(otherwise?.load?.grams ?? 0);
       for (const { sets } of item.easier) {
         for (const { load, reps } of sets) {
           expect(load?.grams ?? 0).toBeLessThanOrEqual(otherwise?.load?.grams ?? 0);

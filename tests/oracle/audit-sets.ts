@@ -165,6 +165,9 @@ function easierThanSure(item: PlanItem): string[] {
   const found: string[] = [];
   const sure = item.sets.flatMap((set) => set.otherwise ?? [])[0] ?? item.sets.find((set) => set.kind === 'work');
   if (sure?.reps === undefined || (sure.load === undefined && item.capacity === null)) return found;
+  for (const set of item.sets.filter(({ kind }) => kind === 'warm-up')) {
+    if (held(set.load) > held(sure.load)) found.push(`a warm-up with ${set.load?.label} is heavier than what follows`);
+  }
   for (const { say, sets } of item.easier) {
     for (const { load, reps } of sets) {
       if (held(load) > held(sure.load))

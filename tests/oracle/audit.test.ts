@@ -187,6 +187,11 @@ const FAULTS: readonly Fault[] = [
     [[[...squat(5), 'easier', 0, 'sets', 0, 'load'], bell20]],
   ],
   [
+    'a warm-up as heavy as the gate',
+    /a warm-up with 20 kg is heavier than what follows/,
+    [[[...squat(5), 'sets', 0, 'kind'], 'warm-up']],
+  ],
+  [
     'an easier way of more reps',
     /Something easier for 30 reps is more than what is done in any case/,
     [[[...squat(5), 'easier', 0, 'sets', 0, 'reps'], 30]],
