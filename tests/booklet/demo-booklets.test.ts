@@ -33,6 +33,16 @@ const reasonsOf = (plan: Plan): readonly Reason[] => [
   ...plan.weeks.flatMap((week) => week.sessions.flatMap(({ trimmed }) => trimmed.map(({ reason }) => reason))),
 ];
 
+test('beside a gate the easier versions name no load but what is done without it', () => {
+  const parts = made.find(({ client }) => client.id === 'rowan-ashby')?.booklet.parts ?? [];
+  const sessions = parts.flatMap((part) => (part.kind === 'session' ? [part] : []));
+  const squat = sessions.flatMap(({ rows }) => rows).find(({ row }) => row === 'goblet-squat');
+  const doses = squat?.easier.flatMap((way) => way.doses) ?? [];
+  expect(squat?.cells.flatMap(({ gate, week }) => (gate === undefined ? [] : [week]))).toEqual([5, 6]);
+  expect(new Set(doses.map(({ week }) => week))).toEqual(new Set([1, 2, 3, 4, 5, 6]));
+  for (const { text } of doses) expect(text).not.toContain('20\u00a0kg');
+});
+
 test('there are booklets to look at', () => {
   expect(made.length).toBeGreaterThan(1);
 });
