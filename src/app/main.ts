@@ -125,8 +125,17 @@ interface WhyGiven {
   readonly exercise?: string;
 }
 
-const withClient = (options: CommonOptions, client: string | undefined): CommonOptions =>
-  client === undefined ? options : { ...options, only: client };
+function withClient(options: CommonOptions, client: string | undefined): CommonOptions {
+  refuseTwoClients(client, options.only);
+  return client === undefined ? options : { ...options, only: client };
+}
+
+/** A client named twice over, and not the same one. */
+function refuseTwoClients(client: string | undefined, only: string | undefined): void {
+  if (client === undefined || only === undefined || client === only) return;
+  const message = `error: two clients are named, ${client} and --only ${only}; name one`;
+  throw new CommanderError(EXIT.usage, 'chalkleaf.clients', message);
+}
 
 /** Commander reports help and version as errors too: those are the user’s wish, not a mistake. */
 const exitOfCommander = (fault: CommanderError): number =>

@@ -33,9 +33,11 @@ export function isoOfDay(of: Day): IsoDate {
 /** Monday is 1, Sunday 7, as in ISO 8601. */
 export type Weekday = 1 | 2 | 3 | 4 | 5 | 6 | 7;
 
+const WEEKDAYS: readonly Weekday[] = [1, 2, 3, 4, 5, 6, 7];
+
 export function weekdayOf(of: Day): Weekday {
   // 1970-01-01 was a Thursday.
-  return (((((of + 3) % 7) + 7) % 7) + 1) as Weekday;
+  return WEEKDAYS[(((of + 3) % 7) + 7) % 7] ?? 1;
 }
 
 /** `month` is 0-based. The yearly day a person of this birth year is at least, or at most, so old is not known: the range is. */

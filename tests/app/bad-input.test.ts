@@ -294,6 +294,7 @@ describe('the command line', () => {
     [['build', '--oot', 'x'], 2],
     [['build', '--today', '2027-02-30'], 2],
     [['build', '--today'], 2],
+    [['why', 'rowan-ashby', '--only', 'hester-vane'], 2],
     [['why', 'ash-venn', '--week', 'four'], 2],
     [['why', 'ash-venn', '--week', '0'], 2],
   ] as const)('%j exits with %i', (args, code) => {

@@ -2,7 +2,9 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { type FolderFile, type ReadOptions, readFolder } from '../../src/content/read-folder.js';
+import { planBlock } from '../../src/engine/plan-block.js';
 import { RULE_IDS } from '../../src/engine/rulebook.js';
+import { dayOfIso } from '../../src/model/day.js';
 import type { Problem } from '../../src/model/problem.js';
 import { sayProblemReport } from '../../src/words/show-problem.js';
 
@@ -16,6 +18,8 @@ export interface ErrorFolder {
   /** Paths of the files that hold the mistake. */
   readonly own: readonly string[];
   readonly expected: string;
+  /** The day on which its clients are planned, from `planned.txt`; absent where reading alone tells the mistake. */
+  readonly planned?: string;
 }
 
 const filesBelow = (folder: string): FolderFile[] =>
@@ -36,6 +40,7 @@ export function errorFolders(): readonly ErrorFolder[] {
       existsSync(join(folder, file)) ? readFileSync(join(folder, file), 'utf8') : '';
     const without = read('without.txt').split('\n');
     const own = filesBelow(folder);
+    const planned = read('planned.txt').trim();
     const kept = base.filter(({ path }) => !without.includes(path) && !own.some((file) => file.path === path));
     return {
       name,
@@ -43,12 +48,23 @@ export function errorFolders(): readonly ErrorFolder[] {
       files: [...kept, ...own],
       own: own.map(({ path }) => path),
       expected: read('expected.txt'),
+      ...(planned === '' ? {} : { planned }),
     };
   });
 }
 
 export const readWith = (files: readonly FolderFile[], options: ReadOptions = {}) =>
   readFolder(files, { rules: RULE_IDS, ...options });
+
+/** What is found in a folder of mistakes: by reading, and where it says so by planning each of its clients. */
+export function problemsOf({ files, planned }: ErrorFolder, options: ReadOptions = {}): readonly Problem[] {
+  const { value, problems } = readWith(files, options);
+  const today = planned === undefined ? undefined : dayOfIso(planned);
+  if (today === undefined || problems.some(({ severity }) => severity === 'error')) return problems;
+  const plans = value.clients.map((client) => planBlock({ library: value.library, client, today, edition: 0 }));
+  const keep = options.keep ?? (() => true);
+  return [...problems, ...plans.flatMap((plan) => plan.problems.filter(keep))];
+}
 
 /** The report as `check` prints it. */
 export function reportOf(files: readonly FolderFile[], problems: readonly Problem[]): string {

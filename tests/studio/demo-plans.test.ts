@@ -2,8 +2,10 @@
  * The demo's plans, jotted down as a coach would, against the jottings beside this file; and what a first studio must
  * be able to show. To accept a change that was meant: `npx vitest run --config tests/vitest.config.ts tests/studio -u`.
  */
+
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Item, Plan } from '../../src/model/plan.js';
+import { sayWhy } from '../../src/words/say-why.js';
 import { type PlannedDemo, planDemo } from './demo-plans.js';
 import { itemsOf, planLines } from './plan-lines.js';
 
@@ -53,6 +55,13 @@ describe('jottings', () => {
  * hester-vane, B, row, left, 35 lb × 10 and 2 left: K = 15,876 × 420. Week 4: 6,768,438; at 37.5 lb, 17,010, 97.9: 7 leaves 2.7.
  * hester-vane, B, deadlift, 57.5 lb × 12 and 2 left: 140 and rising; 12 is the top and there is nothing heavier.
  */
+test('the account of one number: what it is, why, and why not the next one up', async () => {
+  const asked = { week: 4, session: 'A', exercise: 'goblet-squat' };
+  const said = sayWhy(planOf('rowan-ashby'), asked);
+  expect(said).toContain('Why not 20 kg');
+  await expect(`${said}\n`).toMatchFileSnapshot('goldens/why-rowan-ashby.txt');
+});
+
 describe('expected, worked by hand', () => {
   test('every line of a programme’s Expect holds', () => {
     const expected = demo.library.programmes.flatMap(({ expectations }) => expectations);

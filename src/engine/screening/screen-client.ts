@@ -156,6 +156,12 @@ function factsUnread(client: Client): readonly Problem[] {
   if (client.replanning !== 'fixed') {
     unread.push({ fact: 'replanning', place: placeOfFact(client, 'replanning'), why: 'the phone does not replan yet' });
   }
+  if (client.largePrint) {
+    unread.push({ fact: 'large print', place: client.place, why: 'large print is not set yet' });
+  }
+  if (!/^en(-|$)/i.test(client.language)) {
+    unread.push({ fact: 'language', place: client.place, why: 'the booklet speaks English only so far' });
+  }
   return unread.map(({ fact, place, why }): Problem => {
     return { code: 'not-handled', severity: 'error', scope, place, data: { fact, why } };
   });
