@@ -6,11 +6,15 @@ import { pathToFileURL } from 'node:url';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
+import { composeBooklet } from '../../src/booklet/compose-booklet.js';
 import type { Booklet } from '../../src/model/booklet.js';
+import { invariant } from '../../src/model/result.js';
 import { clientPlanOf } from '../../src/web/client-plan.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile, renderBookletFolder } from '../../src/web/render-booklet.js';
+import { sayPlan } from '../../src/words/say-plan.js';
 import { fixtureBooklet, longNamesBooklet } from '../fixtures/booklet.js';
+import { planDemo } from '../studio/demo-plans.js';
 import { hostileBooklet } from '../web/hostile-booklet.js';
 import { fixturePlan } from '../web/plan-fixture.js';
 import { expectedTurns, readShape, saidIn } from './expected-turns.js';
@@ -57,7 +61,7 @@ async function open(address: string, held: Held = {}): Promise<{ page: Page; hea
   return { page, heard };
 }
 
-function expectSame(read: ReadBooklet, booklet: Booklet): void {
+function expectSame(read: ReadBooklet, booklet: Booklet, sent: unknown = plan): void {
   expect(read.turns.map(readShape)).toEqual(expectedTurns(booklet));
   const planned = booklet.parts.flatMap((part) =>
     part.kind === 'session' ? part.rows.flatMap((row) => row.cells.flatMap((cell) => saidIn(cell, row))) : [],
@@ -70,7 +74,7 @@ function expectSame(read: ReadBooklet, booklet: Booklet): void {
   for (const part of booklet.parts) {
     if (part.kind !== 'session') expect(read.heads).toContain(part.kind === 'cover' ? part.client : part.title);
   }
-  expect(JSON.parse(read.plan)).toEqual(plan);
+  expect(JSON.parse(read.plan)).toEqual(sent);
 }
 
 describe('one file, opened from a disk', () => {
@@ -82,6 +86,20 @@ describe('one file, opened from a disk', () => {
     expectSame(await readBookletBack(page), booklet);
     expect(heard.complaints).toEqual([]);
     expect(heard.requests.filter((url) => !url.startsWith('data:'))).toEqual([fileOf(`${name}.html`)]);
+  });
+
+  test.each(['rowan-ashby', 'hester-vane'])('of the demo studio, %s: every set, load and cue', async (id) => {
+    const demo = await planDemo();
+    const client = demo.clients.find((one) => one.id === id);
+    const planned = demo.plans.get(id);
+    invariant(client !== undefined && planned !== undefined, 'a demo client whose plan stands');
+    const said = sayPlan(planned);
+    const booklet = composeBooklet({ library: demo.library, client, plan: said });
+    const sent = clientPlanOf(said);
+    await writeFile(join(folder, `${id}.html`), renderBookletFile(booklet, sent, await prepareShell(webSources())));
+    const { page, heard } = await open(fileOf(`${id}.html`));
+    expectSame(await readBookletBack(page), booklet, JSON.parse(JSON.stringify(sent)));
+    expect(heard.complaints).toEqual([]);
   });
 
   test('with scripting off the whole booklet stands in the page, in order, and nothing is hidden', async () => {
