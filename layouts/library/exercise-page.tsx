@@ -5,8 +5,8 @@ import type { Line } from '../../src/model/prose.js';
 import type { LibraryWords } from '../../src/words/library-words.js';
 import { unquoted } from '../../src/words/unquoted.js';
 import { Bullets, Paragraphs, sentence, Words } from '../lines.js';
-import { StudioPage } from '../studio-page.js';
 import { kitText, type LibraryProps } from './index-page.js';
+import { InnerPage } from './inner-page.js';
 import { neighboursIn } from './neighbours.js';
 
 function Told({ title, lines }: { readonly title: string; readonly lines: readonly Line[] }) {
@@ -118,16 +118,7 @@ export function LibraryExercise(props: LibraryProps & { readonly of: Exercise })
   const { of, library, words, speech } = props;
   const { facts } = of;
   return (
-    <StudioPage
-      title={of.name}
-      home={{ href: '../index.html', text: words.back }}
-      foot={
-        <p>
-          {words.doesNotKnowYou} {words.notMedical}
-        </p>
-      }
-    >
-      <p class="ask-first">{words.doesNotKnowYou}</p>
+    <InnerPage title={of.name} words={words}>
       <Paragraphs lines={of.words.description} />
       <dl class="facts">
         <Fact name={words.movement}>{words.patterns[facts.pattern]}</Fact>
@@ -150,6 +141,6 @@ export function LibraryExercise(props: LibraryProps & { readonly of: Exercise })
         </section>
       )}
       <Told title={words.partner} lines={of.words.partner} />
-    </StudioPage>
+    </InnerPage>
   );
 }

@@ -2,8 +2,8 @@
 import type { Block, Programme, Row } from '../../src/model/programme.js';
 import { sayDose } from '../../src/words/say-dose.js';
 import { Paragraphs } from '../lines.js';
-import { StudioPage } from '../studio-page.js';
 import type { LibraryProps } from './index-page.js';
+import { InnerPage } from './inner-page.js';
 
 function Target({ row, library, words }: LibraryProps & { readonly row: Row }) {
   const { target } = row;
@@ -40,16 +40,7 @@ function BlockTable({ block, ...props }: LibraryProps & { readonly block: Block 
 export function LibraryProgramme({ of, ...props }: LibraryProps & { readonly of: Programme }) {
   const { words } = props;
   return (
-    <StudioPage
-      title={of.name}
-      home={{ href: '../index.html', text: words.back }}
-      foot={
-        <p>
-          {words.doesNotKnowYou} {words.notMedical}
-        </p>
-      }
-    >
-      <p class="ask-first">{words.doesNotKnowYou}</p>
+    <InnerPage title={of.name} words={words}>
       <p>
         {of.forWhom === '' ? '' : `${words.forWhom(of.forWhom)} `}
         {words.weeks(of.curve.length)}
@@ -68,6 +59,6 @@ export function LibraryProgramme({ of, ...props }: LibraryProps & { readonly of:
         </section>
       ))}
       <p class="soft">{words.outline}</p>
-    </StudioPage>
+    </InnerPage>
   );
 }

@@ -1,22 +1,9 @@
 /** English for doses, loads and the short lines beside an exercise. */
 import { BODY_PARTS, type BodyPart, type Cause } from '../model/exercise.js';
 import type { DateParts, DateWords, DoseWords, LoadWords, SetWords } from './catalogue.js';
+import { MONTHS } from './english-months.js';
 import { NO_BREAK, unbroken } from './spacing.js';
 
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;
 const WEEKDAYS = { 1: 'Mon', 2: 'Tue', 3: 'Wed', 4: 'Thu', 5: 'Fri', 6: 'Sat', 7: 'Sun' } as const;
 
 const monthOf = (date: DateParts): string => MONTHS[date.month - 1] ?? '';

@@ -1,6 +1,8 @@
 /** Sentences for what is wrong with files, front matter and values. */
+
 import { dayOfIso } from '../../model/day.js';
 import type { ContentProblems } from '../../model/problems-content.js';
+import { MONTHS } from '../english-months.js';
 import { listed, quoted, type Said, type Sayings } from './said.js';
 
 type Codes =
@@ -49,21 +51,6 @@ const SHAPES = {
   keys: 'keys of its own, one a line, set in by two spaces',
   entries: 'entries, each beginning with a hyphen on a line of its own',
 } as const;
-
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;
 
 /** `text` is a date in ISO 8601's form that the calendar lacks. */
 function sayNoSuchDate(text: string): Said {
