@@ -105,7 +105,9 @@ function Figures({ of }: { readonly of: Planned }) {
           {plan.weeks.map(({ number, sessions }) => {
             const items = sessions.flatMap(({ groups }) => groups.flatMap((group) => group.items));
             const sets = items.flatMap((item) => item.sets).filter(({ kind }) => kind === 'work' || kind === 'feeler');
-            const loads = new Map(sets.flatMap(({ load }) => (load ? [[load.grams, load.label] as const] : [])));
+            const loads = new Map(
+              sets.flatMap(({ load }) => (load ? [[load.grams ?? load.step, load.label] as const] : [])),
+            );
             const reserves = [...new Set(items.map(({ asked }) => asked.reserve))].sort((a, b) => a - b);
             return (
               <tr>

@@ -1,6 +1,6 @@
 /** The doses of one item in one week as the desk shows them, and what stands beside a step that must be earned. */
 import type { Item, PlanLoad } from '../../src/model/plan.js';
-import { saySet } from '../../src/words/say-dose.js';
+import { type Amount, saySet } from '../../src/words/say-dose.js';
 import { sayDoses } from '../../src/words/say-doses.js';
 import { sayLoad } from '../../src/words/say-load.js';
 import type { Account } from './desk.js';
@@ -12,15 +12,14 @@ export interface PlannedDose {
   readonly earn?: { readonly needs: string; readonly otherwise: string };
 }
 
-interface Meant {
+interface Meant extends Amount {
   readonly exercise: string;
   readonly load?: PlanLoad;
-  readonly reps: number;
 }
 
 /** Another exercise is named; the item's own is not. */
 function doseOf({ plan, speech, names }: Account, item: Item, of: Meant): string {
-  const said = saySet(sayLoad(of.load, plan.inputs.kit, speech), { reps: of.reps }, speech);
+  const said = saySet(sayLoad(of.load, plan.inputs.kit, speech), of, speech);
   return of.exercise === item.exercise ? said : speech.words.sets.versionDose(names.exercise(of.exercise), said);
 }
 
@@ -48,7 +47,7 @@ function earnOf(account: Account, item: Item, week: number): PlannedDose['earn']
         : words.gateNeeds(
             doseOf(account, item, needs),
             needs.weeks.length === 0 ? '' : words.weekList(needs.weeks),
-            Math.ceil(needs.reserve / 10),
+            Math.ceil((needs.reserve ?? 0) / 10),
           ),
     otherwise: tempo === '' ? said : `${said}, ${tempo}`,
   };

@@ -131,7 +131,7 @@ function composeGate(subject: Subject, { column, item }: Standing, row: RowSoFar
         : words.gateNeeds(
             dose(needs, row.usual),
             needs.weeks.length === 0 ? '' : words.weekList(needs.weeks),
-            Math.ceil(needs.reserve / 10),
+            Math.ceil((needs.reserve ?? 0) / 10),
           ),
     otherwise: words.otherwise(sayOtherwise(subject, otherwise, item.exercise)),
     otherwiseStack: stackSet(loadOf(subject, otherwise), otherwise, speech),

@@ -184,6 +184,10 @@ export function factsOf(front: ExerciseFront): Facts {
     signOff: front['sign-off'],
     muscles: { main: front.muscles.main, assisting: front.muscles.assisting ?? [] },
     tempo: front.tempo,
+    parts: [],
+    partsDone: 'as one',
+    rehearses: [],
+    cools: false,
     onTheFloor: front['from the floor'],
   };
 }

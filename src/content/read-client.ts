@@ -64,6 +64,9 @@ export function readClient(file: OpenFile, id: string, studio: Studio): ReadClie
     ...screeningOf(file, front),
     ...clearanceOf(front),
     cautions: cautionsOf(file, front),
+    health: {},
+    breaks: [],
+    mainBells: [],
     unhandled,
     kit: kitOf(front),
     unit,
@@ -98,6 +101,9 @@ const FACTS: Readonly<Record<ClientFact, readonly string[]>> = {
   'clearance date': ['clearance', 'date'],
   partner: ['partner'],
   replanning: ['replanning'],
+  medicines: ['medicines'],
+  conditions: ['conditions'],
+  falls: ['falls'],
 };
 
 /** Where the facts stand that planning may have something to say of. */

@@ -56,6 +56,7 @@ export function readProgramme(file: OpenFile, id: string): ReadProgramme {
       .flatMap(([days, order]) => (order ? [{ days: Number(days), order: order.map(sessionId) }] : []))
       .sort((a, b) => a.days - b.days),
     neverCut: (front['never cut'] ?? []).map(rowId),
+    tests: [],
     cutFirst: (front['cut first'] ?? []).map(rowId),
     description,
     expectations,

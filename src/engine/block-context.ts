@@ -5,6 +5,7 @@ import type { Exercise } from '../model/exercise.js';
 import type { ExerciseId } from '../model/identity.js';
 import type { Programme } from '../model/programme.js';
 import type { Rulebook } from './rulebook.js';
+import type { Standing } from './screening/standing.js';
 
 export interface BlockContext {
   readonly client: Client;
@@ -13,6 +14,8 @@ export interface BlockContext {
   readonly exercises: ReadonlyMap<string, Exercise>;
   readonly rules: Rulebook;
   readonly today: Day;
+  /** What screening and health come to. */
+  readonly standing: Standing;
   /** First and last training day of the block. */
   readonly firstDay: Day;
   readonly lastDay: Day;

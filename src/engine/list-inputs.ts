@@ -65,6 +65,10 @@ export function listInputs(
             symptoms: screening.symptoms,
           },
     strands: rows.map((row) => row.strand),
+    ladders: [],
+    standing: { moderate: false, derived: [], health: [] },
+    mainBells: client.mainBells.map(({ pattern, mass }) => ({ pattern, grams: mass.grams })),
+    breaks: client.breaks.map(({ from, until, cause }) => ({ from: isoOfDay(from), until: isoOfDay(until), cause })),
   };
 }
 

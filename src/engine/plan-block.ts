@@ -20,6 +20,7 @@ import { type FittedRow, fitRows, type Versions } from './rows/fit-rows.js';
 import { type WalkedRow, walkRow } from './rows/walked-row.js';
 import { layOverrides } from './rulebook.js';
 import { screenClient } from './screening/screen-client.js';
+import { standingOf } from './screening/standing.js';
 import { composeWeeks } from './sessions/compose-week.js';
 import { timeRow } from './sessions/count-seconds.js';
 import { planSets, type RowNeeds } from './sessions/plan-sets.js';
@@ -65,6 +66,7 @@ export function planBlock(input: BlockInput): Result<Plan | null> {
     exercises: exercisesById(library.exercises),
     rules: rules.value,
     today: input.today,
+    standing: standingOf(client),
     firstDay,
     lastDay: queue.value?.sessions.at(-1)?.date ?? firstDay,
   };

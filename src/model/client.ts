@@ -1,6 +1,6 @@
 /** What is true of one client. Every fact carries from when, until when and by whom, where that matters. */
 import type { Day, Weekday } from './day.js';
-import type { BodyPart, Quality } from './exercise.js';
+import type { BodyPart, Pattern, Quality } from './exercise.js';
 import type { ClientId, ExerciseId, ProgrammeId, Side } from './identity.js';
 import type { KitItem, Room } from './kit.js';
 import type { Place } from './place.js';
@@ -72,6 +72,98 @@ export interface Clearance {
   readonly for: 'moderate' | 'vigorous';
 }
 
+export const MEDICINES = [
+  'slows the heart',
+  'lowers blood pressure',
+  'lowers blood sugar',
+  'thins the blood',
+  'other',
+] as const;
+/** By what it does that matters when training, never by name. */
+export type Medicine = (typeof MEDICINES)[number];
+
+export const CONDITIONS = ['low bone density', 'vertebral fracture', 'blood pressure', 'diabetes'] as const;
+/** A condition that changes what is planned; known disease of heart, metabolism or kidneys is asked in screening. */
+export type Condition = (typeof CONDITIONS)[number];
+
+/** Absolute contraindications of Mottola et al. 2019 (BJSM 52:1339-1346, table 2), in the order printed. */
+export const PREGNANCY_ABSOLUTE = [
+  'ruptured membranes or premature labour',
+  'unexplained persistent vaginal bleeding',
+  'placenta praevia',
+  'pre-eclampsia',
+  'incompetent cervix',
+  'growth restriction',
+  'high-order multiple',
+  'uncontrolled diabetes, blood pressure or thyroid disease',
+  'other serious disorder',
+] as const;
+/** Relative contraindications of the same table. */
+export const PREGNANCY_RELATIVE = [
+  'recurrent pregnancy loss',
+  'earlier preterm birth',
+  'gestational hypertension',
+  'symptomatic anaemia',
+  'malnutrition',
+  'eating disorder',
+  'twins',
+  'mild cardiovascular or respiratory disease',
+  'other significant condition',
+] as const;
+export type PregnancyCondition = (typeof PREGNANCY_ABSOLUTE)[number] | (typeof PREGNANCY_RELATIVE)[number];
+
+export interface Pregnancy {
+  readonly due: Day;
+  readonly conditions: readonly PregnancyCondition[];
+  readonly place: Place;
+}
+
+/** The months after a birth. */
+export interface Birth {
+  readonly date: Day;
+  readonly by: 'vaginal' | 'caesarean';
+  /** The day a licensed person last looked and allowed exercise. */
+  readonly checked?: Day;
+  readonly place: Place;
+}
+
+export interface BloodPressure {
+  /** mmHg. */
+  readonly systolic: number;
+  readonly diastolic: number;
+  readonly date: Day;
+  /** Has a cuff at home: only then are figures of pressure ever printed. */
+  readonly cuff: boolean;
+  readonly place: Place;
+}
+
+/** Facts of health. A field that is absent was not asked; an empty list was asked and there is none. */
+export interface Health {
+  readonly medicines?: readonly Medicine[];
+  readonly conditions?: readonly Condition[];
+  readonly bloodPressure?: BloodPressure;
+  readonly pregnancy?: Pregnancy;
+  readonly birth?: Birth;
+  /** Falls in the last twelve months. */
+  readonly falls?: number;
+}
+
+/** Days without training, planned or past. */
+export interface Break {
+  readonly from: Day;
+  /** The last day of it. */
+  readonly until: Day;
+  readonly cause: 'ill' | 'away' | 'hurt';
+  readonly place: Place;
+}
+
+/** The bell a client works with in a movement pattern; lighter and next up are its neighbours in the kit. */
+export interface MainBell {
+  readonly pattern: Pattern;
+  readonly mass: Mass;
+  readonly place: Place;
+}
+
 export type Experience = 'novice' | 'trained';
 
 /** Facts of a client's file that a problem may point at, by the words that stand there. */
@@ -84,6 +176,9 @@ export type ClientFact =
   | 'body mass'
   | 'screening date'
   | 'clearance date'
+  | 'medicines'
+  | 'conditions'
+  | 'falls'
   | 'partner'
   | 'replanning';
 
@@ -102,6 +197,9 @@ export interface Client {
   readonly screening?: Screening;
   readonly clearance?: Clearance;
   readonly cautions: readonly Caution[];
+  readonly health: Health;
+  readonly breaks: readonly Break[];
+  readonly mainBells: readonly MainBell[];
   /** Facts no rule reads yet, by name; each is the error `not-handled`. */
   readonly unhandled: readonly { readonly fact: string; readonly place: Place }[];
   readonly kit: readonly KitItem[];

@@ -22,7 +22,9 @@ export type Effort =
   | { readonly kind: 'reserve'; readonly tenths: number }
   /** Rating of perceived exertion, 10 = nothing left; 8.5 is 85. */
   | { readonly kind: 'rpe'; readonly tenths: number }
-  | { readonly kind: 'percent'; readonly percent: number };
+  | { readonly kind: 'percent'; readonly percent: number }
+  /** By the talk test: whole sentences, or short phrases. */
+  | { readonly kind: 'talk'; readonly level: 'sentences' | 'phrases' };
 
 /** A bell by its role for this client and movement pattern. */
 export type BellRole = 'main' | 'lighter' | 'next up';

@@ -90,6 +90,10 @@ export interface Tempo {
   readonly top: number;
 }
 
+export const MEASURES = ['chair stand', 'one-leg stand'] as const;
+/** 30-second chair stand (Rikli & Jones 1999); one-leg stand, eyes open. */
+export type Measure = (typeof MEASURES)[number];
+
 export interface Facts {
   readonly pattern: Pattern;
   readonly plane?: Plane;
@@ -108,6 +112,20 @@ export interface Facts {
   readonly signOff: boolean;
   readonly muscles: { readonly main: readonly string[]; readonly assisting: readonly string[] };
   readonly tempo: Tempo;
+  /**
+   * A combination: its parts in the order done, as one rep, or each part's reps in turn without putting the load down.
+   * Empty for every other way.
+   */
+  readonly parts: readonly ExerciseId[];
+  readonly partsDone: 'as one' | 'in turn';
+  /** Movement patterns it readies the body for: it may stand in a warm-up. */
+  readonly rehearses: readonly Pattern[];
+  /** May stand in a cool-down. */
+  readonly cools: boolean;
+  /** Fast lifts: most reps of one set before they lose their quality; absent where the common cap will do. */
+  readonly mostReps?: number;
+  /** A published measure for older clients that this exercise is. */
+  readonly measure?: Measure;
   /** Set down and picked up from the floor: the put-downs are counted in the minutes. */
   readonly onTheFloor: boolean;
 }

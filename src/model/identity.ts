@@ -42,7 +42,7 @@ export interface SetKeyParts {
 }
 
 export type Side = 'left' | 'right';
-export type SetKind = 'warm-up' | 'work' | 'feeler' | 'trial';
+export type SetKind = 'warm-up' | 'work' | 'feeler' | 'trial' | 'test' | 'cool-down';
 
 export const setKey = (parts: SetKeyParts): SetKey =>
   `${parts.block}/${parts.occurrence}/${parts.row}/${parts.side}/${parts.kind}/${parts.ordinal}` as SetKey;

@@ -16,12 +16,31 @@ import type {
   Side,
 } from './identity.js';
 import type { KitKind, LoadMode } from './kit.js';
+import type { LadderInput } from './ladder.js';
 import type { TempoStep } from './programme.js';
 import type { Confidence, Seconds, Tenths } from './quantity.js';
 import type { Audience, Reason, Rule } from './reason.js';
 import type { StrandInput } from './strand.js';
 
-export interface PlanLoad {
+/** A load in kilograms, or a band by its step. */
+export type PlanLoad = PlanMass | PlanBand;
+
+export interface PlanBand {
+  /** Its name, as the author wrote it. */
+  readonly band: string;
+  /** 1-based among the client's bands, the easiest to stretch first. */
+  readonly step: number;
+  readonly mode: LoadMode;
+  readonly pieces: readonly { readonly id: KitItemId; readonly grams: number }[];
+  /** As printed: `light band`. */
+  readonly label: string;
+  readonly kg?: never;
+  readonly grams?: never;
+}
+
+export interface PlanMass {
+  readonly band?: never;
+  readonly step?: never;
   /** What one hand (`per-hand`) or both (`total`) hold. */
   readonly kg: number;
   readonly grams: number;
@@ -34,10 +53,14 @@ export interface PlanLoad {
 /** A set as it would be without what a gate needs. */
 export interface OtherwiseSet {
   readonly exercise: ExerciseId;
-  readonly reps: number;
+  /** One of reps, seconds, metres. */
+  readonly reps?: number;
+  readonly seconds?: Seconds;
+  readonly metres?: number;
   readonly load?: PlanLoad;
   readonly tempo: TempoStep;
-  readonly reserve: Tenths;
+  /** Absent where no reserve is predicted. */
+  readonly reserve?: Tenths;
   readonly sets: number;
 }
 
@@ -55,8 +78,12 @@ export interface Choice {
 export interface GateNeeds {
   readonly exercise: ExerciseId;
   readonly load?: PlanLoad;
-  readonly reps: number;
-  readonly reserve: Tenths;
+  /** One of reps, seconds, metres. */
+  readonly reps?: number;
+  readonly seconds?: Seconds;
+  readonly metres?: number;
+  /** Absent where no reserve is predicted: done as asked is enough. */
+  readonly reserve?: Tenths;
   /** The weeks in which it must have been done. */
   readonly weeks: readonly number[];
 }
@@ -70,6 +97,12 @@ export interface PlanSet {
   readonly reps?: number;
   readonly seconds?: Seconds;
   readonly metres?: number;
+  /** Rising or falling reps, once through; `reps` is their sum. */
+  readonly steps?: readonly number[];
+  /** Straight after it, without a rest: so many with the next load up. */
+  readonly then?: { readonly reps: number; readonly load: PlanLoad };
+  /** Every rep begins from a stop. */
+  readonly deadStop?: boolean;
   readonly side?: Side;
   /** Where it is not the item's own: the harder version that a trial set tries; what is warmed up with before a gate. */
   readonly exercise?: ExerciseId;
@@ -81,7 +114,12 @@ export interface PlanSet {
   /** On an item's first set, where nothing is known of it: the work each answer to the feeler set leads to this week. */
   readonly choose?: readonly Choice[];
   readonly optional?: boolean;
+  /** Of a test: stop with this many good reps left; no number of reps is asked for beyond `reps`. */
+  readonly stopAt?: { readonly reserve: Tenths };
 }
+
+/** How hard breath may work, by the talk test. */
+export type Talk = 'sentences' | 'phrases';
 
 /** An option that stood open at a step, or did not and why: material for audit and for *why not the next one up*. */
 export interface AllowedOption {
@@ -126,10 +164,14 @@ export interface Item {
   readonly easier: readonly EasierItem[];
   readonly harder: readonly EasierItem[];
   readonly reasons: readonly Reason[];
+  /** Where breath is the measure: what can still be said. */
+  readonly talk?: Talk;
+  /** Of a ladder: the rung, from 1, of how many. */
+  readonly rung?: { readonly number: number; readonly of: number };
 }
 
 export interface Group {
-  readonly kind: 'warm-up' | 'straight' | 'circuit' | 'cool-down';
+  readonly kind: 'warm-up' | 'straight' | 'circuit' | 'cool-down' | 'test';
   readonly name: string;
   readonly rounds: number;
   readonly everySeconds?: Seconds;
@@ -156,6 +198,8 @@ export interface PlanSession {
   readonly minutes: number;
   readonly trimmed: readonly Trim[];
   readonly groups: readonly Group[];
+  /** What counts as the session done on a bad day: some of its own sets, by their keys, in order. */
+  readonly short: { readonly minutes: number; readonly sets: readonly SetKey[] };
 }
 
 export interface Week {
@@ -239,6 +283,17 @@ export interface PlanInputs {
     readonly symptoms: string;
   } | null;
   readonly strands: readonly StrandInput[];
+  readonly ladders: readonly LadderInput[];
+  /** What screening came to; see the engine's document. */
+  readonly standing: {
+    readonly moderate: boolean;
+    /** Cautions that follow from a fact of health by a rule, beside the coach's own. */
+    readonly derived: readonly { readonly rule: string; readonly what: string; readonly degree: string }[];
+    readonly health: readonly { readonly fact: string; readonly value: string }[];
+  };
+  /** Main bells by movement pattern, as the coach stated them. */
+  readonly mainBells: readonly { readonly pattern: string; readonly grams: number }[];
+  readonly breaks: readonly { readonly from: IsoDate; readonly until: IsoDate; readonly cause: string }[];
 }
 
 export interface Plan {
@@ -257,4 +312,6 @@ export interface Plan {
   readonly inputs: PlanInputs;
   readonly weeks: readonly Week[];
   readonly findings: readonly Finding[];
+  /** Sessions after this day are not planned. */
+  readonly stops?: { readonly after: IsoDate; readonly because: 'clearance' | 'due date' };
 }

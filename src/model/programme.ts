@@ -31,8 +31,8 @@ export interface Row {
 
 export interface Block {
   readonly name: string;
-  /** Set by set, or one set of each row in turn. */
-  readonly kind: 'straight' | 'circuit';
+  /** Set by set; one set of each row in turn; or the coach's own warm-up or cool-down in place of the planner's. */
+  readonly kind: 'straight' | 'circuit' | 'warm-up' | 'cool-down';
   /** A circuit's rounds. */
   readonly rounds?: number;
   readonly rows: readonly Row[];
@@ -75,6 +75,8 @@ export interface Programme {
   readonly rotations: readonly { readonly days: number; readonly order: readonly SessionId[] }[];
   /** Rows never cut for time. */
   readonly neverCut: readonly RowId[];
+  /** Rows tested in the first and again in the last session they stand in. */
+  readonly tests: readonly RowId[];
   /** Rows cut first, in this order. */
   readonly cutFirst: readonly RowId[];
   readonly description: readonly Line[];

@@ -53,7 +53,7 @@ export interface StrandInput {
   readonly id: string;
   readonly session: SessionId;
   readonly row: RowId;
-  readonly way: 'strength' | 'bodyweight';
+  readonly way: 'strength' | 'bodyweight' | 'combination';
   readonly equation: 'epley' | 'brzycki';
   /** Reps of the range. */
   readonly bottom: number;

@@ -79,7 +79,7 @@ export interface ClientPlan {
   }[];
 }
 
-const loadOf = (load: PlanLoad): ClientLoad => ({ grams: load.grams, mode: load.mode, label: load.label });
+const loadOf = (load: PlanLoad): ClientLoad => ({ grams: load.grams ?? 0, mode: load.mode, label: load.label });
 
 function setOf(set: PlanSet): ClientSet {
   return {

@@ -1,7 +1,7 @@
 /** English, British. The first language, and the one spoken where a client's own has no catalogue. */
 import type { Catalogue } from './catalogue.js';
-import { englishBlock } from './english-block.js';
 import { englishBooklet } from './english-booklet.js';
+import { englishRows } from './english-rows.js';
 import {
   englishCauses,
   englishDates,
@@ -11,6 +11,11 @@ import {
   englishSets,
 } from './english-sets.js';
 import { englishTellings, englishWalk } from './english-walk.js';
+import { englishAudit } from './rules/audit.js';
+import { englishLadder } from './rules/ladder.js';
+import { englishScreening } from './rules/screening.js';
+import { englishSession } from './rules/sessions.js';
+import { englishVersion } from './rules/versions.js';
 import { NO_BREAK } from './spacing.js';
 
 export const english: Catalogue = {
@@ -56,7 +61,18 @@ export const english: Catalogue = {
   booklet: englishBooklet,
   causes: englishCauses,
   harderCauses: englishHarderCauses,
-  reasons: { walk: englishWalk, block: englishBlock, tellings: englishTellings },
+  reasons: {
+    walk: englishWalk,
+    block: {
+      ...englishRows,
+      ...englishAudit,
+      ...englishLadder,
+      ...englishScreening,
+      ...englishSession,
+      ...englishVersion,
+    },
+    tellings: englishTellings,
+  },
   why: {
     block: (client, programme, from) => `${client}, ${programme}, from ${from}`,
     session: (week, session, date, minutes) => `Week ${week}, ${session}. ${date}, ${minutes} minutes`,

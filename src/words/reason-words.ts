@@ -4,6 +4,11 @@
  */
 
 import type { RuleWords } from './rule-words.js';
+import { AUDIT_RULES } from './rules/audit.js';
+import { LADDER_RULES } from './rules/ladder.js';
+import { SCREENING_RULES } from './rules/screening.js';
+import { SESSION_RULES } from './rules/sessions.js';
+import { VERSION_RULES } from './rules/versions.js';
 
 export const WALK_RULES = [
   'walk-asked',
@@ -69,19 +74,9 @@ export const WALK_RULES = [
   'walk-weak-twice',
 ] as const;
 
-export const BLOCK_RULES = [
-  'adult-from',
-  'between-exercises',
-  'caution-in-block',
-  'ceiling-arms',
-  'ceiling-load',
-  'change-of-bell',
+/** Of rows and their effort; the other rooms' names stand with their words in `rules/`. */
+const ROW_RULES = [
   'circuit-reserve',
-  'clearance-holds',
-  'cool-down-older',
-  'down-or-up',
-  'easier-in-kit',
-  'easy-week-sets',
   'feeler-rise',
   'first-weeks',
   'floor-alone',
@@ -91,35 +86,32 @@ export const BLOCK_RULES = [
   'gain-cautioned',
   'gain-novice',
   'gain-trained',
-  'minutes-cap',
   'new-movement-lighter',
-  'older-from',
   'one-side-tested',
-  'pause-seconds',
-  'put-down',
-  're-plating',
   'rpe-to-reserve',
-  'screening-holds',
-  'seconds-a-rep',
   'side-gap-told',
   'side-gap-why',
-  'sign-off-lapses',
-  'slow-lowering-seconds',
-  'start-moved',
   'tempo-slow-lowering',
   'tempo-slow-with-a-pause',
-  'version-chosen',
-  'warm-up',
   'warm-up-load',
-  'warm-up-older',
   'weak-reserve',
   'weaker-side',
+] as const;
+
+export const BLOCK_RULES = [
+  ...ROW_RULES,
+  ...AUDIT_RULES,
+  ...LADDER_RULES,
+  ...SCREENING_RULES,
+  ...SESSION_RULES,
+  ...VERSION_RULES,
 ] as const;
 
 /** What a whole walk tells the coach. */
 export const TELLINGS = ['kit-too-light', 'nothing-climbs', 'range-too-high', 'to-earn-a-try'] as const;
 
 export type WalkRuleName = (typeof WALK_RULES)[number];
+export type RowRuleName = (typeof ROW_RULES)[number];
 export type BlockRuleName = (typeof BLOCK_RULES)[number];
 export type TellingName = (typeof TELLINGS)[number];
 

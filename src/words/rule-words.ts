@@ -20,3 +20,8 @@ export const both = (coach: Saying, client: Saying): RuleWords => ({ coach: spok
 
 /** A clause that stands only where its figure does. */
 export const clause = (figure: string, said: (figure: string) => string): string => (figure === '' ? '' : said(figure));
+
+/** The rule's own value where the reason carries it. */
+export const held = (f: Figure, otherwise: string): string => f('value') || otherwise;
+
+export const begun = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);

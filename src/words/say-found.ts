@@ -43,6 +43,6 @@ export function openDose(set: PlanSet, choices: readonly Choice[]): FoundReps | 
   return {
     least: Math.min(...reps),
     most: Math.max(...reps),
-    loaded: choices.some(({ load }) => load !== undefined && load.grams > 0),
+    loaded: choices.some(({ load }) => load !== undefined && (load.grams ?? 1) > 0),
   };
 }

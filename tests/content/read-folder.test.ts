@@ -30,6 +30,10 @@ describe('what a folder comes to', () => {
       kit: { load: [{ kind: 'bell', count: 1, unequal: false }], unloaded: false, things: [] },
       asks: [{ of: 'knee', degree: 'some', side: 'both', phases: ['bottom'] }],
       tempo: { lower: 2, bottom: 0, lift: 1, top: 0 },
+      parts: [],
+      partsDone: 'as one',
+      rehearses: [],
+      cools: false,
       onTheFloor: true,
     });
     expect(squat?.words.cues.map(({ phase, line }) => `${phase}: ${plainText(line)}`)[1]).toBe(

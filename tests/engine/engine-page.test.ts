@@ -1,11 +1,11 @@
-/** The engine's own page says of every rule outside the walk what the rule says of itself. */
+/** The engine's own pages say of every rule outside the walk what the rule says of itself. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { RULES_OF_THE_BLOCK } from '../../src/engine/rules-of-the-block.js';
 
 const ENGINE = new URL('../../src/engine/', import.meta.url);
-const page = readFileSync(new URL('ENGINE.md', ENGINE), 'utf8');
-const block = page.slice(page.indexOf('# The block'));
+const PAGES = ['BLOCK.md', 'SCREENING.md', 'VERSIONS.md', 'LADDER.md', 'SESSIONS.md', 'AUDIT.md'];
+const block = PAGES.map((name) => readFileSync(new URL(name, ENGINE), 'utf8')).join('\n');
 
 /** The cells of the row that begins with the rule's id, as written after it. */
 function rowsOf(id: string): readonly (readonly string[])[] {
@@ -20,7 +20,7 @@ function rowsOf(id: string): readonly (readonly string[])[] {
     );
 }
 
-describe('the second half of the page', () => {
+describe('the pages of the block', () => {
   it.each(RULES_OF_THE_BLOCK.map((rule) => ({ ...rule, name: rule.id })))('has $name as it is', (rule) => {
     const file = readFileSync(new URL(`rules/${rule.id}.ts`, ENGINE), 'utf8');
     const what = /^\/\*\* ([\s\S]*?) \*\//.exec(file)?.[1]?.replaceAll(/\s*\n \* ?/g, ' ');

@@ -103,6 +103,10 @@ function factsOf({ pattern, way, sides }: Made, chance: Chance): Facts {
       { lower: 0, bottom: 0, lift: 0, top: 0 },
       { lower: 3, bottom: 1, lift: 'fast', top: 1 },
     ] as const),
+    parts: [],
+    partsDone: 'as one',
+    rehearses: [],
+    cools: false,
     onTheFloor: chance.happens(50),
   };
 }

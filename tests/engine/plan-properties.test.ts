@@ -110,7 +110,8 @@ describe('every plan', () => {
           const floor = Math.max(...strand.occurrences.filter((at) => at.week === week).map((at) => at.floor));
           for (const set of item.sets.filter(isWork)) {
             holds(one, (set.reserve ?? -1) >= floor, `${set.key}: leaves ${set.reserve} of ${floor}`);
-            for (const other of set.otherwise ?? []) holds(one, other.reserve >= floor, `${set.key}: otherwise`);
+            for (const other of set.otherwise ?? [])
+              holds(one, (other.reserve ?? -1) >= floor, `${set.key}: otherwise`);
           }
         }
       }

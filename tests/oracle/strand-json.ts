@@ -41,7 +41,7 @@ export interface StrandJson {
   readonly id: string;
   readonly session: string;
   readonly row: string;
-  readonly way: 'strength' | 'bodyweight';
+  readonly way: 'strength' | 'bodyweight' | 'combination';
   readonly equation: 'epley' | 'brzycki';
   readonly bottom: number;
   readonly top: number;

@@ -19,6 +19,10 @@ const facts: Facts = {
   signOff: false,
   muscles: { main: ['quadriceps'], assisting: [] },
   tempo: { lower: 2, bottom: 0, lift: 1, top: 0 },
+  parts: [],
+  partsDone: 'as one',
+  rehearses: [],
+  cools: false,
   onTheFloor: true,
 };
 
@@ -108,6 +112,7 @@ const programme = (id: string, open: boolean): Programme => ({
   ],
   rotations: [],
   neverCut: [],
+  tests: [],
   cutFirst: [],
   description: [plainLine('Six weeks on two days.')],
   expectations: [],

@@ -83,6 +83,7 @@ const week = (number: number): Week => ({
       minutes: 38,
       trimmed: [{ row: rowId('goblet-squat'), what: 'sets', sets: 1, reason: reason('coach') }],
       groups: [{ kind: 'straight', name: 'Main', rounds: 1, items: [item(number)] }],
+      short: { minutes: 0, sets: [] },
     },
   ],
 });
@@ -117,6 +118,10 @@ export const fixturePlan: Plan = {
     clearance: { by: `${SECRET} doctor`, date: '2026-11-02', for: 'moderate' },
     screening: { date: '2026-11-02', regularExercise: 'yes', knownDisease: 'no', symptoms: 'no' },
     strands: [],
+    ladders: [],
+    standing: { moderate: false, derived: [], health: [] },
+    mainBells: [],
+    breaks: [],
   },
   weeks: [week(1), week(2)],
   findings: [{ rule: 'kit', audience: 'coach', weeks: [1], reason: reason('coach') }],

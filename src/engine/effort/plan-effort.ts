@@ -63,6 +63,7 @@ export function reserveOf(effort: Effort): Tenths | null {
     case 'rpe':
       return effort.tenths >= 70 && effort.tenths <= 100 ? RPE_TO_RESERVE.value - effort.tenths : null;
     case 'percent':
+    case 'talk':
       return null;
   }
 }

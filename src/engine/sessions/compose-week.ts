@@ -56,5 +56,6 @@ function composeSession(
     minutes,
     trimmed,
     groups: [before, ...work, ...(coolDown > 0 ? [after] : [])],
+    short: { minutes: 0, sets: [] },
   };
 }

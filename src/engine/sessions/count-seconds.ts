@@ -47,8 +47,8 @@ export interface TimedRow {
 
 /** Minutes of warm-up and cool-down: longer from the age of `older-from`, or with a caution on holding the breath. */
 export function minutesAround(context: BlockContext): { readonly warmUp: number; readonly coolDown: number } {
-  const { client, firstDay, lastDay, rules } = context;
-  const pressure = client.cautions.some(
+  const { standing, firstDay, lastDay, rules } = context;
+  const pressure = standing.cautions.some(
     (caution) => caution.what === 'breath hold' && holdsInBlock(caution, firstDay, lastDay),
   );
   return isOlder(context) || pressure

@@ -47,10 +47,10 @@ export function judgeFor(context: BlockContext): Judge {
 const WAYS_PLANNED: readonly Way[] = ['strength', 'bodyweight'];
 
 function judgeVersion(exercise: Exercise, context: BlockContext): Judged {
-  const { client, firstDay, lastDay } = context;
+  const { client, firstDay, lastDay, standing } = context;
   const met = meetCautions(
     exercise,
-    client.cautions.filter((caution) => holdsInBlock(caution, firstDay, lastDay)),
+    standing.cautions.filter((caution) => holdsInBlock(caution, firstDay, lastDay)),
   );
   const refuse = (cause: Refusal['cause'], detail: string): Refusal => ({ exercise: exercise.id, cause, detail });
   const refusals: Refusal[] = [];

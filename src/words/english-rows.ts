@@ -1,0 +1,70 @@
+/** The rules of rows and their effort: what English says of each. The other rooms' stand in `rules/`. */
+import type { RowRuleName } from './reason-words.js';
+import { both, clause, type Figure, held, only, type RuleWords } from './rule-words.js';
+
+/** What the programme asked for, where a floor stands above it. */
+const written = (f: Figure): string => clause(f('programme'), (n) => ` (the programme asks for ${n})`);
+
+export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
+  'circuit-reserve': both(
+    'In a circuit one more rep is left in reserve: the next row comes before the breath is back.',
+    'Turn about is tiring, so stop one rep sooner.',
+  ),
+  'feeler-rise': both(
+    'The feeler set finds the load; its table leads one load above the one felt, at most.',
+    'Your feeler set finds the load, so nobody has to guess.',
+  ),
+  'first-weeks': only((f) => `The first ${held(f, '2 weeks')} of a first block are kept gentle.`),
+  'floor-alone': both(
+    (f) => `Training alone: never fewer than ${f('floor') || held(f, '2')} in reserve${written(f)}.`,
+    'At home you always stop with good reps left.',
+  ),
+  'floor-first-weeks': both(
+    (f) => `First weeks of a first block: never fewer than ${f('floor') || held(f, '4')} in reserve${written(f)}.`,
+    'The first two weeks are gentle, on purpose.',
+  ),
+  'floor-novice': both(
+    (f) => `Still new to training: never fewer than ${f('floor') || held(f, '3')} in reserve${written(f)}.`,
+    'New to this: stop while it still looks good.',
+  ),
+  'floor-older': both(
+    (f) => `From 65: never fewer than ${f('floor') || held(f, '3')} in reserve${written(f)}.`,
+    'Stop while it still looks good.',
+  ),
+  'gain-cautioned': only(
+    (f) =>
+      `A caution is met${clause(f('caution'), (what) => ` (${what})`)}${clause(f('met by'), (name) => ` by the ${name}`)}: no gain in strength is counted on here.`,
+  ),
+  'gain-novice': only((f) => `A novice is taken to gain ${f('gain') || held(f, '1 %')} in a work week.`),
+  'gain-trained': only((f) => `A trained client is taken to gain ${f('gain') || held(f, '0.5 %')} in a work week.`),
+  'new-movement-lighter': both(
+    (f) =>
+      `A movement new to the client starts one load lighter than ${clause(f('relative'), (name) => `what the ${name} shows`) || 'its relative would allow'}.`,
+    'New to you, so it starts one load lighter.',
+  ),
+  'one-side-tested': only(
+    (f) =>
+      `Only one side was tested${clause(f('untested'), (side) => `, not the ${side}`)}: a weak estimate until both are.`,
+  ),
+  'rpe-to-reserve': only('Reps in reserve are ten less the rating of perceived exertion.'),
+  'side-gap-told': both(
+    (f) =>
+      `The sides differ${clause(f('gap'), (gap) => ` by ${gap}`)}${clause(f('weaker'), (side) => `; the ${side} is the weaker`)}. Both do what the weaker can.`,
+    'Your weaker side goes first and sets the number for both.',
+  ),
+  'side-gap-why': only(
+    (f) => `The sides differ${clause(f('gap'), (gap) => ` by ${gap}`)}, which is a lot. Ask why before you load it.`,
+  ),
+  'tempo-slow-lowering': only((f) => `A slow lowering leaves ${held(f, '80 %')} of the reps.`),
+  'tempo-slow-with-a-pause': only((f) => `A slow lowering and a pause leave ${held(f, '70 %')} of the reps.`),
+  'warm-up-load': both(
+    'One lighter set comes before the first heavy one, at up to three quarters of its load.',
+    'One lighter set first, to get the feel.',
+  ),
+  'weaker-side': both(
+    (f) =>
+      `The ${f('weaker') || 'weaker'} side is the weaker${clause(f('gap'), (gap) => `, by ${gap}`)}: both do what it can, and it goes first.`,
+    (f) => `Your ${f('weaker') || 'weaker'} side goes first and sets the number for both.`,
+  ),
+  'weak-reserve': only((f) => `A reserve above ${held(f, '5')} is a rough guess, so the test is weak evidence.`),
+};
