@@ -108,7 +108,7 @@ function Figures({ of }: { readonly of: Planned }) {
             const loads = new Map(
               sets.flatMap(({ load }) => (load ? [[load.grams ?? load.step, load.label] as const] : [])),
             );
-            const reserves = [...new Set(items.map(({ asked }) => asked.reserve))].sort((a, b) => a - b);
+            const reserves = [...new Set(items.flatMap(({ asked }) => asked.reserve ?? []))].sort((a, b) => a - b);
             return (
               <tr>
                 <th scope="row">{number}</th>

@@ -128,6 +128,8 @@ export interface AllowedOption {
   readonly grams: number;
   /** Reps to failure there. */
   readonly predicted: Tenths;
+  /** Of a ladder: the rung, from 1; nothing is predicted there. */
+  readonly rung?: number;
   /** Rule id that refuses it as the next step; absent where it is open. */
   readonly refusedBy?: string;
 }
@@ -150,7 +152,15 @@ export interface Item {
   readonly sides: Sides;
   readonly tempo: TempoStep;
   readonly restSeconds: Seconds;
-  readonly asked: { readonly min: number; readonly max: number; readonly reserve: Tenths; readonly sets: number };
+  readonly asked: {
+    readonly min: number;
+    readonly max: number;
+    /** What `min` and `max` count. */
+    readonly unit: 'reps' | 'seconds' | 'metres';
+    /** `null` where none is counted: a ladder. */
+    readonly reserve: Tenths | null;
+    readonly sets: number;
+  };
   readonly capacity: {
     readonly equation: 'epley' | 'brzycki';
     readonly grams: number;

@@ -45,7 +45,7 @@ export interface ClientItem {
   readonly tempo: TempoStep;
   readonly restSeconds: Seconds;
   /** The reserve asked for, as the booklet says it. */
-  readonly reserve: Tenths;
+  readonly reserve: Tenths | null;
   readonly sets: readonly ClientSet[];
   readonly easier: readonly ClientEasier[];
 }

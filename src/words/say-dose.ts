@@ -93,6 +93,7 @@ export function sayTenths(tenths: Tenths): string {
 
 /** What an item asks to be left; where a feeler set finds the load, what its table leaves at least. */
 export function sayItemEffort({ asked, sets }: Pick<Item, 'asked' | 'sets'>, speech: Speech): string {
+  if (asked.reserve === null) return '';
   const left = sets.flatMap(({ choose }) => choose ?? []).map(({ reserve }) => reserve);
   const least = Math.min(asked.reserve, ...left);
   return least < asked.reserve

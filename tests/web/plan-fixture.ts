@@ -57,7 +57,7 @@ const item = (occurrence: number): Item => ({
   sides: 'both',
   tempo: 'normal',
   restSeconds: 90,
-  asked: { min: 6, max: 10, reserve: 30, sets: 3 },
+  asked: { unit: 'reps', min: 6, max: 10, reserve: 30, sets: 3 },
   capacity: { equation: 'epley', grams: SECRET_NUMBER, side: 'both', confidence: 'measured' },
   allowed: [
     { exercise: exerciseId('goblet-squat'), tempo: 'normal', grams: 20_000, predicted: 71, refusedBy: 'walk.floor' },

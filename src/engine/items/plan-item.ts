@@ -48,7 +48,7 @@ export function planItem(
     sides: facts.sides,
     tempo: strand.tempi[step?.option.tempo ?? 0]?.step ?? 'normal',
     restSeconds: fitted.row.restSeconds,
-    asked: { min: strand.bottom, max: strand.top, reserve: occurrence.asked, sets: occurrence.sets },
+    asked: { min: strand.bottom, max: strand.top, unit: 'reps', reserve: occurrence.asked, sets: occurrence.sets },
     capacity: capacityOf(walked, index),
     allowed: step === undefined ? [] : allowedOf(walked, step),
     relaxed: step?.relaxed ?? [],
