@@ -95,7 +95,7 @@ export const PREGNANCY_ABSOLUTE = [
   'incompetent cervix',
   'growth restriction',
   'high-order multiple',
-  'uncontrolled diabetes, blood pressure or thyroid disease',
+  'uncontrolled diabetes or hypertension or thyroid disease',
   'other serious disorder',
 ] as const;
 /** Relative contraindications of the same table. */
