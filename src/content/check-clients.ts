@@ -44,6 +44,12 @@ const checkDays = each((client, file) => {
   file.report.add({ code: 'entry-twice', data: { entry } }, placeOf(file, 'days'));
 });
 
+const checkMainBells = each(({ mainBells }, file) => {
+  const patterns = mainBells.map(({ pattern }) => pattern);
+  const twice = patterns.find((pattern, index) => patterns.indexOf(pattern) !== index);
+  if (twice !== undefined) file.report.add({ code: 'entry-twice', data: { entry: twice } }, placeOf(file, 'main bells'));
+});
+
 const checkPartner = each((client, file, { clients }) => {
   const { partner } = client;
   if (partner === undefined) return;
@@ -56,7 +62,7 @@ const checkPartner = each((client, file, { clients }) => {
   }
 });
 
-const checkDates = each(({ cautions, clearance, birthYear, starts }, file) => {
+const checkDates = each(({ cautions, clearance, birthYear, starts, breaks, health }, file) => {
   const later = (from: Day, first: string, to: Day | undefined, second: string, place: Place): void => {
     if (to === undefined || to >= from) return;
     const data = { first: `${first} ${isoOfDay(from)}`, second: `${second} ${isoOfDay(to)}` };
@@ -67,6 +73,11 @@ const checkDates = each(({ cautions, clearance, birthYear, starts }, file) => {
     later(from, 'from', review, 'review', placeOf(file, 'cautions', index, 'review'));
   });
   if (clearance) later(clearance.date, 'date', clearance.until, 'until', placeOf(file, 'clearance', 'until'));
+  breaks.forEach(({ from, until }, index) => {
+    later(from, 'from', until, 'until', placeOf(file, 'breaks', index, 'until'));
+  });
+  const { birth } = health;
+  if (birth) later(birth.date, 'date', birth.checked, 'checked', placeOf(file, 'birth', 'checked'));
   const born = dayOfDate(birthYear, 1, 1);
   if (born !== undefined) later(born, 'birth', starts, 'starts', placeOf(file, 'birth year'));
 });
@@ -106,6 +117,7 @@ export const clientChecks: readonly FolderCheck[] = [
   { name: 'the programme is there', codes: ['unknown-programme'], check: checkProgramme },
   { name: 'days and sessions', codes: ['rotation-not-stated'], check: checkRotation },
   { name: 'days once', codes: ['entry-twice'], check: checkDays },
+  { name: 'one main bell for a pattern', codes: ['entry-twice'], check: checkMainBells },
   { name: 'the partner is there', codes: ['unknown-client', 'partner-self'], check: checkPartner },
   { name: 'dates in order', codes: ['dates-out-of-order'], check: checkDates },
   { name: 'phases of cautions', codes: ['unknown-phase'], check: checkCautionPhases },

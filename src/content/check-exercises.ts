@@ -3,7 +3,7 @@ import type { Facts } from '../model/exercise.js';
 import type { LoadNeed } from '../model/kit.js';
 import type { Place } from '../model/place.js';
 import { nearestOf } from './nearest.js';
-import { placeOf } from './open-file.js';
+import { placeOf, placeOfEntry } from './open-file.js';
 import { knownPhases } from './phases.js';
 import type { ReadExercise } from './read-exercise.js';
 import type { FolderCheck, ReadThings } from './read-things.js';
@@ -114,6 +114,33 @@ function needsSignOff({ way, kit, room, asks }: Facts): string | undefined {
   return kit.load.some(({ kind }) => kind === 'bar') ? 'barbell work' : undefined;
 }
 
+const checkParts = eachRead(({ file, id }, { way, parts }) => {
+  const wanted = way === 'combination';
+  const place = placeOf(file, 'parts');
+  if (wanted ? parts.length < 2 : parts.length > 0) {
+    file.report.add({ code: 'parts-of-combination', data: { wanted } }, wanted ? placeOf(file, 'way') : place);
+  }
+  parts.forEach((part, index) => {
+    if (part !== id) return;
+    file.report.add({ code: 'part-unfit', data: { part, why: 'itself' } }, placeOfEntry(file, ['parts'], index));
+  });
+});
+
+function checkPartsThere({ exercises }: ReadThings): void {
+  const ids = exercises.map(({ id }) => id);
+  for (const { exercise, file } of exercises) {
+    exercise?.facts.parts.forEach((part, index) => {
+      const place = placeOfEntry(file, ['parts'], index);
+      const found = exercises.find(({ id }) => id === part);
+      if (found === undefined) {
+        file.report.add({ code: 'unknown-exercise', data: { id: part, nearest: nearestOf(part, ids) } }, place);
+      } else if (part !== exercise.id && found.exercise?.facts.way === 'combination') {
+        file.report.add({ code: 'part-unfit', data: { part, why: 'combination' } }, place);
+      }
+    });
+  }
+}
+
 const checkSignOff = eachRead(({ file }, facts) => {
   const because = needsSignOff(facts);
   if (because === undefined || facts.signOff) return;
@@ -127,5 +154,7 @@ export const exerciseChecks: readonly FolderCheck[] = [
   { name: 'phases asked in', codes: ['unknown-phase'], check: checkPhases },
   { name: 'how the load is held', codes: ['holds-not-said', 'holds-does-not-fit'], check: checkHolds },
   { name: 'strength has a load', codes: ['way-needs-load'], check: checkWay },
+  { name: 'parts of a combination', codes: ['parts-of-combination', 'part-unfit'], check: checkParts },
+  { name: 'parts are there', codes: ['unknown-exercise', 'part-unfit'], check: checkPartsThere },
   { name: 'sign-off', codes: ['sign-off-needed'], check: checkSignOff },
 ];

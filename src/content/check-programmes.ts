@@ -71,6 +71,7 @@ const checkCuts = each(({ programme, sessions, file, wholeBody }, things) => {
   for (const [key, ids] of [
     ['never cut', programme.neverCut],
     ['cut first', programme.cutFirst],
+    ['tests', programme.tests],
   ] as const) {
     ids.forEach((id, index) => {
       if (rows.has(id)) return;
@@ -125,7 +126,7 @@ export const programmeChecks: readonly FolderCheck[] = [
   { name: 'sessions by one name', codes: ['id-twice'], check: checkSessionIds },
   { name: 'rows by one id', codes: ['id-twice'], check: checkRowIds },
   { name: 'rotations name sessions', codes: ['unknown-session'], check: checkRotations },
-  { name: 'cuts name rows', codes: ['unknown-row'], check: checkCuts },
+  { name: 'cuts and tests name rows', codes: ['unknown-row'], check: checkCuts },
   { name: 'cut and kept', codes: ['cut-and-kept'], check: checkCutAndKept },
   { name: 'reserves and the floor', codes: ['reserve-below-floor'], check: checkReserves },
   { name: 'expectations', codes: ['expect-nobody', 'unknown-session', 'unknown-row'], check: checkExpectations },

@@ -5,6 +5,7 @@ import type { Day } from '../model/day.js';
 import { BODY_PARTS, QUALITIES } from '../model/exercise.js';
 import type { KitItem } from '../model/kit.js';
 import type { Mass } from '../model/quantity.js';
+import { healthKeys } from './health-schema.js';
 import { type MassContext, readFloor, readLength, readMass, readWhole } from './read-amounts.js';
 import { readId } from './read-id.js';
 import { LOAD_KEYS, type LoadKey, listKit, readBands, readOwned, readThing, THINGS } from './read-kit.js';
@@ -17,12 +18,8 @@ const ANSWERS = ['yes', 'no', 'unknown'] as const satisfies readonly Answer[];
 
 /** Facts a coach may have on file and no rule reads yet: better refused by name than taken for read. */
 export const NOT_READ_YET = [
-  'medicines',
-  'pregnancy',
   'weeks since birth',
-  'blood pressure',
   'heart rate',
-  'conditions',
   'injuries',
   'operations',
   'goal',
@@ -159,6 +156,7 @@ export const makeClientSchema = (context: MassContext) => {
       })
       .meta({ description: 'What a doctor, midwife or physiotherapist has cleared.' })
       .optional(),
+    ...healthKeys(context),
     cautions: z.array(cautionSchema).meta({ description: 'What to avoid or take care with.' }).optional(),
     kit: z
       .strictObject({

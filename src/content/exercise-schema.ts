@@ -1,10 +1,20 @@
 /** The front matter of an exercise. The body is read in `read-exercise.ts`. */
 import { z } from 'zod';
-import { type Ask, BODY_PARTS, type Facts, PATTERNS, PLANES, QUALITIES, SIDES, WAYS } from '../model/exercise.js';
+import {
+  type Ask,
+  BODY_PARTS,
+  type Facts,
+  MEASURES,
+  PATTERNS,
+  PLANES,
+  QUALITIES,
+  SIDES,
+  WAYS,
+} from '../model/exercise.js';
 import { exerciseId } from '../model/identity.js';
 import type { LoadMode } from '../model/kit.js';
 import type { Standing } from '../model/reason.js';
-import { readFloor, readTempo } from './read-amounts.js';
+import { readFloor, readTempo, readWhole } from './read-amounts.js';
 import { readId } from './read-id.js';
 import { readLoadNeed, readThing, THINGS } from './read-kit.js';
 import { asTyped, good, type Reader, readPart, refuse, splitPart } from './read-value.js';
@@ -154,6 +164,34 @@ export const exerciseSchema = z.strictObject({
     description: 'Seconds lowering, at the bottom, lifting, at the top; X is as fast as you can. Or in words.',
     examples: ['2-0-1-0', 'slow lowering'],
   }),
+  parts: listLeaf(readId, {
+    description: 'Of a combination: the file names of its parts, in the order done.',
+    examples: ['dead-clean, press'],
+  }).optional(),
+  'parts done': leaf(readOneOf(['as one', 'in turn'] as const), {
+    description: 'Of a combination: all parts as one rep, or each part’s reps in turn without putting the load down.',
+    examples: ['as one'],
+    enum: ['as one', 'in turn'],
+  }).optional(),
+  rehearses: listLeaf(readOneOf(PATTERNS), {
+    description: 'Movement patterns it readies the body for: it may stand in a warm-up.',
+    examples: ['squat, hinge'],
+    enum: [...PATTERNS, 'none'],
+  }).optional(),
+  'cool-down': leaf(readYesNo, {
+    description: 'Whether it may stand in a cool-down.',
+    examples: ['no'],
+    enum: ['yes', 'no'],
+  }).optional(),
+  'most reps': leaf(readWhole('Most reps', { least: 1, most: 50 }), {
+    description: 'Of fast lifts: the most reps of one set before they lose their quality.',
+    examples: ['10'],
+  }).optional(),
+  measure: leaf(readOneOf(MEASURES), {
+    description: 'A published measure for older clients that this exercise is.',
+    examples: ['chair stand'],
+    enum: MEASURES,
+  }).optional(),
   'from the floor': leaf(readYesNo, {
     description: 'Taken from the floor and put back, or done on it: the going down and up is counted in the minutes.',
     examples: ['yes'],
@@ -184,10 +222,12 @@ export function factsOf(front: ExerciseFront): Facts {
     signOff: front['sign-off'],
     muscles: { main: front.muscles.main, assisting: front.muscles.assisting ?? [] },
     tempo: front.tempo,
-    parts: [],
-    partsDone: 'as one',
-    rehearses: [],
-    cools: false,
+    parts: (front.parts ?? []).map(exerciseId),
+    partsDone: front['parts done'] ?? 'as one',
+    rehearses: front.rehearses ?? [],
+    cools: front['cool-down'] ?? false,
+    ...(front['most reps'] === undefined ? {} : { mostReps: front['most reps'] }),
+    ...(front.measure === undefined ? {} : { measure: front.measure }),
     onTheFloor: front['from the floor'],
   };
 }

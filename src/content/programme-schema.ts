@@ -67,6 +67,10 @@ export const programmeSchema = z.strictObject({
     description: 'Rows that stay however short the time is.',
     examples: ['goblet-squat, one-arm-row'],
   }).optional(),
+  tests: listLeaf(readName, {
+    description: 'Rows tested in the first and again in the last session they stand in.',
+    examples: ['goblet-squat'],
+  }).optional(),
   'cut first': listLeaf(readName, {
     description: 'Rows that go when time is short, the first to go first.',
     examples: ['dead-bug, push-up'],

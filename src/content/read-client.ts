@@ -7,6 +7,7 @@ import type { Place } from '../model/place.js';
 import type { MassUnit } from '../model/quantity.js';
 import type { Studio } from '../model/studio.js';
 import { type ClientFront, kitOf, makeClientSchema, NOT_READ_YET } from './client-schema.js';
+import { breaksOf, healthOf, mainBellsOf, mayBeNone } from './health-schema.js';
 import { type OpenFile, placeOf, placeOfName, readKeys } from './open-file.js';
 import { type MassContext, readDecimal, readMass, readWhole, speaksOfBothUnits } from './read-amounts.js';
 import { REPS } from './read-dose.js';
@@ -49,7 +50,7 @@ export function readClient(file: OpenFile, id: string, studio: Studio): ReadClie
   const workOnThis = linesOf(file, 'Work on this', sections.get('Work on this')?.blocks ?? [])[0];
   const notes = linesOf(file, 'Notes', [...sections.intro, ...(sections.get('Notes')?.blocks ?? [])]);
   const unhandled = readUnhandled(file);
-  const front = readKeys(file, schemaFor(context));
+  const front = readKeys(withoutNothings(file), schemaFor(context));
   const mass = front?.['body mass'];
   const client: Client | undefined = front && {
     id: clientId(id),
@@ -64,9 +65,9 @@ export function readClient(file: OpenFile, id: string, studio: Studio): ReadClie
     ...screeningOf(file, front),
     ...clearanceOf(front),
     cautions: cautionsOf(file, front),
-    health: {},
-    breaks: [],
-    mainBells: [],
+    health: healthOf(file, front),
+    breaks: breaksOf(file, front),
+    mainBells: mainBellsOf(file, front),
     unhandled,
     kit: kitOf(front),
     unit,
@@ -114,6 +115,18 @@ function placesOf(file: OpenFile): Readonly<Partial<Record<ClientFact, Place>>> 
     Object.entries(FACTS).flatMap(([fact, path]) => (nodeAt(keys, path) ? [[fact, placeOf(file, ...path)]] : [])),
   );
 }
+
+/** `pregnancy: no` says that there is nothing to read, as leaving the key out does. */
+function withoutNothings(file: OpenFile): OpenFile {
+  const { keys } = file;
+  if (!keys) return file;
+  const entries = keys.entries.filter(({ key, value }) => {
+    return !(mayBeNone.has(key) && value?.kind === 'text' && saysNothing(value.text));
+  });
+  return { ...file, keys: { ...keys, entries } };
+}
+
+const saysNothing = (text: string): boolean => /^(no|none|nothing|-)$/i.test(text.trim());
 
 /** The client's own unit has to be known before a mass can be read. */
 function unitOf(file: OpenFile): MassUnit | undefined {
@@ -166,7 +179,7 @@ function cautionsOf(file: OpenFile, front: ClientFront): readonly Caution[] {
 function readUnhandled(file: OpenFile): Client['unhandled'] {
   return NOT_READ_YET.flatMap((fact) => {
     const node = file.keys && nodeAt(file.keys, [fact]);
-    if (!node || (node.kind === 'text' && /^(no|none|nothing|-)$/i.test(node.text.trim()))) return [];
+    if (!node || (node.kind === 'text' && saysNothing(node.text))) return [];
     const place = placeOfName(file, fact);
     file.report.add({ code: 'not-handled', data: { fact, why: 'no rule reads it yet' } }, place);
     return [{ fact, place }];

@@ -56,7 +56,7 @@ export function readProgramme(file: OpenFile, id: string): ReadProgramme {
       .flatMap(([days, order]) => (order ? [{ days: Number(days), order: order.map(sessionId) }] : []))
       .sort((a, b) => a.days - b.days),
     neverCut: (front['never cut'] ?? []).map(rowId),
-    tests: [],
+    tests: (front.tests ?? []).map(rowId),
     cutFirst: (front['cut first'] ?? []).map(rowId),
     description,
     expectations,
@@ -113,7 +113,7 @@ function readSession(file: OpenFile, part: Part): readonly SessionTemplate[] {
   return match ? [{ id: sessionId(id), name, notes, blocks: [...first, ...blocks], place: part.place }] : [];
 }
 
-/** `Main`, or `Circuit, 3 rounds`. */
+/** `Main`, `Circuit, 3 rounds`, `Warm-up` or `Cool-down`. */
 function readBlock(file: OpenFile, part: Part): Block {
   const heading = asTyped(part.heading).trim();
   const circuit = /\bcircuit\b/i.test(heading) || /\brounds?\b/i.test(heading);
@@ -124,8 +124,14 @@ function readBlock(file: OpenFile, part: Part): Block {
   }
   const block = circuit
     ? { name: part.heading, kind: 'circuit' as const, rounds: Math.max(1, rounds) }
-    : { name: part.heading, kind: 'straight' as const };
+    : { name: part.heading, kind: aroundWork(heading) };
   return readRows(file, block, part.blocks, part);
+}
+
+/** The coach's own warm-up or cool-down stands in place of the planner's. */
+function aroundWork(heading: string): 'straight' | 'warm-up' | 'cool-down' {
+  if (/^warm[- ]?up\b/i.test(heading)) return 'warm-up';
+  return /^cool[- ]?down\b/i.test(heading) ? 'cool-down' : 'straight';
 }
 
 function readRows(file: OpenFile, block: Omit<Block, 'rows'>, blocks: readonly ProseBlock[], part: Part): Block {

@@ -27,13 +27,15 @@ export type RowColumn = (typeof ROW_COLUMNS)[number];
 
 const ALL_TEMPI: readonly TempoStep[] = ['normal', 'slow lowering', 'slow with a pause'];
 
-/** `reserve 3`, `3 in reserve`, `RPE 8.5`, `70 %`. */
+/** `reserve 3`, `3 in reserve`, `RPE 8.5`, `70 %`; `in sentences` or `in phrases` where breath is the measure. */
 export const readEffort: Reader<Effort> = (text) => {
   const word = asTyped(text).trim().toLowerCase();
   const figure = '(\\d{1,3}(?:[.,]\\d)?)';
   const match =
     new RegExp(`^(reserve|rir|leave|rpe)\\s*${figure}$`).exec(word) ??
     new RegExp(`^(leave\\s+)?${figure}\\s*(?:(?:reps?\\s+)?in\\s+reserve|in the tank)$`).exec(word);
+  const talk = /^(?:talk(?:ing)?\s+)?in\s+(?:whole\s+|full\s+|short\s+)?(sentences|phrases)$/.exec(word)?.[1];
+  if (talk !== undefined) return good({ kind: 'talk', level: talk === 'sentences' ? 'sentences' : 'phrases' });
   const percent = /^(\d{1,3})\s*%(?:\s*(?:of\s*)?1\s?rm)?$/.exec(word);
   if (percent?.[1]) {
     return mapRead(

@@ -87,6 +87,8 @@ export interface ContentProblems {
   readonly 'effort-unreadable': { readonly text: string };
   readonly 'pattern-unreadable': { readonly text: string };
   readonly 'ask-unreadable': { readonly text: string };
+  readonly 'pressure-unreadable': { readonly text: string };
+  readonly 'main-bell-unreadable': { readonly text: string };
   readonly 'expect-unreadable': { readonly text: string };
 
   // The body.
@@ -120,6 +122,10 @@ export interface ContentProblems {
   readonly 'holds-not-said': { readonly load: string };
   readonly 'holds-does-not-fit': { readonly holds: string; readonly load: string };
   readonly 'way-needs-load': Nothing;
+  /** A combination names at least two parts, and only a combination names any. */
+  readonly 'parts-of-combination': { readonly wanted: boolean };
+  /** A part of a combination that is the combination itself, or another one. */
+  readonly 'part-unfit': { readonly part: string; readonly why: 'itself' | 'combination' };
   readonly 'sign-off-needed': { readonly because: string };
   readonly 'cut-and-kept': { readonly row: string };
   readonly 'rule-without-reason': { readonly rule: string };

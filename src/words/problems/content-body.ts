@@ -59,7 +59,7 @@ export const bodySayings: Sayings<Omit<ContentProblems, keyof typeof fileSayings
   }),
   'effort-unreadable': ({ text }) => ({
     message: `${quoted(text)} is not an effort.`,
-    hint: 'reserve 3, RPE 7 or 70 %',
+    hint: 'reserve 3, RPE 7 or 70 %; where breath is the measure, in sentences or in phrases',
   }),
   'pattern-unreadable': ({ text }) => ({
     message: `${quoted(text)} names neither an exercise nor a pattern.`,
@@ -68,6 +68,31 @@ export const bodySayings: Sayings<Omit<ContentProblems, keyof typeof fileSayings
   'ask-unreadable': ({ text }) => ({
     message: `${quoted(text)} does not say how much is asked.`,
     hint: 'some or much, then the side and the phases where they matter: some, working, bottom',
+  }),
+  'pressure-unreadable': ({ text }) => ({
+    message: `${quoted(text)} is not a blood pressure.`,
+    hint: 'the higher figure first, at rest: 128/82',
+  }),
+  'main-bell-unreadable': ({ text }) => ({
+    message: `${quoted(text)} does not say which bell goes with which movement.`,
+    hint: 'a movement pattern and a mass: squat 16 kg, hinge 20 kg',
+  }),
+  'parts-of-combination': ({ wanted }) =>
+    wanted
+      ? {
+          message: 'A combination has parts, and at least two must be named.',
+          hint: 'parts: the file names of two exercises or more, in the order done',
+        }
+      : {
+          message: 'Only a combination has parts.',
+          hint: 'way: combination; or no parts',
+        },
+  'part-unfit': ({ part, why }) => ({
+    message:
+      why === 'itself'
+        ? `The combination names itself (${quoted(part)}) among its parts.`
+        : `${quoted(part)} is a combination itself, and cannot be a part of another.`,
+    hint: 'the file names of single exercises',
   }),
   'expect-unreadable': ({ text }) => ({
     message: `${quoted(text)} is not read as an expectation.`,
