@@ -2,7 +2,7 @@
 import type { Client } from '../model/client.js';
 import type { Day } from '../model/day.js';
 import type { Exercise } from '../model/exercise.js';
-import type { ExerciseId } from '../model/identity.js';
+import type { ExerciseId, SessionId } from '../model/identity.js';
 import type { Programme } from '../model/programme.js';
 import type { Rulebook } from './rulebook.js';
 import type { Standing } from './screening/standing.js';
@@ -19,6 +19,17 @@ export interface BlockContext {
   /** First and last training day of the block. */
   readonly firstDay: Day;
   readonly lastDay: Day;
+  /** Every session of the block in order. */
+  readonly days: readonly SessionDay[];
+}
+
+export interface SessionDay {
+  readonly session: SessionId;
+  readonly day: Day;
+  /** 1-based. */
+  readonly week: number;
+  /** 1-based place in the queue. */
+  readonly occurrence: number;
 }
 
 /** The library by id; a former id leads to the exercise it became, unless another now bears it. */

@@ -1,4 +1,6 @@
 /** Codes of problems found while planning for a client. Codes are permanent: never rename, never reuse. */
+import type { Dose, Effort } from './dose.js';
+import type { Way } from './exercise.js';
 
 /** Why one version of a movement may not be planned, and so what would unlock it. */
 export type RefusalCause =
@@ -22,10 +24,10 @@ export type RefusalCause =
   | 'sign-off-lapsed'
   /** Signed off without saying up to which load, or below the lightest there is; `detail` is that load or empty. */
   | 'sign-off-load'
-  /** A way of working that is not planned yet; `detail` is the way. */
-  | 'way'
-  /** A way of holding the load that is not planned yet (bands, assistance); `detail` is the way. */
-  | 'holds';
+  /** Only a moderate plan is open, and this is fast; `detail` is `speed`. */
+  | 'moderate'
+  /** A part of the combination is not in the library; `detail` is its id. */
+  | 'part';
 
 export interface Refusal {
   readonly exercise: string;
@@ -70,6 +72,22 @@ export interface PlanProblems {
   readonly 'rotation-unknown-session': { readonly days: number; readonly session: string };
   /** RPE outside 7 to 10 says too little about reps in reserve. */
   readonly 'effort-not-readable': { readonly row: string; readonly rpe: number };
+  /** A row's exercise is of a way of working that is not done by such a dose. */
+  readonly 'dose-for-way': {
+    readonly row: string;
+    readonly exercise: string;
+    readonly way: Way;
+    readonly dose: Dose['kind'];
+    /** The kinds it is done by. */
+    readonly takes: readonly Dose['kind'][];
+  };
+  /** Effort by the talk test where reps in reserve are counted, or the other way round. */
+  readonly 'effort-for-way': {
+    readonly row: string;
+    readonly exercise: string;
+    readonly way: Way;
+    readonly effort: Effort['kind'];
+  };
   /** More different loads than the planner will list. */
   readonly 'kit-too-varied': { readonly most: number };
   /** No version of the row's exercise may be planned. */

@@ -1,31 +1,42 @@
 /**
- * Whether one exercise may be planned for this client: cautions, kit, room and sign-off. Which of several allowed
- * exercises is chosen stands elsewhere.
+ * Whether one exercise may be planned for this client: cautions, kit, room and sign-off, its own and those of a
+ * combination's parts. Which of several allowed exercises is chosen stands elsewhere.
  */
-import { isoOfDay } from '../../model/day.js';
-import type { Exercise, Way } from '../../model/exercise.js';
+import type { Day } from '../../model/day.js';
+import type { Exercise } from '../../model/exercise.js';
 import type { MakeableLoad } from '../../model/kit.js';
+import type { BandLoad } from '../../model/ladder.js';
 import type { Refusal } from '../../model/problems-plan.js';
 import type { Grams } from '../../model/quantity.js';
-import { type BlockContext, names } from '../block-context.js';
+import type { BlockContext } from '../block-context.js';
 import { isAtMost } from '../kit/at-most.js';
+import { listBands } from '../kit/list-bands.js';
 import { listLoads } from '../kit/list-loads.js';
-import { CEILING_ARMS } from '../rules/ceiling-arms.js';
-import { CEILING_LOAD } from '../rules/ceiling-load.js';
-import { SIGN_OFF_LAPSES } from '../rules/sign-off-lapses.js';
 import { holdsInBlock, type Meeting, meetCautions } from './meet-caution.js';
+import { readSignOff, type SignOffRead } from './read-sign-off.js';
+import { type Refuse, roomRefusals } from './room-refusals.js';
 
 export interface Judged {
   readonly exercise: Exercise;
+  /** In every session of the block, whether it was done before or not. */
   readonly allowed: boolean;
-  /** Every ground for refusing it, in the order caution, kit, room, sign-off. */
+  /** Every ground for refusing it, in the order caution, kit, room, sign-off; then those of a combination's parts. */
   readonly refusals: readonly Refusal[];
-  /** What it can be done with, lightest first; the body alone is one load of 0 g. Empty only where refused. */
+  /** What it can be done with, lightest first; the body alone is one load of 0 g. Without bands. */
   readonly loads: readonly MakeableLoad[];
+  /** The bands it can be done with, the easiest to stretch first. Without any load or band it is refused. */
+  readonly bands: readonly BandLoad[];
   /** The heaviest load the coach has signed off; `null` where nothing is said. */
   readonly signedOffTo: Grams | null;
   /** Cautions met and kept within: no gain is counted on. */
   readonly care: readonly Meeting[];
+  /** Cautions met for which it is refused. */
+  readonly refusedBy: readonly Meeting[];
+  /**
+   * Refused for nothing but a sign-off that lapses inside the block unless it is done before: the last day on which it
+   * may first be done.
+   */
+  readonly lapses: Day | null;
   /** The kit makes more loads than the planner lists. */
   readonly tooMany: boolean;
 }
@@ -44,50 +55,112 @@ export function judgeFor(context: BlockContext): Judge {
   };
 }
 
-const WAYS_PLANNED: readonly Way[] = ['strength', 'bodyweight'];
-
 function judgeVersion(exercise: Exercise, context: BlockContext): Judged {
-  const { client, firstDay, lastDay, standing } = context;
-  const met = meetCautions(
-    exercise,
-    standing.cautions.filter((caution) => holdsInBlock(caution, firstDay, lastDay)),
-  );
-  const refuse = (cause: Refusal['cause'], detail: string): Refusal => ({ exercise: exercise.id, cause, detail });
-  const refusals: Refusal[] = [];
+  const { client } = context;
+  const parts = partsOf(exercise, context);
+  const own = groundsOf(exercise, context);
+  const grounds = [own, ...parts.map((part) => groundsOf(part, context))];
+  const refuse: Refuse = (cause, detail) => ({ exercise: exercise.id, cause, detail });
   const { facts } = exercise;
-  if (!WAYS_PLANNED.includes(facts.way)) refusals.push(refuse('way', facts.way));
-  if (facts.holds === 'assisted' || facts.holds === 'band') refusals.push(refuse('holds', facts.holds));
-  for (const { caution, outcome } of met) {
-    if (outcome === 'refused') refusals.push(refuse(caution.degree === 'avoid' ? 'avoid' : 'take-care', caution.what));
-  }
-  for (const thing of facts.kit.things) {
-    if (!client.kit.some((item) => item.kind === thing)) refusals.push(refuse('thing', thing));
-  }
-  const signOff = readSignOff(exercise, context);
-  const kit = signOff.bars ? client.kit : client.kit.filter((item) => item.kind !== 'bar');
+  const kit = grounds.every(({ signOff }) => signOff.bars)
+    ? client.kit
+    : client.kit.filter(({ kind }) => kind !== 'bar');
   const { loads: made, tooMany } = listLoads(kit, facts.kit, facts.holds, client.unit);
+  const bands = listBands(kit, facts.kit, facts.holds);
   const loads = facts.way === 'bodyweight' ? [BODY_ALONE] : mayBeBare(exercise) ? [BODY_ALONE, ...made] : made;
-  if (loads.length === 0) refusals.push(refuse('load', loadWords(exercise)));
-  refusals.push(...roomRefusals(exercise, context, refuse));
-  if (signOff.refused !== undefined) refusals.push(refuse(signOff.refused.cause, signOff.refused.detail));
-  const within = loads.filter((load) => signOff.upTo === null || isSignedOff(load, signOff.upTo));
-  if (loads.length > 0 && within.length === 0 && signOff.refused === undefined) {
-    refusals.push(refuse('sign-off-load', signOff.label));
-  }
+  const within = loads.filter((load) => grounds.every(({ signOff }) => isPassed(load, signOff)));
+  const kitRefusals: Refusal[] = [];
+  if (loads.length + bands.length === 0) kitRefusals.push(refuse('load', loadWords(exercise)));
+  const unpassed = grounds.flatMap(({ signOff, refuse: refuseThis }): readonly Refusal[] => {
+    const open = loads.some((load) => isPassed(load, signOff));
+    if (loads.length === 0 || open || signOff.refused !== undefined) return [];
+    return [refuseThis('sign-off-load', signOff.label)];
+  });
+  const together = loads.length > 0 && within.length === 0 && bands.length === 0 ? [refuse('sign-off-load', '')] : [];
+  const refusals = dropRepeats([
+    ...own.before,
+    ...kitRefusals,
+    ...own.after,
+    ...grounds.slice(1).flatMap(({ before, after }) => [...before, ...after]),
+    ...unpassed,
+    ...(grounds.some(({ signOff }) => signOff.refused !== undefined) || unpassed.length > 0 ? [] : together),
+    ...missingParts(exercise, context).map((part) => refuse('part', part)),
+  ]);
+  const passed = grounds.flatMap(({ signOff }) => signOff.upTo ?? []);
+  const lapses = grounds.flatMap(({ signOff }) => signOff.lapses ?? []);
+  const lapsesOnly = lapses.length > 0 && refusals.every(({ cause }) => cause === 'sign-off-lapsed');
+  const met = grounds.flatMap((ground) => ground.met);
   return {
     exercise,
     allowed: refusals.length === 0,
-    refusals: dropRepeats(refusals),
+    refusals,
     loads: within,
-    signedOffTo: signOff.upTo === null ? null : Math.max(signOff.upTo, ...within.map((load) => load.grams)),
+    bands,
+    signedOffTo: passed.length === 0 ? null : Math.max(Math.min(...passed), ...within.map((load) => load.grams)),
     care: met.filter((meeting) => meeting.outcome === 'no gain'),
+    refusedBy: met.filter((meeting) => meeting.outcome === 'refused'),
+    lapses: lapsesOnly ? earliest(lapses) : null,
     tooMany,
   };
 }
 
+const earliest = (days: readonly Day[]): Day | null => [...days].sort((a, b) => a - b)[0] ?? null;
+
+/** The parts of a combination, and theirs, each once; the combination itself is not among them. */
+function partsOf(exercise: Exercise, context: BlockContext): readonly Exercise[] {
+  const parts: Exercise[] = [];
+  const add = (of: Exercise): void => {
+    for (const id of of.facts.parts) {
+      const part = context.exercises.get(id);
+      if (part === undefined || part === exercise || parts.includes(part)) continue;
+      parts.push(part);
+      add(part);
+    }
+  };
+  add(exercise);
+  return parts;
+}
+
+const missingParts = (exercise: Exercise, context: BlockContext): readonly string[] =>
+  exercise.facts.parts.filter((id) => context.exercises.get(id) === undefined);
+
+interface Grounds {
+  /** Before the loads and after them, in the order they are told. */
+  readonly before: readonly Refusal[];
+  readonly after: readonly Refusal[];
+  readonly met: readonly Meeting[];
+  readonly signOff: SignOffRead;
+  readonly refuse: Refuse;
+}
+
+/** What stands against one exercise besides its loads. */
+function groundsOf(exercise: Exercise, context: BlockContext): Grounds {
+  const { client, firstDay, lastDay, standing } = context;
+  const refuse: Refuse = (cause, detail) => ({ exercise: exercise.id, cause, detail });
+  const cautions = standing.cautions.filter((caution) => holdsInBlock(caution, firstDay, lastDay));
+  const met = meetCautions(exercise, cautions);
+  const before: Refusal[] = [];
+  if (standing.moderate && isFast(exercise)) before.push(refuse('moderate', 'speed'));
+  for (const { caution, outcome } of met) {
+    if (outcome === 'refused') before.push(refuse(caution.degree === 'avoid' ? 'avoid' : 'take-care', caution.what));
+  }
+  for (const thing of exercise.facts.kit.things) {
+    if (!client.kit.some((item) => item.kind === thing)) before.push(refuse('thing', thing));
+  }
+  const signOff = readSignOff(exercise, context);
+  const { refused } = signOff;
+  const signed = refused === undefined ? [] : [refuse(refused.cause, refused.detail)];
+  return { before, after: [...roomRefusals(exercise, context, refuse), ...signed], met, signOff, refuse };
+}
+
+/** No part of a moderate plan: swing work, and whatever asks much speed. */
+const isFast = ({ facts }: Exercise): boolean =>
+  facts.way === 'swing' || facts.asks.some((ask) => ask.of === 'speed' && ask.degree === 'much');
+
 /** Neither hand may hold more than was passed, even where two unequal bells are less between them. */
-const isSignedOff = (load: MakeableLoad, upTo: Grams): boolean =>
-  isAtMost(load, upTo) && (load.mode !== 'per-hand' || load.pieces.every(({ grams }) => grams <= upTo));
+const isPassed = (load: MakeableLoad, { upTo }: SignOffRead): boolean =>
+  upTo === null ||
+  (isAtMost(load, upTo) && (load.mode !== 'per-hand' || load.pieces.every(({ grams }) => grams <= upTo)));
 
 /** May be done with nothing in the hands, besides any load. */
 const mayBeBare = ({ facts }: Exercise): boolean => facts.kit.unloaded || facts.kit.load.length === 0;
@@ -100,87 +173,10 @@ function loadWords(exercise: Exercise): string {
   return load.map((way) => ('count' in way && way.count === 2 ? `2 × ${way.kind}` : way.kind)).join(' or ');
 }
 
-type Refuse = (cause: Refusal['cause'], detail: string) => Refusal;
-
-function roomRefusals(exercise: Exercise, context: BlockContext, refuse: Refuse): readonly Refusal[] {
-  const { ceiling, floorMillimetres: floor } = exercise.facts.room;
-  const room = context.client.room;
-  const refusals: Refusal[] = [];
-  if (ceiling !== 'any') {
-    const needed = context.rules.valueOf(ceiling === 'load overhead' ? CEILING_LOAD : CEILING_ARMS);
-    if (room.ceilingMillimetres === undefined) refusals.push(refuse('ceiling-unknown', String(needed)));
-    else if (room.ceilingMillimetres < needed) refusals.push(refuse('ceiling-low', String(needed)));
-  }
-  if (floor !== undefined) {
-    const detail = `${floor.long} × ${floor.wide}`;
-    const clear = room.floorMillimetres;
-    if (clear === undefined) refusals.push(refuse('floor-unknown', detail));
-    else if (!fits(floor, clear)) refusals.push(refuse('floor-small', detail));
-  }
-  return refusals;
-}
-
-interface Floor {
-  readonly long: number;
-  readonly wide: number;
-}
-
-const fits = (needed: Floor, clear: Floor): boolean =>
-  Math.max(needed.long, needed.wide) <= Math.max(clear.long, clear.wide) &&
-  Math.min(needed.long, needed.wide) <= Math.min(clear.long, clear.wide);
-
-interface SignOffRead {
-  /** The heaviest load seen and passed, in grams as the exercise counts them; `null` where nothing is said. */
-  readonly upTo: Grams | null;
-  /** The same as the coach wrote it. */
-  readonly label: string;
-  /** A bar may be used. */
-  readonly bars: boolean;
-  readonly refused?: { readonly cause: 'sign-off-missing' | 'sign-off-lapsed'; readonly detail: string };
-}
-
-/**
- * The latest sign-off decides. It lapses when the movement was neither signed off nor tested for the days of
- * `sign-off-lapses` before the block begins; in the block it is used. Loads above the one signed off fall away, also
- * where the exercise could go home without a sign-off: the coach has said how far. A sign-off without a load passes
- * the body alone where a sign-off is needed.
- */
-function readSignOff(exercise: Exercise, context: BlockContext): SignOffRead {
-  const { client, today, firstDay } = context;
-  const latest = client.signOffs
-    .filter((signOff) => signOff.date <= today && names(context, signOff.exercise, exercise))
-    .sort((a, b) => b.date - a.date || (a.upTo?.grams ?? 0) - (b.upTo?.grams ?? 0))[0];
-  const needed = needsSignOff(exercise);
-  if (latest === undefined) {
-    const open = { upTo: null, label: '', bars: needed };
-    return needed ? { ...open, refused: { cause: 'sign-off-missing', detail: '' } } : open;
-  }
-  const tests = client.tests.filter((test) => test.date <= today && names(context, test.exercise, exercise));
-  const used = Math.max(latest.date, ...tests.map((test) => test.date));
-  const lapsed = firstDay - used > context.rules.valueOf(SIGN_OFF_LAPSES);
-  const upTo = latest.upTo?.grams ?? (needed ? 0 : null);
-  const label = latest.upTo === undefined ? '' : `${latest.upTo.figure} ${latest.upTo.unit}`;
-  const read = { upTo, label, bars: !lapsed };
-  if (!needed || !lapsed) return read;
-  return { ...read, refused: { cause: 'sign-off-lapsed', detail: isoOfDay(latest.date) } };
-}
-
-/**
- * Where the author asks for it, and always for fast, loaded-twist and loaded overhead work and for what only a bar
- * can load (common practice, no source): also when reached as an easier or a harder version. A bar needs one even
- * where another load would not.
- */
-function needsSignOff(exercise: Exercise): boolean {
-  const { signOff, asks, kit, room } = exercise.facts;
-  if (signOff || room.ceiling === 'load overhead') return true;
-  if (asks.some((ask) => ask.of === 'speed' || ask.of === 'loaded twist')) return true;
-  if (kit.load.length === 0) return false;
-  return asks.some((ask) => ask.of === 'overhead') || kit.load.every((way) => way.kind === 'bar');
-}
-
 function dropRepeats(refusals: readonly Refusal[]): readonly Refusal[] {
-  return refusals.filter(
-    (refusal, i) =>
-      refusals.findIndex((other) => other.cause === refusal.cause && other.detail === refusal.detail) === i,
-  );
+  return refusals.filter((refusal, i) => {
+    const { exercise, cause, detail } = refusal;
+    const same = (other: Refusal) => other.exercise === exercise && other.cause === cause && other.detail === detail;
+    return refusals.findIndex(same) === i;
+  });
 }

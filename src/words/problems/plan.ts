@@ -1,4 +1,5 @@
 /** Sentences for what planning meets. The coach reads them; what would settle each is the hint. */
+import type { Dose, Effort } from '../../model/dose.js';
 import type { PlanProblems, Refusal, RefusalCause } from '../../model/problems-plan.js';
 import { sayFullDate } from '../say-date.js';
 import { NO_BREAK } from '../spacing.js';
@@ -17,8 +18,8 @@ const CAUSES: Readonly<Record<RefusalCause, (detail: string) => string>> = {
   'sign-off-missing': () => 'not signed off',
   'sign-off-lapsed': (detail) => `the sign-off has lapsed: last seen on ${detail}`,
   'sign-off-load': (detail) => (detail === '' ? 'signed off without a load' : `signed off only up to ${detail}`),
-  way: (detail) => `this way of working is not planned yet: ${detail}`,
-  holds: (detail) => `this way of holding the load is not planned yet: ${detail}`,
+  moderate: () => 'it is fast work, and only moderate effort is cleared',
+  part: (detail) => `a part of it is not in the library: ${detail}`,
 };
 
 /** Millimetres as metres, one or two of them. */
@@ -41,6 +42,23 @@ const FACTS_DATED = {
   observation: 'This observation',
   'body mass': 'The body mass',
 } as const;
+
+/** A dose by what it is called and how it is written. */
+const DOSES: Readonly<Record<Dose['kind'], { readonly called: string; readonly written: string }>> = {
+  sets: { called: 'sets of so many reps', written: '3 × 8–12' },
+  timed: { called: 'sets of so many seconds', written: '3 × 20–40 s' },
+  distance: { called: 'sets of so many metres', written: '3 × 20 m' },
+  every: { called: 'reps at every signal', written: '10 min: 8 every minute' },
+  'main-next': { called: 'reps with the main bell and then the next one up', written: '15 main + 5 next up' },
+  steps: { called: 'rising or falling reps', written: '1-2-3 × 4' },
+  rounds: { called: 'rounds', written: '3 rounds' },
+};
+
+const EFFORTS: Readonly<Record<Exclude<Effort['kind'], 'talk'>, string>> = {
+  reserve: 'so many reps in reserve',
+  rpe: 'an effort by RPE',
+  percent: 'a part of a maximum',
+};
 
 const speech = speechOf('en-GB');
 const sayDay = (date: string): string => sayFullDate(date, speech).replaceAll(NO_BREAK, ' ');
@@ -120,6 +138,23 @@ export const planSayings: Sayings<PlanProblems> = {
     message: `The row ${quoted(row)} asks RPE ${rpe}, which says too little about reps in reserve.`,
     hint: 'RPE 7 to 10, or reserve 3',
   }),
+  'dose-for-way': ({ row, exercise, way, dose, takes }) => ({
+    message: `The row ${quoted(row)} asks ${DOSES[dose].called}, and ${exercise} (${way}) is not done so.`,
+    hint: `for ${way}: ${listed(
+      takes.map((kind) => DOSES[kind].written),
+      'or',
+    )}`,
+  }),
+  'effort-for-way': ({ row, exercise, way, effort }) =>
+    effort === 'talk'
+      ? {
+          message: `The row ${quoted(row)} goes by the talk test, and ${exercise} (${way}) goes by reps in reserve.`,
+          hint: 'reserve 3, RPE 7, or an empty cell for the effort of the curve',
+        }
+      : {
+          message: `The row ${quoted(row)} asks ${EFFORTS[effort]}, and ${exercise} (${way}) does not go by reps in reserve.`,
+          hint: 'in sentences, in phrases, or an empty cell',
+        },
   'kit-too-varied': ({ most }) => ({
     message: `This kit makes more than ${most} different loads.`,
     hint: 'the plates that are truly used',
