@@ -1,7 +1,60 @@
 /** The rules of the audit of a whole block: their names, and what English says of each. */
-import type { RuleWords } from '../rule-words.js';
+import { clause, type Figure, held, only, type RuleWords } from '../rule-words.js';
 
-export const AUDIT_RULES = [] as const;
+export const AUDIT_RULES = [
+  'audit-balance-days',
+  'audit-bone-back',
+  'audit-bone-balance',
+  'audit-direct-set',
+  'audit-group-days',
+  'audit-indirect-set',
+  'audit-push-pull',
+  'audit-side-side',
+  'audit-squat-hinge',
+  'audit-unknown-muscle',
+  'audit-weekly-sets',
+] as const;
 export type AuditRuleName = (typeof AUDIT_RULES)[number];
 
-export const englishAudit: Readonly<Record<AuditRuleName, RuleWords>> = {};
+const groups = (f: Figure): string => clause(f('group'), (names) => `: ${names}`);
+
+/** `two days` of how many, where the plan falls short. */
+const found = (f: Figure, name: string): string => clause(f(name), (n) => `; here it is ${n}`);
+
+/** `6 sets against 14`. */
+const against = (f: Figure, one: string, other: string): string =>
+  clause(f(one), (n) => ` (${n} sets against ${f(other)})`);
+
+export const englishAudit: Readonly<Record<AuditRuleName, RuleWords>> = {
+  'audit-balance-days': only(
+    (f) => `From 65, strength and balance belong on at least ${held(f, '3 days')} of the week${found(f, 'days')}.`,
+  ),
+  'audit-bone-back': only(
+    (f) =>
+      `With low bone density, every training day wants something for the back extensors${clause(f('days'), (n) => `; ${n} of this block without`)}.`,
+  ),
+  'audit-bone-balance': only(
+    (f) =>
+      `With low bone density, every training day wants something for balance${clause(f('days'), (n) => `; ${n} of this block without`)}.`,
+  ),
+  'audit-direct-set': only('A set counts whole for the muscles it is mainly for.'),
+  'audit-group-days': only(
+    (f) => `Trained on fewer than ${held(f, '2 days')} of the week, the least that is advised${groups(f)}.`,
+  ),
+  'audit-indirect-set': only('A set counts half for the muscles that only assist.'),
+  'audit-push-pull': only((f) => `Pushes and pulls are far apart in number${against(f, 'push', 'pull')}.`),
+  'audit-side-side': only(
+    (f) =>
+      `One side works more than the other${clause(f('exercise'), (name) => ` in the ${name}`)}${clause(f('side'), (side) => `: the ${side}, by up to ${f('sets')} a week`)}.`,
+  ),
+  'audit-squat-hinge': only(
+    (f) => `Squats with lunges, and hinges, are far apart in number${against(f, 'squat', 'hinge')}.`,
+  ),
+  'audit-unknown-muscle': only(
+    (f) =>
+      `A muscle of no major group is counted nowhere${clause(f('muscle'), (names) => `: ${names}`)}${clause(f('exercise'), (names) => ` (${names})`)}. Write its anatomical name.`,
+  ),
+  'audit-weekly-sets': only(
+    (f) => `Fewer than ${held(f, '4 sets')} in a work week, the least that is advised${groups(f)}.`,
+  ),
+};

@@ -1,0 +1,61 @@
+/** The working sets of a finished plan, session by session: what counts, of which exercise, and for which side. */
+
+import type { IsoDate } from '../../model/day.js';
+import type { Exercise } from '../../model/exercise.js';
+import type { Item, Plan } from '../../model/plan.js';
+
+/** So many sets of one exercise in one session. A set of both sides, or of sides in turn, counts for each. */
+export interface Worked {
+  readonly exercise: Exercise;
+  readonly left: number;
+  readonly right: number;
+}
+
+export interface WorkedSession {
+  /** Index of the week in the plan. */
+  readonly week: number;
+  readonly date: IsoDate;
+  readonly worked: readonly Worked[];
+  /** Every exercise of the session, warm-up and cool-down too. */
+  readonly done: readonly Exercise[];
+}
+
+/**
+ * Sets of work, trials and tests count. Warm-up and feeler sets, what is optional, mobility, conditioning, and whatever
+ * stands in a warm-up or cool-down do not.
+ */
+export function workingSets(
+  { weeks }: Pick<Plan, 'weeks'>,
+  exercises: ReadonlyMap<string, Exercise>,
+): readonly WorkedSession[] {
+  return weeks.flatMap(({ sessions }, week) =>
+    sessions.map(({ date, groups }): WorkedSession => {
+      const main = groups.filter(({ kind }) => kind !== 'warm-up' && kind !== 'cool-down');
+      const every = groups.flatMap(({ items }) => items);
+      return {
+        week,
+        date,
+        worked: main.flatMap(({ items }) => items.flatMap((item) => workedIn(item, exercises))),
+        done: every.flatMap(({ exercise }) => exercises.get(exercise) ?? []),
+      };
+    }),
+  );
+}
+
+const COUNTED: ReadonlySet<string> = new Set(['work', 'trial', 'test']);
+
+function workedIn(item: Item, exercises: ReadonlyMap<string, Exercise>): readonly Worked[] {
+  if (item.way === 'mobility' || item.way === 'conditioning') return [];
+  const counts = new Map<string, { left: number; right: number }>();
+  for (const { kind, optional, exercise = item.exercise, side } of item.sets) {
+    if (!COUNTED.has(kind) || optional === true) continue;
+    const count = counts.get(exercise) ?? { left: 0, right: 0 };
+    if (side !== 'right') count.left += 1;
+    if (side !== 'left') count.right += 1;
+    counts.set(exercise, count);
+  }
+  return [...counts].flatMap(([id, count]) => {
+    const exercise = exercises.get(id);
+    return exercise === undefined ? [] : [{ exercise, ...count }];
+  });
+}
