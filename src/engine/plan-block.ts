@@ -8,6 +8,7 @@ import type { Plan } from '../model/plan.js';
 import { ofClient, type Problem } from '../model/problem.js';
 import type { Result } from '../model/result.js';
 import type { Library, RuleOverride } from '../model/studio.js';
+import { auditPlan } from './audit/audit-plan.js';
 import { type BlockContext, exercisesById } from './block-context.js';
 import { floorsOf } from './effort/plan-effort.js';
 import { ENGINE_VERSION } from './engine-version.js';
@@ -16,7 +17,7 @@ import { listInputs } from './list-inputs.js';
 import { nameOf, rulesInName } from './plan-id.js';
 import { type Beginning, beginRow } from './rows/begin-row.js';
 import { caresAtStart } from './rows/cares-met.js';
-import { type FittedRow, fitRows, type Versions } from './rows/fit-rows.js';
+import { type FittedRow, fitRows, type LadderFitted, type Versions } from './rows/fit-rows.js';
 import { type WalkedRow, walkRow } from './rows/walked-row.js';
 import { layOverrides } from './rulebook.js';
 import { screenClient } from './screening/screen-client.js';
@@ -69,6 +70,9 @@ export function planBlock(input: BlockInput): Result<Plan | null> {
     standing: standingOf(client),
     firstDay,
     lastDay: queue.value?.sessions.at(-1)?.date ?? firstDay,
+    days: (queue.value?.sessions ?? []).map(({ template, date, week, occurrence }) => {
+      return { session: template.id, day: date, week, occurrence };
+    }),
   };
   const gate = [...rules.problems, ...queue.problems, ...screenClient(context)];
   if (queue.value === null) return { value: null, problems: gate };
@@ -87,7 +91,8 @@ interface PlannedRows {
 function planRows(context: BlockContext, queue: Queue): Result<PlannedRows> {
   const versions: Versions = { judge: judgeFor(context), linksOf: linkVersions(context.exercises) };
   const fitted = fitRows(context, queue.templates, versions);
-  const beginnings = new Map<FittedRow, Beginning>(fitted.value.map((row) => [row, beginRow(context, row, versions)]));
+  const beginnings = new Map<FittedRow, Beginning>();
+  for (const row of fitted.value) if (row.planned === 'walk') beginnings.set(row, beginRow(context, row, versions));
   const warmed = warmUpRows(fitted.value);
   const needs = new Map<FittedRow, RowNeeds>(
     fitted.value.map((row) => {
@@ -102,6 +107,10 @@ function planRows(context: BlockContext, queue: Queue): Result<PlannedRows> {
   const rows: WalkedRow[] = [];
   for (const row of fitted.value) {
     const beginning = beginnings.get(row);
+    if (row.planned === 'ladder') {
+      problems.push(notPlanned(context, row));
+      continue;
+    }
     if (beginning === undefined) continue;
     const walked = walkRow(context, row, beginning, sets.value, floors, versions);
     problems.push(...walked.problems);
@@ -109,6 +118,14 @@ function planRows(context: BlockContext, queue: Queue): Result<PlannedRows> {
   }
   return { value: { sessions: sets.value, rows, versions }, problems };
 }
+
+const notPlanned = ({ client }: BlockContext, { row, chain }: LadderFitted): Problem => ({
+  code: 'not-handled',
+  severity: 'error',
+  scope: ofClient(client.id),
+  place: row.place,
+  data: { fact: row.id, why: `${chain.judged[chain.base]?.exercise.facts.way} is not planned yet` },
+});
 
 const mayRise = ({ chain }: FittedRow): boolean =>
   chain.versions.length > 1 || chain.versions.some(({ loads }) => loads.length > 1);
@@ -119,7 +136,7 @@ function warmUpRows(rows: readonly FittedRow[]): ReadonlySet<FittedRow> {
   return new Set(
     rows.filter((row) => {
       const key = `${row.session.id}/${row.chain.judged[row.chain.base]?.exercise.facts.pattern}`;
-      if (row.block.kind === 'circuit' || seen.has(key)) return false;
+      if (row.inCircuit || seen.has(key)) return false;
       if (!row.chain.versions.some(({ loads }) => loads.filter(({ grams }) => grams > 0).length > 1)) return false;
       seen.add(key);
       return true;
@@ -139,7 +156,7 @@ function writePlan(input: BlockInput, context: BlockContext, queue: Queue, plann
     engine: ENGINE_VERSION,
     inputs: listInputs(context, queue, rows, floorsOf(context)),
   } as const;
-  return {
+  const plan: Plan = {
     ...body,
     planId: nameOf(`${JSON.stringify(body)}\n${rulesInName(rules.rows)}`),
     rules: rules.rows,
@@ -147,4 +164,5 @@ function writePlan(input: BlockInput, context: BlockContext, queue: Queue, plann
     weeks: composeWeeks(context, queue, sessions, rows, versions),
     findings: listFindings(context, queue, rows),
   };
+  return { ...plan, findings: [...plan.findings, ...auditPlan(plan, context.exercises)] };
 }

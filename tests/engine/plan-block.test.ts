@@ -89,14 +89,6 @@ describe('floors and effort', () => {
     expect(asked(planOf(circuit))).toEqual([40, 40, 30, 30, 30, 50]);
   });
 
-  test.each<[string, Partial<Row>]>([
-    ['part of a maximum', { effort: { kind: 'percent', percent: 80 } }],
-    ['time', { dose: { kind: 'timed', sets: 3, seconds: { min: 20, max: 30 }, eachSide: false } }],
-    ['another bell', { bell: 'next up' }],
-  ])('%s is not planned yet', (_, row) => {
-    expect(codes(withRow(row))).toEqual(['not-handled']);
-  });
-
   test('the coach’s own values are used and shown; what cannot be set is an error of the folder', () => {
     const library = aLibrary([squat], oneSession('squat'));
     const override = (rule: string, value: number): BlockInput => ({

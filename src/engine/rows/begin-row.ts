@@ -10,7 +10,7 @@ import { NEW_MOVEMENT_LIGHTER } from '../rules/new-movement-lighter.js';
 import { carries, versionOf } from '../versions/chain-versions.js';
 import type { Judged } from '../versions/judge-version.js';
 import type { Link } from '../versions/linked-versions.js';
-import type { FittedRow, Versions } from './fit-rows.js';
+import type { Versions, WalkFitted } from './fit-rows.js';
 import { walkValues } from './walk-values.js';
 
 export interface Beginning {
@@ -29,7 +29,7 @@ export interface Beginning {
  * the bottom of the range and is no heavier than the load tested, and then one lighter, since the movement is new. Else
  * nothing is claimed.
  */
-export function beginRow(context: BlockContext, fitted: FittedRow, versions: Versions): Beginning {
+export function beginRow(context: BlockContext, fitted: WalkFitted, versions: Versions): Beginning {
   const { judged, base, versions: chain } = fitted.chain;
   const own = judged[base];
   const version = chain[base];
@@ -52,7 +52,7 @@ function heaviestUpTo(version: VersionInput, grams: Grams): Grams | null {
 
 function fromRelative(
   context: BlockContext,
-  fitted: FittedRow,
+  fitted: WalkFitted,
   own: Judged,
   version: VersionInput,
   { judge, linksOf }: Versions,
@@ -99,7 +99,7 @@ function passOn(
 
 function firstLoad(
   context: BlockContext,
-  fitted: FittedRow,
+  fitted: WalkFitted,
   version: VersionInput,
   capacity: CapacityInput,
   /** In all hands: the heaviest the client was seen with. */
@@ -109,7 +109,7 @@ function firstLoad(
   const counted = isCounted(version, bodyMass);
   if (!counted) return version.loads.length === 1 ? (version.loads[0]?.grams ?? null) : null;
   const k = capacityOf('epley', capacity, true);
-  const needed = 10 * fitted.dose.reps.min + firstAsked(context, fitted) - walkValues(context.rules).tolerance;
+  const needed = 10 * fitted.reps.min + firstAsked(context, fitted) - walkValues(context.rules).tolerance;
   const fits = version.loads.filter(
     (load) =>
       isAtMost({ ...load, grams: externalLoad(load) }, most) &&
@@ -121,10 +121,8 @@ function firstLoad(
 }
 
 /** Asked reserve of the block's first week. */
-function firstAsked(context: BlockContext, fitted: FittedRow): number {
+function firstAsked(context: BlockContext, fitted: WalkFitted): number {
   const curve = context.programme.curve[0];
   const floor = floorIn(1, floorsOf(context))?.reserve ?? 0;
-  return curve === undefined
-    ? floor
-    : askedReserve(context, curve, fitted.effort, floor, fitted.block.kind === 'circuit');
+  return curve === undefined ? floor : askedReserve(context, curve, fitted.effort, floor, fitted.inCircuit);
 }

@@ -9,11 +9,11 @@ import { TEMPO_SLOW_LOWERING } from '../rules/tempo-slow-lowering.js';
 import { TEMPO_SLOW_WITH_A_PAUSE } from '../rules/tempo-slow-with-a-pause.js';
 import type { PlannedSession } from '../sessions/plan-sets.js';
 import type { Beginning } from './begin-row.js';
-import type { FittedRow } from './fit-rows.js';
+import type { WalkFitted } from './fit-rows.js';
 import { walkValues } from './walk-values.js';
 
 export interface StrandParts {
-  readonly fitted: FittedRow;
+  readonly fitted: WalkFitted;
   readonly beginning: Beginning;
   /** In order; a session in which the row was cut is not among its occurrences. */
   readonly sessions: readonly PlannedSession[];
@@ -24,12 +24,12 @@ export interface StrandParts {
 
 export function buildStrand(context: BlockContext, parts: StrandParts): StrandInput {
   const { fitted, beginning, sessions, floors, cautioned } = parts;
-  const { row, session, dose, chain, block } = fitted;
+  const { row, session, reps, chain, block } = fitted;
   const occurrences = sessions.flatMap(({ queued, rows }): readonly Occurrence[] => {
     const sets = rows.find((timed) => timed.fitted === fitted)?.sets ?? 0;
     if (sets === 0) return [];
     const floor = floorIn(queued.week, floors)?.reserve ?? 0;
-    const asked = askedReserve(context, queued.curve, fitted.effort, floor, block.kind === 'circuit');
+    const asked = askedReserve(context, queued.curve, fitted.effort, floor, fitted.inCircuit);
     return [{ week: queued.week, easy: queued.curve.easy, asked, floor, sets }];
   });
   const way = chain.judged[chain.base]?.exercise.facts.way;
@@ -39,8 +39,8 @@ export function buildStrand(context: BlockContext, parts: StrandParts): StrandIn
     row: row.id,
     way: way === 'bodyweight' ? 'bodyweight' : 'strength',
     equation: 'epley',
-    bottom: dose.reps.min,
-    top: dose.reps.max,
+    bottom: reps.min,
+    top: reps.max,
     bodyMass: context.client.bodyMass?.mass.grams ?? null,
     versions: chain.versions,
     tempi: row.tempi.map((step) => ({ step, factor: factorOf(step, context.rules) })),

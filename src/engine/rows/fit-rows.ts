@@ -1,43 +1,64 @@
 /** Every row of the programme with the version of its exercise that this client begins with. */
 import type { Dose } from '../../model/dose.js';
-import type { Exercise } from '../../model/exercise.js';
+import type { Exercise, Way } from '../../model/exercise.js';
 import { compareIds } from '../../model/identity.js';
 import { ofClient, type Problem } from '../../model/problem.js';
 import type { Refusal } from '../../model/problems-plan.js';
 import type { Block, Row, SessionTemplate } from '../../model/programme.js';
-import type { Tenths } from '../../model/quantity.js';
+import type { Range, Tenths } from '../../model/quantity.js';
 import type { Result } from '../../model/result.js';
 import { type BlockContext, names } from '../block-context.js';
 import { reserveOf } from '../effort/plan-effort.js';
 import { MOST_SUMS } from '../kit/plate-sums.js';
+import { secondsOfRep } from '../sessions/seconds-of-rep.js';
 import { type Chain, chainVersions } from '../versions/chain-versions.js';
 import { type Choice, chooseVersion } from '../versions/choose-version.js';
 import type { Judge } from '../versions/judge-version.js';
 import type { LinksOf } from '../versions/linked-versions.js';
+import { dosesFor, type Planned, plannedBy, repsOf, setsOf } from './planned-by.js';
 
-type SetsDose = Extract<Dose, { readonly kind: 'sets' }>;
-
-export interface FittedRow {
+interface Fitted {
   readonly session: SessionTemplate;
   readonly block: Block;
   /** Place of the block in its session, from 0. */
   readonly blockIndex: number;
   readonly row: Row;
-  readonly dose: SetsDose;
-  /** The row's own effort as reserve; `null` where the curve decides. */
-  readonly effort: Tenths | null;
+  /** Done in turn with the rows beside it; a circuit that keeps no limit of circuits is done straight instead. */
+  readonly inCircuit: boolean;
+  readonly dose: Dose;
+  /** Sets before any share of a week: signals of `every`, times through of `steps`, rounds. */
+  readonly sets: number;
   /** What the programme names; for a pattern what was chosen to fill it. */
   readonly target: Exercise;
   readonly choice: Choice;
   readonly chain: Chain;
 }
 
+/** Reps to failure say what it can do. */
+export interface WalkFitted extends Fitted {
+  readonly planned: 'walk';
+  /** The range the walk plans within. */
+  readonly reps: Range;
+  /** The row's own effort as reserve; `null` where the curve decides. */
+  readonly effort: Tenths | null;
+}
+
+/** It goes up an ordered list of rungs. */
+export interface LadderFitted extends Fitted {
+  readonly planned: 'ladder';
+}
+
+export type FittedRow = WalkFitted | LadderFitted;
+
 export interface Versions {
   readonly judge: Judge;
   readonly linksOf: LinksOf;
 }
 
-/** In the programme's order. Rows with a problem are left out of the value. */
+/**
+ * Rows of work, in the programme's order. Rows with a problem are left out of the value; those of a warm-up or a
+ * cool-down of the coach's own are fitted where the session is composed.
+ */
 export function fitRows(
   context: BlockContext,
   templates: readonly SessionTemplate[],
@@ -47,6 +68,7 @@ export function fitRows(
   const problems: Problem[] = [];
   for (const session of templates) {
     for (const [blockIndex, block] of session.blocks.entries()) {
+      if (block.kind === 'warm-up' || block.kind === 'cool-down') continue;
       for (const row of block.rows) {
         const result = fitRow(context, { session, block, blockIndex, row }, versions);
         problems.push(...result.problems);
@@ -57,47 +79,63 @@ export function fitRows(
   return { value: fitted, problems };
 }
 
-type Placed = Pick<FittedRow, 'session' | 'block' | 'blockIndex' | 'row'>;
+export type Placed = Pick<FittedRow, 'session' | 'block' | 'blockIndex' | 'row'>;
 
 /**
- * Reports `not-handled` (doses, efforts and bells by role that are not planned yet), `effort-not-readable`,
- * `exercise-not-found`, `kit-too-varied`, `no-version-allowed` and `pattern-not-filled`.
+ * One row, of work or not. Reports `effort-not-readable`, `effort-for-way`, `dose-for-way`, `exercise-not-found`,
+ * `kit-too-varied`, `no-version-allowed` and `pattern-not-filled`.
  */
-function fitRow(context: BlockContext, placed: Placed, versions: Versions): Result<FittedRow | null> {
+export function fitRow(context: BlockContext, placed: Placed, versions: Versions): Result<FittedRow | null> {
   const { session, row } = placed;
   const { client } = context;
   const head = { severity: 'error', scope: ofClient(client.id), place: row.place } as const;
-  const problems: Problem[] = [];
-  const unread = (fact: string, why: string) => problems.push({ ...head, code: 'not-handled', data: { fact, why } });
-  const { dose } = row;
-  if (dose.kind !== 'sets') unread(`${row.id}: ${dose.kind}`, 'only sets of so many reps are planned yet');
-  if (row.effort?.kind === 'percent') {
-    unread(`${row.id}: ${row.effort.percent} %`, 'effort as a part of one maximum is not planned yet');
-  }
-  if (row.bell !== undefined && row.bell !== 'main') {
-    unread(`${row.id}: ${row.bell}`, 'only the main bell is planned yet');
-  }
-  const effort = row.effort === undefined ? null : reserveOf(row.effort);
-  if (row.effort?.kind === 'rpe' && effort === null) {
-    const data = { row: row.id, rpe: row.effort.tenths / 10 };
-    problems.push({ ...head, code: 'effort-not-readable', data });
-  }
+  const fail = (...problems: readonly Problem[]): Result<null> => ({ value: null, problems });
   const found = findTarget(context, placed, versions);
-  problems.push(...found.problems);
-  if (dose.kind !== 'sets' || problems.length > 0 || found.value === null) return { value: null, problems };
+  if (found.value === null) return { value: null, problems: found.problems };
   const { target, choice } = found.value;
   if (choice.chosen === null) {
     const data = { session: session.id, row: row.id, exercise: target.id, refused: choice.refused };
     const unsafe = choice.refused.some(({ cause }) => cause === 'avoid' || cause === 'take-care');
     const problem = { ...head, code: 'no-version-allowed', data } as const;
-    return { value: null, problems: [unsafe ? { ...problem, unsafe: true } : problem] };
+    return fail(unsafe ? { ...problem, unsafe: true } : problem);
   }
-  if (choice.chosen.tooMany) {
-    return { value: null, problems: [{ ...head, code: 'kit-too-varied', data: { most: MOST_SUMS } }] };
+  if (choice.chosen.tooMany) return fail({ ...head, code: 'kit-too-varied', data: { most: MOST_SUMS } });
+  const { facts, id } = choice.chosen.exercise;
+  const { dose } = row;
+  const planned = plannedBy(facts, dose);
+  if (planned === null) {
+    const data = { row: row.id, exercise: id, way: facts.way, dose: dose.kind, takes: dosesFor(facts) };
+    return fail({ ...head, code: 'dose-for-way', data });
   }
+  const problems = effortProblems(row, id, facts.way, planned, head);
+  if (problems.length > 0) return fail(...problems);
   const bodyMass = client.bodyMass?.mass.grams ?? null;
   const chain = chainVersions(choice.chosen, bodyMass, versions.judge, versions.linksOf);
-  return { value: { ...placed, dose, effort, target, choice, chain }, problems };
+  const inCircuit = placed.block.kind === 'circuit';
+  const common = { ...placed, inCircuit, dose, sets: setsOf(dose), target, choice, chain };
+  const reps = planned === 'walk' ? repsOf(dose, secondsOfRep(facts.tempo, 'normal', context.rules)) : null;
+  if (reps === null) return { value: { ...common, planned: 'ladder' }, problems: [] };
+  return { value: { ...common, planned: 'walk', reps, effort: ownReserve(row) }, problems: [] };
+}
+
+const ownReserve = ({ effort }: Row): Tenths | null => (effort === undefined ? null : reserveOf(effort));
+
+type Head = { readonly severity: 'error'; readonly scope: Problem['scope']; readonly place: Row['place'] };
+
+/** Reserve, RPE and part of a maximum speak of reps to failure; the talk test of breath, which a ladder goes by. */
+function effortProblems(
+  { id: row, effort }: Row,
+  exercise: string,
+  way: Way,
+  planned: Planned,
+  head: Head,
+): readonly Problem[] {
+  if (effort === undefined) return [];
+  if ((effort.kind === 'talk') !== (planned === 'ladder')) {
+    return [{ ...head, code: 'effort-for-way', data: { row, exercise, way, effort: effort.kind } }];
+  }
+  if (effort.kind !== 'rpe' || reserveOf(effort) !== null) return [];
+  return [{ ...head, code: 'effort-not-readable', data: { row, rpe: effort.tenths / 10 } }];
 }
 
 interface Target {
@@ -126,6 +164,7 @@ function findTarget(context: BlockContext, { session, row }: Placed, versions: V
     (exercise) =>
       exercise.facts.pattern === target.pattern &&
       (target.plane === undefined || exercise.facts.plane === target.plane) &&
+      plannedBy(exercise.facts, row.dose) !== null &&
       !taken.has(exercise),
   );
   return fillPattern(

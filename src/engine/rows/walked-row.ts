@@ -19,11 +19,11 @@ import type { WalkFinding, WalkStep } from '../walk-step.js';
 import type { Beginning } from './begin-row.js';
 import { buildStrand } from './build-strand.js';
 import { caresAtStart, caresPlanned } from './cares-met.js';
-import type { FittedRow, Versions } from './fit-rows.js';
+import type { Versions, WalkFitted } from './fit-rows.js';
 import { type Feeler, planFeeler } from './plan-feeler.js';
 
 export interface WalkedRow {
-  readonly fitted: FittedRow;
+  readonly fitted: WalkFitted;
   readonly beginning: Beginning;
   readonly strand: StrandInput;
   /** The versions it goes through that meet a caution: then no gain is counted on, and there are no trials. */
@@ -45,7 +45,7 @@ const ALL = sortRules(rulesOfTheWalk);
  */
 export function walkRow(
   context: BlockContext,
-  fitted: FittedRow,
+  fitted: WalkFitted,
   beginning: Beginning,
   all: readonly PlannedSession[],
   floors: readonly Floor[],
@@ -68,7 +68,7 @@ function exercisesOf({ strand, plan }: WalkedRow): ReadonlySet<ExerciseId> {
 
 function walkWith(
   context: BlockContext,
-  fitted: FittedRow,
+  fitted: WalkFitted,
   beginning: Beginning,
   all: readonly PlannedSession[],
   floors: readonly Floor[],
@@ -122,7 +122,12 @@ function isTooHeavy(
   return toFailure < 10 * bottom + (occurrences[0]?.floor ?? 0);
 }
 
-function easierOfBase(context: BlockContext, { chain, dose }: FittedRow, { judge, linksOf }: Versions, index?: number) {
+function easierOfBase(
+  context: BlockContext,
+  { chain, reps }: WalkFitted,
+  { judge, linksOf }: Versions,
+  index?: number,
+) {
   const at = index ?? chain.base;
   const judged = chain.judged[at];
   const version = chain.versions[at];
@@ -134,9 +139,9 @@ function easierOfBase(context: BlockContext, { chain, dose }: FittedRow, { judge
     equation: 'epley',
     tested: 0,
     load: null,
-    reps: dose.reps.min,
+    reps: reps.min,
     reserve: null,
-    bottom: dose.reps.min,
+    bottom: reps.min,
     asked: 0,
     floor: 0,
     bodyMass: context.client.bodyMass?.mass.grams ?? null,
@@ -149,9 +154,9 @@ function easierOfBase(context: BlockContext, { chain, dose }: FittedRow, { judge
 /** Every version the walk may reach needs an easier one below it: promised to whoever trains alone. */
 function easierMissing(
   context: BlockContext,
-  fitted: FittedRow,
+  fitted: WalkFitted,
   versions: Versions,
-  head: { readonly severity: 'error'; readonly scope: Problem['scope']; readonly place: FittedRow['row']['place'] },
+  head: { readonly severity: 'error'; readonly scope: Problem['scope']; readonly place: WalkFitted['row']['place'] },
 ): readonly Problem[] {
   return fitted.chain.judged.flatMap((judged, index): readonly Problem[] => {
     const { easier, refused } = easierOfBase(context, fitted, versions, index);

@@ -1,6 +1,6 @@
 /** How long a session takes at its longest: reps at the top of the range, at the slowest tempo a row may reach. */
-import type { Exercise, Tempo } from '../../model/exercise.js';
-import type { TempoStep } from '../../model/programme.js';
+import type { Dose } from '../../model/dose.js';
+import type { Exercise } from '../../model/exercise.js';
 import type { Seconds } from '../../model/quantity.js';
 import type { BlockContext } from '../block-context.js';
 import { isOlder } from '../effort/plan-effort.js';
@@ -11,14 +11,12 @@ import { CHANGE_OF_BELL } from '../rules/change-of-bell.js';
 import { COOL_DOWN_OLDER } from '../rules/cool-down-older.js';
 import { DOWN_OR_UP } from '../rules/down-or-up.js';
 import { MINUTES_CAP } from '../rules/minutes-cap.js';
-import { PAUSE_SECONDS } from '../rules/pause-seconds.js';
 import { PUT_DOWN } from '../rules/put-down.js';
 import { RE_PLATING } from '../rules/re-plating.js';
-import { SECONDS_A_REP } from '../rules/seconds-a-rep.js';
-import { SLOW_LOWERING_SECONDS } from '../rules/slow-lowering-seconds.js';
 import { WARM_UP } from '../rules/warm-up.js';
 import { WARM_UP_OLDER } from '../rules/warm-up-older.js';
 import { holdsInBlock } from '../versions/meet-caution.js';
+import { secondsOfRep } from './seconds-of-rep.js';
 
 /** How long the parts of a row take, in seconds. */
 export interface RowTimes {
@@ -66,8 +64,8 @@ export function countMinutes(rows: readonly TimedRow[], context: BlockContext): 
 
 export function timeRow(fitted: FittedRow, rules: Rulebook): RowTimes {
   return {
-    top: secondsOfSet(fitted, fitted.dose.reps.max, rules),
-    bottom: secondsOfSet(fitted, fitted.dose.reps.min, rules),
+    top: secondsOfSet(fitted, 'max', rules),
+    bottom: secondsOfSet(fitted, 'min', rules),
     change: changeSeconds(fitted, rules),
     floor: needsFloor(fitted) ? 2 * rules.valueOf(DOWN_OR_UP) : 0,
     rest: fitted.row.restSeconds,
@@ -84,28 +82,39 @@ function secondsOfRow({ fitted, times, sets, feeler, warmUp, trial }: TimedRow, 
   return sets * top + (sets - 1) * rest + change + floor + extra + last;
 }
 
-function secondsOfSet(fitted: FittedRow, reps: number, rules: Rulebook): Seconds {
+function secondsOfSet(fitted: FittedRow, end: 'min' | 'max', rules: Rulebook): Seconds {
   const exercises = fitted.chain.judged.map((version) => version.exercise);
   const rep = Math.max(
     ...exercises.flatMap((exercise) => fitted.row.tempi.map((step) => secondsOfRep(exercise.facts.tempo, step, rules))),
   );
   const putDown = exercises.some((exercise) => exercise.facts.onTheFloor) ? rules.valueOf(PUT_DOWN) : 0;
-  return reps * rep * timesThrough(fitted) + putDown;
+  return workOf(fitted.dose, end, rep) * timesThrough(fitted) + putDown;
+}
+
+/** Seconds of work in one set of one side. */
+function workOf(dose: Dose, end: 'min' | 'max', rep: Seconds): Seconds {
+  switch (dose.kind) {
+    case 'sets':
+      return dose.reps[end] * rep;
+    case 'timed':
+      return dose.seconds[end];
+    case 'distance':
+      return dose.metres[end];
+    case 'every':
+      return dose.reps * rep;
+    case 'main-next':
+      return (dose.main + dose.next) * rep;
+    case 'steps':
+      return dose.reps.reduce((sum, reps) => sum + reps, 0) * rep;
+    case 'rounds':
+      return 60;
+  }
 }
 
 /** One side after the other takes twice as long; turn about only where the reps are counted for each side. */
 function timesThrough({ chain, dose }: FittedRow): 1 | 2 {
   const sides = chain.judged[chain.base]?.exercise.facts.sides ?? 'both';
-  return sides === 'each' || (sides === 'alternate' && dose.eachSide) ? 2 : 1;
-}
-
-/** The tempo's own figures; a fast lift counts as one second; without figures the common length of a rep. */
-function secondsOfRep(tempo: Tempo, step: TempoStep, rules: Rulebook): Seconds {
-  const slow = step !== 'normal';
-  const lower = slow ? Math.max(tempo.lower, rules.valueOf(SLOW_LOWERING_SECONDS)) : tempo.lower;
-  const bottom = step === 'slow with a pause' ? Math.max(tempo.bottom, rules.valueOf(PAUSE_SECONDS)) : tempo.bottom;
-  const seconds = lower + bottom + (tempo.lift === 'fast' ? 1 : tempo.lift) + tempo.top;
-  return seconds === 0 ? rules.valueOf(SECONDS_A_REP) : seconds;
+  return sides === 'each' || (sides === 'alternate' && 'eachSide' in dose && dose.eachSide) ? 2 : 1;
 }
 
 function changeSeconds({ chain }: FittedRow, rules: Rulebook): Seconds {

@@ -154,8 +154,8 @@ function timedRows(
   });
 }
 
-function setsAskedFor({ block, dose }: FittedRow): number {
-  return block.kind === 'circuit' ? (block.rounds ?? dose.sets) : dose.sets;
+function setsAskedFor({ block, sets }: FittedRow): number {
+  return block.kind === 'circuit' ? (block.rounds ?? sets) : sets;
 }
 
 function fitSessions(
