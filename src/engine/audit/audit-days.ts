@@ -71,7 +71,7 @@ function groupDays(plan: Plan, sessions: readonly WorkedSession[]): readonly Fin
     const fewest = Math.min(...below.map(({ days }) => days));
     told.inputs.push(
       { name: 'group', value: group, unit: '' },
-      { name: `days, ${group}`, value: fewest, unit: 'days' },
+      { name: `days for ${group}`, value: fewest, unit: 'days' },
     );
     short.set(weeks.join(), told);
   }

@@ -57,7 +57,7 @@ function tooFewSets(plan: Plan, sets: WeeklySets): readonly Finding[] {
     const fewest = Math.min(...below.map(({ index }) => weeks[index] ?? 0));
     told.inputs.push(
       { name: 'group', value: group, unit: '' },
-      { name: `sets, ${group}`, value: fewest, unit: 'tenths' },
+      { name: `sets for ${group}`, value: fewest, unit: 'tenths' },
     );
     short.set(numbers.join(), told);
   }
@@ -65,7 +65,7 @@ function tooFewSets(plan: Plan, sets: WeeklySets): readonly Finding[] {
   return [...short.values()].map(({ weeks, inputs }) => finding(AUDIT_WEEKLY_SETS, weeks, [value, ...inputs]));
 }
 
-/** The two are compared in tenths; where there is none of one, any of the other is too much. */
+/** Where there is none of one, any of the other is too much. The figures told are those of the first such week. */
 function outOfBalance(
   plan: Plan,
   sets: WeeklySets,
@@ -80,19 +80,16 @@ function outOfBalance(
     const [a, b] = [sum(one, index), sum(other, index)];
     return 1000 * a > bound * b || 1000 * b > bound * a;
   });
-  if (off.length === 0) return [];
-  const over = (of: readonly Pattern[]): number => off.reduce((all, { index }) => all + sum(of, index), 0);
-  return [
-    finding(
-      rule,
-      off.map(({ number }) => number),
-      [
-        { name: 'value', value: bound, unit: 'per-mille' },
-        { name: one[0] ?? '', value: over(one), unit: 'tenths' },
-        { name: other[0] ?? '', value: over(other), unit: 'tenths' },
-      ],
-    ),
+  const first = off[0];
+  if (first === undefined) return [];
+  const inputs: readonly ReasonInput[] = [
+    { name: 'value', value: bound, unit: 'per-mille' },
+    { name: 'week', value: first.number, unit: '' },
+    { name: one[0] ?? '', value: sum(one, first.index), unit: 'tenths' },
+    { name: other[0] ?? '', value: sum(other, first.index), unit: 'tenths' },
   ];
+  const weeks = off.map(({ number }) => number);
+  return [finding(rule, weeks, inputs)];
 }
 
 /** Work of one side only, by exercise: the same for both in every week, unless the coach allows more. */

@@ -21,9 +21,9 @@ const groups = (f: Figure): string => clause(f('group'), (names) => `: ${names}`
 /** `two days` of how many, where the plan falls short. */
 const found = (f: Figure, name: string): string => clause(f(name), (n) => `; here it is ${n}`);
 
-/** `6 sets against 14`. */
+/** `: 8 sets against 3 in week 1`. */
 const against = (f: Figure, one: string, other: string): string =>
-  clause(f(one), (n) => ` (${n} sets against ${f(other)})`);
+  clause(f(one), (n) => `: ${n} sets against ${f(other)} in week ${f('week')}`);
 
 export const englishAudit: Readonly<Record<AuditRuleName, RuleWords>> = {
   'audit-balance-days': only(
@@ -48,7 +48,7 @@ export const englishAudit: Readonly<Record<AuditRuleName, RuleWords>> = {
       `One side works more than the other${clause(f('exercise'), (name) => ` in the ${name}`)}${clause(f('side'), (side) => `: the ${side}, by up to ${f('sets')} a week`)}.`,
   ),
   'audit-squat-hinge': only(
-    (f) => `Squats with lunges, and hinges, are far apart in number${against(f, 'squat', 'hinge')}.`,
+    (f) => `Squats and lunges together are far apart in number from hinges${against(f, 'squat', 'hinge')}.`,
   ),
   'audit-unknown-muscle': only(
     (f) =>
