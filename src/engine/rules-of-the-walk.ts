@@ -31,6 +31,7 @@ import { fewest } from './rules/walk-fewest.js';
 import { floorLimit } from './rules/walk-floor.js';
 import { gain } from './rules/walk-gain.js';
 import { gateOnceGuard } from './rules/walk-gate-once.js';
+import { gatesAllowedGuard } from './rules/walk-gates-allowed.js';
 import { halfReps } from './rules/walk-half-reps.js';
 import { harderVersion } from './rules/walk-harder-version.js';
 import { heavierFirst } from './rules/walk-heavier-first.js';
@@ -65,6 +66,7 @@ import { volumeFirst } from './rules/walk-volume-first.js';
 import { volumeOneRep } from './rules/walk-volume-one-rep.js';
 import { volumeShare } from './rules/walk-volume-share.js';
 import { weakAbove } from './rules/walk-weak-above.js';
+import { weakTrial } from './rules/walk-weak-trial.js';
 import { weakNoRiseGuard } from './rules/walk-weak-no-rise.js';
 import { weakTwiceGuard } from './rules/walk-weak-twice.js';
 import type { RuleOfWalk } from './walk/walk-rule.js';
@@ -89,6 +91,7 @@ export const rulesOfTheWalk: readonly RuleOfWalk[] = [
   earnedTwiceGuard,
   weakNoRiseGuard,
   bottomAndFloorGuard,
+  gatesAllowedGuard,
   trialAllowedGuard,
   trialInRangeGuard,
   trialTwoSetsGuard,
@@ -120,6 +123,7 @@ export const rulesOfTheWalk: readonly RuleOfWalk[] = [
   volumeOneRep,
   volumeFirst,
   weakAbove,
+  weakTrial,
   gain,
   tempoFactor,
   tempoReset,

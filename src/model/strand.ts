@@ -63,6 +63,8 @@ export interface StrandInput {
   /** Slower tempi may be reached in this order; factor τ in thousandths. The first is normal, 1000. */
   readonly tempi: readonly { readonly step: TempoStep; readonly factor: PerMille }[];
   readonly trials: boolean;
+  /** `false`: no gate is offered, in a moderate plan or one that keeps steady. */
+  readonly gates?: boolean;
   /** Gain g each work week, ten-thousandths. */
   readonly gain: PerTenThousand;
   /** The weaker side decides; absent where nothing is known: a feeler set. */

@@ -97,6 +97,7 @@ export const englishWalk: Readonly<Record<WalkRuleName, RuleWords>> = {
       `What the client can lift is taken to grow a little after each work week${clause(f('gain'), (n) => `: ${n}`)}.`,
   ),
   'walk-gate-once': only('One gate for this row in one edition; the next waits for what was done.'),
+  'walk-gates-allowed': only('Earned and open, and not offered: this plan keeps steady.'),
   'walk-half-reps': only('Reserves nearer than half a rep are not told apart.'),
   'walk-harder-version': both(
     (f) => `Nothing else is open: the next harder version, taken only if it is earned${toFailure(f)}.`,
@@ -175,6 +176,7 @@ export const englishWalk: Readonly<Record<WalkRuleName, RuleWords>> = {
   'walk-volume-share': only('One set may pass the greatest so far by a tenth.'),
   'walk-weak-above': only((f) => `More than ${f('value') || '12'} reps and reserve together is weak evidence.`),
   'walk-weak-no-rise': only('The test is weak evidence: a big step is tried, never taken.'),
+  'walk-weak-trial': only('On a weak estimate a trial set asks three reps at most.'),
   'walk-weak-twice': only(
     (f) =>
       `The test is weak evidence, so even a small step takes two sessions${clause(f('earned'), (n) => ` (earned ${n})`)}.`,

@@ -36,6 +36,7 @@ export const WALK_RULES = [
   'walk-floor',
   'walk-gain',
   'walk-gate-once',
+  'walk-gates-allowed',
   'walk-half-reps',
   'walk-harder-version',
   'walk-heavier-first',
@@ -71,6 +72,7 @@ export const WALK_RULES = [
   'walk-volume-share',
   'walk-weak-above',
   'walk-weak-no-rise',
+  'walk-weak-trial',
   'walk-weak-twice',
 ] as const;
 

@@ -17,6 +17,19 @@ export interface AddedRow extends Written {
 
 export const ADDED_VALUES: readonly AddedRow[] = [
   {
+    why: 'weak: 24000 × 440 / 28000 − 300 = 7.7 at 28 kg, five above the floor, and three are asked',
+    ...{ kit: '24, 28', test: '24 x 12, 2 left weak', range: '6-12', asked: '2 2 2 2 2 e4', sets: '3 3 3 3 3 2' },
+    earned: 2,
+    walk: '12@24 + 3@28 · 12@24 + 3@28 · 12@24 + 3@28 · 12@24 + 3@28 · 12@24 + 3@28 · e 10@24',
+  },
+  {
+    why: 'no gates: 36 kg is earned and open, and not offered; nothing says what would earn it',
+    ...{ kit: '28, 32, 36', test: '32 x 10, 2 left', range: '5-10', asked: '2 2 2 2 2 e4', sets: '4 4 4 4 4 2' },
+    ...{ earned: 2, gates: false, trials: false },
+    walk: '10@32 · 10@32 · 10@32 · 10@32 · 10@32 · e 8@32',
+    findings: 'nothing-climbs',
+  },
+  {
     why: 'feet up at 0.70: (51200 × 420 − 300 × 56000) / 56000 = 8.4 < 8 + 2, but 3 above the floor: tried',
     ...{ ...PUSH_UPS, kit: 'body | body', share: '640 | 700', test: '0 x 10, 2 left', range: '8-10', asked: A },
     walk: '9@0 · 9@0 · 10@0 · 10@0 · 10@0 + v1 6@0 · e 8@0',
@@ -101,9 +114,9 @@ export const ADDED_VALUES: readonly AddedRow[] = [
     findings: 'nothing-climbs',
   },
   {
-    why: 'a weak test: 18 predicts 10.8 ≥ 6 + 2 and is still only tried',
+    why: 'a weak test: 18 predicts 10.8 ≥ 6 + 2 and is still only tried, for three',
     ...{ kit: '16, 18', test: '16 x 12, 4 left', range: '6-12', asked: '2 2 2 2 2 e4', earned: 2, sets: '3 3 3 3 3 2' },
-    walk: '12@16 + 8@18 · 12@16 + 8@18 · 12@16 + 8@18 · 12@16 + 8@18 · 12@16 + 8@18 · e 12@16',
+    walk: '12@16 + 3@18 · 12@16 + 3@18 · 12@16 + 3@18 · 12@16 + 3@18 · 12@16 + 3@18 · e 12@16',
   },
   {
     why: 'no trials for this client',

@@ -29,6 +29,7 @@ export interface Written {
   /** Factors of the tempi, in thousandths. */
   readonly tempi?: string;
   readonly trials?: boolean;
+  readonly gates?: boolean;
   readonly bodyweight?: boolean;
   readonly brzycki?: boolean;
   readonly earned?: 0 | 1 | 2;
@@ -83,6 +84,7 @@ export function strandOf(written: Written): StrandInput {
     versions,
     tempi: tempiOf(written.tempi ?? ''),
     trials: written.trials ?? true,
+    ...(written.gates === undefined ? {} : { gates: written.gates }),
     gain: Math.round((written.gain ?? 0) * 100),
     capacity: {
       side: 'both',

@@ -270,12 +270,26 @@ const strandsOf = (moved: fc.Arbitrary<Movement>): fc.Arbitrary<StrandJson> =>
         tempi: fc.constantFrom(1, 1, 2, 3),
         slowStart: rarely(5),
         trials: rarely(75),
+        gates: rarely(90),
         logged: fc.oneof(often(3, fc.constant(null)), often(1, fc.integer({ min: 1, max: top + 2 }))),
         side: fc.constantFrom('both', 'left', 'right'),
         rules: ownRules,
       })
       .map(
-        ({ ability, calendar, equation, gain, earned, tempi, slowStart, trials, logged, side, rules }): StrandJson => {
+        ({
+          ability,
+          calendar,
+          equation,
+          gain,
+          earned,
+          tempi,
+          slowStart,
+          trials,
+          gates,
+          logged,
+          side,
+          rules,
+        }): StrandJson => {
           const capacity = { ...capacityOf(movement, ability, top), side };
           return {
             id: 'a/row',
@@ -288,6 +302,7 @@ const strandsOf = (moved: fc.Arbitrary<Movement>): fc.Arbitrary<StrandJson> =>
             ...movement,
             tempi: TEMPI.slice(0, tempi),
             trials,
+            gates,
             gain,
             capacity,
             start: {

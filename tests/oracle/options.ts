@@ -82,7 +82,7 @@ const isSmall = ({ strand, now }: Ask, to: Option): boolean =>
 const leavesBottom = (ask: Ask, to: Option, reserve: number): boolean =>
   predicted(ask, to) >= 10 * ask.strand.bottom + reserve;
 const mayRise = (ask: Ask, to: Option): boolean =>
-  !ask.now.gateUsed && !isWeak(ask.strand) && leavesBottom(ask, to, ask.occurrence.floor);
+  !ask.now.gateUsed && ask.strand.gates !== false && !isWeak(ask.strand) && leavesBottom(ask, to, ask.occurrence.floor);
 const mayTry = (ask: Ask, to: Option): boolean =>
   !ask.now.gateUsed &&
   ask.occurrence.sets >= 2 &&
@@ -211,7 +211,7 @@ function workFindings(ask: Ask, seen: Seen): string[] {
     found.push(`first that applies is ${name}: trial expected ${shouldTry}`);
   if ((is === 'gate') !== seen.gated) found.push(`first that applies is ${name}: gate expected ${is === 'gate'}`);
   if (seen.trial !== undefined) {
-    const most = repsOf(ask, seen.trial.option, 1, strand.top).at(-1);
+    const most = repsOf(ask, seen.trial.option, 1, isWeak(strand) ? Math.min(strand.top, 3) : strand.top).at(-1);
     if (!sameOption(seen.trial.option, first.option)) found.push('the trial is not at the next load or version');
     if (seen.trial.reps !== most) found.push(`trial of ${seen.trial.reps}: ${most} leave the floor`);
   }

@@ -127,6 +127,7 @@ const strand = z.looseObject({
     .min(1),
   tempi: z.array(z.looseObject({ step: z.string(), factor: positive })).min(1),
   trials: z.boolean(),
+  gates: z.boolean().optional(),
   gain: whole.min(0),
   capacity: z.looseObject({ side, resisted: positive, reps: positive, weak: z.boolean() }).nullable(),
   start: z

@@ -49,6 +49,7 @@ export interface StrandJson {
   readonly versions: readonly VersionJson[];
   readonly tempi: readonly { readonly step: string; readonly factor: number }[];
   readonly trials: boolean;
+  readonly gates?: boolean | undefined;
   readonly gain: number;
   readonly capacity: {
     readonly side: string;

@@ -235,6 +235,9 @@ function nextStep(strand: StrandJson, state: State, occurrence: OccurrenceJson):
   return move ?? { option, rule: 'stay' };
 }
 
+/** On a weak estimate a trial asks so many reps at most. */
+const WEAK_TRIAL = 3;
+
 function gateOrTrial(
   strand: StrandJson,
   state: State,
@@ -247,12 +250,13 @@ function gateOrTrial(
   if (predicted === undefined || state.gateUsed) return undefined;
   const trialOpen = state.trial !== null && sameOption(state.trial.option, to);
   if (state.earned < 2 && !trialOpen) return undefined;
-  if (!isWeak(strand) && predicted >= 10 * strand.bottom + occurrence.floor)
+  if (!isWeak(strand) && predicted >= 10 * strand.bottom + occurrence.floor && strand.gates !== false)
     return { option: to, rule: rise, gated: true };
   if (occurrence.sets < 2 || !strand.trials || state.trialWeek === occurrence.week) return undefined;
   if (predicted < occurrence.floor + strand.rules.trialMargin) return undefined;
   if (repsInRange(strand, state.option, state, occurrence) === undefined) return undefined;
-  const reps = Math.min(strand.top, Math.floor((predicted - occurrence.floor) / 10));
+  const most = isWeak(strand) ? Math.min(strand.top, WEAK_TRIAL) : strand.top;
+  const reps = Math.min(most, Math.floor((predicted - occurrence.floor) / 10));
   const trial = { option: to, reps, reserve: predicted - 10 * reps };
   return { option: state.option, rule: attempt, trial };
 }

@@ -1,4 +1,4 @@
-/** A clearance given longer ago than this at the end of the block is asked for again. */
+/** A clearance that is needed holds no longer than this after it was given. */
 import { ruleId } from '../../model/identity.js';
 import type { Rule } from '../../model/reason.js';
 
@@ -9,5 +9,5 @@ export const CLEARANCE_HOLDS: Rule = {
   source: 'Riebe et al. 2015, Med Sci Sports Exerc 47:2473-2479',
   locator: 'regular exerciser with known disease: clearance within the last 12 months',
   standing: 'published',
-  date: '2026-11-24',
+  date: '2026-11-25',
 };

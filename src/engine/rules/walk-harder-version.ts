@@ -4,6 +4,7 @@ import { bottomAndFloorGuard } from './walk-bottom-and-floor.js';
 import { derivedGuard } from './walk-derived.js';
 import { earnedTwiceGuard } from './walk-earned-twice.js';
 import { gateOnceGuard } from './walk-gate-once.js';
+import { gatesAllowedGuard } from './walk-gates-allowed.js';
 import { heldGuard } from './walk-held.js';
 import { practiceRow } from './walk-row.js';
 import { tempiUsedUpGuard } from './walk-tempi-used-up.js';
@@ -23,6 +24,7 @@ export const harderVersion: StepOfWalk = {
     earnedTwiceGuard,
     weakNoRiseGuard,
     bottomAndFloorGuard,
+    gatesAllowedGuard,
   ],
   outcome: 'gate',
   named: 'harder-version',

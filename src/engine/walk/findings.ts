@@ -18,12 +18,13 @@ export interface Stuck {
   readonly step: WalkStep;
 }
 
-/** Work occurrences that had earned a step twice, were not held, and stayed without even a trial that week. */
+/** Work occurrences that had earned a step twice, were not held or kept from every gate, and stayed without even a trial that week. */
 export function stuckIn(trail: Trail): readonly Stuck[] {
   const stuck: Stuck[] = [];
   trail.steps.forEach((step, index) => {
     const at = trail.situations[index];
     if (at === undefined || step.easy || at.occurrence.held !== undefined || at.earned < 2) return;
+    if (!at.ground.values.gates) return;
     if (at.gate === 'open' && at.tried?.week === step.week) return;
     if ((step.rule === 'stay' || step.rule === 'start') && step.trial === undefined) stuck.push({ at, step });
   });

@@ -21,6 +21,9 @@ export interface Values {
   /** Steps up to this many thousandths are small. */
   readonly smallStep: number;
   readonly trialMargin: Tenths;
+  /** Most reps of a trial on a weak estimate. */
+  readonly weakTrial: number;
+  readonly gates: boolean;
   readonly volume: number;
   readonly volumeOneRep: boolean;
   readonly volumeFirstExempt: boolean;

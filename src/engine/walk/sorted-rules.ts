@@ -1,5 +1,6 @@
 /** The rules a walk goes by, sorted once by what they do, so that the walk itself never searches. */
 import type { StrandInput } from '../../model/strand.js';
+import { weakTrial } from '../rules/walk-weak-trial.js';
 import type { Values } from './situation.js';
 import type { Earning, Fall, Guard, Limit, Preference, RuleOfWalk, StepOfWalk, Telling } from './walk-rule.js';
 
@@ -61,6 +62,8 @@ export function valuesOf(rules: SortedRules, input: StrandInput): Values {
     tolerance: rules.has('walk-tolerance') ? own.tolerance : 0,
     smallStep: rules.has('walk-small-step-size') ? own.smallStep : 0,
     trialMargin: own.trialMargin,
+    weakTrial: rules.has('walk-weak-trial') ? weakTrial.row.value : Number.MAX_SAFE_INTEGER,
+    gates: input.gates !== false || !rules.has('walk-gates-allowed'),
     volume: rules.has('walk-volume-share') ? own.volume : 0,
     volumeOneRep: rules.has('walk-volume-one-rep'),
     volumeFirstExempt: rules.has('walk-volume-first'),

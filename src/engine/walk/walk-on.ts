@@ -124,9 +124,10 @@ function triedAfter(at: Situation, taken: Taken, closes: boolean): Situation['tr
   return { place: placeOf(taken.next), reps: trialReps(at, taken.next), week: at.occurrence.week };
 }
 
-/** As many as leave the floor at the next load, up to the top of the range. */
-function trialReps(at: Situation, next: Candidate): number {
-  return Math.max(1, Math.min(at.ground.input.top, Math.floor((next.predicted - at.occurrence.floor) / 10)));
+/** As many as leave the floor at the next load, up to the top of the range; on a weak estimate a few at most. */
+function trialReps({ ground, occurrence }: Situation, next: Candidate): number {
+  const most = ground.weak ? Math.min(ground.input.top, ground.values.weakTrial) : ground.input.top;
+  return Math.max(1, Math.min(most, Math.floor((next.predicted - occurrence.floor) / 10)));
 }
 
 type Written<Record> = { -readonly [Key in keyof Record]: Record[Key] };
