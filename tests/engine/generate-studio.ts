@@ -1,18 +1,23 @@
 /**
  * A made-up studio and one client of it, from a seed: kits in kg and lb, plates and pairs, cautions, tests, sign-offs,
- * rooms, programmes with circuits and rotations. Most of them can be planned; some must be refused.
+ * rooms, programmes with circuits and rotations; and, where everything is asked for, every way of working, dose and
+ * bell by role, bands, warm-ups of the coach's own, tests, facts of health, breaks and clearances. Most of them can be
+ * planned; some must be refused.
  */
 import type { Caution, Client, SignOff, Test } from '../../src/model/client.js';
 import { addDays, type Day, day, type Weekday } from '../../src/model/day.js';
 import type { Effort } from '../../src/model/dose.js';
 import { BODY_PARTS, type Exercise, QUALITIES } from '../../src/model/exercise.js';
-import { clientId, kitItemId, programmeId, rowId, sessionId } from '../../src/model/identity.js';
+import { clientId, exerciseId, kitItemId, programmeId, rowId, sessionId } from '../../src/model/identity.js';
 import type { KitItem, LoadKind, ThingKind } from '../../src/model/kit.js';
 import type { Block, Programme, Row, SessionTemplate } from '../../src/model/programme.js';
 import { gramsOf, type Mass, type MassUnit } from '../../src/model/quantity.js';
 import type { Library } from '../../src/model/studio.js';
 import { type Chance, chanceFrom } from './chance.js';
+import { generateBell, generateDose, generateEffort } from './generate-doses.js';
 import { generateExercises, PLACE } from './generate-exercises.js';
+import { generateBreaks, generateClearance, generateHealth, generateMainBells } from './generate-health.js';
+import { generateWays } from './generate-ways.js';
 
 export interface MadeUp {
   readonly library: Library;
@@ -23,11 +28,17 @@ export interface MadeUp {
 /** 4 January 2027, a Monday. */
 const START = day(20_822);
 
-export function generateStudio(seed: number): MadeUp {
+/** `walked`: rows of reps to failure alone, and nothing but cautions to heed. */
+export type Breadth = 'walked' | 'everything';
+
+export function generateStudio(seed: number, breadth: Breadth = 'walked'): MadeUp {
   const chance = chanceFrom(seed);
-  const exercises = generateExercises(chance);
-  const programme = generateProgramme(chance, exercises);
-  const client = generateClient(chance, exercises);
+  const walked = generateExercises(chance);
+  const wide = breadth === 'everything';
+  const exercises = wide ? widen(walked, chance) : walked;
+  const programme = generateProgramme(chance, exercises, breadth);
+  const narrow = generateClient(chance, exercises);
+  const client = wide ? withFacts(narrow, chance) : narrow;
   const library: Library = {
     studio: {
       name: 'Made up',
@@ -47,16 +58,76 @@ export function generateStudio(seed: number): MadeUp {
   return { library, client: seenBy(client, today), today };
 }
 
+/** Every way of working, muscles to count, and easy movements that may stand in a warm-up. */
+function widen(walked: readonly Exercise[], chance: Chance): readonly Exercise[] {
+  const muscles = ['quadriceps', 'gluteus maximus', 'hamstrings', 'pectoralis major', 'rhomboids', 'deltoid'];
+  const rehearsed = walked.map((exercise): Exercise => {
+    const { facts } = exercise;
+    const rehearses = facts.way === 'bodyweight' && chance.happens(40) ? [facts.pattern] : [];
+    const main = [chance.oneOf(muscles)];
+    return { ...exercise, facts: { ...facts, rehearses, muscles: { main, assisting: chance.some(muscles, 25) } } };
+  });
+  const all = [...rehearsed, ...generateWays(chance, rehearsed)].sort((a, b) => (a.id < b.id ? -1 : 1));
+  const known = new Set(all.map(({ id }) => id));
+  return all.map((exercise) => {
+    const { words } = exercise;
+    const easier = words.easier.filter(({ to }) => to.kind === 'way' || known.has(to.id));
+    return { ...exercise, words: { ...words, easier } };
+  });
+}
+
+function withFacts(client: Client, chance: Chance): Client {
+  const { starts } = client;
+  const clearance = generateClearance(chance, starts);
+  const bells = client.kit.flatMap((item) => (item.kind === 'bell' ? [item.mass] : []));
+  const bands = chance.some(['light', 'medium', 'strong'], 60).map((label, index): KitItem => {
+    return { id: kitItemId(`band-${index + 1}`), kind: 'band', step: index + 1, label };
+  });
+  const known = client.screening === undefined || !chance.happens(8) ? {} : { knownDisease: 'yes' as const };
+  return {
+    ...client,
+    ...(client.screening ? { screening: { ...client.screening, ...known } } : {}),
+    ...(clearance ? { clearance } : {}),
+    health: generateHealth(chance, starts),
+    breaks: generateBreaks(chance, starts),
+    mainBells: generateMainBells(chance, bells),
+    kit: [
+      ...client.kit,
+      ...bands,
+      ...chance.some(['step', 'box'] as const, 50).map((kind) => ({ id: kitItemId(kind), kind })),
+    ],
+    signOffs: client.signOffs.concat(signOffsOfFastWork(client, chance)),
+  };
+}
+
+/** Fast work is passed more often than not, or hardly any would be planned. */
+const signOffsOfFastWork = (client: Client, chance: Chance): readonly SignOff[] =>
+  ['swing-0', 'swing-1', 'swing-2'].flatMap((id) =>
+    chance.happens(75)
+      ? [
+          {
+            exercise: exerciseId(id),
+            upTo: mass(chance.oneOf(['12', '16', '24']), 'kg'),
+            date: addDays(client.starts, -chance.whole(1, 95)),
+            by: 'Nobody',
+            place: PLACE,
+          },
+        ]
+      : [],
+  );
+
 /** Nothing has been seen later than today. */
 function seenBy(client: Client, today: Day): Client {
   const seen = <Fact extends { readonly date: Day }>(fact: Fact): Fact => ({
     ...fact,
     date: day(Math.min(fact.date, today)),
   });
-  const { screening, signOffs, tests } = client;
+  const { screening, clearance, health, signOffs, tests } = client;
   return {
     ...client,
     ...(screening ? { screening: seen(screening) } : {}),
+    ...(clearance ? { clearance: seen(clearance) } : {}),
+    health: { ...health, ...(health.bloodPressure ? { bloodPressure: seen(health.bloodPressure) } : {}) },
     signOffs: signOffs.map(seen),
     tests: tests.map(seen),
   };
@@ -189,8 +260,9 @@ function testsOf(exercise: Exercise, chance: Chance, starts: Day, unit: MassUnit
   }));
 }
 
-function generateProgramme(chance: Chance, exercises: readonly Exercise[]): Programme {
-  const sessions = ['A', 'B', 'C'].slice(0, chance.whole(1, 3)).map((name) => sessionOf(name, chance, exercises));
+function generateProgramme(chance: Chance, exercises: readonly Exercise[], breadth: Breadth): Programme {
+  const names = ['A', 'B', 'C'].slice(0, chance.whole(1, 3));
+  const sessions = names.map((name) => sessionOf(name, chance, exercises, breadth));
   const rows = sessions.flatMap(({ blocks }) => blocks.flatMap((block) => block.rows.map(({ id }) => id)));
   const order = sessions.map(({ id }) => id);
   const asked = [chance.oneOf([30, 40]), 30, 20, 20, chance.oneOf([10, 20])];
@@ -206,7 +278,7 @@ function generateProgramme(chance: Chance, exercises: readonly Exercise[]): Prog
     sessions,
     rotations: chance.happens(95) ? [1, 2, 3].map((days) => ({ days, order })) : [],
     neverCut: chance.some(rows, 20),
-    tests: [],
+    tests: breadth === 'everything' && chance.happens(30) ? chance.some(rows, 40) : [],
     cutFirst: chance.some(rows, 30),
     description: [],
     expectations: [],
@@ -214,10 +286,13 @@ function generateProgramme(chance: Chance, exercises: readonly Exercise[]): Prog
   };
 }
 
-function sessionOf(name: string, chance: Chance, exercises: readonly Exercise[]): SessionTemplate {
+function sessionOf(name: string, chance: Chance, exercises: readonly Exercise[], breadth: Breadth): SessionTemplate {
   const count = chance.whole(1, 5);
   const chosen = Array.from({ length: count }, () => chance.oneOf(exercises));
-  const rows = [...new Set(chosen)].map((exercise) => rowOf(exercise, chance));
+  const rows = [...new Set(chosen)].map((exercise) => {
+    const row = rowOf(exercise, chance);
+    return breadth === 'everything' ? broadRow(row, exercise, chance) : row;
+  });
   const split = chance.whole(0, rows.length);
   const circuit = rows.slice(split);
   const straight: Block = { name: 'Main', kind: 'straight', rows: rows.slice(0, split) };
@@ -226,9 +301,33 @@ function sessionOf(name: string, chance: Chance, exercises: readonly Exercise[])
     id: sessionId(name),
     name: `Session ${name}`,
     notes: [],
-    blocks: [straight, turnAbout].filter((block) => block.rows.length > 0),
+    blocks: [
+      ...(breadth === 'everything' && chance.happens(10) ? [ownBlock('warm-up', chance, exercises)] : []),
+      ...[straight, turnAbout].filter((block) => block.rows.length > 0),
+      ...(breadth === 'everything' && chance.happens(6) ? [ownBlock('cool-down', chance, exercises)] : []),
+    ],
     place: PLACE,
   };
+}
+
+/** The coach's own beginning or end: what needs no load. */
+function ownBlock(kind: 'warm-up' | 'cool-down', chance: Chance, exercises: readonly Exercise[]): Block {
+  const bare = exercises.filter(({ facts }) => facts.way === 'mobility' || facts.way === 'conditioning');
+  const chosen = [...new Set([chance.oneOf(bare), chance.oneOf(bare)])];
+  const rows = chosen.map((exercise) => ({
+    ...broadRow(rowOf(exercise, chance), exercise, chance),
+    id: rowId(`${kind}-${exercise.id}`),
+    target: { kind: 'exercise', id: exercise.id } as const,
+  }));
+  return { name: kind, kind, rows };
+}
+
+function broadRow(row: Row, exercise: Exercise, chance: Chance): Row {
+  const { effort: _narrow, ...kept } = row;
+  const effort = generateEffort(exercise, chance);
+  const bell = generateBell(exercise, chance);
+  const dose = generateDose(exercise, chance);
+  return { ...kept, dose, ...(effort ? { effort } : {}), ...(bell ? { bell } : {}) };
 }
 
 function rowOf(exercise: Exercise, chance: Chance): Row {
