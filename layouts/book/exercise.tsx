@@ -1,8 +1,9 @@
 /** The whole page of one exercise. */
 import type { ExercisePart } from '../../src/model/booklet.js';
+import { plainText } from '../../src/model/prose.js';
 import { Bullets, Paragraphs, Words } from '../lines.js';
 import { LeafFrame, Way } from './leaf.js';
-import type { Book, Leaf } from './leaves.js';
+import { type Book, exerciseLeafId, type Leaf } from './leaves.js';
 
 type Section = ExercisePart['sections'][number];
 
@@ -32,11 +33,15 @@ function Faults({ book, section }: { readonly book: Book; readonly section: Sect
 }
 
 function Told({ section }: { readonly section: Section }) {
-  const items = section.lines.map(({ lead, text }) => (
+  const items = section.lines.map(({ lead, text, exercise }) => (
     <li>
       {lead.length === 0 ? null : (
         <span class="lead">
-          <Words line={lead} />{' '}
+          {exercise === undefined ? (
+            <Words line={lead} />
+          ) : (
+            <a href={`#${exerciseLeafId(exercise)}`}>{plainText(lead)}</a>
+          )}{' '}
         </span>
       )}
       <Words line={text} />

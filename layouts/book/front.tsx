@@ -28,11 +28,7 @@ function Contents({ book }: { readonly book: Book }) {
       <ul class="index">
         {first.map(({ id, title }) => entry(id, title))}
         {book.weeks.map(({ id, week, easy, days }) =>
-          entry(
-            id,
-            `${book.labels.week} ${week}${easy ? `, ${book.labels['easy-week'].toLocaleLowerCase(book.booklet.language)}` : ''}`,
-            days[0]?.head.dateText,
-          ),
+          entry(id, book.words.weekInList(week, easy), days[0]?.head.dateText),
         )}
         {[...book.exercises.values()].map(({ id, title }) => entry(exerciseLeafId(id), title))}
         {last.map(({ id, title }) => entry(id, title))}
@@ -133,22 +129,27 @@ export function Calendar({ book, leaf, part }: Props<CalendarPart>) {
     leaf.id;
   return (
     <LeafFrame book={book} leaf={leaf}>
-      {part.weeks.map(({ week, label, easy, sessions }) => (
+      <Paragraphs lines={part.notes} />
+      {part.weeks.map(({ week, label, easy, empty, sessions }) => (
         <section class="calendar-week">
           <h3>
-            <a href={`#${weekLeafId(week)}`}>{label}</a>
+            {sessions.length === 0 ? label : <a href={`#${weekLeafId(week)}`}>{label}</a>}
             {easy ? <span class="easy"> {book.labels['easy-week']}</span> : null}
           </h3>
-          <ul class="index">
-            {sessions.map(({ session, name, date, dateText }) => (
-              <li>
-                <a href={`#${leafOf(session, date)}`}>
-                  <span>{name}</span>
-                  <span class="beside">{dateText}</span>
-                </a>
-              </li>
-            ))}
-          </ul>
+          {sessions.length === 0 ? (
+            <p>{empty}</p>
+          ) : (
+            <ul class="index">
+              {sessions.map(({ session, name, date, dateText }) => (
+                <li>
+                  <a href={`#${leafOf(session, date)}`}>
+                    <span>{name}</span>
+                    <span class="beside">{dateText}</span>
+                  </a>
+                </li>
+              ))}
+            </ul>
+          )}
         </section>
       ))}
     </LeafFrame>

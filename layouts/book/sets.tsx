@@ -20,38 +20,33 @@ export function runsOf(cell: Cell): readonly Run[] {
   return [...runs.values()].map((sets) => ({ text: sets[0]?.text ?? '', sets }));
 }
 
-/** `16 kg × 8` with the unit set smaller than the figures; so are words that stand in place of a load. */
+/** Words of two letters and more: a unit, a band's name, `reps`, `then`. */
+const WORDS = /(\p{L}[\p{L}\p{M}’-]+(?:[\s\u00a0]+\p{L}[\p{L}\p{M}’-]+)*,?)/u;
+
+/** `16 kg × 8`, `light band × 8`: words are set smaller than figures. */
 export function Figure({ set }: { readonly set: BookletSet }) {
-  const words = set.load === undefined ? set.text.lastIndexOf(' ×') : -1;
-  if (words >= 0) {
-    return (
-      <>
-        <span class="unit">{set.text.slice(0, words)}</span>
-        {set.text.slice(words)}
-      </>
-    );
-  }
-  const unit = set.load?.unit ?? '';
-  const at = unit === '' ? -1 : set.text.indexOf(unit, set.load?.figure.length ?? 0);
-  if (at < 0) return <>{set.text}</>;
-  return (
-    <>
-      {set.text.slice(0, at)}
-      <span class="unit">{unit}</span>
-      {set.text.slice(at + unit.length)}
-    </>
-  );
+  const parts = set.text.split(WORDS);
+  return <>{parts.map((part, i) => (i % 2 === 1 ? <span class="unit">{part}</span> : part))}</>;
 }
 
 /** Sets made before the work they lead to, and named so wherever they stand beside it. */
-const leads = (kind: BookletSet['kind'] | undefined): kind is 'trial' | 'feeler' =>
-  kind === 'trial' || kind === 'feeler';
+const leads = (kind: BookletSet['kind'] | undefined): kind is 'trial' | 'feeler' | 'test' =>
+  kind === 'trial' || kind === 'feeler' || kind === 'test';
 
 /** The figures of a day at a glance: what is lifted to warm up is left to the page itself. */
 export function figuresAtAGlance(book: Book, cell: Cell): string {
   const { before, leadsTo } = book.words;
   const runs = runsOf(cell).filter(({ sets }) => sets[0]?.kind !== 'warm-up');
-  const work = runs.filter(({ sets }) => !leads(sets[0]?.kind)).map(({ text }) => text);
+  const sides = new Set(runs.flatMap(({ sets }) => sets.flatMap(({ side }) => side ?? [])));
+  const work = runs
+    .filter(({ sets }) => !leads(sets[0]?.kind))
+    .map(({ sets, text }) => {
+      const own = [...new Set(sets.flatMap(({ side }) => side ?? []))];
+      const [only] = own;
+      return sides.size > 1 && own.length === 1 && only !== undefined
+        ? book.words.ofSide(book.labels[only], text)
+        : text;
+    });
   const first = runs.flatMap(({ text, sets }) => {
     const kind = sets[0]?.kind;
     return leads(kind) ? [before[kind](text)] : [];

@@ -41,9 +41,26 @@ function Easier({ book, row, week }: { readonly book: Book; readonly row: Sessio
   );
 }
 
+/** A question with a line behind it: on paper it is written on, here it says what to remember. */
+const Note = ({ text }: { readonly text: string }) => (
+  <p class="note">
+    {text} <span class="blank" />
+  </p>
+);
+
+/** What the test is, and the number it is to find. */
+const Test = ({ test }: { readonly test: NonNullable<Cell['test']> }) => (
+  <div class="test">
+    <p class="trial">{test.says}</p>
+    {test.notes.map((text) => (
+      <Note text={text} />
+    ))}
+  </div>
+);
+
 function Choose({ book, choose }: { readonly book: Book; readonly choose: NonNullable<Cell['choose']> }) {
   const head = (label: BookletLabel) => <th scope="col">{book.labels[label]}</th>;
-  return (
+  const table = (
     <table class="pairs choose">
       <caption>{choose.intro}</caption>
       <thead>
@@ -62,14 +79,24 @@ function Choose({ book, choose }: { readonly book: Book; readonly choose: NonNul
       </tbody>
     </table>
   );
+  return (
+    <div>
+      {table}
+      {choose.note === undefined ? null : <Note text={choose.note} />}
+    </div>
+  );
 }
+
+/** Characters that stand in one line of the largest figures; what is longer is set smaller, in two lines. */
+const MOST_IN_LARGE = 16;
 
 function RunOfSets({ book, cell, run }: { readonly book: Book; readonly cell: Cell; readonly run: Run }) {
   const first = run.sets[0];
   if (!first) return null;
   // What a feeler set leads to has no load of its own yet: the set to be lifted stands large, not the one to be found.
   const open = first.kind === 'work' && cell.sets.some(({ kind }) => kind === 'feeler');
-  const lesser = first.kind === 'trial' || first.kind === 'warm-up' || open;
+  const wordy = first.text.length > MOST_IN_LARGE;
+  const lesser = first.kind === 'trial' || first.kind === 'warm-up' || open || wordy;
   return (
     <>
       {first.kind === 'warm-up' ? <p class="kind">{book.labels['warm-up']}</p> : null}
@@ -117,7 +144,7 @@ function Doses({ book, cell }: { readonly book: Book; readonly cell: Cell }) {
 function Manner({ row, cell }: { readonly row: SessionRow; readonly cell: Cell }) {
   const tempo = cell.tempo === '' ? '' : `${cell.tempo.slice(0, 1).toUpperCase()}${cell.tempo.slice(1)}.`;
   const sides = cell.sets.some(({ side }) => side !== undefined) ? '' : row.sides;
-  const said = [tempo, sides, row.group, row.rest].filter((text) => text !== '');
+  const said = [tempo, sides, ...cell.how, row.group, row.rest].filter((text) => text !== '');
   return (
     <div class="manner">
       {cell.effort === '' ? null : <p class="effort">{cell.effort}</p>}
@@ -144,7 +171,7 @@ export function TurnLeaf({ book, leaf, day, turn, place }: TurnProps) {
       leaf={leaf}
       where={
         <p class="where">
-          {day.session.title}, {labels.week.toLocaleLowerCase(book.booklet.language)} {day.head.week}{' '}
+          {book.words.inWeek(day.session.title, day.head.week)}{' '}
           <span class="beside">{`${labels.exercise} ${place} ${labels.of} ${day.turns.length}`}</span>
         </p>
       }
@@ -159,6 +186,7 @@ export function TurnLeaf({ book, leaf, day, turn, place }: TurnProps) {
     >
       <Doses book={book} cell={cell} />
       <TurnTally book={book} cell={cell} />
+      {cell.test ? <Test test={cell.test} /> : null}
       {cell.gate ? <Gate gate={cell.gate} /> : null}
       <Manner row={row} cell={cell} />
       {cell.choose ? <Choose book={book} choose={cell.choose} /> : null}

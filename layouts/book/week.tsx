@@ -1,9 +1,10 @@
 /** One week at a glance, the opening of a session, and its end. */
 
-import { Bullets, Words } from '../lines.js';
+import type { Drill, WeekText } from '../../src/model/booklet.js';
+import { Words } from '../lines.js';
 import { GateAtAGlance } from './gate.js';
 import { LeafFrame, Way } from './leaf.js';
-import { type Book, type Day, type Leaf, type WeekOfDays, weekLeafId } from './leaves.js';
+import { type Book, type Day, exerciseLeafId, type Leaf, type WeekOfDays, weekLeafId } from './leaves.js';
 import { figuresAtAGlance, ListTally } from './sets.js';
 
 /** The exercises of one day with their figures; in a week also with the tally in the margin. */
@@ -55,6 +56,26 @@ const Where = ({ book, day }: { readonly book: Book; readonly day: Day }) => (
   </p>
 );
 
+/** A warm-up or cool-down, to be worked down: each exercise leads to its page. */
+function Drills({ book, drills }: { readonly book: Book; readonly drills: readonly Drill[] }) {
+  return (
+    <ul class="drills">
+      {drills.map(({ name, exercise, text }) => {
+        if (name === '') return <li>{text}</li>;
+        const page = exercise === undefined ? undefined : book.exercises.get(exercise);
+        return (
+          <li>
+            {page ? <a href={`#${exerciseLeafId(page.id)}`}>{name}</a> : <strong>{name}</strong>} <b>{text}</b>
+          </li>
+        );
+      })}
+    </ul>
+  );
+}
+
+const ofWeek = (texts: readonly WeekText[], week: number): readonly string[] =>
+  texts.filter((one) => one.week === week).map(({ text }) => text);
+
 export function Session({ book, leaf, day }: { readonly book: Book; readonly leaf: Leaf; readonly day: Day }) {
   const { session } = day;
   return (
@@ -75,10 +96,18 @@ export function Session({ book, leaf, day }: { readonly book: Book; readonly lea
           <Words line={session.workOnThis} />
         </p>
       ) : null}
+      {ofWeek(session.notes, day.head.week).map((text) => (
+        <p>{text}</p>
+      ))}
+      {ofWeek(session.short, day.head.week).map((text) => (
+        <p class="short">
+          <strong>{book.labels['bad-day']}</strong> {text}
+        </p>
+      ))}
       {session.warmUp.length === 0 ? null : (
         <section>
           <h3>{book.labels['warm-up']}</h3>
-          <Bullets lines={session.warmUp} />
+          <Drills book={book} drills={session.warmUp} />
         </section>
       )}
       <section>
@@ -107,7 +136,7 @@ export function CoolDown({ book, leaf, day }: { readonly book: Book; readonly le
         </>
       }
     >
-      <Bullets lines={day.session.coolDown} />
+      <Drills book={book} drills={day.session.coolDown} />
     </LeafFrame>
   );
 }

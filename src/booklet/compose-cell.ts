@@ -1,24 +1,15 @@
 /** One exercise in one week: its sets, the short lines beside them, and why. */
-import type { BookletSet, Cell, LoadText } from '../model/booklet.js';
-import type { Choice, OtherwiseSet, PlanSet } from '../model/plan.js';
-import { sayAmount, sayItemEffort, saySet, saySetAloud, stackSet } from '../words/say-dose.js';
+import type { BookletSet, Cell } from '../model/booklet.js';
+import type { Side } from '../model/identity.js';
+import type { Choice, Item, PlanSet } from '../model/plan.js';
+import { sayItemEffort } from '../words/say-dose.js';
 import { openDose } from '../words/say-found.js';
-import { isLoaded, sayLoad, sayLoadText } from '../words/say-load.js';
+import { type SaidSet, sayPlanned } from '../words/say-planned.js';
 import { sayReason } from '../words/say-reason.js';
-import { choicesOf, type SaidSet, sayOpenDose } from './find-load.js';
+import { composeChoice, composeGate, composeTest, composeTrial, type RowSoFar } from './compose-conditions.js';
+import { choicesOf, sayOpenDose } from './find-load.js';
+import { findingsFor } from './findings.js';
 import { nameOf, type Standing, type Subject } from './subject.js';
-
-/** What a cell needs to know of the row it stands in. */
-export interface RowSoFar {
-  /** The exercise the row is headed with. */
-  readonly usual: string;
-  /** The latest week up to this one in which a gate stands. */
-  readonly gateWeek?: number;
-  /** The latest week up to this one with a feeler set. */
-  readonly feelerWeek?: number;
-  /** Sentences already said the week before. */
-  readonly saidBefore: readonly string[];
-}
 
 export function composeCell(subject: Subject, standing: Standing, row: RowSoFar): Cell {
   const { column, item } = standing;
@@ -30,51 +21,72 @@ export function composeCell(subject: Subject, standing: Standing, row: RowSoFar)
   const gate = composeGate(subject, standing, row);
   const trial = composeTrial(subject, standing);
   const choose = composeChoice(subject, standing, row);
+  const test = composeTest(subject, standing);
   return {
     week: column.week.number,
     exercise: item.exercise,
     version: item.exercise === row.usual ? '' : nameOf(subject, item.exercise),
     sets: item.sets.map((set) => composeSet(set, saying(set))),
-    stack: distinct(shown.map((set) => saying(set).stack)),
+    stack: stackOf(subject, shown, saying),
     tally: composeTally(subject, counted),
-    spoken: words.doses.withSets(
-      [...new Set(shown.map((set) => saying(set).text))].join(', '),
-      counted.length / sidesIn(counted).length,
-    ),
-    effort: sayItemEffort(item, subject.speech),
+    spoken: spokenOf(subject, shown, counted, saying),
+    effort: effortOf(subject, item, shown),
     tempo: words.sets.tempo[item.tempo],
+    how: howOf(subject, item),
     ...(gate ? { gate } : {}),
     ...(trial ?? {}),
     ...(choose ? { choose } : {}),
+    ...(test ? { test } : {}),
     why: whyOf(subject, standing).filter((says) => !row.saidBefore.includes(says)),
   };
 }
 
 /** What the client is told of the reasons, each once. */
-export function whyOf(subject: Subject, { item }: Standing): readonly string[] {
+export function whyOf(subject: Subject, { column, item }: Standing): readonly string[] {
   const told = item.reasons
     .filter(({ audience }) => audience === 'client')
     .map((reason) => sayReason(reason, 'client', subject.speech, subject.names));
-  return [...new Set(told)].filter((says) => says !== '');
+  const found = findingsFor(subject, { session: column.session.id, row: item.row })
+    .filter(({ week }) => week === column.week.number)
+    .map(({ text }) => text);
+  return [...new Set([...told, ...found])].filter((says) => says !== '');
 }
 
-const loadOf = ({ plan, speech }: Subject, set: Pick<PlanSet, 'load'>): LoadText =>
-  sayLoad(set.load, plan.inputs.kit, speech);
+/** How hard, by what is left and by the breath; a test says itself where it stops. */
+function effortOf({ speech }: Subject, item: Item, shown: readonly PlanSet[]): string {
+  const tested = shown.length > 0 && shown.every(({ kind }) => kind === 'test');
+  const said = [
+    tested ? '' : sayItemEffort(item, speech),
+    item.talk === undefined ? '' : speech.words.sets.talk[item.talk],
+  ];
+  return said.filter((text) => text !== '').join(' ');
+}
+
+/** What the figures of a set do not say. */
+function howOf({ speech }: Subject, { sets }: Item): readonly string[] {
+  const { words } = speech;
+  const work = sets.filter(({ kind }) => kind !== 'warm-up');
+  const inTime = work.flatMap(({ kind, reps, seconds }) =>
+    kind === 'test' || reps === undefined || seconds === undefined ? [] : [reps],
+  );
+  return [
+    ...(work.some(({ deadStop }) => deadStop === true) ? [words.sets.deadStop] : []),
+    ...(work.some(({ steps }) => steps !== undefined) ? [words.sets.steps] : []),
+    ...(work.some(({ then: next }) => next !== undefined) ? [words.sets.straightOn] : []),
+    ...(inTime.length > 0 ? [words.sets.repsInTime(Math.min(...inTime))] : []),
+    ...(work.some(({ load }) => load?.mode === 'assisted') ? [words.sets.helped] : []),
+    ...(work.length > 0 && work.every(({ optional }) => optional === true) ? [words.sets.optional] : []),
+  ];
+}
 
 function saySetOf(subject: Subject, set: PlanSet, choices: readonly Choice[]): SaidSet {
   const open = openDose(set, choices);
   if (open !== undefined) return sayOpenDose(subject, open);
-  const { speech } = subject;
-  const load = loadOf(subject, set);
-  const named = (said: string): string =>
-    set.exercise === undefined ? said : speech.words.sets.versionDose(nameOf(subject, set.exercise), said);
-  return {
-    ...(isLoaded(load) ? { load } : {}),
-    amount: sayAmount(set, speech),
-    text: named(saySet(load, set, speech)),
-    spoken: named(saySetAloud(load, set, speech)),
-    stack: stackSet(load, set, speech),
-  };
+  const { plan, speech } = subject;
+  const said = sayPlanned(set, plan.inputs.kit, speech);
+  if (set.exercise === undefined) return said;
+  const named = (text: string): string => speech.words.sets.versionDose(nameOf(subject, set.exercise ?? ''), text);
+  return { ...said, text: named(said.text), spoken: named(said.spoken) };
 }
 
 function composeSet(set: PlanSet, said: SaidSet): BookletSet {
@@ -96,9 +108,42 @@ function mainSets(sets: readonly PlanSet[]): readonly PlanSet[] {
   return work.length > 0 ? work : sets.filter(({ kind }) => kind !== 'warm-up');
 }
 
-/** The lines of each different set, in the order done. */
-const distinct = (stacks: readonly (readonly string[])[]): readonly string[] =>
-  [...new Map(stacks.map((stack) => [stack.join('\n'), stack])).values()].flat();
+type Saying = (set: PlanSet) => SaidSet;
+
+/** The lines of each different set, in the order done. A set that one side alone does is led by its side. */
+function stackOf({ speech }: Subject, shown: readonly PlanSet[], saying: Saying): readonly string[] {
+  return differentSets(shown, saying).flatMap(({ said, side }) =>
+    side === undefined ? said.stack : [speech.words.labels[side], ...said.stack],
+  );
+}
+
+/** `16 kg × 8, 3 sets`; where one side has another load, each with its side. */
+function spokenOf({ speech }: Subject, shown: readonly PlanSet[], counted: readonly PlanSet[], saying: Saying): string {
+  const { doses, sides } = speech.words;
+  const said = differentSets(shown, saying).map(({ said: { text }, side }) =>
+    side === undefined ? text : doses.ofSide(sides[side], text),
+  );
+  return doses.withSets(said.join(', '), counted.length / sidesIn(counted).length);
+}
+
+/** Each different set once, in the order done; with its side where the other side never does it. */
+function differentSets(
+  shown: readonly PlanSet[],
+  saying: Saying,
+): readonly { readonly said: SaidSet; readonly side?: Side }[] {
+  const both = sidesIn(shown).length > 1;
+  const alike = new Map<string, { readonly said: SaidSet; readonly sides: Set<Side> }>();
+  for (const set of shown) {
+    const said = saying(set);
+    const one = alike.get(said.text) ?? { said, sides: new Set<Side>() };
+    if (set.side !== undefined) one.sides.add(set.side);
+    alike.set(said.text, one);
+  }
+  return [...alike.values()].map(({ said, sides }) => {
+    const [side] = sides;
+    return both && sides.size === 1 && side !== undefined ? { said, side } : { said };
+  });
+}
 
 function sidesIn(sets: readonly PlanSet[]): readonly (PlanSet['side'] | 'both')[] {
   const sides = [...new Set(sets.map(({ side }) => side ?? 'both'))];
@@ -113,100 +158,3 @@ function composeTally({ speech }: Subject, counted: readonly PlanSet[]): Cell['t
     strokes: counted.filter((set) => (set.side ?? 'both') === side).length,
   }));
 }
-
-function composeGate(subject: Subject, { column, item }: Standing, row: RowSoFar): Cell['gate'] {
-  const { speech } = subject;
-  const { sets: words } = speech.words;
-  const otherwise = item.sets.flatMap((set) => set.otherwise ?? [])[0];
-  if (otherwise === undefined) return undefined;
-  const needs = item.sets.flatMap(({ gate }) => gate?.needs ?? [])[0];
-  const dose = (of: Pick<PlanSet, 'load' | 'reps'> & { readonly exercise: string }, other: string): string => {
-    const said = saySet(loadOf(subject, of), of, speech);
-    return of.exercise === other ? said : words.versionDose(nameOf(subject, of.exercise), said);
-  };
-  return {
-    needs:
-      needs === undefined
-        ? words.gateStill(row.gateWeek ?? column.week.number)
-        : words.gateNeeds(
-            dose(needs, row.usual),
-            needs.weeks.length === 0 ? '' : words.weekList(needs.weeks),
-            Math.ceil((needs.reserve ?? 0) / 10),
-          ),
-    otherwise: words.otherwise(sayOtherwise(subject, otherwise, item.exercise)),
-    otherwiseStack: stackSet(loadOf(subject, otherwise), otherwise, speech),
-  };
-}
-
-/** `16 kg × 10, 3 sets`, with the version and the tempo where they are not the week's own. */
-function sayOtherwise(subject: Subject, otherwise: OtherwiseSet, exercise: string): string {
-  const { words } = subject.speech;
-  const said = words.doses.withSets(saySet(loadOf(subject, otherwise), otherwise, subject.speech), otherwise.sets);
-  const named =
-    otherwise.exercise === exercise ? said : words.sets.versionDose(nameOf(subject, otherwise.exercise), said);
-  const tempo = words.sets.tempo[otherwise.tempo];
-  return tempo === '' ? named : `${named}, ${tempo}`;
-}
-
-function composeTrial(subject: Subject, { item }: Standing): Required<Pick<Cell, 'trial' | 'trialStack'>> | undefined {
-  const trial = item.sets.find(({ kind }) => kind === 'trial');
-  if (trial === undefined) return undefined;
-  const { speech } = subject;
-  const load = loadOf(subject, trial);
-  const stack = stackSet(load, trial, speech);
-  const other = trial.exercise !== undefined && trial.exercise !== item.exercise;
-  if (isLoaded(load) && !other)
-    return { trial: speech.words.sets.tryLoad(sayLoadText(load), sayAmount(trial, speech)), trialStack: stack };
-  const name = nameOf(subject, trial.exercise ?? item.exercise);
-  return {
-    trial: speech.words.sets.tryVersion(name, saySet(load, trial, speech)),
-    trialStack: other ? [name, ...stack] : stack,
-  };
-}
-
-function composeChoice(subject: Subject, { column, item }: Standing, row: RowSoFar): Cell['choose'] {
-  const choices = choicesOf(item);
-  if (choices.length === 0) return undefined;
-  const { speech } = subject;
-  const { sets: words } = speech.words;
-  const feeler = item.sets.find(({ kind }) => kind === 'feeler');
-  return {
-    ...(feeler === undefined
-      ? { intro: words.feelerAgain(row.feelerWeek ?? column.week.number) }
-      : {
-          intro: words.feelerIntro(saySet(loadOf(subject, feeler), feeler, speech), feeler.side !== undefined),
-          note: words.feelerNote(column.week.number),
-        }),
-    rows: inLines(
-      choices.map((choice) => {
-        const dose = saySet(loadOf(subject, choice), choice, speech);
-        const use =
-          choice.exercise === item.exercise ? dose : words.versionDose(nameOf(subject, choice.exercise), dose);
-        return { ...choice.left, use };
-      }),
-    ).map(({ min, max, use }) => ({ felt: words.felt(min, max), use })),
-  };
-}
-
-interface TableLine {
-  readonly min: number;
-  readonly max: number;
-  readonly use: string;
-}
-
-/** Neighbours that lead to the same set are one line. */
-function inLines(choices: readonly TableLine[]): readonly TableLine[] {
-  const lines: TableLine[] = [];
-  for (const choice of choices) {
-    const before = lines.at(-1);
-    if (before === undefined || before.use !== choice.use) lines.push(choice);
-    else lines[lines.length - 1] = mergedLine(before, choice);
-  }
-  return lines;
-}
-
-const mergedLine = (a: TableLine, b: TableLine): TableLine => ({
-  min: Math.min(a.min, b.min),
-  max: Math.max(a.max, b.max),
-  use: a.use,
-});

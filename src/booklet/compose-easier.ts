@@ -3,9 +3,7 @@ import type { EasierText } from '../model/booklet.js';
 import { CAUSES, type Cause, type Exercise } from '../model/exercise.js';
 import { exerciseId } from '../model/identity.js';
 import type { EasierItem, Item } from '../model/plan.js';
-import { saySet } from '../words/say-dose.js';
-import { sayUnnamed } from '../words/say-found.js';
-import { sayLoad } from '../words/say-load.js';
+import { sayPlanned } from '../words/say-planned.js';
 import { nameOf, type Standing, type Subject } from './subject.js';
 
 const isCause = (word: string): word is Cause => CAUSES.some((cause) => cause === word);
@@ -45,11 +43,12 @@ function dosesOf(subject: Subject, item: Item, easier: EasierItem): string {
   const { plan, speech } = subject;
   const page = pageOf(easier);
   const loaded = isHeld(subject.exercises.get(page ?? item.exercise));
-  const { yourLoad, yourLightest } = speech.words.sets;
+  const { sets, doses: words } = speech.words;
+  const unnamed = page === undefined ? sets.withYourLoad : sets.withLightest;
   const doses = easier.sets.map((set) =>
     set.load === undefined && set.reps !== undefined && loaded
-      ? sayUnnamed(page === undefined ? yourLoad : yourLightest, `${set.reps}`, speech)
-      : saySet(sayLoad(set.load, plan.inputs.kit, speech), set, speech),
+      ? unnamed(words.reps(`${set.reps}`))
+      : sayPlanned(set, plan.inputs.kit, speech).text,
   );
   return [...new Set(doses)].join(', ');
 }

@@ -21,6 +21,7 @@ export function composeExercise(subject: Subject, exercise: Exercise, reachable:
   const { booklet } = subject.speech.words;
   const why = composeWhy(subject, exercise);
   const lines: readonly (readonly [Section['name'], Told])[] = [
+    ['parts', partsOf(subject, exercise)],
     ['set-up', told(words.setUp)],
     ['pick up', told(words.pickUp)],
     ['cues', [...mindedHere(subject, exercise), ...words.cues.map(cueLine)]],
@@ -43,6 +44,16 @@ export function composeExercise(subject: Subject, exercise: Exercise, reachable:
     stop: bookletLines(words.stopIf),
     ...(why.length === 0 ? {} : { why }),
   };
+}
+
+/** What a combination is made of, each part with its page. */
+function partsOf(subject: Subject, { facts }: Exercise): Told {
+  if (facts.parts.length === 0) return [];
+  const { partsDone } = subject.speech.words.booklet;
+  return [
+    ...facts.parts.map((id) => ({ lead: strong(nameOf(subject, id)), text: [], exercise: id })),
+    { lead: [], text: plainLine(partsDone[facts.partsDone]) },
+  ];
 }
 
 /** What this client minds here, in the coach's words. */
@@ -78,7 +89,7 @@ function easierOf(subject: Subject, exercise: Exercise, reachable: ReadonlySet<s
       if (given !== undefined) return given.has(keyOf(version)) || given.has(plainText(version.say));
       return to.kind === 'way' || reachable.has(to.id);
     })
-    .map((version) => versionLine(subject, version, subject.speech.words.causes(version.causes)));
+    .map((version) => versionLine(subject, version, subject.speech.words.causes(version.causes), reachable));
 }
 
 const keyOf = ({ to }: Version): string => (to.kind === 'exercise' ? to.id : to.slug);
@@ -100,10 +111,16 @@ function easierGiven({ plan }: Subject, exercise: Exercise): ReadonlySet<string>
 function harderOf(subject: Subject, exercise: Exercise, reachable: ReadonlySet<string>): Told {
   return exercise.words.harder
     .filter(({ to }) => to.kind === 'exercise' && reachable.has(to.id))
-    .map((version) => versionLine(subject, version, subject.speech.words.harderCauses(version.causes)));
+    .map((version) => versionLine(subject, version, subject.speech.words.harderCauses(version.causes), reachable));
 }
 
-function versionLine(subject: Subject, version: Version, when: string): Told[number] {
-  const lead = version.to.kind === 'exercise' ? strong(nameOf(subject, version.to.id)) : bookletLine(version.say);
-  return { lead, text: when === '' ? [] : plainLine(sentence(when)) };
+function versionLine(
+  subject: Subject,
+  { to, say }: Version,
+  when: string,
+  reachable: ReadonlySet<string>,
+): Told[number] {
+  const lead = to.kind === 'exercise' ? strong(nameOf(subject, to.id)) : bookletLine(say);
+  const text = when === '' ? [] : plainLine(sentence(when));
+  return { lead, text, ...(to.kind === 'exercise' && reachable.has(to.id) ? { exercise: to.id } : {}) };
 }

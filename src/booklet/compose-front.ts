@@ -1,13 +1,14 @@
 /** The pages around the sessions: cover, how to use it, safety, calendar, and the record at the end. */
 import type { CalendarPart, CoverPart, HowToPart, RecordPart, SafetyPart, WeekHead } from '../model/booklet.js';
 import { compareIds } from '../model/identity.js';
-import type { Plan } from '../model/plan.js';
+import type { Plan, PlanSet } from '../model/plan.js';
 import { plainLine } from '../model/prose.js';
 import type { Shows } from '../words/booklet-words.js';
-import { sayDate, sayDates } from '../words/say-date.js';
+import { sayDate, sayDates, sayFullDate } from '../words/say-date.js';
 import { saySet } from '../words/say-dose.js';
 import { isLoaded, sayLoad } from '../words/say-load.js';
 import { stripId, stripTitle } from './compose-session.js';
+import { findingsFor } from './findings.js';
 import { mindedAtAll } from './minded.js';
 import { type Strip, type Subject, stripsOf } from './subject.js';
 
@@ -57,11 +58,12 @@ export function composeHowTo(subject: Subject): HowToPart {
 }
 
 function showsOf({ plan, speech }: Subject): Shows {
-  const sets = plan.weeks.flatMap(({ sessions }) =>
-    sessions.flatMap(({ groups }) => groups.flatMap(({ items }) => items.flatMap((item) => item.sets))),
-  );
+  const sessions = plan.weeks.flatMap((week) => week.sessions);
+  const groups = sessions.flatMap((session) => session.groups);
+  const items = groups.flatMap((group) => group.items);
+  const sets = items.flatMap((item) => item.sets);
   const loaded = sets.find(
-    (set) => set.kind === 'work' && set.reps !== undefined && isLoaded(sayLoad(set.load, plan.inputs.kit, speech)),
+    (set) => set.kind === 'work' && isPlain(set) && isLoaded(sayLoad(set.load, plan.inputs.kit, speech)),
   );
   return {
     example: loaded === undefined ? '' : saySet(sayLoad(loaded.load, plan.inputs.kit, speech), loaded, speech),
@@ -71,13 +73,22 @@ function showsOf({ plan, speech }: Subject): Shows {
     trials: sets.some(({ kind }) => kind === 'trial'),
     sides: sets.some(({ side }) => side !== undefined),
     plates: sets.some(({ load }) => sayLoad(load, plan.inputs.kit, speech).pieces !== ''),
+    bands: sets.some(({ load }) => load?.band !== undefined),
+    tests: sets.some(({ kind }) => kind === 'test'),
+    talk: items.some(({ talk }) => talk !== undefined),
+    signals: groups.some(({ everySeconds }) => everySeconds !== undefined),
+    short: sessions.some((session) => session.short.sets.length > 0),
   };
 }
+
+/** A set of so many reps and nothing else. */
+const isPlain = ({ reps, seconds, steps, then: next }: PlanSet): boolean =>
+  reps !== undefined && seconds === undefined && steps === undefined && next === undefined;
 
 export function composeSafety(subject: Subject): SafetyPart {
   const { who } = subject;
   const { booklet } = subject.speech.words;
-  const own = mindedAtAll(subject).map(booklet.forYou);
+  const own = [...stopsOf(subject), ...mindedAtAll(subject).map(booklet.forYou)];
   return {
     kind: 'safety',
     title: booklet.safetyTitle,
@@ -90,6 +101,10 @@ export function composeSafety(subject: Subject): SafetyPart {
   };
 }
 
+/** After the last day sessions are planned for somebody has to be asked. */
+const stopsOf = ({ plan, speech }: Subject): readonly string[] =>
+  plan.stops === undefined ? [] : [speech.words.booklet.askAfter(sayFullDate(plan.stops.after, speech))];
+
 export function composeCalendar(subject: Subject): CalendarPart {
   const { plan, speech } = subject;
   const { booklet } = speech.words;
@@ -101,11 +116,13 @@ export function composeCalendar(subject: Subject): CalendarPart {
       week: week.number,
       label: booklet.weekLabel(week.number),
       easy: week.deload,
+      empty: week.sessions.length > 0 ? '' : booklet.noSessions,
       sessions: week.sessions.flatMap((session) => {
         const strip = strips.find((one) => one.columns.some((column) => column.session === session));
         return strip === undefined ? [] : [calendarEntry(subject, strip, session)];
       }),
     })),
+    notes: [...stopsOf(subject), ...findingsFor(subject, {}).map(({ text }) => text)].map(plainLine),
   };
 }
 

@@ -11,8 +11,9 @@ import { nameOf, type Standing, type Subject } from './subject.js';
 /** How many lines are in sight during a set. */
 const CUES_IN_SIGHT = 3;
 
-/** `standings` are this row's, in order of week; at least one. */
-export function composeRow(subject: Subject, standings: readonly Standing[], group: string): SessionRow | undefined {
+/** `all` are this row's, in order of week; at least one. */
+export function composeRow(subject: Subject, all: readonly Standing[], group: string): SessionRow | undefined {
+  const standings = oneAWeek(all);
   const usual = usualOf(standings);
   const first = standings.find(({ item }) => item.exercise === usual);
   if (usual === undefined || first === undefined) return undefined;
@@ -22,13 +23,39 @@ export function composeRow(subject: Subject, standings: readonly Standing[], gro
     row: first.item.row,
     exercise: first.item.exercise,
     name: nameOf(subject, usual),
-    rest: words.sets.rest(first.item.restSeconds),
+    rest: isTimed(first) ? '' : words.sets.rest(first.item.restSeconds),
     group,
     sides: sidesOf(subject, first),
     cells: composeCells(subject, standings, usual),
     cues: exercise === undefined ? [] : cuesOf(subject, exercise),
     stop: bookletLines(exercise?.words.stopIf ?? []),
     easier: composeEasier(subject, standings),
+  };
+}
+
+/** A clock says when to rest. */
+const isTimed = ({ group }: Standing): boolean => group.everySeconds !== undefined || group.workSeconds !== undefined;
+
+/** A row that is tested and trained on one day is one line: the test, then the work. */
+function oneAWeek(standings: readonly Standing[]): readonly Standing[] {
+  const days = new Map<Standing['column'], Standing>();
+  for (const standing of standings) {
+    const before = days.get(standing.column);
+    days.set(standing.column, before === undefined ? standing : together(before, standing));
+  }
+  return [...days.values()];
+}
+
+/** What holds of the work holds of the line. */
+function together(first: Standing, second: Standing): Standing {
+  const work = first.group.kind === 'test' ? second : first;
+  return {
+    ...work,
+    item: {
+      ...work.item,
+      sets: [...first.item.sets, ...second.item.sets],
+      reasons: [...first.item.reasons, ...second.item.reasons],
+    },
   };
 }
 

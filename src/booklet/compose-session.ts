@@ -1,10 +1,12 @@
 /** One session with its weeks side by side. */
-import type { SessionPart, SessionRow, WeekHead } from '../model/booklet.js';
+import type { SessionPart, SessionRow, WeekHead, WeekText } from '../model/booklet.js';
 import { type SessionId, sessionId } from '../model/identity.js';
 import type { Group } from '../model/plan.js';
 import { sayDate } from '../words/say-date.js';
 import { composeRow } from './compose-row.js';
+import { composeShort } from './compose-short.js';
 import { byRow, composeCoolDown, composeWarmUp } from './compose-warm-up.js';
+import { findingsFor } from './findings.js';
 import { bookletLine } from './own-words.js';
 import { type Column, nameOf, type Standing, type Strip, type Subject, standingsOf, WORK_GROUPS } from './subject.js';
 
@@ -19,6 +21,8 @@ export function composeSession(subject: Subject, strip: Strip): SessionPart {
     title: stripTitle(subject, strip),
     minutes: booklet.minutes(Math.min(...minutes), Math.max(...minutes)),
     safety: booklet.sessionSafety(subject.who),
+    notes: notesOf(subject, strip),
+    short: composeShort(subject, strip),
     ...(workOnThis === undefined ? {} : { workOnThis: bookletLine(workOnThis) }),
     warmUp: composeWarmUp(subject, strip),
     coolDown: composeCoolDown(subject, strip),
@@ -79,8 +83,30 @@ function inOrder(strip: Strip, standings: readonly Standing[]): readonly (readon
   });
 }
 
-/** How a circuit is done; empty for a row done set by set. */
+/** What the plan tells the client of this session, week by week. */
+function notesOf(subject: Subject, strip: Strip): readonly WeekText[] {
+  const id = strip.columns[0]?.session.id;
+  const weeks = strip.columns.map(({ week }) => week.number);
+  return id === undefined ? [] : findingsFor(subject, { session: id }).filter(({ week }) => weeks.includes(week));
+}
+
+/** How a circuit is done, or a clock leads; empty for a row done set by set. */
 function groupOf(subject: Subject, standings: readonly Standing[], row: readonly Standing[]): string {
+  const { signal, workAndPause } = subject.speech.words.sets;
+  const { everySeconds, workSeconds, pauseSeconds } = row.find(({ group }) => isClocked(group))?.group ?? {};
+  return [
+    turnsOf(subject, standings, row),
+    ...(everySeconds === undefined ? [] : [signal(everySeconds)]),
+    ...(workSeconds === undefined ? [] : [workAndPause(workSeconds, pauseSeconds ?? 0)]),
+  ]
+    .filter((said) => said !== '')
+    .join(' ');
+}
+
+const isClocked = ({ everySeconds, workSeconds }: Group): boolean =>
+  everySeconds !== undefined || workSeconds !== undefined;
+
+function turnsOf(subject: Subject, standings: readonly Standing[], row: readonly Standing[]): string {
   const circuits = row.filter(({ group }) => group.kind === 'circuit');
   const first = circuits[0];
   if (first === undefined) return '';

@@ -1,35 +1,36 @@
 /** What comes before and after the work of a session, as lines to read and follow. */
-import type { Group } from '../model/plan.js';
-import { type Line, plainLine } from '../model/prose.js';
-import { saySet } from '../words/say-dose.js';
-import { sayLoad } from '../words/say-load.js';
+import type { Drill } from '../model/booklet.js';
+import type { Group, Item } from '../model/plan.js';
+import { sayPlanned } from '../words/say-planned.js';
 import { nameOf, type Standing, type Strip, type Subject, standingsOf, WORK_GROUPS } from './subject.js';
 
-export function composeWarmUp(subject: Subject, strip: Strip): readonly Line[] {
+const inWords = (text: string): Drill => ({ name: '', text });
+
+/** Its own exercises where the plan has them, else in general words; then the lighter sets before the work. */
+export function composeWarmUp(subject: Subject, strip: Strip): readonly Drill[] {
   const { booklet } = subject.speech.words;
   const minutes = minutesOf(strip, 'warm-up');
   const work = standingsOf(strip, WORK_GROUPS);
   const drills = standingsOf(strip, ['warm-up']);
   const names = [...new Set(work.map(({ item }) => subject.names.exercise(item.exercise)))];
-  const lines = [
-    ...(minutes === 0 && drills.length === 0 ? [] : booklet.warmUp(minutes, drills.length > 0 ? [] : names)),
+  return [
+    ...(minutes === 0 ? [] : booklet.warmUp(minutes, drills.length > 0 ? [] : names).map(inWords)),
     ...drillLines(subject, drills),
     ...byRow(work).flatMap((standings) => {
-      const doses = dosesByWeek(subject, standings, 'warm-up');
+      const doses = dosesByWeek(subject, standings, ({ kind }) => kind === 'warm-up');
       const first = standings[0];
       return doses.length === 0 || first === undefined
         ? []
-        : [booklet.warmUpSet(subject.names.exercise(first.item.exercise), doses)];
+        : [inWords(booklet.warmUpSet(subject.names.exercise(first.item.exercise), doses))];
     }),
   ];
-  return lines.map(plainLine);
 }
 
-export function composeCoolDown(subject: Subject, strip: Strip): readonly Line[] {
+export function composeCoolDown(subject: Subject, strip: Strip): readonly Drill[] {
   const minutes = minutesOf(strip, 'cool-down');
   const drills = standingsOf(strip, ['cool-down']);
   const { booklet } = subject.speech.words;
-  return [...(minutes === 0 ? [] : booklet.coolDown(minutes)), ...drillLines(subject, drills)].map(plainLine);
+  return [...(minutes === 0 ? [] : booklet.coolDown(minutes).map(inWords)), ...drillLines(subject, drills)];
 }
 
 function minutesOf(strip: Strip, kind: Group['kind']): number {
@@ -37,13 +38,14 @@ function minutesOf(strip: Strip, kind: Group['kind']): number {
   return Math.max(0, ...groups.map(({ minutes }) => minutes ?? 0));
 }
 
-function drillLines(subject: Subject, drills: readonly Standing[]): readonly string[] {
+function drillLines(subject: Subject, drills: readonly Standing[]): readonly Drill[] {
+  const { booklet } = subject.speech.words;
   return byRow(drills).flatMap((standings) => {
     const first = standings[0];
-    const doses = dosesByWeek(subject, standings, 'all');
+    const doses = dosesByWeek(subject, standings, () => true);
     return first === undefined || doses.length === 0
       ? []
-      : [subject.speech.words.booklet.drill(nameOf(subject, first.item.exercise), doses)];
+      : [{ name: nameOf(subject, first.item.exercise), exercise: first.item.exercise, text: booklet.drill(doses) }];
   });
 }
 
@@ -60,18 +62,28 @@ export function byRow(standings: readonly Standing[]): readonly (readonly Standi
 
 /** Weeks with the same dose are said together; one dose for all weeks names none. */
 function dosesByWeek(
-  { plan, speech }: Subject,
+  subject: Subject,
   standings: readonly Standing[],
-  kind: 'warm-up' | 'all',
+  wanted: (set: Item['sets'][number]) => boolean,
 ): readonly { readonly weeks: string; readonly dose: string }[] {
   const weeks = new Map<string, number[]>();
   for (const { column, item } of standings) {
-    const sets = item.sets.filter((set) => kind === 'all' || set.kind === kind);
-    const dose = [...new Set(sets.map((set) => saySet(sayLoad(set.load, plan.inputs.kit, speech), set, speech)))];
-    if (dose.length === 0) continue;
-    const oneSided = sets.some(({ side }) => side !== undefined);
-    const said = oneSided ? speech.words.doses.eachSide(dose.join(', ')) : dose.join(', ');
-    weeks.set(said, [...(weeks.get(said) ?? []), column.week.number]);
+    const dose = doseOf(subject, item.sets.filter(wanted));
+    if (dose !== '') weeks.set(dose, [...(weeks.get(dose) ?? []), column.week.number]);
   }
-  return [...weeks].map(([dose, of]) => ({ dose, weeks: weeks.size === 1 ? '' : speech.words.sets.weekList(of) }));
+  const { sets } = subject.speech.words;
+  return [...weeks].map(([dose, of]) => ({ dose, weeks: weeks.size === 1 ? '' : sets.weekList(of) }));
+}
+
+/** `8 reps`, `30 s, 2 sets each side`: equal sets once, with how many where there are several. */
+function doseOf({ plan, speech }: Subject, sets: readonly Item['sets'][number][]): string {
+  const { doses } = speech.words;
+  const sides = new Set(sets.map(({ side }) => side ?? 'both')).size;
+  const said = new Map<string, number>();
+  for (const set of sets) {
+    const { text } = sayPlanned(set, plan.inputs.kit, speech);
+    said.set(text, (said.get(text) ?? 0) + 1 / sides);
+  }
+  const counted = [...said].map(([text, count]) => (count > 1 ? doses.withSets(text, count) : text)).join(', ');
+  return counted !== '' && sets.some(({ side }) => side !== undefined) ? doses.eachSide(counted) : counted;
 }

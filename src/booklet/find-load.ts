@@ -1,19 +1,11 @@
 /** Work whose load a feeler set finds: what can be said of it before it is found. */
-import type { LoadText } from '../model/booklet.js';
 import type { Choice, Item } from '../model/plan.js';
 import { type FoundReps, sayFound, sayFoundAloud, stackFound } from '../words/say-found.js';
+import type { SaidSet } from '../words/say-planned.js';
 import type { Subject } from './subject.js';
 
 /** The lines of the table an item carries; empty where its load is known. */
 export const choicesOf = (item: Item): readonly Choice[] => item.sets.flatMap(({ choose }) => choose ?? []);
-
-export interface SaidSet {
-  readonly load?: LoadText;
-  readonly amount: string;
-  readonly text: string;
-  readonly spoken: string;
-  readonly stack: readonly string[];
-}
 
 export function sayOpenDose({ speech }: Subject, found: FoundReps): SaidSet {
   return {

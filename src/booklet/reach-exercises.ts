@@ -3,20 +3,32 @@ import type { Exercise } from '../model/exercise.js';
 import type { Item } from '../model/plan.js';
 import { invariant } from '../model/result.js';
 import { pageOf } from './compose-easier.js';
-import type { Subject } from './subject.js';
+import { type Subject, WORK_GROUPS } from './subject.js';
 
-/** Planned ones in the order first trained, then what gates, tables and easier ways lead to, in the order met. */
+/**
+ * Work in the order first trained; then what gates, tables and easier ways lead to, and the parts of combinations, in
+ * the order met; last what only warms up and cools down.
+ */
 export function reachExercises({ plan, exercises }: Subject): readonly Exercise[] {
-  const items = plan.weeks.flatMap(({ sessions }) =>
-    sessions.flatMap(({ groups }) => groups.flatMap((group) => group.items)),
-  );
-  const ids = [...items.map(({ exercise }) => exercise), ...items.flatMap(ledTo)];
+  const groups = plan.weeks.flatMap(({ sessions }) => sessions.flatMap((session) => session.groups));
+  const itemsIn = (work: boolean): readonly Item[] =>
+    groups.filter(({ kind }) => WORK_GROUPS.includes(kind) === work).flatMap(({ items }) => items);
+  const [work, around] = [itemsIn(true), itemsIn(false)];
   const pages = new Map<string, Exercise>();
-  for (const id of ids) {
+  const reach = (id: string): void => {
     const exercise = exercises.get(id);
     invariant(exercise !== undefined, `the plan names ${id}, which the library does not have`);
+    if (pages.has(exercise.id)) return;
     pages.set(exercise.id, exercise);
-  }
+    later.push(...exercise.facts.parts);
+  };
+  const later: string[] = [];
+  for (const { exercise } of work) reach(exercise);
+  for (const id of work.flatMap(ledTo)) reach(id);
+  for (const { exercise } of around) later.push(exercise);
+  for (const id of around.flatMap(ledTo)) later.push(id);
+  // Grows while it is walked: a part may itself have parts.
+  for (const id of later) reach(id);
   return [...pages.values()];
 }
 

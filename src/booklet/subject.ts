@@ -95,4 +95,5 @@ export function standingsOf(strip: Strip, kinds: readonly Group['kind'][]): read
   );
 }
 
-export const WORK_GROUPS: readonly Group['kind'][] = ['straight', 'circuit'];
+/** What has rows of its own on a session's page; a test stands with the work of its row. */
+export const WORK_GROUPS: readonly Group['kind'][] = ['test', 'straight', 'circuit'];

@@ -32,6 +32,22 @@ export interface BookletSet {
   readonly spoken: string;
 }
 
+/** A sentence for one week; a drawing that shows several weeks says equal ones once. */
+export interface WeekText {
+  readonly week: number;
+  readonly text: string;
+}
+
+/** One line of a warm-up or cool-down. */
+export interface Drill {
+  /** Of the exercise, where it is one; empty for a line of plain words. */
+  readonly name: string;
+  /** Its page. */
+  readonly exercise?: ExerciseId;
+  /** `8 reps each side`, or the whole line. */
+  readonly text: string;
+}
+
 /** A feeler set's table. */
 export interface ChoiceRow {
   readonly felt: string;
@@ -51,10 +67,12 @@ export interface Cell {
   readonly tally: readonly { readonly label: string; readonly strokes: number }[];
   /** `16 × 8, 3 sets`, for a table cell read aloud. */
   readonly spoken: string;
-  /** `Leave 2 in reserve.` */
+  /** `Leave 2 in reserve.`, `You can still talk in whole sentences.` */
   readonly effort: string;
   /** `slow on the way down`; empty when normal. */
   readonly tempo: string;
+  /** What else is to be known of a set, in whole sentences: `Start each rep from a stop.` */
+  readonly how: readonly string[];
   /** What must have been done, and what to do otherwise. */
   readonly gate?: { readonly needs: string; readonly otherwise: string; readonly otherwiseStack: readonly string[] };
   /** `First set: try the 20 kg for 4.` */
@@ -63,6 +81,11 @@ export interface Cell {
   readonly trialStack?: readonly string[];
   /** `note` stands before a line to write on: `How many more, week 1:`; absent where nothing is to be noted. */
   readonly choose?: { readonly intro: string; readonly rows: readonly ChoiceRow[]; readonly note?: string };
+  /**
+   * `Test: stop with 2 good ones left.` Each note stands before a line to write on. `stack` is for a column that has
+   * work of its own beside it; empty where the test is all there is.
+   */
+  readonly test?: { readonly says: string; readonly notes: readonly string[]; readonly stack: readonly string[] };
   /** Why this number, for the client; plain sentences. */
   readonly why: readonly string[];
 }
@@ -74,7 +97,7 @@ export interface SessionRow {
   readonly name: string;
   /** `Rest 90 seconds.` */
   readonly rest: string;
-  /** Empty, or how a circuit is done: `Turn about: row, then press.` */
+  /** Empty, or how a circuit or a clock leads it: `Turn about: row, then press.`, `Start a set every minute.` */
   readonly group: string;
   /** `Left first, then right.`; empty for both together. */
   readonly sides: string;
@@ -139,6 +162,8 @@ export interface CalendarPart {
     readonly week: number;
     readonly label: string;
     readonly easy: boolean;
+    /** Said in place of sessions where a week has none. */
+    readonly empty: string;
     readonly sessions: readonly {
       readonly session: SessionId;
       readonly name: string;
@@ -147,6 +172,8 @@ export interface CalendarPart {
       readonly occurrence: number;
     }[];
   }[];
+  /** What holds of all the weeks: `Ask before you train on after 24 January 2027.` */
+  readonly notes: readonly Line[];
 }
 export interface SessionPart {
   readonly kind: 'session';
@@ -156,8 +183,12 @@ export interface SessionPart {
   /** Said at every session. */
   readonly safety: string;
   readonly workOnThis?: Line;
-  readonly warmUp: readonly Line[];
-  readonly coolDown: readonly Line[];
+  /** What to know of this session. */
+  readonly notes: readonly WeekText[];
+  /** What counts as the session done on a bad day: `1 set of the goblet squat. That counts.` */
+  readonly short: readonly WeekText[];
+  readonly warmUp: readonly Drill[];
+  readonly coolDown: readonly Drill[];
   readonly weeks: readonly WeekHead[];
   readonly rows: readonly SessionRow[];
 }
@@ -167,9 +198,20 @@ export interface ExercisePart {
   readonly title: string;
   readonly description: readonly Line[];
   readonly sections: readonly {
-    readonly name: 'set-up' | 'pick up' | 'put down' | 'cues' | 'breath' | 'faults' | 'easier' | 'harder' | 'partner';
+    readonly name:
+      | 'parts'
+      | 'set-up'
+      | 'pick up'
+      | 'put down'
+      | 'cues'
+      | 'breath'
+      | 'faults'
+      | 'easier'
+      | 'harder'
+      | 'partner';
     readonly title: string;
-    readonly lines: readonly { readonly lead: Line; readonly text: Line }[];
+    /** `exercise` is set where the lead names one that has its own page here. */
+    readonly lines: readonly { readonly lead: Line; readonly text: Line; readonly exercise?: ExerciseId }[];
   }[];
   readonly stopTitle: string;
   readonly stop: readonly Line[];
@@ -236,4 +278,6 @@ export type BookletLabel =
   | 'whole-week'
   | 'next'
   | 'previous'
-  | 'notes';
+  | 'notes'
+  | 'test'
+  | 'bad-day';

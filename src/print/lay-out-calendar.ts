@@ -1,7 +1,7 @@
 /** The calendar: a line for each week, its sessions and their dates beside each other. */
 import type { CalendarPart } from '../model/booklet.js';
 import { type Block, block, columnOf, HAIRLINE, paragraph, rule, type Slug, title } from './lay-out-blocks.js';
-import { layOutLines, type StyledRun } from './lay-out-lines.js';
+import { layOutLines, type StyledRun, styledLine } from './lay-out-lines.js';
 import type { Chapter } from './lay-out-pages.js';
 import { type Box, emptyCell, moved, type Tag, tag } from './page.js';
 import type { Setting } from './setting.js';
@@ -14,7 +14,7 @@ type Week = CalendarPart['weeks'][number];
 
 /** Columns can be headed by their session's name if each column holds one session alone. */
 function columnNames(weeks: readonly Week[]): readonly string[] | undefined {
-  const first = weeks[0]?.sessions.map((session) => session.name) ?? [];
+  const first = weeks.find(({ sessions }) => sessions.length > 0)?.sessions.map((session) => session.name) ?? [];
   const same = weeks.every((week) => week.sessions.every((session, i) => session.name === first[i]));
   return same && first.length > 0 ? first : undefined;
 }
@@ -52,12 +52,13 @@ function weekRow(week: Week, table: Tag, columns: number, named: boolean, settin
     const date: StyledRun = { style: 'figure-plain', text: session.dateText, tag: td };
     return { x: WEEK_COLUMN + i * width, width: width - CELL_GAP, runs: [...name, date] };
   });
-  const missing = Array.from({ length: columns - cells.length }, () => ({
-    x: 0,
-    width,
-    runs: [],
-    empty: tag('TD', tr),
-  }));
+  const missing = Array.from({ length: columns - cells.length }, (_, i): RowCell => {
+    const td = tag('TD', tr);
+    // In place of the first session of a week without any.
+    return week.empty !== '' && i === 0
+      ? { x: WEEK_COLUMN, width: TEXT_WIDTH - WEEK_COLUMN, runs: [{ style: 'text', text: week.empty, tag: td }] }
+      : { x: 0, width, runs: [], empty: td };
+  });
   const slug = row([{ x: 0, width: WEEK_COLUMN - CELL_GAP, runs: head }, ...cells, ...missing], setting);
   return {
     ...slug,
@@ -75,7 +76,12 @@ function weekList(week: Week, table: Tag, setting: Setting): readonly Slug[] {
   const th = tag('TH', tr, { scope: 'Row' });
   const td = tag('TD', tr);
   const head = `${week.label}${week.easy ? `, ${setting.labels['easy-week']}` : ''}`;
-  const items = week.sessions.flatMap((session) => {
+  const empty = paragraph(
+    week.empty === '' ? [] : [{ style: 'text', text: week.empty, tag: tag('P', td) }],
+    setting.measure,
+    columnOf('text', WEEK_COLUMN),
+  );
+  const sessions = week.sessions.flatMap((session) => {
     const of = tag('P', td);
     return paragraph(
       [
@@ -86,6 +92,7 @@ function weekList(week: Week, table: Tag, setting: Setting): readonly Slug[] {
       columnOf('text', WEEK_COLUMN),
     );
   });
+  const items = [...empty, ...sessions];
   const label = layOutLines([{ style: 'figure', text: head, tag: th }], WEEK_COLUMN - CELL_GAP, setting.measure);
   const rows = Array.from(
     { length: Math.max(items.length, label.length) },
@@ -103,6 +110,10 @@ function weekList(week: Week, table: Tag, setting: Setting): readonly Slug[] {
   return rows.map((slug, i) => ({ ...slug, withNext: i < rows.length - 1 }));
 }
 
+/** What holds of all the weeks, above them. */
+const notesBlocks = (part: CalendarPart, setting: Setting): readonly Block[] =>
+  part.notes.map((line) => block(paragraph(styledLine(line, 'text', tag('P')), setting.measure), { before: 1 }));
+
 export function layOutCalendar(part: CalendarPart, setting: Setting, target: string): Chapter {
   const { measure } = setting;
   const table = tag('Table');
@@ -110,7 +121,7 @@ export function layOutCalendar(part: CalendarPart, setting: Setting, target: str
   if (columns > MOST_COLUMNS) {
     const head = block(title(part.title, measure, { tag: tag('H2'), target, level: 1 }));
     const weeks = part.weeks.map((week) => block(weekList(week, table, setting), { whole: true, before: 1 }));
-    return { start: 'flow', running: part.title, blocks: [head, ...weeks] };
+    return { start: 'flow', running: part.title, blocks: [head, ...notesBlocks(part, setting), ...weeks] };
   }
   const names = columnNames(part.weeks);
   const width = (TEXT_WIDTH - WEEK_COLUMN) / columns;
@@ -133,6 +144,7 @@ export function layOutCalendar(part: CalendarPart, setting: Setting, target: str
   const closing: Slug = { lines: 1, area: 'text', boxes: [rule(0, 0, TEXT_WIDTH, HAIRLINE)], withNext: false };
   const blocks: readonly Block[] = [
     block(title(part.title, measure, { tag: tag('H2'), target, level: 1 })),
+    ...notesBlocks(part, setting),
     block([...slugs, closing], { whole: true, before: 1 }),
   ];
   return { start: 'flow', running: part.title, blocks };

@@ -1,11 +1,13 @@
 /** The easier versions of an exercise: when to take one, what is planned for it each week, and where its page is. */
 import type { EasierText, ExercisePart, SessionPart } from '../model/booklet.js';
+import type { ExerciseId } from '../model/identity.js';
 import { type Line, plainLine, plainText } from '../model/prose.js';
 import { columnOf, HANG, type Slug, slugsOf, together } from './lay-out-blocks.js';
 import { layOutLines, layOutParagraph, type StyledRun, styledLine } from './lay-out-lines.js';
 import { weekRuns } from './lay-out-week-runs.js';
 import { type Tag, tag } from './page.js';
-import { exerciseTarget, pageNumber, type Setting } from './setting.js';
+import { pageLink } from './page-link.js';
+import type { Setting } from './setting.js';
 import { weekNotes } from './week-notes.js';
 
 interface Planned {
@@ -15,11 +17,16 @@ interface Planned {
 
 interface EasierItem {
   readonly name: string;
+  readonly exercise: ExerciseId | undefined;
   readonly when: Line;
   readonly planned: readonly Planned[];
 }
 
 const NO_BREAK = '\u00a0';
+
+/** The page of a version that has one of its own. */
+const pageIn = (planned: readonly Planned[]): ExerciseId | undefined =>
+  planned.find(({ easier }) => easier.exercise !== undefined)?.easier.exercise;
 
 /** Every easier version, those of the exercise's own page first; those that only a session names come last. */
 function itemsOf(part: ExercisePart, setting: Setting): readonly EasierItem[] {
@@ -33,8 +40,18 @@ function itemsOf(part: ExercisePart, setting: Setting): readonly EasierItem[] {
   const of = (name: string): readonly Planned[] => planned.filter(({ easier }) => easier.name === name);
   const others = [...new Set(planned.map(({ easier }) => easier.name))].filter((name) => !names.has(name));
   return [
-    ...written.map(({ lead, text }) => ({ name: plainText(lead), when: text, planned: of(plainText(lead)) })),
-    ...others.map((name) => ({ name, when: plainLine(of(name)[0]?.easier.when ?? ''), planned: of(name) })),
+    ...written.map(({ lead, text, exercise }) => ({
+      name: plainText(lead),
+      exercise: exercise ?? pageIn(of(plainText(lead))),
+      when: text,
+      planned: of(plainText(lead)),
+    })),
+    ...others.map((name) => ({
+      name,
+      exercise: pageIn(of(name)),
+      when: plainLine(of(name)[0]?.easier.when ?? ''),
+      planned: of(name),
+    })),
   ];
 }
 
@@ -54,19 +71,6 @@ function doseLines(planned: readonly Planned[], body: Tag, setting: Setting): re
   });
 }
 
-/** The page of a version that has one of its own. */
-function pageRuns(planned: readonly Planned[], item: Tag, setting: Setting): readonly StyledRun[] {
-  const id = planned.find(({ easier }) => easier.exercise !== undefined)?.easier.exercise;
-  if (id === undefined) return [];
-  const to = exerciseTarget(id);
-  if (setting.pageOf.size > 0 && !setting.pageOf.has(to)) return [];
-  const text = `${setting.labels.page}${NO_BREAK}${pageNumber(setting, to)}`;
-  return [
-    { style: 'label', text: ' ', tag: item },
-    { style: 'label', text, tag: tag('Link', item), to },
-  ];
-}
-
 function itemSlugs(item: EasierItem, list: Tag, dash: boolean, tight: boolean, setting: Setting): readonly Slug[] {
   const { measure } = setting;
   const column = columnOf('text', dash ? HANG : 0);
@@ -78,7 +82,7 @@ function itemSlugs(item: EasierItem, list: Tag, dash: boolean, tight: boolean, s
   const head: readonly StyledRun[] = [
     ...(item.name === '' ? [] : [{ style: 'text-strong' as const, text: `${item.name}${stopped} `, tag: body }]),
     ...when,
-    ...pageRuns(item.planned, body, setting),
+    ...pageLink(item.exercise, body, setting),
   ];
   const doses = doseLines(item.planned, body, setting);
   const gap: StyledRun = { style: 'label', text: `${NO_BREAK}${NO_BREAK} `, tag: body };

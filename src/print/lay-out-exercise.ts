@@ -1,5 +1,6 @@
 /** An exercise on its page: titles of its sections in the margin, what to do beside them, stop signs framed. */
 import type { ExercisePart } from '../model/booklet.js';
+import { plainText } from '../model/prose.js';
 import { type Block, blankSlug, block, linesOf, paragraph, type Slug, title } from './lay-out-blocks.js';
 import { layOutEasier } from './lay-out-easier.js';
 import { layOutLines, type StyledRun, styledLine } from './lay-out-lines.js';
@@ -8,6 +9,7 @@ import type { Chapter } from './lay-out-pages.js';
 import { layOutStopFrame } from './lay-out-stop-frame.js';
 import { weekRuns } from './lay-out-week-runs.js';
 import { moved, tag } from './page.js';
+import { pageLink } from './page-link.js';
 import { exerciseTarget, type Setting } from './setting.js';
 import { LINE, LINES_ON_PAGE, MARGIN_WIDTH } from './sheet.js';
 import { sayWeeks, type WeekNote, weekNotes } from './week-notes.js';
@@ -52,12 +54,29 @@ function whySlugs(notes: readonly WeekNote[], setting: Setting): readonly Slug[]
 const CUE_LEAD = 0.3;
 const FAULT_LEAD = 0.4;
 
+/** What a combination is made of: each part with its page, then how they follow one another. */
+function partsSlugs({ lines }: Section, setting: Setting): readonly Slug[] {
+  const list = tag('L');
+  return lines.flatMap(({ lead, text, exercise }) => {
+    const of = lead.length === 0 ? tag('P') : tag('LBody', tag('LI', list));
+    const named = plainText(lead);
+    const runs: readonly StyledRun[] = [
+      ...(named === '' ? [] : [{ style: 'text-strong' as const, text: named, tag: of }]),
+      ...pageLink(exercise, of, setting),
+      ...styledLine(text, 'text', of),
+    ];
+    return paragraph(runs, setting.measure);
+  });
+}
+
 function sectionSlugs(section: Section, setting: Setting): readonly Slug[] {
   switch (section.name) {
     case 'cues':
       return columned(section.lines, CUE_LEAD, 'text-strong', setting.measure);
     case 'faults':
       return columned(section.lines, FAULT_LEAD, 'text-italic', setting.measure);
+    case 'parts':
+      return partsSlugs(section, setting);
     case 'set-up':
     case 'pick up':
     case 'put down':
@@ -109,6 +128,7 @@ function laidSections(part: ExercisePart, tight: boolean, setting: Setting): rea
 /** Where an empty line is most welcome, if the page has not room for one before every section. */
 const AIR: readonly Kind[] = [
   'stop',
+  'parts',
   'cues',
   'faults',
   'easier',

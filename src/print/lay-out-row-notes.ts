@@ -15,7 +15,7 @@ const notesOf = (row: SessionRow, said: readonly Said[]): readonly WeekNote[] =>
   said.flatMap((text) => weekNotes(row.cells.map((cell) => ({ week: cell.week, text: text(cell) }))));
 
 /** How every set is done, run on in one paragraph. */
-const MANNER: readonly Said[] = [(cell) => cell.effort, (cell) => cell.tempo];
+const MANNER: readonly Said[] = [(cell) => cell.effort, (cell) => cell.tempo, (cell) => cell.how.join(' ')];
 /** What must not be overlooked: each on a line of its own. */
 const CONDITIONS: readonly Said[] = [(cell) => cell.trial ?? '', gateOf];
 
@@ -130,13 +130,23 @@ function piecesRuns(row: SessionRow, paragraph: () => Tag): readonly StyledRun[]
   ]);
 }
 
+/** What a test is, and a line for each number it finds. */
+function testSlugs(row: SessionRow, td: Tag, setting: Setting): readonly Slug[] {
+  const tested = row.cells.flatMap(({ week, test }) => (test ? [{ week, test }] : []));
+  const says = weekNotes(tested.map(({ week, test }) => ({ week, text: test.says })));
+  const numbered = says.map((note) => ({ ...note, always: note.weeks.length === row.cells.length }));
+  const notes = tested.flatMap(({ test }) => test.notes);
+  return [...conditionSlugs(numbered, td, setting), ...notes.flatMap((text) => noteSlugs(text, td, setting))];
+}
+
 /** `cell` makes the cell of the table they stand in; it is not called where nothing needs saying. */
 export function layOutRowNotes(row: SessionRow, cell: () => Tag, setting: Setting): readonly Slug[] {
   const manner = notesOf(row, MANNER);
   const conditions = notesOf(row, CONDITIONS);
   const chooses = row.cells.some((one) => one.choose);
+  const tests = row.cells.some((one) => one.test);
   const made = row.cells.some((one) => one.sets.some((set) => set.load !== undefined && set.load.pieces !== ''));
-  if (manner.length + conditions.length === 0 && !chooses && !made) return [];
+  if (manner.length + conditions.length === 0 && !chooses && !tests && !made) return [];
   const td = cell();
   return [
     ...(manner.length > 0 ? lineSlugs(mannerRuns(manner, tag('P', td)), setting) : []),
@@ -145,6 +155,7 @@ export function layOutRowNotes(row: SessionRow, cell: () => Tag, setting: Settin
       setting,
     ),
     ...conditionSlugs(conditions, td, setting),
+    ...testSlugs(row, td, setting),
     ...chooseSlugs(row, td, setting),
   ];
 }

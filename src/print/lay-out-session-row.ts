@@ -109,6 +109,7 @@ function columnLines(cell: Cell, td: Tag, width: number, room: Room, setting: Se
     ...(cell.version === '' ? [] : set('note-italic', cell.version)),
     ...cell.stack.flatMap((text) => set('figure', text)),
     ...aside(setting.labels['first-set'], cell.trialStack ?? []),
+    ...aside(setting.labels.test, cell.test?.stack ?? []),
     ...aside(setting.labels.otherwise, cell.gate?.otherwiseStack ?? []),
   ];
 }

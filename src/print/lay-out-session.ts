@@ -16,6 +16,7 @@ import {
   withNext,
   writingField,
 } from './lay-out-blocks.js';
+import { layOutDrills } from './lay-out-drills.js';
 import { layOutLines, type StyledRun, styledLine } from './lay-out-lines.js';
 import type { Chapter } from './lay-out-pages.js';
 import {
@@ -26,9 +27,11 @@ import {
   type WeekColumns,
   weekColumns,
 } from './lay-out-session-row.js';
+import { weekRuns } from './lay-out-week-runs.js';
 import { type Box, emptyCell, moved, type Tag, tag } from './page.js';
 import type { Setting } from './setting.js';
 import { LINE, LINES_ON_PAGE, TABLE_WIDTH } from './sheet.js';
+import { weekNotes } from './week-notes.js';
 
 const TABLE = columnOf('table');
 
@@ -59,12 +62,16 @@ function introduction(part: SessionPart, setting: Setting, target: string, air: 
     { style: 'label', text: part.safety, tag: line },
   ];
   const coach = part.workOnThis ? paragraph(styledLine(part.workOnThis, 'text', tag('P')), measure, TABLE) : [];
-  const warmUp = led(setting.labels['warm-up'], part.warmUp, setting);
+  const warmUp = layOutDrills(setting.labels['warm-up'], part.warmUp, setting);
+  const notes = weekParagraph('', part.notes, part.weeks.length, setting);
+  const short = weekParagraph(setting.labels['bad-day'], part.short, part.weeks.length, setting);
   const blank = blankSlug(1, 'table');
   const foot = air === 'least' ? [] : [blank];
   return withNext([
     ...title(part.title, measure, { tag: tag('H2'), area: 'table', target, level: 1 }),
     ...paragraph(intro, measure, TABLE),
+    ...notes,
+    ...short,
     ...(coach.length === 0 ? [] : air === 'whole' ? [blank, ...coach] : coach.map(lowered)),
     ...(warmUp.length === 0 ? [] : [blank, ...warmUp]),
     ...(coach.length > 0 && warmUp.length === 0 && air !== 'whole' ? [blank] : []),
@@ -72,19 +79,16 @@ function introduction(part: SessionPart, setting: Setting, target: string, air: 
   ]);
 }
 
-/** Lines run on behind the word that says what they are. */
-function led(label: string, lines: SessionPart['warmUp'], setting: Setting): readonly Slug[] {
-  if (lines.length === 0) return [];
+/** Sentences of single weeks, equal ones once, run on behind the word that says what they are. */
+function weekParagraph(label: string, texts: SessionPart['short'], weeks: number, setting: Setting): readonly Slug[] {
+  const notes = weekNotes(texts).map((note) => ({ ...note, always: note.weeks.length === weeks }));
+  if (notes.length === 0) return [];
   const of = tag('P');
-  const runs: readonly StyledRun[] = [
-    { style: 'label-strong', text: `${label}\u00a0`, tag: of },
-    { style: 'note', text: ' ', tag: of },
-    ...lines.flatMap((line, i) => [
-      ...(i > 0 ? [{ style: 'note' as const, text: ' ', tag: of }] : []),
-      ...styledLine(line, 'note', of),
-    ]),
-  ];
-  return together(paragraph(runs, setting.measure, TABLE));
+  const lead: readonly StyledRun[] = label === '' ? [] : [{ style: 'label-strong', text: `${label}: `, tag: of }];
+  const week: readonly StyledRun[] = notes.every(({ always }) => always)
+    ? []
+    : [{ style: 'label', text: `${setting.labels.week} `, tag: of }];
+  return together(paragraph([...lead, ...week, ...weekRuns(notes, of)], setting.measure, TABLE));
 }
 
 /** Week, date and, in an easier week, its name. Set again at the head of the second page, where it is not read again. */
@@ -161,7 +165,7 @@ export function layOutSession(part: SessionPart, setting: Setting, target: strin
   const introOf = (air: HeadAir): readonly Slug[] => introduction(part, setting, target, air);
   const heads = { least: introOf('least'), half: introOf('half'), whole: introOf('whole') };
   const closest = (room: Room): readonly Slug[] => (room.air === 0 ? heads.least : heads.half);
-  const coolDown = led(setting.labels['cool-down'], part.coolDown, setting);
+  const coolDown = layOutDrills(setting.labels['cool-down'], part.coolDown, setting);
   const after = coolDown.length === 0 ? 0 : linesOf(coolDown) + 1;
   const { opening, rows, head, room } = bestSetup(part, (one) => linesOf(closest(one)), after, setting);
   const breakAt = opening?.breakAt;

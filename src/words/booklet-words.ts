@@ -23,6 +23,14 @@ export interface Shows {
   readonly sides: boolean;
   /** Loads made of plates. */
   readonly plates: boolean;
+  readonly bands: boolean;
+  readonly tests: boolean;
+  /** Breath is the measure. */
+  readonly talk: boolean;
+  /** Sets that start at a signal. */
+  readonly signals: boolean;
+  /** Sessions that have a short version. */
+  readonly short: boolean;
 }
 
 export interface BookletWords {
@@ -60,13 +68,24 @@ export interface BookletWords {
   readonly again: (title: string) => string;
   readonly minutes: (least: number, most: number) => string;
   readonly warmUp: (minutes: number, names: readonly string[]) => readonly string[];
-  /** One exercise of a warm-up or cool-down: `Wall hinge: 8 reps.` */
-  readonly drill: (name: string, doses: readonly { readonly weeks: string; readonly dose: string }[]) => string;
+  /** One exercise of a warm-up or cool-down, beside its name: `8 reps`. */
+  readonly drill: (doses: readonly { readonly weeks: string; readonly dose: string }[]) => string;
   /** `Before the goblet squat, one lighter set: 12 kg × 5.` */
   readonly warmUpSet: (name: string, doses: readonly { readonly weeks: string; readonly dose: string }[]) => string;
   readonly coolDown: (minutes: number) => readonly string[];
+  /** `The warm-up, then 1 set of the goblet squat. About 10 minutes. That counts.` */
+  readonly shortVersion: (
+    minutes: number,
+    warmUp: boolean,
+    sets: readonly { readonly name: string; readonly sets: number; readonly sides: boolean }[],
+  ) => string;
+  readonly noSessions: string;
+  /** The last day sessions are planned for. */
+  readonly askAfter: (date: string) => string;
 
   readonly sections: Readonly<Record<ExercisePart['sections'][number]['name'], string>>;
+  /** How the parts of a combination follow one another. */
+  readonly partsDone: Readonly<Record<'as one' | 'in turn', string>>;
   readonly stopTitle: string;
   /** Marks before and after what is spoken. */
   readonly quotes: readonly [string, string];

@@ -6,6 +6,7 @@ import type { BookletLabel } from '../model/booklet.js';
 import type { Weekday } from '../model/day.js';
 import type { Cause } from '../model/exercise.js';
 import type { KitKind } from '../model/kit.js';
+import type { Talk } from '../model/plan.js';
 import type { TempoStep } from '../model/programme.js';
 import type { MassUnit } from '../model/quantity.js';
 import type { BookletWords } from './booklet-words.js';
@@ -36,6 +37,8 @@ export interface LoadWords {
   readonly spokenUnit: Readonly<Record<MassUnit, (figure: string) => string>>;
   /** `2 times 16 kilograms`, as read aloud. */
   readonly spokenPair: (count: string, load: string) => string;
+  /** What is carried beside one's own body, as read aloud: `plus 8 kilograms`. */
+  readonly spokenAdded: (load: string) => string;
   /** One item of kit by its kind, where its mass is not named: `bar`. */
   readonly kind: Readonly<Record<KitKind, string>>;
   /** `bar + 2 × 10 kg`. */
@@ -60,6 +63,16 @@ export interface DoseWords {
   readonly mainNext: (main: string, next: string) => string;
   /** `1-2-3, 4 times through`. */
   readonly steps: (reps: string, times: number) => string;
+  /** Rising or falling reps as read aloud: `1, 2, then 3 reps`. */
+  readonly spokenSteps: (reps: readonly number[]) => string;
+  /** One load and straight on with the next: `16 kg × 15, then 20 kg × 5`. */
+  readonly followed: (first: string, next: string) => string;
+  /** The next load in a narrow column: `then 20 kg`. */
+  readonly thenLoad: (load: string) => string;
+  /** A set that is a test: `Test, 16 kg`; nothing beside it where nothing is held or timed. */
+  readonly test: (of: string) => string;
+  /** A dose of one side alone: `left 12 kg × 8`. */
+  readonly ofSide: (side: string, dose: string) => string;
   /** One dose with how many sets of it: `16 kg × 8, 3 sets`. */
   readonly withSets: (dose: string, sets: number) => string;
 }
@@ -70,6 +83,15 @@ export interface SetWords {
   readonly effort: (least: number, most: number) => string;
   /** `Leave at least 2 in reserve.` */
   readonly effortAtLeast: (least: number) => string;
+  /** The talk test: `You can still talk in whole sentences.` */
+  readonly talk: Readonly<Record<Talk, string>>;
+  /** Where reps are counted although a clock sets the end of the set. */
+  readonly repsInTime: (reps: number) => string;
+  readonly deadStop: string;
+  readonly straightOn: string;
+  readonly steps: string;
+  /** Of a load that takes part of the body's weight. */
+  readonly helped: string;
   readonly tempo: Readonly<Record<TempoStep, string>>;
   readonly rest: (seconds: number) => string;
   readonly leftFirst: string;
@@ -79,10 +101,15 @@ export interface SetWords {
     rounds: readonly { readonly weeks: string; readonly rounds: number }[],
     names: readonly string[],
   ) => string;
+  /** `Start a set every minute. What is left of the minute is rest.` */
+  readonly signal: (seconds: number) => string;
+  /** `40 seconds of work, 20 seconds to change over.` */
+  readonly workAndPause: (work: number, pause: number) => string;
   /** `First set: try the 20 kg for 4.` */
   readonly tryLoad: (load: string, amount: string) => string;
   readonly tryVersion: (name: string, dose: string) => string;
-  readonly gateNeeds: (dose: string, weeks: string, left: number) => string;
+  /** `left` is absent where none are counted. */
+  readonly gateNeeds: (dose: string, weeks: string, left: number | undefined) => string;
   readonly gateStill: (week: number) => string;
   readonly otherwise: (dose: string) => string;
   /** Added to a dose of another version: `Box squat, 16 kg × 8`. */
@@ -93,10 +120,21 @@ export interface SetWords {
   readonly feelerNote: (week: number) => string;
   /** The same table in a later week; `week` is that of the feeler set. */
   readonly feelerAgain: (week: number) => string;
+  /** A test that stops with so many good ones left, or, with none counted, when they stop being good. */
+  readonly testStop: (left: number) => string;
+  readonly testAll: string;
+  /** As many as fit in so many seconds. */
+  readonly testInTime: (seconds: number) => string;
+  /** Held for so many seconds at most. */
+  readonly testHeld: (seconds: number) => string;
+  /** Before a line to write on: `Good ones, week 1, left:`. */
+  readonly testNote: (week: number, side: string, held: boolean) => string;
   /** A load that the feeler set finds, in place of one that is known. */
   readonly yourLoad: string;
-  /** A load nobody claims for a version not lifted before: the lightest there is. */
-  readonly yourLightest: string;
+  /** With the load that a feeler set found: `6 reps with the load you found`. */
+  readonly withYourLoad: (reps: string) => string;
+  /** A load nobody claims for a version not lifted before: `5 reps with the lightest you have`. */
+  readonly withLightest: (reps: string) => string;
   /** `6 or more left`; `most` 99 has no end. */
   readonly felt: (least: number, most: number) => string;
   readonly optional: string;

@@ -6,6 +6,9 @@ import { NO_BREAK, unbroken } from './spacing.js';
 const notMedical = (who: WhoIsWho): string =>
   `This booklet is not medical advice and does not take its place. ${who.coach} wrote it for ${who.client} alone, from what was known on ${who.date}. If your health or your treatment changes, or you are not sure, ask your doctor, midwife or physiotherapist before you train. What they tell you comes before anything printed here.`;
 
+/** Small numbers as words, where a sentence begins with one. */
+const FEW: Readonly<Record<number, string>> = { 1: 'One', 2: 'Two', 3: 'Three', 4: 'Four', 5: 'Five' };
+
 const dosesByWeek = (doses: readonly { readonly weeks: string; readonly dose: string }[]): string =>
   doses.map(({ weeks, dose }) => (weeks === '' ? dose : `${dose} in ${weeks}`)).join('; ');
 
@@ -35,10 +38,20 @@ export const englishBooklet: BookletWords = {
     ...(shows.trials
       ? ['A try is one set of what may come next. If it does not look like the others, stop there.']
       : []),
+    ...(shows.tests
+      ? ['A test shows where you stand today. Stop where it says, and write the number on its line. One is enough.']
+      : []),
+    ...(shows.talk
+      ? ['Say a sentence out loud while you work. If the words do not come as it says, slow down until they do.']
+      : []),
+    ...(shows.signals
+      ? ['Where a set starts every minute, let a clock run. Not ready at the signal? Leave that set out.']
+      : []),
     ...(shows.gates
       ? ['Where a step up says First, do what it says before you take it. If not, do the Otherwise line.']
       : []),
     'Not right today? Take the easier way under the exercise. It counts just the same.',
+    ...(shows.short ? ['A bad day? Do what it says at the top of the session for one, and no more.'] : []),
     'After each set, make one stroke. Phone flat? A pencil here counts just the same.',
   ],
   key: [
@@ -76,6 +89,9 @@ export const englishBooklet: BookletWords = {
     `Clear the floor. Wear shoes that grip, or bare feet. Water within reach, and a phone.`,
     `Keep breathing. Never hold your breath to force a rep.`,
     ...(shows.plates ? ['Plates on a handle or bar? Try every collar before each set. Nothing may slide.'] : []),
+    ...(shows.bands
+      ? ['Bands: look them over for cracks before each session, and keep your face out of their line.']
+      : []),
     `Bells go by the floor, never from hand to hand. If a bell slips, let it go and step away.`,
     `A partner watches, counts and speaks. No hands-on help.`,
     `Where local rules say who may give exercise to whom, those rules hold.`,
@@ -97,13 +113,24 @@ export const englishBooklet: BookletWords = {
     `${minutes === 0 ? '' : `${unbroken(`${minutes} minutes`)}. `}Walk or march until you are warm and your breath is a little quicker.`,
     ...(names.length === 0 ? [] : [`Then 6 slow ones of each, no load and only part of the way: ${listed(names)}.`]),
   ],
-  drill: (name, doses) => `${name}: ${dosesByWeek(doses)}.`,
+  drill: dosesByWeek,
   warmUpSet: (name, doses) => `Before the ${name}, one lighter set: ${dosesByWeek(doses)}.`,
   coolDown: (minutes) => [
     `${unbroken(`${minutes} minutes`)}. Walk slowly until your breath is quiet, then let your arms and legs hang loose.`,
   ],
+  shortVersion: (minutes, warmUp, sets) => {
+    const counted = sets.map(
+      ({ name, sets: many, sides }, i) =>
+        `${i > 0 || many > 9 ? many : (FEW[many] ?? many)}${i === 0 ? ` set${many === 1 ? '' : 's'}` : ''} of the ${name}${sides ? ', each side' : ''}`,
+    );
+    const first = warmUp ? `The warm-up, then ${listed(counted).toLowerCase()}` : listed(counted);
+    return `${first}. About ${unbroken(`${minutes} minutes`)}. That counts.`;
+  },
+  noSessions: 'No sessions.',
+  askAfter: (date) => `Ask before you train on after ${date}. Until you have, do nothing in this booklet.`,
 
   sections: {
+    parts: 'Made of',
     'set-up': 'Set-up',
     'pick up': 'Pick up',
     'put down': 'Put down',
@@ -113,6 +140,10 @@ export const englishBooklet: BookletWords = {
     easier: 'Easier',
     harder: 'Harder',
     partner: 'Your partner',
+  },
+  partsDone: {
+    'as one': 'One after the other, and all of them make one rep.',
+    'in turn': 'All reps of the first, then all reps of the next.',
   },
   stopTitle: 'Stop if',
   quotes: ['‘', '’'],

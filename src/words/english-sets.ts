@@ -33,6 +33,7 @@ export const englishLoads: LoadWords = {
     lb: (figure) => (figure === '1' ? '1 pound' : `${figure} pounds`),
   },
   spokenPair: (count, load) => `${count} times ${load}`,
+  spokenAdded: (load) => `plus ${load}`,
   kind: {
     bell: 'bell',
     dumbbell: 'dumbbell',
@@ -65,6 +66,11 @@ export const englishDoses: DoseWords = {
     `${minutes}${NO_BREAK}min: ${reps} every ${everySeconds === 60 ? 'minute' : `${everySeconds}${NO_BREAK}s`}`,
   mainNext: (main, next) => `${main} with the main bell, then ${next} with the next up`,
   steps: (reps, times) => `${reps}, ${times} times through`,
+  spokenSteps: (reps) => `${listed(reps.map(String), 'then')} reps`,
+  followed: (first, next) => `${first}, then ${next}`,
+  thenLoad: (load) => `then ${load}`,
+  test: (of) => (of === '' ? 'Test' : `Test, ${of}`),
+  ofSide: (side, dose) => `${side} ${dose}`,
   withSets: (dose, sets) => `${dose}, ${counted(sets, 'set', 'sets')}`,
 };
 
@@ -116,6 +122,15 @@ function turnAbout(
 export const englishSets: SetWords = {
   effort: (least, most) => (least === most ? `Leave ${least} in reserve.` : `Leave ${least} to ${most} in reserve.`),
   effortAtLeast: (least) => `Leave at least ${least} in reserve.`,
+  talk: {
+    sentences: 'You can still talk in whole sentences.',
+    phrases: 'You can still say a few words at a time.',
+  },
+  repsInTime: (reps) => `About ${counted(reps, 'rep fits', 'reps fit')} in the time. No need for more.`,
+  deadStop: 'Start each rep from a full stop.',
+  straightOn: 'Straight from one load to the next, without a rest.',
+  steps: 'One set is all the steps, with a breath between them.',
+  helped: 'The band helps: it carries some of you.',
   tempo: {
     normal: '',
     'slow lowering': 'slow on the way down',
@@ -126,10 +141,16 @@ export const englishSets: SetWords = {
   rightFirst: 'Right first, then left.',
   inTurn: 'Left and right in turn.',
   turnAbout,
+  signal: (seconds) =>
+    seconds === 60
+      ? 'Start a set every minute. What is left of the minute is rest.'
+      : `Start a set every ${counted(seconds, 'second', 'seconds')}. What is left of them is rest.`,
+  workAndPause: (work, pause) =>
+    `${counted(work, 'second', 'seconds')} of work, ${counted(pause, 'second', 'seconds')} to change over.`,
   tryLoad: (load, amount) => `First set: try the ${load} for ${amount}.`,
   tryVersion: (name, dose) => `First set: try the ${inSentence(name)}, ${dose}.`,
   gateNeeds: (dose, weeks, left) =>
-    `First do every set of ${dose}${weeks === '' ? '' : ` in ${weeks}`}. Each with ${left} left.`,
+    `First do every set of ${dose}${weeks === '' ? '' : ` in ${weeks}`}.${left === undefined ? ' All of them good.' : ` Each with ${left} left.`}`,
   gateStill: (week) => `Only if you went up in week${NO_BREAK}${week}.`,
   otherwise: (dose) => `Otherwise: ${dose}.`,
   versionDose: (name, dose) => `${name}, ${dose}`,
@@ -143,8 +164,15 @@ export const englishSets: SetWords = {
     return most === least + 1 ? `${from} or ${most} left` : `${from} to ${most} left`;
   },
   feelerAgain: (week) => `As you found in week${NO_BREAK}${week}: how many more good ones were left?`,
+  testStop: (left) => `Test: stop with ${left} good ones left.`,
+  testAll: 'Test: stop when they stop being good.',
+  testInTime: (seconds) => `Test: as many good ones as fit in ${counted(seconds, 'second', 'seconds')}.`,
+  testHeld: (seconds) => `Test: hold it well, for ${counted(seconds, 'second', 'seconds')} at most.`,
+  testNote: (week, side, held) =>
+    `${held ? 'Seconds' : 'Good ones'}, week${NO_BREAK}${week}${side === '' ? '' : `, ${side}`}:`,
   yourLoad: 'your load',
-  yourLightest: 'your lightest',
+  withYourLoad: (reps) => `${reps} with the load you found`,
+  withLightest: (reps) => `${reps} with the lightest you have`,
   optional: 'Only if you feel fresh.',
   weekList,
   inSentence,

@@ -52,6 +52,8 @@ export const english: Catalogue = {
     next: 'Next',
     previous: 'Back',
     notes: 'Notes',
+    test: 'Test',
+    'bad-day': 'On a bad day',
   },
   dates: englishDates,
   sides: { left: 'left', right: 'right', both: 'both' },

@@ -13,12 +13,18 @@ export interface PageWords {
   /** Said in place of a tally of so many feet. */
   readonly tallyToDo: (label: string, strokes: number) => string;
   readonly alsoToday: string;
+  /** `Week 6, easier week`, in a list. */
+  readonly weekInList: (week: number, easy: boolean) => string;
+  /** `Session A, week 2`, above an exercise. */
+  readonly inWeek: (session: string, week: number) => string;
   /** Over a set that goes up a step: it stands beside what must be done first, and what to do otherwise. */
   readonly ifEarned: string;
   /** `3 sets`; with `first`, the side that begins: `3 sets each side, left first`. */
   readonly counted: (sets: number, first?: string) => string;
-  /** Sets that come before the work, in a list: `try 20 kg × 4`, `feeler set 8 kg × 6`. */
-  readonly before: Readonly<Record<'trial' | 'feeler', (dose: string) => string>>;
+  /** Sets that come before the work, in a list: `try 20 kg × 4`, `feeler set 8 kg × 6`, `test, 16 kg`. */
+  readonly before: Readonly<Record<'trial' | 'feeler' | 'test', (dose: string) => string>>;
+  /** A dose of one side alone, in a list: `left 12 kg × 8`. */
+  readonly ofSide: (side: string, dose: string) => string;
   /** Such sets with the work they lead to. */
   readonly leadsTo: (before: string, work: string) => string;
   readonly feeler: string;
@@ -40,10 +46,13 @@ const english: PageWords = {
   tallyToDo: (label, strokes) =>
     `${label === '' ? '' : `${label}: `}${strokes} ${strokes === 1 ? 'set' : 'sets'} to do`,
   alsoToday: 'In this session',
+  weekInList: (week, easy) => `Week ${week}${easy ? ', easier week' : ''}`,
+  inWeek: (session, week) => `${session}, week ${week}`,
   ifEarned: 'Only if earned',
   counted: (count, first) =>
     first === undefined ? sets(count) : `${sets(count)} each side, ${first.toLowerCase()} first`,
-  before: { trial: (dose) => `try ${dose}`, feeler: (dose) => `feeler set ${dose}` },
+  before: { trial: (dose) => `try ${dose}`, feeler: (dose) => `feeler set ${dose}`, test: (dose) => dose },
+  ofSide: (side, dose) => `${side}: ${dose}`,
   leadsTo: (before, work) => `${before}, then ${work}`,
   feeler: 'Feeler set',
   painScale: 'The pain scale',

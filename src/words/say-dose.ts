@@ -35,15 +35,21 @@ export function sayDose(dose: Dose, speech: Speech): string {
   }
 }
 
-/** How much of it one set is; one of the three is given. */
+/** How much of it one set is. Seconds go before reps: then the reps are those that fit in the time. */
 export interface Amount {
   readonly reps?: number;
   readonly seconds?: number;
   readonly metres?: number;
+  /** Rising or falling reps, once through. */
+  readonly steps?: readonly number[];
 }
 
-/** `8`, `30 s`, `20 m`. */
+/** Whether reps are what is counted. */
+const isCounted = (of: Amount): boolean => of.seconds === undefined && of.metres === undefined && of.reps !== undefined;
+
+/** `8`, `1-2-3`, `30 s`, `20 m`. */
 export function sayAmount(of: Amount, { words }: Speech): string {
+  if (of.steps !== undefined) return of.steps.join('-');
   if (of.seconds !== undefined) return words.doses.seconds(`${of.seconds}`);
   if (of.metres !== undefined) return words.doses.metres(`${of.metres}`);
   return of.reps === undefined ? '' : `${of.reps}`;
@@ -51,7 +57,7 @@ export function sayAmount(of: Amount, { words }: Speech): string {
 
 /** `8 reps`, `30 s`, `20 m`. */
 function sayAmountInFull(of: Amount, speech: Speech): string {
-  return of.reps === undefined ? sayAmount(of, speech) : speech.words.doses.reps(`${of.reps}`);
+  return isCounted(of) ? speech.words.doses.reps(sayAmount(of, speech)) : sayAmount(of, speech);
 }
 
 /** `16 kg × 8`, `16 kg, 30 s`, `8 reps`; may break only before the ×. */
@@ -59,20 +65,20 @@ export function saySet(load: LoadText, of: Amount, speech: Speech): string {
   if (!isLoaded(load)) return sayAmountInFull(of, speech);
   const amount = sayAmount(of, speech);
   if (amount === '') return sayLoadText(load);
-  return speech.hold(
-    of.reps === undefined ? `${sayLoadText(load)}, ${amount}` : `${sayLoadText(load)} ×${NO_BREAK}${amount}`,
-  );
+  return speech.hold(isCounted(of) ? `${sayLoadText(load)} ×${NO_BREAK}${amount}` : `${sayLoadText(load)}, ${amount}`);
 }
 
 /** `16 kilograms, 8 reps`. */
 export function saySetAloud(load: LoadText, of: Amount, speech: Speech): string {
   const { doses } = speech.words;
   const amount =
-    of.seconds !== undefined
-      ? doses.spokenSeconds(`${of.seconds}`)
-      : of.metres !== undefined
-        ? doses.spokenMetres(`${of.metres}`)
-        : doses.spokenReps(`${of.reps ?? 0}`);
+    of.steps !== undefined
+      ? doses.spokenSteps(of.steps)
+      : of.seconds !== undefined
+        ? doses.spokenSeconds(`${of.seconds}`)
+        : of.metres !== undefined
+          ? doses.spokenMetres(`${of.metres}`)
+          : doses.spokenReps(`${of.reps ?? 0}`);
   return isLoaded(load) ? `${sayLoadAloud(load, speech)}, ${amount}` : amount;
 }
 
@@ -80,7 +86,7 @@ export function saySetAloud(load: LoadText, of: Amount, speech: Speech): string 
 export function stackSet(load: LoadText, of: Amount, speech: Speech): readonly string[] {
   if (!isLoaded(load)) return [sayAmountInFull(of, speech)];
   const amount = sayAmount(of, speech);
-  return [sayLoadText(load), ...(amount === '' ? [] : [of.reps === undefined ? amount : `×${amount}`])];
+  return [sayLoadText(load), ...(amount === '' ? [] : [isCounted(of) ? `×${amount}` : amount])];
 }
 
 /** Tenths of a rep as said: `2`, `8.4`. */

@@ -1,8 +1,7 @@
 /** The sets of one item in few words, for the coach. */
 import type { Plan, PlanSet } from '../model/plan.js';
-import { saySet } from './say-dose.js';
 import { openDose, sayFound } from './say-found.js';
-import { sayLoad } from './say-load.js';
+import { sayPlanned } from './say-planned.js';
 import type { Speech } from './speech.js';
 
 /** `warm-up 12 kg × 6, 1 set`, `16 kg × 9, 3 sets each side`: equal sets of one kind together, in the order done. */
@@ -12,9 +11,8 @@ export function sayDoses(plan: Plan, sets: readonly PlanSet[], speech: Speech): 
   const choices = sets.flatMap(({ choose }) => choose ?? []);
   for (const set of sets) {
     const open = openDose(set, choices);
-    const said =
-      open === undefined ? saySet(sayLoad(set.load, plan.inputs.kit, speech), set, speech) : sayFound(open, speech);
-    const what = set.kind === 'work' ? said : `${set.kind} ${said}`;
+    const said = open === undefined ? sayPlanned(set, plan.inputs.kit, speech).text : sayFound(open, speech);
+    const what = set.kind === 'work' || set.kind === 'test' ? said : `${set.kind} ${said}`;
     alike.set(what, [...(alike.get(what) ?? []), set]);
   }
   return [...alike].map(([what, of]) => {

@@ -20,8 +20,8 @@ export function sayFound(found: FoundReps, speech: Speech): string {
   return found.loaded ? sayUnnamed(sets.yourLoad, foundRange(found), speech) : doses.reps(foundRange(found));
 }
 
-/** `your lightest × 6`: a load that goes by words and not by mass. */
-export const sayUnnamed = (load: string, reps: string, speech: Speech): string =>
+/** A load that goes by words and not by mass. */
+const sayUnnamed = (load: string, reps: string, speech: Speech): string =>
   speech.hold(`${unbroken(load)} ×${NO_BREAK}${reps}`);
 
 export function sayFoundAloud(found: FoundReps, { words }: Speech): string {

@@ -9,6 +9,9 @@ export type KitLabels = Plan['inputs']['kit'];
 /** The body alone. */
 export const NO_LOAD: LoadText = { figure: '', unit: '', pieces: '' };
 
+/** Before what is carried beside one's own body: `+ 8 kg`. */
+const ADDED = '+\u00a0';
+
 export const isLoaded = (load: LoadText): boolean => load.figure !== '';
 
 /**
@@ -21,7 +24,8 @@ export function sayLoad(load: PlanLoad | undefined, kit: KitLabels, speech: Spee
   const unit = load.label.slice(cut + 1);
   // A band goes by its name and has no unit.
   const whole = cut < 0 || !/^(kg|lb)$/.test(unit);
-  const figure = whole ? load.label : load.label.slice(0, cut);
+  const plain = whole ? load.label : load.label.slice(0, cut);
+  const figure = load.mode === 'added' ? `${ADDED}${plain}` : plain;
   return { figure: unbroken(figure), unit: whole ? '' : unit, pieces: sayPieces(load, kit, speech) };
 }
 
@@ -43,8 +47,11 @@ export function sayLoadText(load: LoadText): string {
 }
 
 /** `16 kilograms`, `2 times 16 kilograms`. */
-export function sayLoadAloud(load: LoadText, { words }: Speech): string {
+export function sayLoadAloud(load: LoadText, speech: Speech): string {
+  const { words } = speech;
   const { unit } = load;
+  if (load.figure.startsWith(ADDED))
+    return words.loads.spokenAdded(sayLoadAloud({ ...load, figure: load.figure.slice(ADDED.length) }, speech));
   const aloud = (figure: string): string =>
     unit === 'kg' || unit === 'lb' ? words.loads.spokenUnit[unit](figure) : figure;
   const [count = '', figure] = load.figure.split(/\s×\s/);

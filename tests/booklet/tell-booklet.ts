@@ -1,5 +1,5 @@
 /** A booklet as plain text a coach could read, for goldens and for reading every word of it. */
-import type { Booklet, Cell, Part, SessionPart } from '../../src/model/booklet.js';
+import type { Booklet, Cell, Drill, Part, SessionPart } from '../../src/model/booklet.js';
 import { type Line, plainText } from '../../src/model/prose.js';
 
 const tellLine = ({ lead, text }: { readonly lead: Line; readonly text: Line }): string =>
@@ -38,9 +38,10 @@ function tellPart(part: Part): readonly string[] {
     case 'calendar':
       return [
         `CALENDAR ${part.title}`,
+        ...lines(part.notes),
         ...part.weeks.map(
-          ({ label, easy, sessions }) =>
-            `  ${label}${easy ? ', easier' : ''}: ${sessions.map((one) => `${one.occurrence}. ${one.name}, ${one.dateText}`).join('; ')}`,
+          ({ label, easy, empty, sessions }) =>
+            `  ${label}${easy ? ', easier' : ''}: ${empty}${sessions.map((one) => `${one.occurrence}. ${one.name}, ${one.dateText}`).join('; ')}`,
         ),
       ];
     case 'session':
@@ -58,13 +59,18 @@ function tellPart(part: Part): readonly string[] {
   }
 }
 
+const tellDrill = ({ name, exercise, text }: Drill): string =>
+  name === '' ? text : `${name}: ${text}${exercise === undefined ? '' : ` (page of ${exercise})`}`;
+
 function tellSession(part: SessionPart): readonly string[] {
   return [
     `SESSION ${part.title}. ${part.minutes}`,
     `  ${part.safety}`,
     ...(part.workOnThis ? [`  Work on this: ${plainText(part.workOnThis)}`] : []),
-    ...lines(part.warmUp, '  Before: '),
-    ...lines(part.coolDown, '  After: '),
+    ...part.notes.map(({ week, text }) => `  Note, week ${week}: ${text}`),
+    ...part.short.map(({ week, text }) => `  On a bad day, week ${week}: ${text}`),
+    ...part.warmUp.map((drill) => `  Before: ${tellDrill(drill)}`),
+    ...part.coolDown.map((drill) => `  After: ${tellDrill(drill)}`),
     ...part.rows.flatMap((row) => [
       `  ${[row.name, row.rest, row.group, row.sides].filter((said) => said !== '').join(' / ')}`,
       ...lines(row.cues, '    - '),
@@ -80,7 +86,9 @@ function tellSession(part: SessionPart): readonly string[] {
 
 function tellCell(cell: Cell): readonly string[] {
   const tally = cell.tally.map(({ label, strokes }) => `${label}${"'".repeat(strokes)}`).join(' ');
-  const head = [cell.version, cell.stack.join(' '), tally, cell.effort, cell.tempo].filter((said) => said !== '');
+  const head = [cell.version, cell.stack.join(' '), tally, cell.effort, cell.tempo, ...cell.how].filter(
+    (said) => said !== '',
+  );
   return [
     `    ${cell.week}: ${head.join(' / ')}`,
     ...(cell.trial === undefined ? [] : [`       ${cell.trial}`]),
@@ -91,6 +99,12 @@ function tellCell(cell: Cell): readonly string[] {
           `       ${cell.choose.intro}`,
           ...(cell.choose.note === undefined ? [] : [`       ${cell.choose.note} ____`]),
           ...cell.choose.rows.map(({ felt, use }) => `       ${felt}: ${use}`),
+        ]),
+    ...(cell.test === undefined
+      ? []
+      : [
+          `       ${[cell.test.says, cell.test.stack.join(' ')].filter((said) => said !== '').join(' Beside the work: ')}`,
+          ...cell.test.notes.map((note) => `       ${note} ____`),
         ]),
     ...(cell.why.length === 0 ? [] : [`       Why: ${cell.why.join(' ')}`]),
   ];

@@ -1,0 +1,68 @@
+/** A warm-up or cool-down: what is said of it in words, and its exercises in two columns, each with its dose and page. */
+import type { Drill } from '../model/booklet.js';
+import { columnOf, paragraph, type Slug, together, withNext } from './lay-out-blocks.js';
+import { layOutLines, type StyledRun } from './lay-out-lines.js';
+import { type Box, moved, type Tag, tag } from './page.js';
+import { pageLink } from './page-link.js';
+import type { Setting } from './setting.js';
+import { LINE, TABLE_WIDTH } from './sheet.js';
+
+const TABLE = columnOf('table');
+const COLUMNS = 2;
+const GAP = 10;
+const NO_BREAK = '\u00a0';
+
+/** Led by the word that says what they are; words before and after the exercises stand where they are said. */
+export function layOutDrills(label: string, drills: readonly Drill[], setting: Setting): readonly Slug[] {
+  if (drills.length === 0) return [];
+  const first = drills.findIndex(({ name }) => name !== '');
+  const last = drills.findLastIndex(({ name }) => name !== '');
+  const before = first < 0 ? drills : drills.slice(0, first);
+  const after = first < 0 ? [] : drills.slice(last + 1);
+  return together(
+    withNext([
+      ...inWords(label, before, setting),
+      ...(first < 0 ? [] : inColumns(drills.slice(first, last + 1), setting)),
+      ...(after.length === 0 ? [] : inWords('', after, setting)),
+    ]),
+  );
+}
+
+function inWords(label: string, drills: readonly Drill[], setting: Setting): readonly Slug[] {
+  const of = tag('P');
+  const lead: readonly StyledRun[] =
+    label === ''
+      ? []
+      : [
+          { style: 'label-strong', text: `${label}${NO_BREAK}`, tag: of },
+          { style: 'note', text: ' ', tag: of },
+        ];
+  const said = drills.map(({ text }) => text).join(' ');
+  return paragraph([...lead, { style: 'note', text: said, tag: of }], setting.measure, TABLE);
+}
+
+/** Read along the lines: first left, then right. */
+function inColumns(drills: readonly Drill[], setting: Setting): readonly Slug[] {
+  const list = tag('L');
+  const width = TABLE_WIDTH / COLUMNS;
+  const slugs: Slug[] = [];
+  for (let from = 0; from < drills.length; from += COLUMNS) {
+    const laid = drills
+      .slice(from, from + COLUMNS)
+      .map((drill) => layOutLines(runsOf(drill, tag('LI', list), setting), width - GAP, setting.measure));
+    const boxes: readonly Box[] = laid.flatMap((lines, i) =>
+      lines.flatMap((line, n) => line.boxes.map((box) => moved(box, i * width, n * LINE))),
+    );
+    slugs.push({ lines: Math.max(...laid.map((lines) => lines.length)), area: 'table', boxes, withNext: true });
+  }
+  return slugs;
+}
+
+function runsOf({ name, exercise, text }: Drill, item: Tag, setting: Setting): readonly StyledRun[] {
+  const body = tag('LBody', item);
+  return [
+    ...(name === '' ? [] : [{ style: 'label-strong' as const, text: `${name} `, tag: body }]),
+    { style: 'label', text, tag: body },
+    ...pageLink(exercise, body, setting),
+  ];
+}

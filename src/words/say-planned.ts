@@ -1,0 +1,52 @@
+/** One set of a plan as its client does it: load, amount, what follows straight on, and whether it is a test. */
+import type { LoadText } from '../model/booklet.js';
+import type { PlanSet } from '../model/plan.js';
+import { sayAmount, saySet, saySetAloud, stackSet } from './say-dose.js';
+import { isLoaded, type KitLabels, sayLoad, sayLoadAloud, sayLoadText } from './say-load.js';
+import type { Speech } from './speech.js';
+
+export interface SaidSet {
+  readonly load?: LoadText;
+  readonly amount: string;
+  readonly text: string;
+  readonly spoken: string;
+  /** Short lines for a narrow column. */
+  readonly stack: readonly string[];
+}
+
+export function sayPlanned(set: PlanSet, kit: KitLabels, speech: Speech): SaidSet {
+  const load = sayLoad(set.load, kit, speech);
+  const held = isLoaded(load) ? { load } : {};
+  if (set.kind === 'test') return { ...held, ...sayTest(load, set, speech) };
+  const own = {
+    amount: sayAmount(set, speech),
+    text: saySet(load, set, speech),
+    spoken: saySetAloud(load, set, speech),
+    stack: stackSet(load, set, speech),
+  };
+  if (set.then === undefined) return { ...held, ...own };
+  const { doses } = speech.words;
+  const next = sayLoad(set.then.load, kit, speech);
+  const [nextLoad = '', ...nextAmount] = stackSet(next, set.then, speech);
+  return {
+    ...held,
+    amount: own.amount,
+    text: doses.followed(own.text, saySet(next, set.then, speech)),
+    spoken: doses.followed(own.spoken, saySetAloud(next, set.then, speech)),
+    stack: [...own.stack, doses.thenLoad(nextLoad), ...nextAmount],
+  };
+}
+
+/** No number of reps is asked for: the test is to find it. A time is part of it. */
+function sayTest(load: LoadText, { seconds }: PlanSet, speech: Speech): Omit<SaidSet, 'load'> {
+  const { doses } = speech.words;
+  const time = seconds === undefined ? [] : [doses.seconds(`${seconds}`)];
+  const aloud = seconds === undefined ? [] : [doses.spokenSeconds(`${seconds}`)];
+  const held = isLoaded(load);
+  return {
+    amount: time.join(''),
+    text: speech.hold(doses.test([...(held ? [sayLoadText(load)] : []), ...time].join(', '))),
+    spoken: doses.test([...(held ? [sayLoadAloud(load, speech)] : []), ...aloud].join(', ')),
+    stack: [doses.test(''), ...(held ? [sayLoadText(load)] : []), ...time],
+  };
+}
