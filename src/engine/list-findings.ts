@@ -11,12 +11,18 @@ import { SIDE_GAP_TOLD } from './rules/side-gap-told.js';
 import { SIDE_GAP_WHY } from './rules/side-gap-why.js';
 import { START_MOVED } from './rules/start-moved.js';
 import { VERSION_CHOSEN } from './rules/version-chosen.js';
+import { tellStanding } from './screening/tell-standing.js';
 import type { Queue } from './sessions/queue-sessions.js';
 import { holdsInBlock } from './versions/meet-caution.js';
 
 /** Of the whole block first, then row by row in the programme's order. */
 export function listFindings(context: BlockContext, queue: Queue, rows: readonly WalkedRow[]): readonly Finding[] {
-  return [...startMoved(context), ...cautionsInBlock(context, queue), ...rows.flatMap((row) => ofRow(context, row))];
+  return [
+    ...startMoved(context),
+    ...tellStanding(context),
+    ...cautionsInBlock(context, queue),
+    ...rows.flatMap((row) => ofRow(context, row)),
+  ];
 }
 
 const words = (name: string, value: string): ReasonInput => ({ name, value, unit: '' });

@@ -14,7 +14,7 @@ export function listInputs(
   rows: readonly WalkedRow[],
   floors: readonly Floor[],
 ): PlanInputs {
-  const { client, programme } = context;
+  const { client, programme, standing } = context;
   const { screening, clearance } = client;
   return {
     kit: client.kit.map((item) => {
@@ -66,7 +66,11 @@ export function listInputs(
           },
     strands: rows.map((row) => row.strand),
     ladders: [],
-    standing: { moderate: false, derived: [], health: [] },
+    standing: {
+      moderate: standing.moderate,
+      derived: standing.derived.map(({ rule, what, degree }) => ({ rule: rule.id, what, degree })),
+      health: standing.health,
+    },
     mainBells: client.mainBells.map(({ pattern, mass }) => ({ pattern, grams: mass.grams })),
     breaks: client.breaks.map(({ from, until, cause }) => ({ from: isoOfDay(from), until: isoOfDay(until), cause })),
   };

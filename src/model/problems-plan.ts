@@ -35,6 +35,54 @@ export interface Refusal {
   readonly detail: string;
 }
 
+/** Something a coach could settle so that a version of a movement may be planned; several may be needed together. */
+export type Unlock =
+  /** A thing to be had at home. */
+  | { readonly kind: 'thing'; readonly exercise: string; readonly thing: string }
+  /** Something to load it with. */
+  | { readonly kind: 'load'; readonly exercise: string; readonly load: string }
+  /** Clear height in millimetres; `known` where it is stated and too low. */
+  | { readonly kind: 'ceiling'; readonly exercise: string; readonly least: number; readonly known: boolean }
+  /** Clear floor, `long × wide` in millimetres. */
+  | { readonly kind: 'floor'; readonly exercise: string; readonly least: string; readonly known: boolean }
+  /** To be seen and passed; `beyond` is how far it was passed, `seen` the last day, each empty where not said. */
+  | { readonly kind: 'sign-off'; readonly exercise: string; readonly beyond: string; readonly seen: string }
+  /** The end of a caution, for its author to say; `until` and `review` are empty where no date is set. */
+  | {
+      readonly kind: 'caution';
+      readonly exercise: string;
+      readonly what: string;
+      readonly degree: 'avoid' | 'take care';
+      readonly side: 'left' | 'right' | 'both';
+      readonly by: string;
+      readonly until: string;
+      readonly review: string;
+    }
+  /** A test, or what its relative can be lifted with against it. */
+  | { readonly kind: 'test'; readonly exercise: string }
+  /** Clearance for vigorous effort. */
+  | { readonly kind: 'clearance'; readonly exercise: string }
+  /** The part of a combination, in the library. */
+  | { readonly kind: 'part'; readonly exercise: string; readonly part: string };
+
+/** Why only a moderate plan is right. */
+export type ModerateCause =
+  | 'known disease'
+  | 'clearance'
+  | 'blood pressure'
+  | 'pregnancy'
+  | 'birth'
+  | 'vertebral fracture';
+
+interface PressureOver {
+  readonly systolic: number;
+  readonly diastolic: number;
+  /** The limits: upper figure, and lower. */
+  readonly over: number;
+  readonly under: number;
+  readonly date: string;
+}
+
 export interface PlanProblems {
   /** A fact in a client's file that no rule reads yet. */
   readonly 'not-handled': { readonly fact: string; readonly why: string };
@@ -48,7 +96,16 @@ export interface PlanProblems {
   readonly 'screening-out-of-date': { readonly date: string; readonly mostDays: number };
   /** A fact of the client's file is dated after the day of planning. */
   readonly 'date-in-future': {
-    readonly what: 'test' | 'sign-off' | 'screening' | 'clearance' | 'observation' | 'body mass';
+    readonly what:
+      | 'test'
+      | 'sign-off'
+      | 'screening'
+      | 'clearance'
+      | 'observation'
+      | 'body mass'
+      | 'blood pressure'
+      | 'birth'
+      | 'check after the birth';
     readonly date: string;
     readonly today: string;
   };
@@ -57,10 +114,24 @@ export interface PlanProblems {
   readonly symptoms: Readonly<Record<string, never>>;
   /** Known disease without clearance. */
   readonly 'clearance-needed': { readonly regularExercise: string };
-  /** The clearance ends before the block does, or began too long before it. */
+  /** The clearance ended before the block begins: an error; inside it: a warning, and sessions stop there. */
   readonly 'clearance-lapses': { readonly until: string; readonly blockEnds: string };
-  /** Only a moderate plan would be right, and that is not planned yet. */
-  readonly 'moderate-only': { readonly because: 'known disease' | 'clearance' };
+  /** The plan made is a moderate one, and why. */
+  readonly 'moderate-only': { readonly because: readonly ModerateCause[] };
+  /** At rest, above the figures with which nothing is planned (mmHg). */
+  readonly 'pressure-too-high': PressureOver;
+  /** At rest, above the figures with which a licensed person is asked first (mmHg). */
+  readonly 'pressure-ask-first': PressureOver;
+  /** Conditions with which nothing is planned in pregnancy. */
+  readonly 'pregnancy-refused': { readonly conditions: readonly string[] };
+  /** Conditions with which a licensed person is asked first; a clearance counts from the day the pregnancy began. */
+  readonly 'pregnancy-ask-first': { readonly conditions: readonly string[]; readonly began: string };
+  /** The child is due before the first training day. */
+  readonly 'due-date-passed': { readonly due: string; readonly begins: string };
+  /** The day due is further away than a pregnancy is long. */
+  readonly 'due-date-unlikely': { readonly due: string; readonly today: string; readonly mostDays: number };
+  /** Nobody licensed has looked since the birth. */
+  readonly 'birth-not-checked': { readonly date: string };
 
   readonly 'programme-not-found': { readonly programme: string };
   readonly 'exercise-not-found': { readonly exercise: string; readonly row: string };
@@ -96,6 +167,8 @@ export interface PlanProblems {
     readonly row: string;
     readonly exercise: string;
     readonly refused: readonly Refusal[];
+    /** What would open each version refused, in the same order. */
+    readonly unlocks?: readonly Unlock[];
   };
   /** Nothing in the library fills this pattern for this client. */
   readonly 'pattern-not-filled': {
@@ -103,6 +176,7 @@ export interface PlanProblems {
     readonly row: string;
     readonly pattern: string;
     readonly refused: readonly Refusal[];
+    readonly unlocks?: readonly Unlock[];
   };
   /** A planned exercise has no easier version this client may do. */
   readonly 'no-easier-version': {
@@ -110,6 +184,8 @@ export interface PlanProblems {
     readonly row: string;
     readonly exercise: string;
     readonly refused: readonly Refusal[];
+    /** What would open each version refused, in the same order. */
+    readonly unlocks?: readonly Unlock[];
   };
   /** No load, reps and version leave the floor of reserve. */
   readonly 'nothing-leaves-the-floor': {

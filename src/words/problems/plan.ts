@@ -41,6 +41,9 @@ const FACTS_DATED = {
   clearance: 'The clearance',
   observation: 'This observation',
   'body mass': 'The body mass',
+  'blood pressure': 'The blood pressure',
+  birth: 'The birth',
+  'check after the birth': 'The check after the birth',
 } as const;
 
 /** A dose by what it is called and how it is written. */
@@ -96,19 +99,47 @@ export const planSayings: Sayings<PlanProblems> = {
   }),
   symptoms: () => ({
     message: 'There are symptoms. No booklet goes out: this client sees a doctor first.',
-    hint: 'send them to their doctor; plan again when clearance is on file',
+    hint: 'send them to their doctor, and ask the questions again once the doctor has seen them',
   }),
   'clearance-needed': ({ regularExercise }) => ({
     message: `There is known disease${regularExercise === 'yes' ? '' : ' and no regular exercise so far'}: ask first.`,
     hint: CLEAR,
   }),
   'clearance-lapses': ({ until, blockEnds }) => ({
-    message: `The clearance holds until ${until}, and the block runs to ${blockEnds}.`,
+    message: `The clearance holds until ${until}, and the block runs to ${blockEnds}. No session is planned after it ends.`,
     hint: 'a clearance that covers the block',
   }),
   'moderate-only': ({ because }) => ({
-    message: `Only moderate effort is cleared (${because}), and such a plan is not made yet.`,
-    hint: 'plan this client by hand, or ask about vigorous effort',
+    message: `This is a moderate plan (${listed(because, 'and')}): more left in reserve, whole sentences, nothing fast, nothing tried.`,
+    hint: 'nothing, if that is right; what a doctor or other licensed person says about harder work goes under clearance',
+  }),
+  'pressure-too-high': ({ systolic, diastolic, over, under, date }) => ({
+    message: `The blood pressure at rest was ${systolic}/${diastolic} on ${sayDay(date)}, above ${over}/${under}. No booklet goes out.`,
+    hint: 'send them to their doctor; write the newer reading once there is one',
+  }),
+  'pressure-ask-first': ({ systolic, diastolic, over, under, date }) => ({
+    message: `The blood pressure at rest was ${systolic}/${diastolic} on ${sayDay(date)}, above ${over}/${under}: ask first.`,
+    hint: `${CLEAR}, dated that day or later; or a newer reading`,
+  }),
+  'pregnancy-refused': ({ conditions }) => ({
+    message: `In this pregnancy there is ${listed(conditions, 'and')}. No booklet goes out.`,
+    hint: 'what the midwife or doctor says decides; plan again when they have allowed exercise and it is no longer so',
+  }),
+  'pregnancy-ask-first': ({ conditions, began }) => ({
+    message: `In this pregnancy there is ${listed(conditions, 'and')}: ask the midwife or doctor first.`,
+    hint: `${CLEAR}, dated ${sayDay(began)} or later`,
+  }),
+  'due-date-passed': ({ due, begins }) => ({
+    message: `The child is due on ${sayDay(due)}, and the block begins on ${sayDay(begins)}.`,
+    hint: 'birth: in place of pregnancy, once there is one; or the day the midwife now gives',
+  }),
+  'due-date-unlikely': ({ due, today, mostDays }) => ({
+    message: `The child is due on ${sayDay(due)}, more than ${mostDays} days after today, ${sayDay(today)}.`,
+    hint: 'the day due, as the midwife or doctor gives it',
+  }),
+  'birth-not-checked': ({ date }) => ({
+    message: `Nobody licensed has looked since the birth on ${sayDay(date)}: ask first.`,
+    hint: 'under birth, checked: the day a midwife, doctor or physiotherapist allowed exercise',
   }),
   'programme-not-found': ({ programme }) => ({
     message: `There is no programme ${quoted(programme)}.`,

@@ -1,0 +1,104 @@
+/** Cautions that follow by a rule from a fact of health, beside those the coach wrote. */
+import type { Birth, Caution, Health } from '../../model/client.js';
+import type { Rule } from '../../model/reason.js';
+import { BIRTH_BELLY } from '../rules/birth-belly.js';
+import { BIRTH_BREATH } from '../rules/birth-breath.js';
+import { BIRTH_IMPACT } from '../rules/birth-impact.js';
+import { BIRTH_WINDOW } from '../rules/birth-window.js';
+import { BONE_BEND } from '../rules/bone-bend.js';
+import { BONE_TWIST } from '../rules/bone-twist.js';
+import { FALLS_SUPPORT } from '../rules/falls-support.js';
+import { FRACTURE_BEND } from '../rules/fracture-bend.js';
+import { FRACTURE_FAST } from '../rules/fracture-fast.js';
+import { FRACTURE_FLOOR } from '../rules/fracture-floor.js';
+import { FRACTURE_TWIST } from '../rules/fracture-twist.js';
+import { LOWERS_BLOOD_PRESSURE } from '../rules/lowers-blood-pressure.js';
+import { PREGNANCY_BACK } from '../rules/pregnancy-back.js';
+import { PREGNANCY_BELLY } from '../rules/pregnancy-belly.js';
+import { PREGNANCY_BREATH } from '../rules/pregnancy-breath.js';
+import { PREGNANCY_FALLS } from '../rules/pregnancy-falls.js';
+import { PRESSURE_BREATH } from '../rules/pressure-breath.js';
+import { THINS_THE_BLOOD } from '../rules/thins-the-blood.js';
+import { isWithin } from './read-birth.js';
+import { weekReached } from './read-pregnancy.js';
+import { readPressure } from './read-pressure.js';
+import type { Screened } from './screened.js';
+
+export interface Derived {
+  readonly rule: Rule;
+  readonly what: Caution['what'];
+  readonly degree: Caution['degree'];
+}
+
+/** In the order medicines, pressure, pregnancy, birth, bones, falls; each rule's together. */
+export function deriveCautions(screened: Screened): readonly Derived[] {
+  const { health } = screened.client;
+  return [
+    ...ofMedicines(health),
+    ...(readPressure(screened).matters ? [avoid(PRESSURE_BREATH, 'breath hold')] : []),
+    ...ofPregnancy(screened),
+    ...(health.birth === undefined ? [] : ofBirth(health.birth, screened)),
+    ...ofBones(health),
+    ...((health.falls ?? 0) >= screened.rules.valueOf(FALLS_SUPPORT) ? [care(FALLS_SUPPORT, 'balance')] : []),
+  ];
+}
+
+const avoid = (rule: Rule, what: Caution['what']): Derived => ({ rule, what, degree: 'avoid' });
+const care = (rule: Rule, what: Caution['what']): Derived => ({ rule, what, degree: 'take care' });
+
+function ofMedicines({ medicines = [] }: Health): readonly Derived[] {
+  return [
+    ...(medicines.includes('lowers blood pressure') ? [care(LOWERS_BLOOD_PRESSURE, 'head down')] : []),
+    ...(medicines.includes('thins the blood')
+      ? [avoid(THINS_THE_BLOOD, 'impact'), care(THINS_THE_BLOOD, 'balance')]
+      : []),
+  ];
+}
+
+function ofPregnancy(screened: Screened): readonly Derived[] {
+  const { client, rules } = screened;
+  const { pregnancy } = client.health;
+  if (pregnancy === undefined) return [];
+  const week = weekReached(pregnancy, screened);
+  return [
+    avoid(PREGNANCY_BREATH, 'breath hold'),
+    avoid(PREGNANCY_FALLS, 'impact'),
+    care(PREGNANCY_FALLS, 'balance'),
+    ...(week >= rules.valueOf(PREGNANCY_BACK) ? [care(PREGNANCY_BACK, 'lying on the back')] : []),
+    ...(week >= rules.valueOf(PREGNANCY_BELLY)
+      ? [care(PREGNANCY_BELLY, 'belly'), care(PREGNANCY_BELLY, 'pelvic floor')]
+      : []),
+  ];
+}
+
+function ofBirth(birth: Birth, screened: Screened): readonly Derived[] {
+  const lately = isWithin(BIRTH_WINDOW, birth, screened);
+  const impact = lately ? avoid : care;
+  const belly = lately && birth.by === 'caesarean' ? avoid : care;
+  return [
+    ...(isWithin(BIRTH_IMPACT, birth, screened) ? [impact(BIRTH_IMPACT, 'impact')] : []),
+    ...(isWithin(BIRTH_BREATH, birth, screened)
+      ? [avoid(BIRTH_BREATH, 'breath hold'), care(BIRTH_BREATH, 'pelvic floor')]
+      : []),
+    ...(isWithin(BIRTH_BELLY, birth, screened) ? [belly(BIRTH_BELLY, 'belly')] : []),
+  ];
+}
+
+/** A vertebral fracture adds to what low bone density asks, and is taken for both. */
+function ofBones({ conditions = [] }: Health): readonly Derived[] {
+  const fracture = conditions.includes('vertebral fracture');
+  const low = conditions.includes('low bone density') && !fracture;
+  return [
+    ...(low ? [care(BONE_BEND, 'loaded bend'), care(BONE_BEND, 'deep bend'), care(BONE_TWIST, 'loaded twist')] : []),
+    ...(fracture
+      ? [
+          avoid(FRACTURE_BEND, 'loaded bend'),
+          avoid(FRACTURE_BEND, 'deep bend'),
+          avoid(FRACTURE_TWIST, 'loaded twist'),
+          care(FRACTURE_FLOOR, 'floor'),
+          avoid(FRACTURE_FAST, 'impact'),
+          avoid(FRACTURE_FAST, 'speed'),
+        ]
+      : []),
+  ];
+}

@@ -1,0 +1,57 @@
+/** What a clearance on file allows in this block, and whether one is needed at all. */
+import type { Answer } from '../../model/client.js';
+import { addDays, type Day } from '../../model/day.js';
+import { CLEARANCE_HOLDS } from '../rules/clearance-holds.js';
+import { DIABETES_IS_DISEASE } from '../rules/diabetes-is-disease.js';
+import { asksOfPregnancy } from './read-pregnancy.js';
+import { readPressure } from './read-pressure.js';
+import type { Screened } from './screened.js';
+
+export interface ClearanceRead {
+  /** The effort it was given for; `null` where none on file holds on the first day. */
+  readonly allows: 'moderate' | 'vigorous' | null;
+  /** It ended before the first day, on this one, and nothing may go on without it. */
+  readonly over: Day | null;
+  /** It ends inside the block: the last day it holds. */
+  readonly ends: Day | null;
+}
+
+/**
+ * The day stated always counts. A clearance without one, or with a later one, ends `clearance-holds` after it was
+ * given only where it is needed: by known disease without regular exercise, or for vigorous work, or by pressure or
+ * pregnancy. A clearance for vigorous work that is merely too old leaves a regular exerciser with known disease the
+ * moderate plan for which none is needed. That it was for moderate work alone counts however old it is.
+ */
+export function readClearance(screened: Screened): ClearanceRead {
+  const { client, firstDay, lastDay, rules } = screened;
+  const { clearance } = client;
+  if (clearance === undefined) return { allows: null, over: null, ends: null };
+  const regular = client.screening?.regularExercise === 'yes';
+  const disease = knownDisease(screened) === 'yes';
+  const asked = readPressure(screened).asks || asksOfPregnancy(screened).length > 0;
+  const needed = asked || (disease && (!regular || clearance.for === 'vigorous'));
+  const stated = clearance.until;
+  const yearEnd = addDays(clearance.date, rules.valueOf(CLEARANCE_HOLDS));
+  const end = needed && (stated === undefined || yearEnd < stated) ? yearEnd : stated;
+  if (end === undefined || end >= lastDay) return { allows: clearance.for, over: null, ends: null };
+  if (end >= firstDay) return { allows: clearance.for, over: null, ends: end };
+  const moderateIsOpen = disease && regular && !asked && end !== stated;
+  return moderateIsOpen ? { allows: null, over: null, ends: null } : { allows: clearance.for, over: end, ends: null };
+}
+
+/** Whether a clearance given on `since` or later holds on the first day. */
+export function isCleared(screened: Screened, since: Day): boolean {
+  const { allows, over } = readClearance(screened);
+  const { clearance } = screened.client;
+  return clearance !== undefined && allows !== null && over === null && clearance.date >= since;
+}
+
+/** The answer given, unless other facts on file say yes. */
+export function knownDisease({ client }: Screened): Answer {
+  return diseaseOnFile(client.health) ? 'yes' : (client.screening?.knownDisease ?? 'unknown');
+}
+
+/** What `diabetes-is-disease` decides. */
+export const diseaseOnFile = ({ conditions, medicines }: Screened['client']['health']): boolean =>
+  DIABETES_IS_DISEASE.value > 0 &&
+  ((conditions ?? []).includes('diabetes') || (medicines ?? []).includes('lowers blood sugar'));
