@@ -140,9 +140,14 @@ export function LibraryIndex(props: LibraryProps) {
     <StudioPage
       title={words.title(studio.name)}
       foot={
-        <p>
-          {studio.name}, {studio.place}. {words.notMedical}
-        </p>
+        <>
+          <p>
+            <a href="rulebook/index.html">{words.rulebook}</a>
+          </p>
+          <p>
+            {studio.name}, {studio.place}. {words.notMedical}
+          </p>
+        </>
       }
     >
       <p class="ask-first">{words.doesNotKnowYou}</p>

@@ -3,6 +3,7 @@ import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { readerSchemas } from '../content/reader-schemas.js';
+import { listRulebook } from '../engine/rulebook.js';
 import type { Client } from '../model/client.js';
 import type { ClientId } from '../model/identity.js';
 import type { Problem } from '../model/problem.js';
@@ -91,7 +92,12 @@ export async function drawStudio(
   const { renderLibrary } = await import('../web/library/render-library.js');
   const { renderDesk } = await import('../web/desk/render-desk.js');
   const { sources } = drawing;
-  await renderLibrary({ library, out: join(stage.folder, 'public'), sources });
+  await renderLibrary({
+    library,
+    rulebook: listRulebook(library.overrides),
+    out: join(stage.folder, 'public'),
+    sources,
+  });
   const plans = planned.map(({ plan }) => plan);
   const forms = new Map(planned.map(({ client }) => [client.id, formsOf(stage, client.id)]));
   await renderDesk({

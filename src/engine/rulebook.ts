@@ -3,10 +3,16 @@ import { compareIds } from '../model/identity.js';
 import { FOLDER, type Problem } from '../model/problem.js';
 import type { Rule } from '../model/reason.js';
 import type { Result } from '../model/result.js';
+import type { RuleBounds, RulebookEntry, RulebookRoom } from '../model/rulebook.js';
 import type { RuleOverride } from '../model/studio.js';
 import { WALK_VALUES } from './rows/walk-values.js';
-import { RULES_OF_THE_BLOCK } from './rules-of-the-block.js';
+import { RULES_OF_SCREENING } from './rules-of-screening.js';
+import { RULES_OF_SESSIONS } from './rules-of-sessions.js';
+import { RULES_OF_THE_AUDIT } from './rules-of-the-audit.js';
+import { RULES_OF_ROWS, RULES_OF_THE_BLOCK } from './rules-of-the-block.js';
+import { RULES_OF_THE_LADDER } from './rules-of-the-ladder.js';
 import { rulesOfTheWalk } from './rules-of-the-walk.js';
+import { RULES_OF_VERSIONS } from './rules-of-versions.js';
 
 /** Every rule of the planner, the walk's included. */
 const EVERY_RULE: readonly Rule[] = [...RULES_OF_THE_BLOCK, ...rulesOfTheWalk.map((rule) => rule.row)];
@@ -31,8 +37,8 @@ export interface Rulebook {
   readonly valueOf: (rule: Rule) => number;
 }
 
-/** What a coach may set, where it is narrower than any whole number from 0 up. Floors of reserve are never 0. */
-const LIMITS: ReadonlyMap<string, { readonly least: number; readonly most: number }> = new Map([
+/** What a coach may set, where it is not what `boundsOf` says of any quantity. Floors of reserve are never 0. */
+const LIMITS: ReadonlyMap<string, RuleBounds> = new Map([
   ['floor-alone', { least: 10, most: 60 }],
   ['floor-novice', { least: 10, most: 60 }],
   ['floor-older', { least: 10, most: 60 }],
@@ -53,8 +59,39 @@ const LIMITS: ReadonlyMap<string, { readonly least: number; readonly most: numbe
   ['easier-in-kit', { least: 1, most: 1 }],
   ['rpe-to-reserve', { least: 100, most: 100 }],
   ['feeler-rise', { least: 0, most: 1 }],
+  ['new-movement-lighter', { least: 0, most: 3 }],
+  ['start-moved', { least: 0, most: 6 }],
+  ['audit-direct-set', { least: 1000, most: 1000 }],
+  ['audit-indirect-set', { least: 0, most: 1000 }],
+  ['audit-push-pull', { least: 1000, most: 4000 }],
+  ['audit-squat-hinge', { least: 1000, most: 4000 }],
+  ['audit-side-side', { least: 0, most: 10 }],
+  ['audit-unknown-muscle', { least: 0, most: 100 }],
 ]);
-const ANY = { least: 0, most: 10_000 };
+
+/** What can be more or less. Any other unit counts something that is there or not. */
+const QUANTITIES: ReadonlySet<string> = new Set([
+  ...['s', 'tenths of a second', 'minutes', 'days', 'weeks', 'years', 'mm', 'reps', 'tenths', 'sets', 'rounds'],
+  ...['per-mille', 'per-ten-thousand', 'loads', 'rungs', 'occurrences', 'rows', 'exercises', 'sessions'],
+]);
+const OF_SCREENING: ReadonlySet<Rule> = new Set(RULES_OF_SCREENING);
+const A_FLOOR: RuleBounds = { least: 10, most: 60 };
+
+/**
+ * What a coach may set: from a quarter of the rule's value to four times as much, where nothing narrower is said. A
+ * rule that is no quantity stands as it is, and so does one of screening or health unless a bound is said for it.
+ */
+function boundsOf(rule: Rule): RuleBounds {
+  const said = LIMITS.get(rule.id);
+  if (said !== undefined) return said;
+  if (OF_SCREENING.has(rule) || !QUANTITIES.has(rule.unit)) return { least: rule.value, most: rule.value };
+  if (rule.unit === 'tenths' && rule.id.startsWith('floor-')) return A_FLOOR;
+  return { least: Math.ceil(rule.value / 4), most: 4 * rule.value };
+}
+
+const BOUNDS: ReadonlyMap<string, RuleBounds> = new Map(
+  EVERY_RULE.filter(({ id }) => !FIXED.has(id)).map((rule) => [rule.id, boundsOf(rule)]),
+);
 
 /**
  * Lays the coach's values over the rules. Reports `rule-not-found` and `rule-out-of-range`; both concern the
@@ -63,13 +100,12 @@ const ANY = { least: 0, most: 10_000 };
 export function layOverrides(overrides: readonly RuleOverride[]): Result<Rulebook> {
   const problems: Problem[] = [];
   const own = new Map<string, { readonly value: number; readonly reason: string }>();
-  const known = new Set<string>(RULE_IDS);
   for (const { rule, value, reason, place } of overrides) {
-    const { least, most } = LIMITS.get(rule) ?? ANY;
-    if (!known.has(rule)) {
+    const bounds = BOUNDS.get(rule);
+    if (bounds === undefined) {
       problems.push({ code: 'rule-not-found', severity: 'error', scope: FOLDER, place, data: { rule } });
-    } else if (!Number.isInteger(value) || value < least || value > most) {
-      const data = { rule, value, least, most };
+    } else if (!Number.isInteger(value) || value < bounds.least || value > bounds.most) {
+      const data = { rule, value, ...bounds };
       problems.push({ code: 'rule-out-of-range', severity: 'error', scope: FOLDER, place, data });
     } else {
       own.set(rule, { value, reason });
@@ -81,4 +117,29 @@ export function layOverrides(overrides: readonly RuleOverride[]): Result<Ruleboo
   }).sort((a, b) => compareIds(a.id, b.id));
   const inForce = (rule: Rule): number => own.get(rule.id)?.value ?? rule.value;
   return { value: { rows, valueOf: inForce }, problems };
+}
+
+/** Every rule once, room by room, as the rulebook's page shows it; the coach's values laid over where they stand. */
+export function listRulebook(overrides: readonly RuleOverride[]): readonly RulebookRoom[] {
+  const inForce = new Map(layOverrides(overrides).value.rows.map((row) => [row.id, row]));
+  const entry = (rule: Rule): RulebookEntry => {
+    const bounds = BOUNDS.get(rule.id);
+    const open = bounds !== undefined && bounds.least < bounds.most;
+    return { rule: inForce.get(rule.id) ?? rule, bounds: open ? bounds : null };
+  };
+  const room = (name: RulebookRoom['room'], rules: readonly Rule[]): RulebookRoom => {
+    return { room: name, entries: rules.map(entry) };
+  };
+  return [
+    room('screening', RULES_OF_SCREENING),
+    room('versions', RULES_OF_VERSIONS),
+    room('rows', RULES_OF_ROWS),
+    room('sessions', RULES_OF_SESSIONS),
+    room(
+      'walk',
+      rulesOfTheWalk.map(({ row }) => row),
+    ),
+    room('ladder', RULES_OF_THE_LADDER),
+    room('audit', RULES_OF_THE_AUDIT),
+  ];
 }

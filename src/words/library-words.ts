@@ -48,6 +48,8 @@ export interface LibraryWords {
   readonly anyOf: (pattern: string) => string;
   readonly outline: string;
   readonly back: string;
+  /** Leads to the rules by which loads and reps are planned. */
+  readonly rulebook: string;
 }
 
 const capital = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
@@ -114,6 +116,7 @@ const englishLibrary: LibraryWords = {
   anyOf: (pattern) => `A ${pattern}, as your coach chooses`,
   outline: 'An outline only: versions, loads and reps are fitted to each person.',
   back: 'All exercises',
+  rulebook: 'The rulebook: how loads, sets and reps are decided',
 };
 
 /** English until another language has them. */

@@ -12,7 +12,8 @@ export interface RuleWords {
 
 export type Saying = string | ((figure: Figure) => string);
 
-const spoken = (saying: Saying): ((figure: Figure) => string) => (typeof saying === 'string' ? () => saying : saying);
+export const spoken = (saying: Saying): ((figure: Figure) => string) =>
+  typeof saying === 'string' ? () => saying : saying;
 
 /** Told to the coach alone. */
 export const only = (coach: Saying): RuleWords => ({ coach: spoken(coach), client: () => '' });

@@ -10,6 +10,7 @@ import { pathToFileURL } from 'node:url';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
+import { listRulebook } from '../../src/engine/rulebook.js';
 import { clientPlanOf } from '../../src/web/client-plan.js';
 import { renderDesk } from '../../src/web/desk/render-desk.js';
 import { renderLibrary } from '../../src/web/library/render-library.js';
@@ -33,6 +34,7 @@ const LEAVES = [
 ];
 const STUDIO_PAGES = [
   ...['library/index.html', 'library/exercises/goblet-squat.html', 'library/programmes/two-days.html'],
+  'library/rulebook/index.html',
   ...['desk/index.html', 'desk/clients/rowan-ashby.html'],
 ];
 
@@ -43,7 +45,7 @@ beforeAll(async () => {
   const plan = clientPlanOf(fixturePlan);
   await writeFile(join(folder, 'ordinary.html'), renderBookletFile(fixtureBooklet, plan, parts));
   await writeFile(join(folder, 'awkward.html'), renderBookletFile(longNamesBooklet, plan, parts));
-  await renderLibrary({ library: fixtureLibrary, out: join(folder, 'library'), sources });
+  await renderLibrary({ library: fixtureLibrary, rulebook: listRulebook([]), out: join(folder, 'library'), sources });
   const sayProblem = () => ({ message: 'Something is wrong.', hint: 'Write it right.' });
   const desk = { library: fixtureLibrary, clients: [], plans: [fixturePlan], problems: [], sayProblem };
   await renderDesk({ ...desk, out: join(folder, 'desk'), sources });

@@ -6,6 +6,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
+import { listRulebook } from '../../src/engine/rulebook.js';
 import { clientPlanOf } from '../../src/web/client-plan.js';
 import { renderDesk } from '../../src/web/desk/render-desk.js';
 import { renderLibrary } from '../../src/web/library/render-library.js';
@@ -43,7 +44,7 @@ test('booklets in one file and as a folder, library and desk', async () => {
   await write('hostile.html', renderBookletFile(hostileBooklet, plan, parts));
   for (const { path, bytes } of renderBookletFolder(fixtureBooklet, plan, parts))
     await write(join('hosted', path), bytes);
-  await renderLibrary({ library: fixtureLibrary, out: join(folder, 'library'), sources });
+  await renderLibrary({ library: fixtureLibrary, rulebook: listRulebook([]), out: join(folder, 'library'), sources });
   const sayProblem = () => ({ message: 'Something is wrong.', hint: 'Write it right.' });
   const desk = { library: fixtureLibrary, clients: [], plans: [fixturePlan], problems: [], sayProblem };
   await renderDesk({ ...desk, out: join(folder, 'desk'), sources });
