@@ -27,7 +27,7 @@ import { RULES_OF_THE_LADDER } from './rules-of-the-ladder.js';
 import { RULES_OF_VERSIONS } from './rules-of-versions.js';
 
 /** Of rows and their effort, in order of id. */
-const RULES_OF_ROWS: readonly Rule[] = [
+export const RULES_OF_ROWS: readonly Rule[] = [
   CIRCUIT_RESERVE,
   FEELER_RISE,
   FIRST_WEEKS,

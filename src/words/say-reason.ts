@@ -60,11 +60,13 @@ export function sayInput(input: ReasonInput, names: Names, speech: Speech): stri
       return `${value / 100}${NO_BREAK}%`;
     case 's':
       return words.doses.seconds(`${value}`);
+    case 'tenths of a second':
+      return words.doses.seconds(sayTenths(value));
     case 'reps':
       return `${value}`;
     case '':
       return `${value}`;
     default:
-      return `${value}${NO_BREAK}${unit}`;
+      return `${value}${NO_BREAK}${value === 1 ? unit.replace(/s$/, '') : unit}`;
   }
 }
