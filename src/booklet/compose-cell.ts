@@ -32,7 +32,7 @@ export function composeCell(subject: Subject, standing: Standing, row: RowSoFar)
     spoken: spokenOf(subject, shown, counted, saying),
     effort: effortOf(subject, item, shown),
     tempo: words.sets.tempo[item.tempo],
-    how: howOf(subject, item),
+    how: [...howOf(subject, item), ...alone(subject, shown, saying)],
     ...(gate ? { gate } : {}),
     ...(trial ?? {}),
     ...(choose ? { choose } : {}),
@@ -115,6 +115,18 @@ function stackOf({ speech }: Subject, shown: readonly PlanSet[], saying: Saying)
   return differentSets(shown, saying).flatMap(({ said, side }) =>
     side === undefined ? said.stack : [speech.words.labels[side], ...said.stack],
   );
+}
+
+/** How many of a side's sets the other side never does; nothing where the sides share none. */
+function alone({ speech }: Subject, shown: readonly PlanSet[], saying: Saying): readonly string[] {
+  const all = differentSets(shown, saying);
+  if (all.every(({ side }) => side !== undefined)) return [];
+  return all.flatMap(({ said, side }) => {
+    if (side === undefined) return [];
+    const own = shown.filter((set) => set.side === side);
+    const count = own.filter((set) => saying(set).text === said.text).length;
+    return [speech.words.sets.sideAlone(speech.words.labels[side], count, own.length, said.text)];
+  });
 }
 
 /** `16 kg × 8, 3 sets`; where one side has another load, each with its side. */

@@ -68,7 +68,7 @@ function weekHead({ speech }: Subject, { week, session }: Column): WeekHead {
  */
 function inOrder(strip: Strip, standings: readonly Standing[]): readonly (readonly Standing[])[] {
   const order: string[] = [];
-  for (const column of strip.columns) {
+  for (const column of untestedFirst(strip.columns)) {
     let before = -1;
     for (const { item } of standings.filter((standing) => standing.column === column)) {
       const known = order.indexOf(item.row);
@@ -88,6 +88,12 @@ function notesOf(subject: Subject, strip: Strip): readonly WeekText[] {
   const id = strip.columns[0]?.session.id;
   const weeks = strip.columns.map(({ week }) => week.number);
   return id === undefined ? [] : findingsFor(subject, { session: id }).filter(({ week }) => weeks.includes(week));
+}
+
+/** A day of tests may have its own order: the others decide first. */
+function untestedFirst(columns: readonly Column[]): readonly Column[] {
+  const isTested = ({ session }: Column): boolean => session.groups.some(({ kind }) => kind === 'test');
+  return [...columns.filter((column) => !isTested(column)), ...columns.filter(isTested)];
 }
 
 /** How a circuit is done, or a clock leads; empty for a row done set by set. */

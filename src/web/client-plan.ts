@@ -8,14 +8,17 @@ import type { IsoDate } from '../model/day.js';
 import type { Sides, Way } from '../model/exercise.js';
 import type { ExerciseId, RowId, SessionId, SetKey, SetKind, Side } from '../model/identity.js';
 import type { LoadMode } from '../model/kit.js';
-import type { EasierItem, Group, Item, Plan, PlanLoad, PlanSet } from '../model/plan.js';
+import type { EasierItem, Group, Item, Plan, PlanLoad, PlanSet, Talk } from '../model/plan.js';
 import type { TempoStep } from '../model/programme.js';
 import type { Seconds, Tenths } from '../model/quantity.js';
 
 export interface ClientLoad {
+  /** 0 of a band, which goes by its step. */
   readonly grams: number;
   readonly mode: LoadMode;
   readonly label: string;
+  /** Of a band: 1-based, the easiest to stretch first. */
+  readonly step?: number;
 }
 
 export interface ClientSet {
@@ -27,6 +30,13 @@ export interface ClientSet {
   readonly metres?: number;
   readonly side?: Side;
   readonly load?: ClientLoad;
+  /** Rising or falling reps, once through. */
+  readonly steps?: readonly number[];
+  /** Straight after it, without a rest. */
+  readonly next?: { readonly reps: number; readonly load: ClientLoad };
+  readonly deadStop?: true;
+  /** Of a test: the reserve at which it stops. */
+  readonly stopAt?: Tenths;
   readonly optional?: true;
 }
 
@@ -46,6 +56,7 @@ export interface ClientItem {
   readonly restSeconds: Seconds;
   /** The reserve asked for, as the booklet says it. */
   readonly reserve: Tenths | null;
+  readonly talk?: Talk;
   readonly sets: readonly ClientSet[];
   readonly easier: readonly ClientEasier[];
 }
@@ -64,6 +75,8 @@ export interface ClientPlan {
   readonly schema: 1;
   readonly edition: number;
   readonly starts: IsoDate;
+  /** The last day sessions are planned for; why is the coach's own. */
+  readonly last?: IsoDate;
   readonly weeks: readonly {
     readonly number: number;
     readonly begins: IsoDate;
@@ -75,13 +88,21 @@ export interface ClientPlan {
       readonly occurrence: number;
       readonly minutes: number;
       readonly groups: readonly ClientGroup[];
+      /** What counts as the session done on a bad day. */
+      readonly short?: { readonly minutes: number; readonly sets: readonly SetKey[] };
     }[];
   }[];
 }
 
-const loadOf = (load: PlanLoad): ClientLoad => ({ grams: load.grams ?? 0, mode: load.mode, label: load.label });
+const loadOf = (load: PlanLoad): ClientLoad => ({
+  grams: load.grams ?? 0,
+  mode: load.mode,
+  label: load.label,
+  ...(load.step === undefined ? {} : { step: load.step }),
+});
 
 function setOf(set: PlanSet): ClientSet {
+  const { then: next } = set;
   return {
     key: set.key,
     kind: set.kind,
@@ -91,6 +112,10 @@ function setOf(set: PlanSet): ClientSet {
     ...(set.metres === undefined ? {} : { metres: set.metres }),
     ...(set.side === undefined ? {} : { side: set.side }),
     ...(set.load === undefined ? {} : { load: loadOf(set.load) }),
+    ...(set.steps === undefined ? {} : { steps: set.steps }),
+    ...(next === undefined ? {} : { next: { reps: next.reps, load: loadOf(next.load) } }),
+    ...(set.deadStop === true ? { deadStop: true as const } : {}),
+    ...(set.stopAt === undefined ? {} : { stopAt: set.stopAt.reserve }),
     ...(set.optional === true ? { optional: true as const } : {}),
   };
 }
@@ -109,6 +134,7 @@ const itemOf = (item: Item): ClientItem => ({
   tempo: item.tempo,
   restSeconds: item.restSeconds,
   reserve: item.asked.reserve,
+  ...(item.talk === undefined ? {} : { talk: item.talk }),
   sets: item.sets.map(setOf),
   easier: item.easier.map(easierOf),
 });
@@ -128,6 +154,7 @@ export const clientPlanOf = (plan: Plan): ClientPlan => ({
   schema: 1,
   edition: plan.edition,
   starts: plan.starts,
+  ...(plan.stops === undefined ? {} : { last: plan.stops.after }),
   weeks: plan.weeks.map((week) => ({
     number: week.number,
     begins: week.begins,
@@ -139,6 +166,7 @@ export const clientPlanOf = (plan: Plan): ClientPlan => ({
       occurrence: session.occurrence,
       minutes: session.minutes,
       groups: session.groups.map(groupOf),
+      ...(session.short.sets.length === 0 ? {} : { short: session.short }),
     })),
   })),
 });

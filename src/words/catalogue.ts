@@ -48,11 +48,13 @@ export interface LoadWords {
 export interface DoseWords {
   readonly reps: (count: string) => string;
   readonly seconds: (count: string) => string;
+  readonly minutes: (count: string) => string;
   readonly metres: (count: string) => string;
   /** `6 to 8`, as read aloud. */
   readonly spokenRange: (least: string, most: string) => string;
   readonly spokenReps: (count: string) => string;
   readonly spokenSeconds: (count: string) => string;
+  readonly spokenMinutes: (count: string) => string;
   readonly spokenMetres: (count: string) => string;
   readonly sets: (count: number) => string;
   readonly rounds: (count: number) => string;
@@ -90,6 +92,8 @@ export interface SetWords {
   readonly deadStop: string;
   readonly straightOn: string;
   readonly steps: string;
+  /** Sets that one side alone does otherwise: `Right: 1 of 2 sets with 16 kg, 20 m.` */
+  readonly sideAlone: (side: string, count: number, of: number, dose: string) => string;
   /** Of a load that takes part of the body's weight. */
   readonly helped: string;
   readonly tempo: Readonly<Record<TempoStep, string>>;

@@ -6,9 +6,6 @@ import { NO_BREAK, unbroken } from './spacing.js';
 const notMedical = (who: WhoIsWho): string =>
   `This booklet is not medical advice and does not take its place. ${who.coach} wrote it for ${who.client} alone, from what was known on ${who.date}. If your health or your treatment changes, or you are not sure, ask your doctor, midwife or physiotherapist before you train. What they tell you comes before anything printed here.`;
 
-/** Small numbers as words, where a sentence begins with one. */
-const FEW: Readonly<Record<number, string>> = { 1: 'One', 2: 'Two', 3: 'Three', 4: 'Four', 5: 'Five' };
-
 const dosesByWeek = (doses: readonly { readonly weeks: string; readonly dose: string }[]): string =>
   doses.map(({ weeks, dose }) => (weeks === '' ? dose : `${dose} in ${weeks}`)).join('; ');
 
@@ -120,14 +117,13 @@ export const englishBooklet: BookletWords = {
   ],
   shortVersion: (minutes, warmUp, sets) => {
     const counted = sets.map(
-      ({ name, sets: many, sides }, i) =>
-        `${i > 0 || many > 9 ? many : (FEW[many] ?? many)}${i === 0 ? ` set${many === 1 ? '' : 's'}` : ''} of the ${name}${sides ? ', each side' : ''}`,
+      ({ name, sets: many, sides }) =>
+        `${many}${NO_BREAK}${many === 1 ? 'set' : 'sets'} of the ${name}${sides ? ' on each side' : ''}`,
     );
-    const first = warmUp ? `The warm-up, then ${listed(counted).toLowerCase()}` : listed(counted);
-    return `${first}. About ${unbroken(`${minutes} minutes`)}. That counts.`;
+    return `${warmUp ? 'The warm-up, then ' : ''}${listed(counted)}. About ${unbroken(`${minutes} minutes`)}. That counts.`;
   },
   noSessions: 'No sessions.',
-  askAfter: (date) => `Ask before you train on after ${date}. Until you have, do nothing in this booklet.`,
+  askAfter: (date) => `Ask before you train on after ${date}. No session is planned after that day.`,
 
   sections: {
     parts: 'Made of',

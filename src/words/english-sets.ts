@@ -54,10 +54,12 @@ export const englishLoads: LoadWords = {
 export const englishDoses: DoseWords = {
   reps: (count) => counted(count, 'rep', 'reps'),
   seconds: (count) => `${count}${NO_BREAK}s`,
+  minutes: (count) => `${count}${NO_BREAK}min`,
   metres: (count) => `${count}${NO_BREAK}m`,
   spokenRange: (least, most) => `${least} to ${most}`,
   spokenReps: (count) => (count === '1' ? '1 rep' : `${count} reps`),
   spokenSeconds: (count) => (count === '1' ? '1 second' : `${count} seconds`),
+  spokenMinutes: (count) => (count === '1' ? '1 minute' : `${count} minutes`),
   spokenMetres: (count) => (count === '1' ? '1 metre' : `${count} metres`),
   sets: (count) => counted(count, 'set', 'sets'),
   rounds: (count) => counted(count, 'round', 'rounds'),
@@ -130,6 +132,7 @@ export const englishSets: SetWords = {
   deadStop: 'Start each rep from a full stop.',
   straightOn: 'Straight from one load to the next, without a rest.',
   steps: 'One set is all the steps, with a breath between them.',
+  sideAlone: (side, count, of, dose) => `${side}: ${count} of ${of}${NO_BREAK}sets with ${dose}.`,
   helped: 'The band helps: it carries some of you.',
   tempo: {
     normal: '',

@@ -3,6 +3,7 @@ import type { LoadText } from '../model/booklet.js';
 import type { Dose } from '../model/dose.js';
 import type { Item } from '../model/plan.js';
 import type { Range, Tenths } from '../model/quantity.js';
+import type { DoseWords } from './catalogue.js';
 import { isLoaded, sayLoadAloud, sayLoadText } from './say-load.js';
 import { NO_BREAK } from './spacing.js';
 import type { Speech } from './speech.js';
@@ -44,12 +45,17 @@ export interface Amount {
   readonly steps?: readonly number[];
 }
 
+/** Two whole minutes and more are said as minutes. */
+const isInMinutes = (of: Amount): of is Amount & { readonly seconds: number } =>
+  of.seconds !== undefined && of.seconds >= 120 && of.seconds % 60 === 0;
+
 /** Whether reps are what is counted. */
 const isCounted = (of: Amount): boolean => of.seconds === undefined && of.metres === undefined && of.reps !== undefined;
 
 /** `8`, `1-2-3`, `30 s`, `20 m`. */
 export function sayAmount(of: Amount, { words }: Speech): string {
   if (of.steps !== undefined) return of.steps.join('-');
+  if (isInMinutes(of)) return words.doses.minutes(`${of.seconds / 60}`);
   if (of.seconds !== undefined) return words.doses.seconds(`${of.seconds}`);
   if (of.metres !== undefined) return words.doses.metres(`${of.metres}`);
   return of.reps === undefined ? '' : `${of.reps}`;
@@ -71,15 +77,16 @@ export function saySet(load: LoadText, of: Amount, speech: Speech): string {
 /** `16 kilograms, 8 reps`. */
 export function saySetAloud(load: LoadText, of: Amount, speech: Speech): string {
   const { doses } = speech.words;
-  const amount =
-    of.steps !== undefined
-      ? doses.spokenSteps(of.steps)
-      : of.seconds !== undefined
-        ? doses.spokenSeconds(`${of.seconds}`)
-        : of.metres !== undefined
-          ? doses.spokenMetres(`${of.metres}`)
-          : doses.spokenReps(`${of.reps ?? 0}`);
+  const amount = sayAmountAloud(of, doses);
   return isLoaded(load) ? `${sayLoadAloud(load, speech)}, ${amount}` : amount;
+}
+
+function sayAmountAloud(of: Amount, doses: DoseWords): string {
+  if (of.steps !== undefined) return doses.spokenSteps(of.steps);
+  if (isInMinutes(of)) return doses.spokenMinutes(`${of.seconds / 60}`);
+  if (of.seconds !== undefined) return doses.spokenSeconds(`${of.seconds}`);
+  if (of.metres !== undefined) return doses.spokenMetres(`${of.metres}`);
+  return doses.spokenReps(`${of.reps ?? 0}`);
 }
 
 /** Short lines for a narrow column: `16 kg`, `×8`. */
