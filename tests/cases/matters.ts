@@ -1,0 +1,34 @@
+/**
+ * What the coach is told of, and what a plan is withheld for, in the cases' words: with the ids of the rules, findings
+ * and problems that say so. Any one of them will do.
+ */
+export const WITHHELD: Readonly<Record<string, readonly string[]>> = {
+  age: ['under-age'],
+  'screening not asked': ['screening-missing'],
+  'screening not clear': ['screening-unclear'],
+  'old screening': ['screening-out-of-date'],
+  symptoms: ['symptoms'],
+  clearance: ['clearance-needed'],
+  'too long': ['session-too-long'],
+  'days that do not fit': ['rotation-not-stated'],
+  effort: ['effort-not-readable'],
+  'a dose that does not fit': ['dose-for-way'],
+  'blood pressure': [],
+  pregnancy: [],
+  birth: [],
+};
+
+export const MATTERS: Readonly<Record<string, readonly string[]>> = {
+  'another version': ['version-chosen'],
+  'an unknown start': [],
+  'a moderate plan': [],
+  'a clearance that lapses': [],
+  'a sign-off that lapses': [],
+  'a caution inside the block': ['caution-in-block'],
+  'a review that has passed': [],
+  'a gap between the sides': ['side-gap-told', 'side-gap-why'],
+  'the break': [],
+  'the due date': [],
+  'too many bells in a circuit': ['circuit-bells'],
+  'plates changed in a circuit': ['circuit-bells'],
+};
