@@ -12,6 +12,7 @@ import { auditPlan } from './audit/audit-plan.js';
 import { type BlockContext, exercisesById } from './block-context.js';
 import { floorsOf } from './effort/plan-effort.js';
 import { ENGINE_VERSION } from './engine-version.js';
+import { planItem } from './items/plan-item.js';
 import { listFindings } from './list-findings.js';
 import { listInputs } from './list-inputs.js';
 import { nameOf, rulesInName } from './plan-id.js';
@@ -22,10 +23,14 @@ import { type WalkedRow, walkRow } from './rows/walked-row.js';
 import { layOverrides } from './rulebook.js';
 import { screenClient } from './screening/screen-client.js';
 import { standingOf } from './screening/standing.js';
-import { composeWeeks } from './sessions/compose-week.js';
-import { timeRow } from './sessions/count-seconds.js';
-import { planSets, type RowNeeds } from './sessions/plan-sets.js';
+import { stopSessions } from './screening/stop-sessions.js';
+import { type AroundOf, planAround } from './sessions/compose-around.js';
+import { composeWeeks, type WeekParts } from './sessions/compose-week.js';
+import { type PlannedSession, planSets, type RowNeeds } from './sessions/plan-sets.js';
+import { queueFindings } from './sessions/queue-findings.js';
 import { type Queue, queueSessions } from './sessions/queue-sessions.js';
+import { timeRow } from './sessions/seconds-of-set.js';
+import { type Shape, shapeSessions } from './sessions/shape-sessions.js';
 import { judgeFor } from './versions/judge-version.js';
 import { linkVersions } from './versions/linked-versions.js';
 
@@ -59,31 +64,33 @@ export function planBlock(input: BlockInput): Result<Plan | null> {
     };
     return { value: null, problems: [...rules.problems, missing] };
   }
-  const queue = queueSessions(programme, client);
-  const firstDay = queue.value?.sessions[0]?.date ?? client.starts;
+  const whole = queueSessions(programme, client, rules.value);
+  const firstDay = whole.value?.sessions[0]?.date ?? client.starts;
+  const lastDay = whole.value?.sessions.at(-1)?.date ?? firstDay;
+  const screened = { client, rules: rules.value, today: input.today, firstDay, lastDay };
+  const standing = standingOf(screened);
+  const queue = whole.value === null ? null : stopSessions(whole.value, standing);
   const context: BlockContext = {
-    client,
+    ...screened,
     programme,
     exercises: exercisesById(library.exercises),
-    rules: rules.value,
-    today: input.today,
-    standing: standingOf(client),
-    firstDay,
-    lastDay: queue.value?.sessions.at(-1)?.date ?? firstDay,
-    days: (queue.value?.sessions ?? []).map(({ template, date, week, occurrence }) => {
+    standing,
+    days: (queue?.sessions ?? []).map(({ template, date, week, occurrence }) => {
       return { session: template.id, day: date, week, occurrence };
     }),
   };
-  const gate = [...rules.problems, ...queue.problems, ...screenClient(context)];
-  if (queue.value === null) return { value: null, problems: gate };
-  const planned = planRows(context, queue.value);
+  const gate = [...rules.problems, ...whole.problems, ...screenClient(context)];
+  if (queue === null) return { value: null, problems: gate };
+  const planned = planRows(context, queue);
   const problems = [...gate, ...planned.problems];
   if (problems.some(({ severity }) => severity === 'error')) return { value: null, problems };
-  return { value: writePlan(input, context, queue.value, planned.value), problems };
+  return { value: writePlan(input, context, queue, planned.value), problems };
 }
 
 interface PlannedRows {
-  readonly sessions: Parameters<typeof composeWeeks>[2];
+  readonly sessions: readonly PlannedSession[];
+  readonly shape: Shape;
+  readonly aroundOf: AroundOf;
   readonly rows: readonly WalkedRow[];
   readonly versions: Versions;
 }
@@ -91,21 +98,23 @@ interface PlannedRows {
 function planRows(context: BlockContext, queue: Queue): Result<PlannedRows> {
   const versions: Versions = { judge: judgeFor(context), linksOf: linkVersions(context.exercises) };
   const fitted = fitRows(context, queue.templates, versions);
+  const shape = shapeSessions(context, fitted.value);
+  const around = planAround(context, queue.templates, versions);
   const beginnings = new Map<FittedRow, Beginning>();
-  for (const row of fitted.value) if (row.planned === 'walk') beginnings.set(row, beginRow(context, row, versions));
-  const warmed = warmUpRows(fitted.value);
+  for (const row of shape.rows) if (row.planned === 'walk') beginnings.set(row, beginRow(context, row, versions));
+  const warmed = warmUpRows(shape.rows);
   const needs = new Map<FittedRow, RowNeeds>(
-    fitted.value.map((row) => {
+    shape.rows.map((row) => {
       const feeler = beginnings.get(row)?.how === 'feeler';
       const trials = row.row.trials && caresAtStart(row).length === 0 && !feeler && mayRise(row);
-      return [row, { feeler, warmUp: warmed.has(row) && !feeler, trials, times: timeRow(row, context.rules) }];
+      return [row, { feeler, warmUp: warmed.has(row) && !feeler, trials, times: timeRow(row, context), test: 0 }];
     }),
   );
-  const sets = planSets(context, queue, fitted.value, needs);
+  const sets = planSets(context, queue, shape.rows, needs, around.value);
   const floors = floorsOf(context);
-  const problems: Problem[] = [...fitted.problems, ...sets.problems];
+  const problems: Problem[] = [...fitted.problems, ...around.problems, ...sets.problems];
   const rows: WalkedRow[] = [];
-  for (const row of fitted.value) {
+  for (const row of shape.rows) {
     const beginning = beginnings.get(row);
     if (row.planned === 'ladder') {
       problems.push(notPlanned(context, row));
@@ -116,7 +125,7 @@ function planRows(context: BlockContext, queue: Queue): Result<PlannedRows> {
     problems.push(...walked.problems);
     if (walked.value !== null) rows.push(walked.value);
   }
-  return { value: { sessions: sets.value, rows, versions }, problems };
+  return { value: { sessions: sets.value, shape, aroundOf: around.value, rows, versions }, problems };
 }
 
 const notPlanned = ({ client }: BlockContext, { row, chain }: LadderFitted): Problem => ({
@@ -145,8 +154,12 @@ function warmUpRows(rows: readonly FittedRow[]): ReadonlySet<FittedRow> {
 }
 
 function writePlan(input: BlockInput, context: BlockContext, queue: Queue, planned: PlannedRows): Plan {
-  const { client, programme, today, rules } = context;
-  const { sessions, rows, versions } = planned;
+  const { client, programme, today, rules, standing } = context;
+  const { sessions, shape, aroundOf, rows, versions } = planned;
+  const itemOf: WeekParts['itemOf'] = (session, { fitted, warmUp }) => {
+    const walked = rows.find((row) => row.fitted === fitted);
+    return walked === undefined ? null : planItem(context, walked, walked.sessions.indexOf(session), warmUp, versions);
+  };
   const body = {
     schema: 1,
     client: client.id,
@@ -161,8 +174,15 @@ function writePlan(input: BlockInput, context: BlockContext, queue: Queue, plann
     planId: nameOf(`${JSON.stringify(body)}\n${rulesInName(rules.rows)}`),
     rules: rules.rows,
     today: isoOfDay(today),
-    weeks: composeWeeks(context, queue, sessions, rows, versions),
-    findings: listFindings(context, queue, rows),
+    weeks: composeWeeks(context, queue, { sessions, itemOf, aroundOf, reasonsOf: shape.reasonsOf, versions }),
+    findings: [
+      ...queueFindings(context, queue),
+      ...shape.findings,
+      ...listFindings(context, queue, shape.rows, rows, versions),
+    ],
+    ...(standing.lastDay === null
+      ? {}
+      : { stops: { after: isoOfDay(standing.lastDay.day), because: standing.lastDay.because } }),
   };
   return { ...plan, findings: [...plan.findings, ...auditPlan(plan, context.exercises)] };
 }

@@ -7,15 +7,18 @@ import type { RowId } from '../../model/identity.js';
 import type { Trim } from '../../model/plan.js';
 import { ofClient, type Problem } from '../../model/problem.js';
 import type { SessionTemplate } from '../../model/programme.js';
-import type { PerMille } from '../../model/quantity.js';
+import type { PerMille, Seconds } from '../../model/quantity.js';
 import type { Reason } from '../../model/reason.js';
 import { invariant, type Result } from '../../model/result.js';
 import type { BlockContext } from '../block-context.js';
 import type { FittedRow } from '../rows/fit-rows.js';
 import { EASY_WEEK_SETS } from '../rules/easy-week-sets.js';
 import { MINUTES_CAP } from '../rules/minutes-cap.js';
-import { countMinutes, type RowTimes, type TimedRow } from './count-seconds.js';
+import type { AroundOf } from './compose-around.js';
+import { minutesOf, secondsOfRows, type TimedRow } from './count-seconds.js';
 import type { Queue, QueuedSession } from './queue-sessions.js';
+import type { RowTimes } from './seconds-of-set.js';
+import { trimSets } from './trim-sets.js';
 
 /** One session of the queue with its rows' sets; rows cut for time have none and are left out. */
 export interface PlannedSession {
@@ -31,9 +34,30 @@ export interface RowNeeds {
   readonly warmUp: boolean;
   readonly trials: boolean;
   readonly times: RowTimes;
+  /** How long its test takes, where it is tested: in the first session it stands in, and in the last. */
+  readonly test: Seconds;
 }
 
 export type Needs = ReadonlyMap<FittedRow, RowNeeds>;
+
+/** What sets are planned with. */
+interface Plan {
+  readonly context: BlockContext;
+  readonly needs: Needs;
+  readonly minutesOf: Clock;
+}
+
+/** Whole minutes of a session with these rows. */
+export type Clock = (session: SessionTemplate, rows: readonly TimedRow[]) => number;
+
+/** What comes before and after the work counts with it, for the rows that are done. */
+function clockOf({ rules }: BlockContext, aroundOf: AroundOf): Clock {
+  return (session, rows) => {
+    const done = rows.filter(({ sets }) => sets > 0).map(({ fitted }) => fitted);
+    const { warmUp, coolDown } = aroundOf(session, done);
+    return minutesOf(60 * (warmUp.minutes + coolDown.minutes) + secondsOfRows(rows, rules), rules);
+  };
+}
 
 function neededBy(fitted: FittedRow, needs: Needs): RowNeeds {
   const needed = needs.get(fitted);
@@ -57,7 +81,9 @@ export function planSets(
   queue: Queue,
   rows: readonly FittedRow[],
   needs: Needs,
+  aroundOf: AroundOf,
 ): Result<readonly PlannedSession[]> {
+  const plan: Plan = { context, needs, minutesOf: clockOf(context, aroundOf) };
   const cut = new Set<FittedRow>();
   const planned = new Map<number, PlannedSession>();
   const problems: Problem[] = [];
@@ -70,11 +96,11 @@ export function planSets(
         cut.add(fitted);
       }
       const left = own.filter((row) => !cut.has(row));
-      if (untrimmed(sessions, left, context, needs).every(({ minutes }) => minutes <= context.client.minutes)) break;
+      if (untrimmed(sessions, left, plan).every(({ minutes }) => minutes <= context.client.minutes)) break;
     }
     const left = own.filter((row) => !cut.has(row));
     const gone = own.filter((row) => cut.has(row));
-    const fitting = fitSessions(sessions, left, gone, context, needs);
+    const fitting = fitSessions(sessions, left, gone, plan);
     for (const session of fitting) planned.set(session.queued.occurrence, session);
     const long = fitting.find((session) => session.minutes > context.client.minutes);
     if (long !== undefined) problems.push(tooLong(long, template, context));
@@ -120,13 +146,12 @@ function isOnlyWork(fitted: FittedRow, rows: readonly FittedRow[], cut: Readonly
 function untrimmed(
   sessions: readonly QueuedSession[],
   rows: readonly FittedRow[],
-  context: BlockContext,
-  needs: Needs,
+  plan: Plan,
 ): readonly PlannedSession[] {
   const planned: PlannedSession[] = [];
   for (const queued of sessions) {
-    const timed = timedRows(queued, rows, lastWork(planned), planned.length === 0, context, needs);
-    planned.push({ queued, rows: timed, minutes: countMinutes(timed, context), trimmed: [] });
+    const timed = timedRows(queued, rows, lastWork(planned), endsOf(queued, sessions), plan);
+    planned.push({ queued, rows: timed, minutes: plan.minutesOf(queued.template, timed), trimmed: [] });
   }
   return planned;
 }
@@ -135,22 +160,40 @@ function lastWork(planned: readonly PlannedSession[]): PlannedSession | undefine
   return planned.filter((session) => !session.queued.curve.easy).at(-1);
 }
 
+/** Whether it is the first or the last time that a session comes up. */
+interface Ends {
+  readonly first: boolean;
+  readonly last: boolean;
+}
+
+const endsOf = (queued: QueuedSession, sessions: readonly QueuedSession[]): Ends => ({
+  first: sessions[0] === queued,
+  last: sessions.at(-1) === queued,
+});
+
 function timedRows(
   queued: QueuedSession,
   rows: readonly FittedRow[],
   before: PlannedSession | undefined,
-  isFirst: boolean,
-  context: BlockContext,
-  needs: Needs,
+  { first, last }: Ends,
+  { context, needs }: Plan,
 ): readonly TimedRow[] {
   const { share, easy } = queued.curve;
   return rows.map((fitted) => {
-    const { feeler, warmUp, trials, times } = neededBy(fitted, needs);
+    const { feeler, warmUp, trials, times, test } = neededBy(fitted, needs);
     const whole = setsAskedFor(fitted);
     const worked = easy ? before?.rows.find((row) => row.fitted === fitted)?.sets : undefined;
     const most = worked === undefined ? whole : Math.max(1, worked - context.rules.valueOf(EASY_WEEK_SETS));
     const sets = worked === undefined ? shareOfSets(whole, share) : Math.min(shareOfSets(whole, share), most);
-    return { fitted, times, sets, feeler: feeler && isFirst, warmUp, trial: trials && !easy && sets >= 2 };
+    return {
+      fitted,
+      times,
+      sets,
+      feeler: feeler && first,
+      warmUp,
+      trial: trials && !easy && sets >= 2,
+      test: first || last ? test : 0,
+    };
   });
 }
 
@@ -162,15 +205,16 @@ function fitSessions(
   sessions: readonly QueuedSession[],
   rows: readonly FittedRow[],
   gone: readonly FittedRow[],
-  context: BlockContext,
-  needs: Needs,
+  plan: Plan,
 ): readonly PlannedSession[] {
+  const { context } = plan;
   const planned: PlannedSession[] = [];
   for (const queued of sessions) {
-    const timed = timedRows(queued, rows, lastWork(planned), planned.length === 0, context, needs);
-    const whole = timedRows(queued, [...rows, ...gone], undefined, planned.length === 0, context, needs);
-    const minutes = countMinutes(whole, context);
-    const kept = trimSets(timed, context);
+    const ends = endsOf(queued, sessions);
+    const timed = timedRows(queued, rows, lastWork(planned), ends, plan);
+    const whole = timedRows(queued, [...rows, ...gone], undefined, ends, plan);
+    const minutes = plan.minutesOf(queued.template, whole);
+    const kept = trimSets(timed, context, (left) => plan.minutesOf(queued.template, left));
     const trimmed = [
       ...gone.map((fitted) => trimOf(fitted, 'row', setsAskedFor(fitted), minutes, context)),
       ...timed.flatMap(({ fitted, sets }, i) => {
@@ -178,39 +222,9 @@ function fitSessions(
         return fewer > 0 ? [trimOf(fitted, 'sets', fewer, minutes, context)] : [];
       }),
     ];
-    planned.push({ queued, rows: kept, minutes: countMinutes(kept, context), trimmed });
+    planned.push({ queued, rows: kept, minutes: plan.minutesOf(queued.template, kept), trimmed });
   }
   return planned;
-}
-
-/** One set at a time, from the last row upwards and round again; a circuit loses a round of all its rows. */
-function trimSets(timed: readonly TimedRow[], context: BlockContext): readonly TimedRow[] {
-  let rows = timed;
-  for (;;) {
-    let changed = false;
-    for (let index = rows.length - 1; index >= 0; index -= 1) {
-      if (countMinutes(rows, context) <= context.client.minutes) return rows;
-      const row = rows[index];
-      if (row === undefined || !mayLoseASet(row, index, rows, context)) continue;
-      const together = row.fitted.block.kind === 'circuit' ? row.fitted.block : null;
-      rows = rows.map((other, i) =>
-        i === index || (together !== null && other.fitted.block === together) ? fewer(other) : other,
-      );
-      changed = true;
-    }
-    if (!changed) return rows;
-  }
-}
-
-const fewer = (row: TimedRow): TimedRow => ({ ...row, sets: row.sets - 1, trial: row.trial && row.sets > 2 });
-
-function mayLoseASet(row: TimedRow, index: number, rows: readonly TimedRow[], { programme }: BlockContext): boolean {
-  const { block } = row.fitted;
-  if (block.kind !== 'circuit') return row.sets > 1 && !programme.neverCut.includes(row.fitted.row.id);
-  const all = rows.filter((other) => other.fitted.block === block);
-  // A round is taken off at the circuit's last row, once.
-  const isLast = rows.findLastIndex((other) => other.fitted.block === block) === index;
-  return isLast && all.every((other) => other.sets > 1 && !programme.neverCut.includes(other.fitted.row.id));
 }
 
 function trimOf(fitted: FittedRow, what: Trim['what'], sets: number, minutes: number, context: BlockContext): Trim {

@@ -1,0 +1,118 @@
+/** Which exercises warm a session up or cool it down: bare hands, a chair, a wall or a mat, and allowed for this client. */
+import type { Exercise, Pattern, Way } from '../../model/exercise.js';
+import { compareIds } from '../../model/identity.js';
+import type { ThingKind } from '../../model/kit.js';
+import type { SessionTemplate } from '../../model/programme.js';
+import type { BlockContext } from '../block-context.js';
+import type { FittedRow, Versions } from '../rows/fit-rows.js';
+import type { Judged } from '../versions/judge-version.js';
+import { asksFloor } from './order-rows.js';
+
+/** What is in every room, or as good as. */
+const AT_HAND: readonly ThingKind[] = ['chair', 'wall', 'mat'];
+/** What an exercise that no page says rehearses anything may be, to be its pattern's own rehearsal. */
+const PLAIN_WAYS: readonly Way[] = ['strength', 'bodyweight', 'mobility', 'hold'];
+const NEVER: readonly Way[] = ['swing', 'carry'];
+
+export type DrillKind = 'warm-up' | 'cool-down';
+
+/** The row its sets are kept under: a name that no row of the session bears. */
+export const rowOfDrill = (kind: DrillKind, exercise: Exercise): string => `${kind}-${exercise.id}`;
+
+/** Everything in the library that may stand in this session's warm-up or cool-down, by id. */
+function openDrills(
+  context: BlockContext,
+  kind: DrillKind,
+  session: SessionTemplate,
+  rows: readonly FittedRow[],
+  versions: Versions,
+): readonly Judged[] {
+  const used = rows.flatMap(({ chain }) => chain.judged.flatMap(({ exercise }) => exercise.facts.kit.things));
+  const taken = new Set<string>(session.blocks.flatMap((block) => block.rows.map(({ id }) => id)));
+  return [...new Set(context.exercises.values())]
+    .filter(({ facts }) => !NEVER.includes(facts.way) && facts.asks.every((ask) => ask.of !== 'speed'))
+    .filter(({ facts }) => facts.kit.things.every((thing) => AT_HAND.includes(thing) || used.includes(thing)))
+    .filter((exercise) => !taken.has(rowOfDrill(kind, exercise)))
+    .map(versions.judge)
+    .filter((judged) => judged.allowed && judged.loads.some(({ pieces }) => pieces.length === 0))
+    .filter((judged) => easierDrills(judged, versions).length > 0)
+    .sort((a, b) => compareIds(a.exercise.id, b.exercise.id));
+}
+
+/** Easier exercises and ways to which the same dose may be given: with bare hands too. */
+export function easierDrills({ exercise }: Judged, { judge, linksOf }: Versions) {
+  const { easier, easierWays } = linksOf(exercise);
+  const bare = easier.filter((link) => {
+    const to = judge(link.to);
+    return (
+      to.allowed &&
+      to.loads.some(({ pieces }) => pieces.length === 0) &&
+      to.exercise.facts.sides === exercise.facts.sides
+    );
+  });
+  return [
+    ...bare.map(({ to, say, causes }) => ({ exercise: to.id as string, way: to.facts.way, say, causes })),
+    ...easierWays.map(({ slug, say, causes }) => {
+      return { exercise: `${exercise.id}#${slug}`, way: exercise.facts.way, say, causes };
+    }),
+  ];
+}
+
+export const patternOf = ({ chain, target }: FittedRow): Pattern =>
+  chain.judged[chain.base]?.exercise.facts.pattern ?? target.facts.pattern;
+
+/**
+ * For each of today's patterns in the order it comes, unless one chosen already rehearses it: of the exercises that
+ * rehearse it, the one that rehearses most of today's patterns; else the easiest plain exercise of the pattern itself.
+ * Ties go by id. Those on the floor come last.
+ */
+export function chooseWarmUp(
+  context: BlockContext,
+  session: SessionTemplate,
+  rows: readonly FittedRow[],
+  versions: Versions,
+): readonly Judged[] {
+  const patterns = [...new Set(rows.map(patternOf))];
+  const open = openDrills(context, 'warm-up', session, rows, versions);
+  const count = ({ exercise }: Judged): number =>
+    patterns.filter((one) => exercise.facts.rehearses.includes(one)).length;
+  const chosen: Judged[] = [];
+  for (const pattern of patterns) {
+    if (chosen.some(({ exercise }) => exercise.facts.rehearses.includes(pattern))) continue;
+    const left = open.filter((judged) => !chosen.includes(judged));
+    const [best] = left
+      .filter(({ exercise }) => exercise.facts.rehearses.includes(pattern))
+      .sort((a, b) => count(b) - count(a));
+    const found = best ?? easiestOf(pattern, left, versions);
+    if (found !== undefined) chosen.push(found);
+  }
+  return floorLast(chosen);
+}
+
+/** The first of a pattern to which no other of them is an easier version. */
+function easiestOf(pattern: Pattern, open: readonly Judged[], { linksOf }: Versions): Judged | undefined {
+  const plain = open.filter(({ exercise: { facts } }) => facts.pattern === pattern && PLAIN_WAYS.includes(facts.way));
+  const easier = ({ exercise }: Judged): boolean =>
+    linksOf(exercise).easier.some(({ to }) => plain.some((other) => other.exercise === to));
+  return plain.find((judged) => !easier(judged)) ?? plain[0];
+}
+
+/** What may cool down: first what is of today's patterns or rehearses them, then by id. */
+export function chooseCoolDown(
+  context: BlockContext,
+  session: SessionTemplate,
+  rows: readonly FittedRow[],
+  versions: Versions,
+): readonly Judged[] {
+  const patterns = rows.map(patternOf);
+  const near = ({ exercise: { facts } }: Judged): number =>
+    Number([facts.pattern, ...facts.rehearses].some((pattern) => patterns.includes(pattern)));
+  return openDrills(context, 'cool-down', session, rows, versions)
+    .filter(({ exercise }) => exercise.facts.cools)
+    .sort((a, b) => near(b) - near(a));
+}
+
+export const floorLast = (drills: readonly Judged[]): readonly Judged[] => [
+  ...drills.filter(({ exercise }) => !asksFloor(exercise)),
+  ...drills.filter(({ exercise }) => asksFloor(exercise)),
+];

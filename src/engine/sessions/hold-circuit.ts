@@ -1,0 +1,145 @@
+/**
+ * What is in hand over the rounds of a circuit: at most so many pieces of kit, and no plates changed. Where the loads
+ * the rows begin with need no more, the rows are held to them.
+ */
+import type { MakeableLoad } from '../../model/kit.js';
+import type { BandLoad } from '../../model/ladder.js';
+import type { BlockContext } from '../block-context.js';
+import { readCapacity } from '../capacity/read-capacity.js';
+import { capacityOf, isCounted, repsToFailure, resistedLoad } from '../capacity.js';
+import { floorsOf } from '../effort/plan-effort.js';
+import { isAtMost } from '../kit/at-most.js';
+import type { FittedRow } from '../rows/fit-rows.js';
+import { CIRCUIT_BELLS } from '../rules/circuit-bells.js';
+import { CIRCUIT_RESERVE } from '../rules/circuit-reserve.js';
+
+type Load = Pick<MakeableLoad | BandLoad, 'pieces'>;
+
+export interface HeldCircuit {
+  readonly rows: readonly FittedRow[];
+  /** Rows that lost loads by it. */
+  readonly held: readonly FittedRow[];
+}
+
+/**
+ * As they are, where no loads of theirs need more; else held to the loads they begin with, where those need no more and
+ * leave every floor of the block; else `null`. A trial needs a load of its own: where there is no room for one, none is
+ * offered.
+ */
+export function holdCircuit(context: BlockContext, rows: readonly FittedRow[]): HeldCircuit | null {
+  const most = context.rules.valueOf(CIRCUIT_BELLS);
+  const hands = rows.map((row) => handsOf(context, row));
+  const all = hands.reduce((sum, count) => sum + count, 0);
+  if (all <= most && !sharesPlates(context, rows)) {
+    const calm = rows.map((row, index) => {
+      const room = all + (hands[index] ?? 0) <= most && !loadsOf(row).some((load) => isPlated(context, load));
+      return room ? row : withoutTrials(row);
+    });
+    return { rows: calm, held: [] };
+  }
+  return holdToStart(context, rows, most);
+}
+
+const withoutTrials = (row: FittedRow): FittedRow =>
+  row.row.trials ? { ...row, row: { ...row.row, trials: false } } : row;
+
+const loadsOf = ({ chain }: FittedRow): readonly Load[] => [
+  ...chain.versions.flatMap(({ loads }) => loads),
+  ...chain.judged.flatMap(({ bands }) => bands),
+];
+
+/** The pieces one holds, without the plates on them. */
+const inHand = ({ client }: BlockContext, { pieces }: Load): readonly string[] =>
+  pieces
+    .map(({ id }): string => id)
+    .filter((id) => !client.kit.some((item) => item.id === id && item.kind === 'plate'));
+
+const isPlated = (context: BlockContext, load: Load): boolean => load.pieces.length > inHand(context, load).length;
+
+function handsOf(context: BlockContext, row: FittedRow): number {
+  const most = Math.max(0, ...loadsOf(row).map((load) => inHand(context, load).length));
+  return row.dose.kind === 'main-next' ? 2 * most : most;
+}
+
+/** Two rows use one handle or bar, and might want other plates on it. */
+function sharesPlates(context: BlockContext, rows: readonly FittedRow[]): boolean {
+  const users = rows.map((row) => {
+    const plated = loadsOf(row).filter((load) => isPlated(context, load));
+    return new Set(plated.flatMap((load) => inHand(context, load)));
+  });
+  return users.some((ids, index) => users.slice(index + 1).some((others) => [...ids].some((id) => others.has(id))));
+}
+
+function holdToStart(context: BlockContext, rows: readonly FittedRow[], most: number): HeldCircuit | null {
+  // After a break loads are cut, and the cut ones may not be among those begun with.
+  if (context.client.breaks.length > 0) return null;
+  const starts: MakeableLoad[] = [];
+  for (const row of rows) {
+    if (loadsOf(row).every(({ pieces }) => pieces.length === 0)) continue;
+    const start = row.dose.kind === 'main-next' ? null : startOf(context, row);
+    if (start === null) return null;
+    starts.push(start);
+  }
+  const pieces = new Set(starts.flatMap((load) => inHand(context, load)));
+  const plated = starts.filter((load) => isPlated(context, load));
+  const replated = plated.some((load) =>
+    plated.some(
+      (other) => inHand(context, load).some((id) => inHand(context, other).includes(id)) && !isSame(load, other),
+    ),
+  );
+  if (pieces.size > most || replated) return null;
+  const stays = (load: Load): boolean =>
+    inHand(context, load).every((id) => pieces.has(id)) &&
+    (!isPlated(context, load) || plated.some((start) => isSame(start, load)));
+  const held = rows.map((row) => (loadsOf(row).every(stays) ? row : holdTo(row, stays))).map(withoutTrials);
+  return { rows: held, held: held.filter((row, index) => loadsOf(row).length < loadsOf(rows[index] ?? row).length) };
+}
+
+const isSame = (a: Load, b: Load): boolean =>
+  a.pieces.map(({ id }) => id).join(' ') === b.pieces.map(({ id }) => id).join(' ');
+
+/**
+ * The heaviest load up to the one tested, or up to the main bell of the pattern; `null` where neither is known, or
+ * where it would not leave the highest floor of the block at the bottom of the range.
+ */
+function startOf(context: BlockContext, { chain, planned, dose, row }: FittedRow): MakeableLoad | null {
+  const judged = chain.judged[chain.base];
+  const version = chain.versions[chain.base];
+  if (judged === undefined || version === undefined) return null;
+  const main = context.client.mainBells.find(({ pattern }) => pattern === judged.exercise.facts.pattern);
+  const tested = readCapacity(context, judged, version);
+  const role = row.bell === undefined || row.bell === 'main';
+  if (!role || (tested === null && planned === 'walk')) return null;
+  const grams = row.bell === 'main' && main !== undefined ? main.mass.grams : (tested?.grams ?? main?.mass.grams);
+  const load = grams === undefined ? undefined : version.loads.filter((one) => isAtMost(one, grams)).at(-1);
+  if (load === undefined || planned === 'ladder' || tested === null) return load ?? null;
+  const bodyMass = context.client.bodyMass?.mass.grams ?? null;
+  if (!isCounted(version, bodyMass)) return load;
+  const k = capacityOf('epley', tested.capacity, true);
+  const floor = Math.max(...floorsOf(context).map(({ reserve }) => reserve)) + context.rules.valueOf(CIRCUIT_RESERVE);
+  const bottom = dose.kind === 'sets' ? dose.reps.min : dose.kind === 'every' ? dose.reps : null;
+  if (bottom === null) return null;
+  const toFailure = repsToFailure('epley', k, tested.capacity.reps, resistedLoad(version, load, bodyMass));
+  return toFailure >= 10 * bottom + floor ? load : null;
+}
+
+/** The versions around the one it begins with that still have a load, each with those loads alone. */
+function holdTo(row: FittedRow, stays: (load: Load) => boolean): FittedRow {
+  const { chain } = row;
+  const kept = chain.versions.map(({ loads }, index) => {
+    return loads.some(stays) || (chain.judged[index]?.bands ?? []).some(stays);
+  });
+  const first = kept.slice(0, chain.base).lastIndexOf(false) + 1;
+  const gap = kept.slice(chain.base).indexOf(false);
+  const end = gap === -1 ? kept.length : chain.base + gap;
+  return {
+    ...row,
+    chain: {
+      base: chain.base - first,
+      versions: chain.versions.slice(first, end).map((one) => ({ ...one, loads: one.loads.filter(stays) })),
+      judged: chain.judged
+        .slice(first, end)
+        .map((one) => ({ ...one, loads: one.loads.filter(stays), bands: one.bands.filter(stays) })),
+    },
+  };
+}

@@ -1,0 +1,108 @@
+/** The short version of a session: which of its own sets, in order, count as the session done on a bad day. */
+import type { SetKey } from '../../model/identity.js';
+import type { Item, PlanSession } from '../../model/plan.js';
+import type { BlockContext } from '../block-context.js';
+import { SHORT_MINUTES } from '../rules/short-minutes.js';
+import { SHORT_WARM_UP } from '../rules/short-warm-up.js';
+import { patternOf } from './choose-drills.js';
+import type { Around } from './compose-around.js';
+import { minutesOf, secondsOfRows, type TimedRow } from './count-seconds.js';
+
+/** A row done in a session, and what is planned for it there. */
+export interface DoneRow {
+  readonly timed: TimedRow;
+  readonly item: Item;
+}
+
+/** A row of the short version with the sets it has there. */
+interface Kept extends DoneRow {
+  readonly rounds: number;
+}
+
+/**
+ * A few minutes of the warm-up, its first exercises once; then a set each, and another each, of the rows never cut and
+ * of the first row of every other pattern, in the order done, as long as the clock allows. A row's lighter or feeler
+ * set comes with its first set. Never a trial, a test, nor any set of a row that stands behind a gate that day.
+ */
+export function shortenSession(
+  context: BlockContext,
+  warmUp: Around,
+  drills: readonly Item[],
+  done: readonly DoneRow[],
+): PlanSession['short'] {
+  const { rules } = context;
+  const before = 60 * Math.min(rules.valueOf(SHORT_WARM_UP), warmUp.minutes);
+  const cap = 60 * rules.valueOf(SHORT_MINUTES);
+  const secondsOf = (rows: readonly Kept[]) =>
+    before +
+    secondsOfRows(
+      rows.map(({ timed, rounds }) => ({ ...timed, sets: rounds, trial: false, test: 0 })),
+      rules,
+    );
+  const chosen = chooseRows(context, done);
+  let kept: readonly Kept[] = done.map((row) => ({ ...row, rounds: 0 }));
+  for (let grew = true; grew; ) {
+    grew = false;
+    for (const { item } of chosen) {
+      const more = kept.map((row) => (row.item === item ? { ...row, rounds: row.rounds + 1 } : row));
+      const row = more.find((one) => one.item === item);
+      if (row === undefined || row.rounds > roundsOf(item) || secondsOf(more) > cap) continue;
+      kept = more;
+      grew = true;
+    }
+  }
+  return {
+    minutes: minutesOf(secondsOf(kept), rules),
+    sets: [...firstDrills(warmUp, drills, before), ...keysOf(kept)],
+  };
+}
+
+const roundsOf = (item: Item): number =>
+  Math.max(0, ...item.sets.filter(({ kind }) => kind === 'work').map(({ round }) => round));
+
+function chooseRows({ programme }: BlockContext, done: readonly DoneRow[]): readonly DoneRow[] {
+  const open = done.filter(({ item }) => item.sets.every(({ gate }) => gate === undefined));
+  const never = open.filter(({ item }) => programme.neverCut.includes(item.row));
+  const chosen = [...never];
+  for (const row of open) {
+    const pattern = patternOf(row.timed.fitted);
+    if (!chosen.some(({ timed }) => patternOf(timed.fitted) === pattern)) chosen.push(row);
+  }
+  return chosen;
+}
+
+/** Each once through, as many as fit; the rest of the minutes is easy walking. */
+function firstDrills(warmUp: Around, items: readonly Item[], seconds: number): readonly SetKey[] {
+  const keys: SetKey[] = [];
+  let left = seconds;
+  for (const drill of warmUp.drills) {
+    if (drill.seconds > left) break;
+    left -= drill.seconds;
+    const sets = items.find(({ row }) => row === drill.row)?.sets ?? [];
+    keys.push(...sets.filter(({ round }) => round <= drill.sets).map(({ key }) => key));
+  }
+  return keys;
+}
+
+/** Row by row; in a circuit round by round. */
+function keysOf(kept: readonly Kept[]): readonly SetKey[] {
+  const keys: SetKey[] = [];
+  const told = new Set<object>();
+  for (const row of kept) {
+    const { block, inCircuit } = row.timed.fitted;
+    if (told.has(inCircuit ? block : row)) continue;
+    told.add(inCircuit ? block : row);
+    const together = inCircuit ? kept.filter(({ timed }) => timed.fitted.block === block) : [row];
+    for (const one of together) if (one.rounds > 0) keys.push(...keysOfKind(one.item, ['warm-up', 'feeler']));
+    const rounds = Math.max(...together.map((one) => one.rounds));
+    for (let round = 1; round <= rounds; round += 1) {
+      for (const one of together) {
+        if (round <= one.rounds) keys.push(...keysOfKind(one.item, ['work'], round));
+      }
+    }
+  }
+  return keys;
+}
+
+const keysOfKind = ({ sets }: Item, kinds: readonly string[], round?: number): readonly SetKey[] =>
+  sets.filter((set) => kinds.includes(set.kind) && (round === undefined || set.round === round)).map(({ key }) => key);
