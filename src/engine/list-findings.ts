@@ -3,9 +3,11 @@ import { isoOfDay } from '../model/day.js';
 import type { Finding } from '../model/plan.js';
 import type { ReasonInput, Rule } from '../model/reason.js';
 import type { BlockContext } from './block-context.js';
+import { breakFindings } from './breaks/break-findings.js';
+import { testFindings } from './items/test-findings.js';
 import { reasonOf } from './reason-of.js';
+import type { FittedRow, Versions } from './rows/fit-rows.js';
 import type { WalkedRow } from './rows/walked-row.js';
-import { CAUTION_IN_BLOCK } from './rules/caution-in-block.js';
 import { ONE_SIDE_TESTED } from './rules/one-side-tested.js';
 import { SIDE_GAP_TOLD } from './rules/side-gap-told.js';
 import { SIDE_GAP_WHY } from './rules/side-gap-why.js';
@@ -13,15 +15,26 @@ import { START_MOVED } from './rules/start-moved.js';
 import { VERSION_CHOSEN } from './rules/version-chosen.js';
 import { tellStanding } from './screening/tell-standing.js';
 import type { Queue } from './sessions/queue-sessions.js';
-import { holdsInBlock } from './versions/meet-caution.js';
+import { cautionFindings, unlockFindings } from './versions/version-findings.js';
 
 /** Of the whole block first, then row by row in the programme's order. */
-export function listFindings(context: BlockContext, queue: Queue, rows: readonly WalkedRow[]): readonly Finding[] {
+export function listFindings(
+  context: BlockContext,
+  queue: Queue,
+  fitted: readonly FittedRow[],
+  rows: readonly WalkedRow[],
+  versions: Versions,
+): readonly Finding[] {
   return [
     ...startMoved(context),
     ...tellStanding(context),
-    ...cautionsInBlock(context, queue),
-    ...rows.flatMap((row) => ofRow(context, row)),
+    ...breakFindings(context),
+    ...cautionFindings(context, queue.begins),
+    ...testFindings(context, fitted),
+    ...fitted.flatMap((row) => [
+      ...rows.filter((walked) => walked.fitted === row).flatMap((walked) => ofRow(context, walked)),
+      ...unlockFindings(context, row, versions),
+    ]),
   ];
 }
 
@@ -37,30 +50,6 @@ function startMoved({ client, firstDay, rules }: BlockContext): readonly Finding
   ];
   const reason = reasonOf(START_MOVED, 'coach', inputs, 'measured');
   return [{ rule: START_MOVED.id, audience: 'coach', weeks: [1], reason }];
-}
-
-/** Cautions that begin, end or are to be looked at again inside the block: they count for all of it. */
-function cautionsInBlock({ client, firstDay, lastDay }: BlockContext, queue: Queue): readonly Finding[] {
-  return client.cautions.flatMap((caution): readonly Finding[] => {
-    if (!holdsInBlock(caution, firstDay, lastDay)) return [];
-    const { what, degree, from, until, review } = caution;
-    const dated = [
-      { name: 'from', day: from > firstDay ? from : undefined },
-      { name: 'until', day: until !== undefined && until < lastDay ? until : undefined },
-      { name: 'review', day: review !== undefined && review <= lastDay ? review : undefined },
-    ];
-    const inside = dated.flatMap(({ name, day }) => (day === undefined ? [] : [{ name, day }]));
-    if (inside.length === 0) return [];
-    const weeks = inside.map(({ day }) => queue.begins.filter((begins) => begins <= day).length);
-    const inputs = [
-      words('caution', what),
-      words('degree', degree),
-      ...inside.map(({ name, day }) => words(name, isoOfDay(day))),
-    ];
-    const reason = reasonOf(CAUTION_IN_BLOCK, 'coach', inputs, 'measured');
-    const named = [...new Set(weeks.filter((week) => week > 0))].sort((a, b) => a - b);
-    return [{ rule: CAUTION_IN_BLOCK.id, audience: 'coach', weeks: named, reason }];
-  });
 }
 
 function ofRow(context: BlockContext, { fitted, beginning, strand, findings }: WalkedRow): readonly Finding[] {

@@ -57,6 +57,10 @@ export interface OtherwiseSet {
   readonly reps?: number;
   readonly seconds?: Seconds;
   readonly metres?: number;
+  /** Rising or falling reps, once through; `reps` is their sum. */
+  readonly steps?: readonly number[];
+  /** Straight after it, so many with the next load up. */
+  readonly then?: { readonly reps: number; readonly load: PlanLoad };
   readonly load?: PlanLoad;
   readonly tempo: TempoStep;
   /** Absent where no reserve is predicted. */
@@ -82,6 +86,10 @@ export interface GateNeeds {
   readonly reps?: number;
   readonly seconds?: Seconds;
   readonly metres?: number;
+  /** Rising or falling reps, once through; `reps` is their sum. */
+  readonly steps?: readonly number[];
+  /** Straight after it, so many with the next load up. */
+  readonly then?: { readonly reps: number; readonly load: PlanLoad };
   /** Absent where no reserve is predicted: done as asked is enough. */
   readonly reserve?: Tenths;
   /** The weeks in which it must have been done. */
@@ -148,6 +156,8 @@ export interface Item {
   readonly row: RowId;
   /** The version planned this week. */
   readonly exercise: ExerciseId;
+  /** Done only in this easier way of its own, `exercise#way`, since a caution asks for it: what it is called. */
+  readonly done?: { readonly way: string; readonly say: string };
   readonly way: Way;
   readonly sides: Sides;
   readonly tempo: TempoStep;

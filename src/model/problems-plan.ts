@@ -152,6 +152,13 @@ export interface PlanProblems {
     /** The kinds it is done by. */
     readonly takes: readonly Dose['kind'][];
   };
+  /** A part of a maximum that cannot be kept to: no load is counted, or the lightest is above it. */
+  readonly 'percent-not-kept': {
+    readonly row: string;
+    readonly exercise: string;
+    readonly percent: number;
+    readonly why: 'not counted' | 'too heavy';
+  };
   /** Effort by the talk test where reps in reserve are counted, or the other way round. */
   readonly 'effort-for-way': {
     readonly row: string;

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { planBlock } from '../../src/engine/plan-block.js';
 import type { Client } from '../../src/model/client.js';
 import type { Exercise } from '../../src/model/exercise.js';
-import type { Plan } from '../../src/model/plan.js';
+import type { Group, Plan } from '../../src/model/plan.js';
 import type { Problem } from '../../src/model/problem.js';
 import { kitOf } from './generate-studio.js';
 import {
@@ -36,8 +36,11 @@ const planOf = (exercises: readonly Exercise[], client: Partial<Client> = {}): P
   if (value === null) throw new Error(JSON.stringify(problems));
   return value;
 };
+const isWork = ({ kind }: Group): boolean => kind === 'straight' || kind === 'circuit';
 const itemsOf = (plan: Plan) =>
-  plan.weeks.flatMap((week) => week.sessions.flatMap(({ groups }) => groups.flatMap((g) => g.items)));
+  plan.weeks.flatMap((week) =>
+    week.sessions.flatMap(({ groups }) => groups.filter(isWork).flatMap((group) => group.items)),
+  );
 const first = (plan: Plan) => {
   const [item] = itemsOf(plan);
   if (item === undefined) throw new Error('nothing planned');
@@ -312,12 +315,12 @@ describe('easier versions', () => {
     const item = first(planOf(exercises, { tests, ...bodyMass }));
     const dose = item.easier.map(({ exercise, sets }) => [exercise, sets[0]?.load?.label, sets[0]?.reps, sets.length]);
     expect(dose).toEqual([
+      // A way comes before another exercise. It may be a slower one: 12 to failure × 0.8 leaves 9.6, and with 3 left 6.
+      ['squat#half', '16 kg', 6, 3],
       ['box', '16 kg', 9, 3],
       ['chair', undefined, 9, 3],
-      // It may be a slower way: 12 to failure × 0.8 leaves 9.6, and with 3 left that is 6.
-      ['squat#half', '16 kg', 6, 3],
     ]);
-    const [box, chair] = item.easier;
+    const [, box, chair] = item.easier;
     expect(chair?.sets[0]?.reserve ?? 0).toBeGreaterThan(box?.sets[0]?.reserve ?? 0);
   });
 

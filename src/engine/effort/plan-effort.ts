@@ -5,6 +5,8 @@ import type { CurveWeek } from '../../model/programme.js';
 import type { PerTenThousand, Tenths } from '../../model/quantity.js';
 import type { Rule } from '../../model/reason.js';
 import type { BlockContext } from '../block-context.js';
+import { hasGentleWeeks, weeksOfFloor } from '../breaks/returns.js';
+import { BREAK_FLOOR } from '../rules/break-floor.js';
 import { CIRCUIT_RESERVE } from '../rules/circuit-reserve.js';
 import { FIRST_WEEKS } from '../rules/first-weeks.js';
 import { FLOOR_ALONE } from '../rules/floor-alone.js';
@@ -13,6 +15,8 @@ import { FLOOR_NOVICE } from '../rules/floor-novice.js';
 import { FLOOR_OLDER } from '../rules/floor-older.js';
 import { GAIN_CAUTIONED } from '../rules/gain-cautioned.js';
 import { GAIN_NOVICE } from '../rules/gain-novice.js';
+import { GAIN_RETURN } from '../rules/gain-return.js';
+import { GAIN_STEADY } from '../rules/gain-steady.js';
 import { GAIN_TRAINED } from '../rules/gain-trained.js';
 import { OLDER_FROM } from '../rules/older-from.js';
 import { RPE_TO_RESERVE } from '../rules/rpe-to-reserve.js';
@@ -29,19 +33,28 @@ export function isOlder({ client, lastDay, rules }: BlockContext): boolean {
   return agesInYear(client.birthYear, yearOf(lastDay)).oldest >= rules.valueOf(OLDER_FROM);
 }
 
-/** Every floor that holds for this client, each with its weeks; the highest of a week decides. */
+/** Every floor that holds for this client, each with its weeks; the highest of a week decides, of equal ones the first. */
 export function floorsOf(context: BlockContext): readonly Floor[] {
-  const { client, programme, rules } = context;
+  const { client, programme, rules, standing } = context;
   const weeks = programme.curve.map((_, index) => index + 1);
   const floor = (rule: Rule, during: readonly number[] = weeks): Floor => {
     return { rule, reserve: rules.valueOf(rule), weeks: during };
   };
   const first = weeks.filter((week) => week <= rules.valueOf(FIRST_WEEKS));
+  const back = weeksOfFloor(context);
   return [
     floor(FLOOR_ALONE),
     ...(client.experience === 'novice' ? [floor(FLOOR_NOVICE)] : []),
     ...(isOlder(context) ? [floor(FLOOR_OLDER)] : []),
     ...(client.blocksBefore === 0 ? [floor(FLOOR_FIRST_WEEKS, first)] : []),
+    ...(back.length > 0 ? [floor(BREAK_FLOOR, back)] : []),
+    ...(standing.floor === null ? [] : [{ ...standing.floor, weeks }]),
+    ...standing.begins.map(({ rule, weeks: so }) =>
+      floor(
+        rule,
+        weeks.filter((week) => week <= so),
+      ),
+    ),
   ];
 }
 
@@ -83,11 +96,22 @@ export function askedReserve(
   return Math.max(programme, floor) + (inCircuit ? context.rules.valueOf(CIRCUIT_RESERVE) : 0);
 }
 
-/** Gain a work week in ten-thousandths, and the rule it comes from. */
+/**
+ * Gain a work week in ten-thousandths, and the rule it comes from: none in a row that meets a caution, while health asks
+ * for steady work, or in a block with gentle weeks after a break.
+ */
 export function gainOf(
-  { client, rules }: BlockContext,
+  context: BlockContext,
   cautioned: boolean,
 ): { readonly rule: Rule; readonly gain: PerTenThousand } {
-  const rule = cautioned ? GAIN_CAUTIONED : client.experience === 'novice' ? GAIN_NOVICE : GAIN_TRAINED;
-  return { rule, gain: rules.valueOf(rule) };
+  const rule = gainRule(context, cautioned);
+  return { rule, gain: context.rules.valueOf(rule) };
+}
+
+function gainRule(context: BlockContext, cautioned: boolean): Rule {
+  const { client, standing } = context;
+  if (cautioned) return GAIN_CAUTIONED;
+  if (standing.steady || standing.moderate) return GAIN_STEADY;
+  if (hasGentleWeeks(context)) return GAIN_RETURN;
+  return client.experience === 'novice' ? GAIN_NOVICE : GAIN_TRAINED;
 }

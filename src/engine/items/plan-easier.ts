@@ -14,8 +14,10 @@ import {
   slowedReps,
 } from '../capacity.js';
 import { carries, versionOf } from '../versions/chain-versions.js';
+import { waysThatAnswer } from '../versions/choose-version.js';
 import type { Judge, Judged } from '../versions/judge-version.js';
-import type { Link, LinksOf } from '../versions/linked-versions.js';
+import type { EasierWay, Link, LinksOf } from '../versions/linked-versions.js';
+import { inOrderOfRegress } from '../versions/regress-order.js';
 import { planLoad } from './plan-load.js';
 
 /** What is planned, and what the easier version may not exceed. */
@@ -49,7 +51,8 @@ export interface EasierFound {
 }
 
 /**
- * Easier exercises in the order of their links, then easier ways of the same exercise.
+ * Easier ways of the same exercise in the order a coach makes it easier, then easier exercises in the order of their
+ * links. Of an exercise that is itself done in an easier way, only other ways that answer the same cautions.
  *
  * An exercise to which capacity passes has the heaviest load, not above the one held, that leaves the asked reserve
  * with the reps planned or up to two fewer than the bottom of the range. One to which it does not pass claims no
@@ -72,7 +75,7 @@ export function planEasier(planned: Planned, judge: Judge, linksOf: LinksOf): Ea
     };
   });
   const own = wayOf(planned);
-  const ways = links.easierWays.map((way): EasierItem => {
+  const ways = inOrderOfRegress(waysOpen(judged, links.easierWays)).map((way): EasierItem => {
     return {
       exercise: `${judged.exercise.id}#${way.slug}`,
       way: judged.exercise.facts.way,
@@ -82,15 +85,19 @@ export function planEasier(planned: Planned, judge: Judge, linksOf: LinksOf): Ea
     };
   });
   return {
-    easier: [...exercises, ...ways],
+    easier: [...ways, ...exercises],
     refused: links.easier.flatMap((link) => judge(link.to).refusals),
   };
+}
+
+function waysOpen(judged: Judged, ways: readonly EasierWay[]): readonly EasierWay[] {
+  return waysThatAnswer(ways, judged).filter(({ slug }) => slug !== judged.way?.slug);
 }
 
 /** Harder versions this client may do, for the coach to see what lies ahead: no sets are claimed. */
 export function listHarder({ exercise }: Judged, judge: Judge, linksOf: LinksOf): readonly EasierItem[] {
   return linksOf(exercise)
-    .harder.filter((link) => judge(link.to).allowed)
+    .harder.filter((link) => judge(link.to).allowed && judge(link.to).care.length === 0)
     .map((link) => ({ exercise: link.to.id, way: link.to.facts.way, say: link.say, for: link.causes, sets: [] }));
 }
 

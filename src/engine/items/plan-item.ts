@@ -9,6 +9,7 @@ import type { Versions } from '../rows/fit-rows.js';
 import type { WalkedRow } from '../rows/walked-row.js';
 import { TEMPO_SLOW_LOWERING } from '../rules/tempo-slow-lowering.js';
 import { WARM_UP_LOAD } from '../rules/warm-up-load.js';
+import type { EasierWay } from '../versions/linked-versions.js';
 import type { WalkStep } from '../walk-step.js';
 import { reasonsOfRow } from './explain-row.js';
 import { listHarder, type Planned, planEasier } from './plan-easier.js';
@@ -44,6 +45,7 @@ export function planItem(
     id: `${strand.id}/${occurrence.week}`,
     row: fitted.row.id,
     exercise: judged.exercise.id,
+    ...(judged.way === null ? {} : { done: doneBy(judged.exercise.id, judged.way) }),
     way: facts.way,
     sides: facts.sides,
     tempo: strand.tempi[step?.option.tempo ?? 0]?.step ?? 'normal',
@@ -58,6 +60,8 @@ export function planItem(
     reasons: [...(step === undefined ? [] : step.reasons), ...reasonsOfRow(context, walked, index)],
   };
 }
+
+const doneBy = (exercise: string, { slug, say }: EasierWay) => ({ way: `${exercise}#${slug}`, say });
 
 function unknownSets({ strand, plan }: WalkedRow, index: number, place: SetPlace): readonly PlanSet[] {
   invariant(plan.kind === 'feeler', 'only a row without a walk has a feeler set');

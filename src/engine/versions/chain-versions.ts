@@ -21,8 +21,8 @@ const MOST_EACH_WAY = 3;
 /**
  * From the base down and up, one link at a time: allowed, of the same movement pattern, trained on the same sides,
  * and with a way to carry capacity over: both resist a known load with known shares of the body, or the link states
- * a ratio. Up, never to a version that meets a caution: nobody is led into what wants care. Of several links: one that
- * is for `load`, then the authors' order.
+ * a ratio. Up, never to a version that meets a caution: nobody is led into what wants care; from an easier
+ * way of the base, nowhere. Of several links: one that is for `load`, then the authors' order.
  */
 export function chainVersions(base: Judged, bodyMass: Grams | null, judge: Judge, linksOf: LinksOf): Chain {
   const taken = new Set<string>([base.exercise.id]);
@@ -45,7 +45,7 @@ export function chainVersions(base: Judged, bodyMass: Grams | null, judge: Judge
     return steps;
   };
   const down = grow('easier');
-  const up = grow('harder');
+  const up = base.way === null ? grow('harder') : [];
   const judged = [...down.map((step) => step.judged).reverse(), base, ...up.map((step) => step.judged)];
   const at = down.length;
   const versions = judged.map((version, index): VersionInput => {

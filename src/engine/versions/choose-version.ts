@@ -1,13 +1,19 @@
 /**
- * Which version of a row's exercise this client does: the exercise itself where it is allowed, else the easier
- * version that answers what stands in the way. Nothing is chosen silently: what was refused is kept.
+ * Which version of a row's exercise this client does: the exercise itself where it is allowed; else an easier way of
+ * its own, or the easier version, that answers what stands in the way. Nothing is chosen silently: what was refused is
+ * kept.
  */
+import type { Day } from '../../model/day.js';
 import type { Cause, Exercise } from '../../model/exercise.js';
 import { BODY_PARTS } from '../../model/exercise.js';
-import { compareIds } from '../../model/identity.js';
+import { compareIds, type SessionId } from '../../model/identity.js';
 import type { Refusal } from '../../model/problems-plan.js';
+import type { BlockContext } from '../block-context.js';
+import { SIGN_OFF_LAPSES } from '../rules/sign-off-lapses.js';
+import { WAY_UNLOCKS } from '../rules/way-unlocks.js';
 import type { Judge, Judged } from './judge-version.js';
-import type { Link, LinksOf } from './linked-versions.js';
+import type { EasierWay, Link, LinksOf } from './linked-versions.js';
+import { CAUSES_OF, inOrderOfRegress } from './regress-order.js';
 
 export interface Choice {
   /** `null` where nothing is allowed. */
@@ -30,15 +36,53 @@ interface Candidate {
   readonly found: number;
 }
 
+/** What bears on a choice besides the exercise. */
+export interface Choosing {
+  readonly judge: Judge;
+  readonly linksOf: LinksOf;
+  /** The days on which the row is done, in order, and how many days a sign-off holds between two of them. */
+  readonly days: readonly Day[];
+  readonly holds: number;
+  /** Easier ways of the exercise itself may answer, by `way-unlocks`. */
+  readonly ways: boolean;
+}
+
+export function choosingIn(
+  context: BlockContext,
+  session: SessionId,
+  versions: Pick<Choosing, 'judge' | 'linksOf'>,
+): Choosing {
+  return {
+    ...versions,
+    days: context.days.filter((each) => each.session === session).map(({ day }) => day),
+    holds: context.rules.valueOf(SIGN_OFF_LAPSES),
+    ways: context.rules.valueOf(WAY_UNLOCKS) > 0,
+  };
+}
+
 /**
+ * An exercise is open to a row where it is allowed, and also where only a sign-off would lapse later in the block and
+ * the row itself keeps it in use: begun in time, and never left for longer than it holds.
+ *
+ * Refused for nothing but asking *much* of what wants *care*, it is done in an easier way of its own that is for every
+ * one of those causes, before another exercise takes its place: never where a caution says avoid. The way needs another
+ * easier version beside it that this client may do.
+ *
  * The easier versions are searched along every link, nearest first. Of those allowed: one reached by a link that is
  * for what refused the exercise, before others; one of the same movement pattern, before others; the fewest steps;
  * then the order the authors wrote.
  */
-export function chooseVersion(exercise: Exercise, judge: Judge, linksOf: LinksOf): Choice {
+export function chooseVersion(exercise: Exercise, choosing: Choosing): Choice {
+  const { judge, linksOf } = choosing;
   const own = judge(exercise);
-  if (own.allowed) return { chosen: own, causes: [], byCause: false, steps: 0, refused: [] };
+  const itself = { causes: [], byCause: false, steps: 0, refused: [] } as const;
+  if (isOpen(own, choosing)) return { ...itself, chosen: own };
   const causes = causesOf(own.refusals);
+  const way = wayThatAnswers(own, choosing);
+  if (way !== null) {
+    const chosen: Judged = { ...own, way, allowed: true, refusals: [], care: [...own.care, ...own.refusedBy] };
+    return { chosen, causes, byCause: true, steps: 0, refused: own.refusals };
+  }
   const refused: Refusal[] = [...own.refusals];
   const candidates: Candidate[] = [];
   const seen = new Map<string, boolean>([[exercise.id, false]]);
@@ -54,7 +98,7 @@ export function chooseVersion(exercise: Exercise, judge: Judge, linksOf: LinksOf
         seen.set(link.to.id, byCause);
         next.push({ at: link.to, byCause });
         const judged = judge(link.to);
-        if (!judged.allowed) {
+        if (!isOpen(judged, choosing)) {
           if (known === undefined) refused.push(...judged.refusals);
           continue;
         }
@@ -67,6 +111,32 @@ export function chooseVersion(exercise: Exercise, judge: Judge, linksOf: LinksOf
   const best = [...candidates].sort(compareCandidates)[0];
   if (best === undefined) return { chosen: null, causes, byCause: false, steps: 0, refused };
   return { chosen: best.judged, causes, byCause: best.byCause, steps: best.steps, refused };
+}
+
+export function isOpen(judged: Judged, { days, holds }: Pick<Choosing, 'days' | 'holds'>): boolean {
+  if (judged.allowed) return true;
+  const [first] = days;
+  if (judged.lapses === null || first === undefined || first > judged.lapses) return false;
+  return days.every((day, index) => day - (days[index - 1] ?? day) <= holds);
+}
+
+function wayThatAnswers(own: Judged, { judge, linksOf, ways }: Choosing): EasierWay | null {
+  if (!ways || own.refusals.length === 0) return null;
+  const ofItself = own.refusals.every(({ cause, exercise }) => cause === 'take-care' && exercise === own.exercise.id);
+  if (!ofItself) return null;
+  const links = linksOf(own.exercise);
+  const answering = inOrderOfRegress(waysThatAnswer(links.easierWays, own));
+  const [way] = answering;
+  if (way === undefined) return null;
+  const besides = answering.length > 1 || links.easier.some(({ to }) => judge(to).allowed);
+  return besides ? way : null;
+}
+
+/** Of an exercise that asks much of what wants care, only the ways that are for all of it. */
+export function waysThatAnswer(ways: readonly EasierWay[], { refusedBy }: Judged): readonly EasierWay[] {
+  return ways.filter(({ causes }) =>
+    refusedBy.every(({ caution }) => causesOfDemand(caution.what).some((cause) => causes.includes(cause))),
+  );
 }
 
 const answers = (link: Link, causes: readonly Cause[]): boolean => link.causes.some((cause) => causes.includes(cause));
@@ -103,11 +173,5 @@ function causesOf(refusals: readonly Refusal[]): readonly Cause[] {
 function causesOfDemand(demand: string): readonly Cause[] {
   const part = BODY_PARTS.find((name) => name === demand);
   if (part !== undefined) return [part];
-  if (demand === 'balance' || demand === 'speed' || demand === 'floor') return [demand];
-  if (demand === 'impact') return ['speed'];
-  if (demand === 'deep bend' || demand === 'reach') return ['range'];
-  if (demand === 'spinal load' || demand === 'loaded bend' || demand === 'loaded twist' || demand === 'grip') {
-    return ['load'];
-  }
-  return [];
+  return CAUSES_OF[demand] ?? [];
 }

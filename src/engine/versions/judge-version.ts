@@ -12,6 +12,7 @@ import type { BlockContext } from '../block-context.js';
 import { isAtMost } from '../kit/at-most.js';
 import { listBands } from '../kit/list-bands.js';
 import { listLoads } from '../kit/list-loads.js';
+import type { EasierWay } from './linked-versions.js';
 import { holdsInBlock, type Meeting, meetCautions } from './meet-caution.js';
 import { readSignOff, type SignOffRead } from './read-sign-off.js';
 import { type Refuse, roomRefusals } from './room-refusals.js';
@@ -37,6 +38,8 @@ export interface Judged {
    * may first be done.
    */
   readonly lapses: Day | null;
+  /** Where it is done in an easier way of its own. */
+  readonly way: EasierWay | null;
   /** The kit makes more loads than the planner lists. */
   readonly tooMany: boolean;
 }
@@ -100,6 +103,7 @@ function judgeVersion(exercise: Exercise, context: BlockContext): Judged {
     care: met.filter((meeting) => meeting.outcome === 'no gain'),
     refusedBy: met.filter((meeting) => meeting.outcome === 'refused'),
     lapses: lapsesOnly ? earliest(lapses) : null,
+    way: null,
     tooMany,
   };
 }

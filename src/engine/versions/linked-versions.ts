@@ -18,7 +18,7 @@ export interface Link {
 }
 
 /** An easier way that is not another exercise. */
-interface EasierWay {
+export interface EasierWay {
   readonly slug: string;
   readonly causes: readonly Cause[];
   readonly say: string;

@@ -1,14 +1,21 @@
-/** The rules of versions, cautions and sign-offs: their names, and what English says of each. */
+/** The rules of versions, cautions and sign-offs, with those of breaks and tests: their names, and what English says of each. */
 import { BODY_PARTS } from '../../model/exercise.js';
-import { begun, both, clause, held, only, type RuleWords } from '../rule-words.js';
+import { begun, both, clause, type Figure, held, only, type RuleWords } from '../rule-words.js';
+import { BREAK_RULES, englishBreak } from './breaks.js';
+import { cautionWords } from './caution-words.js';
 
 export const VERSION_RULES = [
+  ...BREAK_RULES,
   'caution-in-block',
+  'caution-met',
+  'caution-review',
   'ceiling-arms',
   'ceiling-load',
   'easier-in-kit',
   'sign-off-lapses',
   'version-chosen',
+  'way-unlocks',
+  'would-unlock',
 ] as const;
 export type VersionRuleName = (typeof VERSION_RULES)[number];
 
@@ -18,18 +25,55 @@ const sparing = (cause: string): string =>
     ? `, to spare the ${cause}`
     : clause(cause, () => `, the easier one for ${cause}`);
 
+/** `Avoid (knee, left, by Coach since 3 January 2027)`. */
+const cautioned = (f: Figure): string => {
+  const by = clause(f('by'), (name) => `by ${name}`);
+  const since = clause(f('since'), (date) => `since ${date}`);
+  const side = f('side') === 'both' ? '' : f('side');
+  const parts = [f('caution'), side, [by, since].filter((part) => part !== '').join(' ')];
+  return `${begun(f('degree') || 'a caution')} (${parts.filter((part) => part !== '').join(', ')})`;
+};
+
+const oneSide = (side: string): string => (side === 'left' || side === 'right' ? side : '');
+
+/** Everything that would open a version, in the order it was refused. */
+const unlocks = (f: Figure): string =>
+  [
+    clause(f('unlock: caution'), (what) => `the end of the caution on ${what}`),
+    clause(f('unlock: thing'), (thing) => `at home: ${thing}`),
+    clause(f('unlock: load'), (load) => `a load for it: ${load}`),
+    clause(f('unlock: ceiling'), (height) => `a clear height of ${height}, on file`),
+    clause(f('unlock: floor'), (floor) => `a clear floor of ${floor}, on file`),
+    clause(f('unlock: sign-off'), (how) => `${how} by you`),
+    clause(f('unlock: clearance'), () => 'clearance for vigorous effort'),
+    clause(f('unlock: test'), () => 'a test of it, or what its link says it can be lifted with'),
+    clause(f('unlock: part'), (part) => `in the library: ${part}`),
+  ]
+    .filter((part) => part !== '')
+    .join('; ');
+
 export const englishVersion: Readonly<Record<VersionRuleName, RuleWords>> = {
+  ...englishBreak,
   'caution-in-block': only(
     (f) =>
       `${begun(f('degree') || 'a caution')}${clause(f('caution'), (what) => ` (${what})`)}: counted for the whole block, though ${
-        [
-          clause(f('from'), (date) => `it begins on ${date}`),
-          clause(f('until'), (date) => `it ends on ${date}`),
-          clause(f('review'), (date) => `you meant to look again by ${date}`),
-        ]
+        [clause(f('from'), (date) => `it begins on ${date}`), clause(f('until'), (date) => `it ends on ${date}`)]
           .filter((part) => part !== '')
           .join(' and ') || 'its dates fall inside it'
       }.`,
+  ),
+  'caution-met': both(
+    (f) =>
+      `${cautioned(f)}: ${f('kept') === 'kept' ? 'the exercise stays, and nothing is counted on' : 'what asks it gives way'}.`,
+    (f) => f('say') || cautionWords(f('caution'), oneSide(f('side')), f('kept') !== 'kept'),
+  ),
+  'caution-review': only(
+    (f) =>
+      `${cautioned(f)}: ${
+        f('passed') === ''
+          ? `you meant to look again${clause(f('review'), (date) => ` by ${date}`)}`
+          : `you meant to look again by ${f('passed')}, and that day is past`
+      }. Until you say otherwise it holds.`,
   ),
   'ceiling-arms': only((f) => `Arms overhead need a clear height of ${held(f, '2300 mm')}.`),
   'ceiling-load': only((f) => `A load overhead needs a clear height of ${held(f, '2500 mm')}.`),
@@ -39,5 +83,13 @@ export const englishVersion: Readonly<Record<VersionRuleName, RuleWords>> = {
     (f) =>
       `${begun(f('exercise') || 'another version')} in place of the ${f('programme') || 'one in the programme'}${sparing(f('cause'))}.`,
     (f) => `Chosen for you in place of the ${f('programme') || 'usual one'}.`,
+  ),
+  'way-unlocks': both(
+    (f) =>
+      `${begun(f('exercise') || 'the exercise')} done only like this: ${f('way') || 'in an easier way of its own'}${clause(f('caution'), (what) => `, for the ${what}`)}.`,
+    (f) => `Only like this for you: ${f('way') || 'the easier way'}.`,
+  ),
+  'would-unlock': only(
+    (f) => `${begun(f('exercise') || 'this version')} would be open with ${unlocks(f) || 'what it was refused for'}.`,
   ),
 };

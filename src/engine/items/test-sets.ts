@@ -1,0 +1,99 @@
+/**
+ * Tests as planned parts of a block: rows that the programme tests in the first and in the last session they stand in,
+ * and the published measures of older clients. How long a session then takes is counted elsewhere, from here.
+ */
+import type { Exercise } from '../../model/exercise.js';
+import { compareIds, type RowId, setKey } from '../../model/identity.js';
+import type { PlanSet } from '../../model/plan.js';
+import type { Seconds, Tenths } from '../../model/quantity.js';
+import type { Reason } from '../../model/reason.js';
+import type { Occurrence } from '../../model/strand.js';
+import type { BlockContext } from '../block-context.js';
+import { isOlder } from '../effort/plan-effort.js';
+import { reasonOf } from '../reason-of.js';
+import { CHAIR_STAND_SECONDS } from '../rules/chair-stand-seconds.js';
+import { ONE_LEG_SECONDS } from '../rules/one-leg-seconds.js';
+import { TEST_MOST } from '../rules/test-most.js';
+import { TEST_RESERVE } from '../rules/test-reserve.js';
+import type { Judge } from '../versions/judge-version.js';
+import type { SetPlace } from './plan-item-sets.js';
+
+export interface Tests {
+  /** Rows with a test set in the first and the last session they stand in, in place of a work set. */
+  readonly rows: ReadonlySet<RowId>;
+  /** Reps a test set may go to above the top of the row's range: it takes that much longer. */
+  readonly over: number;
+  /** Measures done in the first and in the last session of the block, in order of id. */
+  readonly measures: readonly Exercise[];
+  /** The places of those sessions in the queue. */
+  readonly sessions: readonly number[];
+  /** A measure's own length, without the way to it and the rest after it. */
+  readonly secondsOf: (measure: Exercise) => Seconds;
+}
+
+/** `judge` says which measures are open to this client. */
+export function testsOf(context: BlockContext, judge: Judge): Tests {
+  const { programme, exercises, days, rules } = context;
+  const measures = isOlder(context)
+    ? [...new Set(exercises.values())].filter(({ facts }) => facts.measure !== undefined)
+    : [];
+  const [first, last] = [days[0], days.at(-1)];
+  return {
+    rows: new Set(programme.tests),
+    over: rules.valueOf(TEST_MOST),
+    measures: measures.filter((measure) => judge(measure).allowed).sort((a, b) => compareIds(a.id, b.id)),
+    sessions: [...new Set([first, last].flatMap((day) => (day === undefined ? [] : [day.occurrence])))],
+    secondsOf: ({ facts }) => (facts.sides === 'each' ? 2 : 1) * secondsOfMeasure(context, facts.measure),
+  };
+}
+
+export function secondsOfMeasure({ rules }: BlockContext, measure: Exercise['facts']['measure']): Seconds {
+  return rules.valueOf(measure === 'chair stand' ? CHAIR_STAND_SECONDS : ONE_LEG_SECONDS);
+}
+
+/** Nothing is tried in a week with a test: neither a gate nor a trial, so that the test is of what was done before. */
+export function heldForTests(occurrences: readonly Occurrence[], tested: boolean): readonly Occurrence[] {
+  const weeks = tested ? [occurrences[0]?.week, occurrences.at(-1)?.week] : [];
+  return occurrences.map((occurrence) => {
+    if (occurrence.held !== undefined || !weeks.includes(occurrence.week)) return occurrence;
+    return { ...occurrence, held: { maxReps: null, why: 'test' } };
+  });
+}
+
+/** Whether the row's `index`th occurrence of `of` has a test set; not where a feeler set tests it already. */
+export const isTestedIn = (index: number, of: number, sets: readonly PlanSet[]): boolean =>
+  (index === 0 || index === of - 1) && sets.every(({ kind }) => kind !== 'feeler');
+
+/** The good reps left at which a test stops: never below the floor. */
+export const stopReserve = ({ rules }: BlockContext, floor: Tenths): Tenths =>
+  Math.max(rules.valueOf(TEST_RESERVE), floor);
+
+/**
+ * The first round of work becomes the test: same exercise, load, range and rest, and as many good reps as there are up
+ * to `test-most` above the range. What else the first set carries stays with it; the rounds after it move up by one.
+ */
+export function withTestSet(
+  context: BlockContext,
+  sets: readonly PlanSet[],
+  place: SetPlace,
+  { top, floor }: { readonly top: number; readonly floor: Tenths },
+): readonly PlanSet[] {
+  const { block, occurrence, row } = place;
+  const key = (set: PlanSet, kind: 'test' | 'work', ordinal: number) =>
+    setKey({ block, occurrence, row, side: set.side ?? 'both', kind, ordinal });
+  return sets.map((set): PlanSet => {
+    if (set.kind !== 'work') return set;
+    if (set.round > 1) return { ...set, key: key(set, 'work', set.round - 1), round: set.round - 1 };
+    const { reserve: _, ...rest } = set;
+    const reps = top + context.rules.valueOf(TEST_MOST);
+    return { ...rest, key: key(set, 'test', 1), kind: 'test', reps, stopAt: { reserve: stopReserve(context, floor) } };
+  });
+}
+
+/** Why there is a test set, to both; nothing where there is none. */
+export function testReasons(sets: readonly PlanSet[]): readonly Reason[] {
+  const reserve = sets.find(({ kind }) => kind === 'test')?.stopAt?.reserve;
+  if (reserve === undefined) return [];
+  const inputs = [{ name: 'reserve', value: reserve, unit: 'tenths' }];
+  return [reasonOf(TEST_RESERVE, 'client', inputs, 'measured'), reasonOf(TEST_RESERVE, 'coach', inputs, 'measured')];
+}

@@ -1,0 +1,13 @@
+/** By how much the sets are cut in the third week back. */
+import { ruleId } from '../../model/identity.js';
+import type { Rule } from '../../model/reason.js';
+
+export const RETURN_CUT_THIRD: Rule = {
+  id: ruleId('return-cut-third'),
+  value: 200,
+  unit: 'per-mille',
+  source: 'Caterisano et al. 2019 (CSCCa and NSCA), Strength Cond J 41(3):1-23',
+  locator: 'volume cut by 50, 30, 20 and 10 per cent',
+  standing: 'adapted',
+  date: '2026-11-25',
+};
