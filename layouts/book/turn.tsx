@@ -111,6 +111,7 @@ function RunOfSets({ book, cell, run }: { readonly book: Book; readonly cell: Ce
       </p>
       {first.load && first.load.pieces !== '' ? <p class="pieces">{first.load.pieces}</p> : null}
       <CountedSets book={book} run={run} />
+      {first.kind === 'test' && cell.test ? <Test test={cell.test} /> : null}
     </>
   );
 }
@@ -186,7 +187,6 @@ export function TurnLeaf({ book, leaf, day, turn, place }: TurnProps) {
     >
       <Doses book={book} cell={cell} />
       <TurnTally book={book} cell={cell} />
-      {cell.test ? <Test test={cell.test} /> : null}
       {cell.gate ? <Gate gate={cell.gate} /> : null}
       <Manner row={row} cell={cell} />
       {cell.choose ? <Choose book={book} choose={cell.choose} /> : null}

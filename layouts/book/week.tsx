@@ -1,7 +1,8 @@
 /** One week at a glance, the opening of a session, and its end. */
 
 import type { Drill, WeekText } from '../../src/model/booklet.js';
-import { Words } from '../lines.js';
+import { plainLine } from '../../src/model/prose.js';
+import { Bullets, Words } from '../lines.js';
 import { GateAtAGlance } from './gate.js';
 import { LeafFrame, Way } from './leaf.js';
 import { type Book, type Day, exerciseLeafId, type Leaf, type WeekOfDays, weekLeafId } from './leaves.js';
@@ -56,21 +57,40 @@ const Where = ({ book, day }: { readonly book: Book; readonly day: Day }) => (
   </p>
 );
 
-/** A warm-up or cool-down, to be worked down: each exercise leads to its page. */
+/** A warm-up or cool-down, to be worked down: words as they are said, and a line for each exercise that leads to its page. */
 function Drills({ book, drills }: { readonly book: Book; readonly drills: readonly Drill[] }) {
+  const first = drills.findIndex(({ name }) => name !== '');
+  const last = drills.findLastIndex(({ name }) => name !== '');
+  const [before, exercises, after] =
+    first < 0 ? [drills, [], []] : [drills.slice(0, first), drills.slice(first, last + 1), drills.slice(last + 1)];
   return (
-    <ul class="drills">
-      {drills.map(({ name, exercise, text }) => {
-        if (name === '') return <li>{text}</li>;
-        const page = exercise === undefined ? undefined : book.exercises.get(exercise);
-        return (
-          <li>
-            {page ? <a href={`#${exerciseLeafId(page.id)}`}>{name}</a> : <strong>{name}</strong>} <b>{text}</b>
-          </li>
-        );
-      })}
-    </ul>
+    <>
+      <InWords drills={before} />
+      {exercises.length === 0 ? null : (
+        <ul class="index">
+          {exercises.map((drill) => (
+            <li>
+              <DrillLine book={book} drill={drill} />
+            </li>
+          ))}
+        </ul>
+      )}
+      <InWords drills={after} />
+    </>
   );
+}
+
+const InWords = ({ drills }: { readonly drills: readonly Drill[] }) =>
+  drills.length === 0 ? null : <Bullets lines={drills.map(({ text }) => plainLine(text))} />;
+
+function DrillLine({ book, drill }: { readonly book: Book; readonly drill: Drill }) {
+  const page = drill.exercise === undefined ? undefined : book.exercises.get(drill.exercise);
+  const said = (
+    <>
+      <span>{drill.name}</span> <span class="dose">{drill.text}</span>
+    </>
+  );
+  return page ? <a href={`#${exerciseLeafId(page.id)}`}>{said}</a> : said;
 }
 
 const ofWeek = (texts: readonly WeekText[], week: number): readonly string[] =>
@@ -101,7 +121,7 @@ export function Session({ book, leaf, day }: { readonly book: Book; readonly lea
       ))}
       {ofWeek(session.short, day.head.week).map((text) => (
         <p class="short">
-          <strong>{book.labels['bad-day']}</strong> {text}
+          <strong>{book.labels['bad-day']}:</strong> {text}
         </p>
       ))}
       {session.warmUp.length === 0 ? null : (

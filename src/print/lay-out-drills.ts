@@ -41,7 +41,7 @@ function inWords(label: string, drills: readonly Drill[], setting: Setting): rea
   return paragraph([...lead, { style: 'note', text: said, tag: of }], setting.measure, TABLE);
 }
 
-/** Read along the lines: first left, then right. */
+/** Read along the lines: first left, then right. The page stands at the right edge of the first line. */
 function inColumns(drills: readonly Drill[], setting: Setting): readonly Slug[] {
   const list = tag('L');
   const width = TABLE_WIDTH / COLUMNS;
@@ -49,20 +49,29 @@ function inColumns(drills: readonly Drill[], setting: Setting): readonly Slug[] 
   for (let from = 0; from < drills.length; from += COLUMNS) {
     const laid = drills
       .slice(from, from + COLUMNS)
-      .map((drill) => layOutLines(runsOf(drill, tag('LI', list), setting), width - GAP, setting.measure));
+      .map((drill) => drillLines(drill, tag('LBody', tag('LI', list)), width - GAP, setting));
     const boxes: readonly Box[] = laid.flatMap((lines, i) =>
-      lines.flatMap((line, n) => line.boxes.map((box) => moved(box, i * width, n * LINE))),
+      lines.flatMap((line, n) => line.map((box) => moved(box, i * width, n * LINE))),
     );
     slugs.push({ lines: Math.max(...laid.map((lines) => lines.length)), area: 'table', boxes, withNext: true });
   }
   return slugs;
 }
 
-function runsOf({ name, exercise, text }: Drill, item: Tag, setting: Setting): readonly StyledRun[] {
-  const body = tag('LBody', item);
-  return [
-    ...(name === '' ? [] : [{ style: 'label-strong' as const, text: `${name} `, tag: body }]),
-    { style: 'label', text, tag: body },
-    ...pageLink(exercise, body, setting),
+/** A dose as short as `30 s each side` does not part at a line's end. */
+const unparted = (dose: string): string => (dose.length <= SHORT ? dose.replaceAll(' ', NO_BREAK) : dose);
+const SHORT = 18;
+
+function drillLines(drill: Drill, body: Tag, width: number, setting: Setting): readonly (readonly Box[])[] {
+  const { measure } = setting;
+  const [page] = layOutLines(pageLink(drill.exercise, body, setting), width, measure);
+  const room = page === undefined ? 0 : page.width + GAP;
+  const runs: readonly StyledRun[] = [
+    { style: 'label-strong', text: `${drill.name} `, tag: body },
+    { style: 'label', text: unparted(drill.text), tag: body },
   ];
+  return layOutLines(runs, width - room, measure).map((line, i) => [
+    ...line.boxes,
+    ...(i === 0 && page !== undefined ? page.boxes.map((box) => moved(box, width - page.width, 0)) : []),
+  ]);
 }

@@ -69,7 +69,7 @@ export const englishDoses: DoseWords = {
   mainNext: (main, next) => `${main} with the main bell, then ${next} with the next up`,
   steps: (reps, times) => `${reps}, ${times} times through`,
   spokenSteps: (reps) => `${listed(reps.map(String), 'then')} reps`,
-  followed: (first, next) => `${first}, then ${next}`,
+  followed: (first, next) => `${first}, then${NO_BREAK}${next}`,
   thenLoad: (load) => `then ${load}`,
   test: (of) => (of === '' ? 'Test' : `Test, ${of}`),
   ofSide: (side, dose) => `${side} ${dose}`,

@@ -3,6 +3,7 @@ import type { LoadText } from '../model/booklet.js';
 import type { PlanSet } from '../model/plan.js';
 import { sayAmount, saySet, saySetAloud, stackSet } from './say-dose.js';
 import { isLoaded, type KitLabels, sayLoad, sayLoadAloud, sayLoadText } from './say-load.js';
+import { unbroken } from './spacing.js';
 import type { Speech } from './speech.js';
 
 export interface SaidSet {
@@ -31,7 +32,8 @@ export function sayPlanned(set: PlanSet, kit: KitLabels, speech: Speech): SaidSe
   return {
     ...held,
     amount: own.amount,
-    text: doses.followed(own.text, saySet(next, set.then, speech)),
+    // The second load and its reps stay on one line.
+    text: doses.followed(own.text, unbroken(saySet(next, set.then, speech))),
     spoken: doses.followed(own.spoken, saySetAloud(next, set.then, speech)),
     stack: [...own.stack, doses.thenLoad(nextLoad), ...nextAmount],
   };
