@@ -14,29 +14,35 @@ export interface ClearanceRead {
   readonly over: Day | null;
   /** It ends inside the block: the last day it holds. */
   readonly ends: Day | null;
+  /** Moderate work alone, by what it was given for or because the day it names is over. */
+  readonly onlyModerate: boolean;
 }
 
+const NONE: ClearanceRead = { allows: null, over: null, ends: null, onlyModerate: false };
+
 /**
- * The day stated always counts. A clearance without one, or with a later one, ends `clearance-holds` after it was
+ * The day it names always counts. A clearance without one, or with a later one, ends `clearance-holds` after it was
  * given only where it is needed: by known disease without regular exercise, or for vigorous work, or by pressure or
- * pregnancy. A clearance for vigorous work that is merely too old leaves a regular exerciser with known disease the
- * moderate plan for which none is needed. That it was for moderate work alone counts however old it is.
+ * pregnancy. Where one is needed for any work at all, nothing goes on once it is over; otherwise what is over leaves
+ * the moderate plan for which none is needed. That it was for moderate work alone counts however old it is.
  */
 export function readClearance(screened: Screened): ClearanceRead {
   const { client, firstDay, lastDay, rules } = screened;
   const { clearance } = client;
-  if (clearance === undefined) return { allows: null, over: null, ends: null };
-  const regular = client.screening?.regularExercise === 'yes';
+  if (clearance === undefined) return NONE;
   const disease = knownDisease(screened) === 'yes';
-  const asked = readPressure(screened).asks || asksOfPregnancy(screened).length > 0;
-  const needed = asked || (disease && (!regular || clearance.for === 'vigorous'));
-  const stated = clearance.until;
+  const regular = client.screening?.regularExercise === 'yes';
+  const neededAtAll = (disease && !regular) || readPressure(screened).asks || asksOfPregnancy(screened).length > 0;
+  const needed = neededAtAll || (disease && clearance.for === 'vigorous');
+  const named = clearance.until;
   const yearEnd = addDays(clearance.date, rules.valueOf(CLEARANCE_HOLDS));
-  const end = needed && (stated === undefined || yearEnd < stated) ? yearEnd : stated;
-  if (end === undefined || end >= lastDay) return { allows: clearance.for, over: null, ends: null };
-  if (end >= firstDay) return { allows: clearance.for, over: null, ends: end };
-  const moderateIsOpen = disease && regular && !asked && end !== stated;
-  return moderateIsOpen ? { allows: null, over: null, ends: null } : { allows: clearance.for, over: end, ends: null };
+  const end = needed && (named === undefined || yearEnd < named) ? yearEnd : named;
+  const onlyModerate = clearance.for === 'moderate';
+  const holds = { ...NONE, allows: clearance.for, onlyModerate };
+  if (end === undefined || end >= lastDay) return holds;
+  if (end >= firstDay) return { ...holds, ends: end };
+  if (neededAtAll) return { ...holds, over: end };
+  return { ...NONE, onlyModerate: onlyModerate || end === named };
 }
 
 /** Whether a clearance given on `since` or later holds on the first day. */

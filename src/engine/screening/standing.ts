@@ -72,10 +72,12 @@ function causesOfModerate(screened: Screened): readonly ModerateCause[] {
   const { client } = screened;
   const { pregnancy, birth, conditions } = client.health;
   const pressure = readPressure(screened);
-  const free = client.screening?.regularExercise === 'yes' && readClearance(screened).allows === 'vigorous';
+  const clearance = readClearance(screened);
+  const free = client.screening?.regularExercise === 'yes' && clearance.allows === 'vigorous';
+
   const causes: readonly (readonly [ModerateCause, boolean])[] = [
     ['known disease', knownDisease(screened) === 'yes' && !free],
-    ['clearance', client.clearance?.for === 'moderate'],
+    ['clearance', clearance.onlyModerate],
     ['blood pressure', pressure.asks || pressure.unmeasured],
     ['pregnancy', pregnancy !== undefined],
     ['birth', birth !== undefined && isWithin(BIRTH_WINDOW, birth, screened)],
