@@ -13,6 +13,8 @@ import { type BlockContext, exercisesById } from './block-context.js';
 import { floorsOf } from './effort/plan-effort.js';
 import { ENGINE_VERSION } from './engine-version.js';
 import { planItem } from './items/plan-item.js';
+import { planMeasures } from './items/plan-measures.js';
+import { isTested, testsOf } from './items/test-sets.js';
 import { listFindings } from './list-findings.js';
 import { listInputs } from './list-inputs.js';
 import { nameOf, rulesInName } from './plan-id.js';
@@ -26,7 +28,7 @@ import { standingOf } from './screening/standing.js';
 import { stopSessions } from './screening/stop-sessions.js';
 import { type AroundOf, planAround } from './sessions/compose-around.js';
 import { composeWeeks, type WeekParts } from './sessions/compose-week.js';
-import { type PlannedSession, planSets, type RowNeeds } from './sessions/plan-sets.js';
+import { type MeasuresOf, type PlannedSession, planSets, type RowNeeds } from './sessions/plan-sets.js';
 import { queueFindings } from './sessions/queue-findings.js';
 import { type Queue, queueSessions } from './sessions/queue-sessions.js';
 import { timeRow } from './sessions/seconds-of-set.js';
@@ -91,6 +93,7 @@ interface PlannedRows {
   readonly sessions: readonly PlannedSession[];
   readonly shape: Shape;
   readonly aroundOf: AroundOf;
+  readonly measuresOf: MeasuresOf;
   readonly rows: readonly WalkedRow[];
   readonly versions: Versions;
 }
@@ -99,6 +102,9 @@ function planRows(context: BlockContext, queue: Queue): Result<PlannedRows> {
   const versions: Versions = { judge: judgeFor(context), linksOf: linkVersions(context.exercises) };
   const fitted = fitRows(context, queue.templates, versions);
   const shape = shapeSessions(context, fitted.value);
+  const tests = testsOf(context, versions.judge);
+  const measures = new Map(tests.sessions.map((place) => [place, planMeasures(context, tests, place, versions)]));
+  const measuresOf: MeasuresOf = (occurrence) => measures.get(occurrence) ?? null;
   const around = planAround(context, queue.templates, versions);
   const beginnings = new Map<FittedRow, Beginning>();
   for (const row of shape.rows) if (row.planned === 'walk') beginnings.set(row, beginRow(context, row, versions));
@@ -107,10 +113,12 @@ function planRows(context: BlockContext, queue: Queue): Result<PlannedRows> {
     shape.rows.map((row) => {
       const feeler = beginnings.get(row)?.how === 'feeler';
       const trials = row.row.trials && caresAtStart(row).length === 0 && !feeler && mayRise(row);
-      return [row, { feeler, warmUp: warmed.has(row) && !feeler, trials, times: timeRow(row, context), test: 0 }];
+      const times = timeRow(row, context);
+      const test = isTested(context, row) ? tests.over * times.rep : 0;
+      return [row, { feeler, warmUp: warmed.has(row) && !feeler, trials, times, test }];
     }),
   );
-  const sets = planSets(context, queue, shape.rows, needs, around.value);
+  const sets = planSets(context, queue, shape.rows, needs, around.value, measuresOf);
   const floors = floorsOf(context);
   const problems: Problem[] = [...fitted.problems, ...around.problems, ...sets.problems];
   const rows: WalkedRow[] = [];
@@ -125,7 +133,7 @@ function planRows(context: BlockContext, queue: Queue): Result<PlannedRows> {
     problems.push(...walked.problems);
     if (walked.value !== null) rows.push(walked.value);
   }
-  return { value: { sessions: sets.value, shape, aroundOf: around.value, rows, versions }, problems };
+  return { value: { sessions: sets.value, shape, aroundOf: around.value, measuresOf, rows, versions }, problems };
 }
 
 const notPlanned = ({ client }: BlockContext, { row, chain }: LadderFitted): Problem => ({
@@ -155,7 +163,7 @@ function warmUpRows(rows: readonly FittedRow[]): ReadonlySet<FittedRow> {
 
 function writePlan(input: BlockInput, context: BlockContext, queue: Queue, planned: PlannedRows): Plan {
   const { client, programme, today, rules, standing } = context;
-  const { sessions, shape, aroundOf, rows, versions } = planned;
+  const { sessions, shape, aroundOf, measuresOf, rows, versions } = planned;
   const itemOf: WeekParts['itemOf'] = (session, { fitted, warmUp }) => {
     const walked = rows.find((row) => row.fitted === fitted);
     return walked === undefined ? null : planItem(context, walked, walked.sessions.indexOf(session), warmUp, versions);
@@ -174,7 +182,14 @@ function writePlan(input: BlockInput, context: BlockContext, queue: Queue, plann
     planId: nameOf(`${JSON.stringify(body)}\n${rulesInName(rules.rows)}`),
     rules: rules.rows,
     today: isoOfDay(today),
-    weeks: composeWeeks(context, queue, { sessions, itemOf, aroundOf, reasonsOf: shape.reasonsOf, versions }),
+    weeks: composeWeeks(context, queue, {
+      sessions,
+      itemOf,
+      aroundOf,
+      measuresOf,
+      reasonsOf: shape.reasonsOf,
+      versions,
+    }),
     findings: [
       ...queueFindings(context, queue),
       ...shape.findings,

@@ -7,7 +7,7 @@ import type { FittedRow, Versions } from '../rows/fit-rows.js';
 import type { Around, AroundOf } from './compose-around.js';
 import type { TimedRow } from './count-seconds.js';
 import { planDrill } from './plan-drill.js';
-import type { PlannedSession } from './plan-sets.js';
+import type { MeasuresOf, PlannedSession } from './plan-sets.js';
 import type { Queue, QueuedSession } from './queue-sessions.js';
 import { type DoneRow, shortenSession } from './shorten-session.js';
 
@@ -17,6 +17,7 @@ export interface WeekParts {
   /** `null` where a row has nothing planned. */
   readonly itemOf: (session: PlannedSession, row: TimedRow) => Item | null;
   readonly aroundOf: AroundOf;
+  readonly measuresOf: MeasuresOf;
   /** Why rows stand where they do. */
   readonly reasonsOf: (fitted: FittedRow) => readonly Reason[];
   readonly versions: Versions;
@@ -45,6 +46,7 @@ function composeSession(context: BlockContext, session: PlannedSession, parts: W
     session.rows.filter(({ sets }) => sets > 0).map(({ fitted }) => fitted),
   );
   const before = aroundGroup(context, queued, warmUp, parts);
+  const measures = parts.measuresOf(queued.occurrence);
   const after = aroundGroup(context, queued, coolDown, parts);
   return {
     id: queued.template.id,
@@ -53,7 +55,12 @@ function composeSession(context: BlockContext, session: PlannedSession, parts: W
     occurrence: queued.occurrence,
     minutes,
     trimmed,
-    groups: [before, ...workGroups(done), ...(coolDown.minutes > 0 ? [after] : [])],
+    groups: [
+      before,
+      ...(measures === null ? [] : [measures]),
+      ...workGroups(done),
+      ...(coolDown.minutes > 0 ? [after] : []),
+    ],
     short: shortenSession(context, warmUp, before.items, done),
   };
 }

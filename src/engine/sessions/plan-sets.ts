@@ -4,14 +4,17 @@
  */
 import { placeOfFact } from '../../model/client.js';
 import type { RowId } from '../../model/identity.js';
-import type { Trim } from '../../model/plan.js';
+import type { Group, Trim } from '../../model/plan.js';
 import { ofClient, type Problem } from '../../model/problem.js';
 import type { SessionTemplate } from '../../model/programme.js';
 import type { PerMille, Seconds } from '../../model/quantity.js';
 import type { Reason } from '../../model/reason.js';
 import { invariant, type Result } from '../../model/result.js';
 import type { BlockContext } from '../block-context.js';
+import { setsOnReturn } from '../breaks/returns.js';
 import type { FittedRow } from '../rows/fit-rows.js';
+import type { Rulebook } from '../rulebook.js';
+import { BETWEEN_EXERCISES } from '../rules/between-exercises.js';
 import { EASY_WEEK_SETS } from '../rules/easy-week-sets.js';
 import { MINUTES_CAP } from '../rules/minutes-cap.js';
 import type { AroundOf } from './compose-around.js';
@@ -48,15 +51,26 @@ interface Plan {
 }
 
 /** Whole minutes of a session with these rows. */
-export type Clock = (session: SessionTemplate, rows: readonly TimedRow[]) => number;
+type Clock = (session: QueuedSession, rows: readonly TimedRow[]) => number;
 
-/** What comes before and after the work counts with it, for the rows that are done. */
-function clockOf({ rules }: BlockContext, aroundOf: AroundOf): Clock {
-  return (session, rows) => {
+/** What comes before and after the work counts with it, for the rows that are done; and the measures due that day. */
+function clockOf({ rules }: BlockContext, aroundOf: AroundOf, measuresOf: MeasuresOf): Clock {
+  return ({ template, occurrence }, rows) => {
     const done = rows.filter(({ sets }) => sets > 0).map(({ fitted }) => fitted);
-    const { warmUp, coolDown } = aroundOf(session, done);
-    return minutesOf(60 * (warmUp.minutes + coolDown.minutes) + secondsOfRows(rows, rules), rules);
+    const { warmUp, coolDown } = aroundOf(template, done);
+    const measures = secondsOfMeasures(measuresOf(occurrence), rules);
+    return minutesOf(60 * (warmUp.minutes + coolDown.minutes) + measures + secondsOfRows(rows, rules), rules);
   };
+}
+
+/** The group of published measures due in a session, by its place in the queue. */
+export type MeasuresOf = (occurrence: number) => Group | null;
+
+function secondsOfMeasures(group: Group | null, rules: Rulebook): Seconds {
+  return (group?.items ?? []).reduce((sum, { sets, restSeconds }) => {
+    const work = sets.reduce((all, { seconds = 0 }) => all + seconds, 0);
+    return sum + work + restSeconds + rules.valueOf(BETWEEN_EXERCISES);
+  }, 0);
 }
 
 function neededBy(fitted: FittedRow, needs: Needs): RowNeeds {
@@ -82,8 +96,9 @@ export function planSets(
   rows: readonly FittedRow[],
   needs: Needs,
   aroundOf: AroundOf,
+  measuresOf: MeasuresOf,
 ): Result<readonly PlannedSession[]> {
-  const plan: Plan = { context, needs, minutesOf: clockOf(context, aroundOf) };
+  const plan: Plan = { context, needs, minutesOf: clockOf(context, aroundOf, measuresOf) };
   const cut = new Set<FittedRow>();
   const planned = new Map<number, PlannedSession>();
   const problems: Problem[] = [];
@@ -151,7 +166,7 @@ function untrimmed(
   const planned: PlannedSession[] = [];
   for (const queued of sessions) {
     const timed = timedRows(queued, rows, lastWork(planned), endsOf(queued, sessions), plan);
-    planned.push({ queued, rows: timed, minutes: plan.minutesOf(queued.template, timed), trimmed: [] });
+    planned.push({ queued, rows: timed, minutes: plan.minutesOf(queued, timed), trimmed: [] });
   }
   return planned;
 }
@@ -179,12 +194,19 @@ function timedRows(
   { context, needs }: Plan,
 ): readonly TimedRow[] {
   const { share, easy } = queued.curve;
-  return rows.map((fitted) => {
-    const { feeler, warmUp, trials, times, test } = neededBy(fitted, needs);
+  const asked = rows.map((fitted) => {
     const whole = setsAskedFor(fitted);
     const worked = easy ? before?.rows.find((row) => row.fitted === fitted)?.sets : undefined;
     const most = worked === undefined ? whole : Math.max(1, worked - context.rules.valueOf(EASY_WEEK_SETS));
-    const sets = worked === undefined ? shareOfSets(whole, share) : Math.min(shareOfSets(whole, share), most);
+    const planned = worked === undefined ? shareOfSets(whole, share) : Math.min(shareOfSets(whole, share), most);
+    return { fitted, whole, planned, reps: fitted.planned === 'walk' ? fitted.reps : null };
+  });
+  return asked.map((one) => {
+    const { fitted } = one;
+    const { feeler, warmUp, trials, times, test } = neededBy(fitted, needs);
+    // The rows of a circuit keep the number of rounds they share.
+    const rounds = asked.filter((row) => row.fitted.block === fitted.block && row.planned === one.planned);
+    const sets = setsOnReturn(context, queued.date, fitted.inCircuit ? rounds : [one]);
     return {
       fitted,
       times,
@@ -213,8 +235,8 @@ function fitSessions(
     const ends = endsOf(queued, sessions);
     const timed = timedRows(queued, rows, lastWork(planned), ends, plan);
     const whole = timedRows(queued, [...rows, ...gone], undefined, ends, plan);
-    const minutes = plan.minutesOf(queued.template, whole);
-    const kept = trimSets(timed, context, (left) => plan.minutesOf(queued.template, left));
+    const minutes = plan.minutesOf(queued, whole);
+    const kept = trimSets(timed, context, (left) => plan.minutesOf(queued, left));
     const trimmed = [
       ...gone.map((fitted) => trimOf(fitted, 'row', setsAskedFor(fitted), minutes, context)),
       ...timed.flatMap(({ fitted, sets }, i) => {
@@ -222,7 +244,7 @@ function fitSessions(
         return fewer > 0 ? [trimOf(fitted, 'sets', fewer, minutes, context)] : [];
       }),
     ];
-    planned.push({ queued, rows: kept, minutes: plan.minutesOf(queued.template, kept), trimmed });
+    planned.push({ queued, rows: kept, minutes: plan.minutesOf(queued, kept), trimmed });
   }
   return planned;
 }
