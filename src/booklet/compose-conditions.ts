@@ -128,7 +128,7 @@ export function composeTest(subject: Subject, { column, item }: Standing): Cell[
   if (first === undefined) return undefined;
   const { speech, plan } = subject;
   const { sets: words } = speech.words;
-  const held = item.way === 'hold' || item.asked.unit === 'seconds';
+  const held = first.seconds !== undefined && first.stopAt === undefined;
   const notes = tests.map(({ side }) =>
     words.testNote(column.week.number, side === undefined ? '' : speech.words.sides[side], held),
   );
@@ -137,8 +137,10 @@ export function composeTest(subject: Subject, { column, item }: Standing): Cell[
   return { says: saysOf(first, held, subject), notes: [...new Set(notes)], stack: worked ? stack : [] };
 }
 
-function saysOf({ seconds, stopAt }: PlanSet, held: boolean, { speech }: Subject): string {
+/** Reps are the most the test may go to. */
+function saysOf({ seconds, stopAt, reps }: PlanSet, held: boolean, { speech }: Subject): string {
   const { sets } = speech.words;
-  if (seconds !== undefined) return held ? sets.testHeld(seconds) : sets.testInTime(seconds);
-  return stopAt === undefined ? sets.testAll : sets.testStop(Math.ceil(stopAt.reserve / 10));
+  const left = stopAt === undefined ? undefined : Math.ceil(stopAt.reserve / 10);
+  if (seconds !== undefined) return held ? sets.testHeld(seconds) : sets.testInTime(seconds, left);
+  return left === undefined ? sets.testAll : sets.testStop(left, reps);
 }

@@ -14,7 +14,7 @@ export function composeShort(subject: Subject, strip: Strip): readonly WeekText[
 function shortOf({ names, speech }: Subject, { groups, short }: PlanSession): string {
   const wanted = new Set<string>(short.sets);
   const taken = (item: Item): Item['sets'] => item.sets.filter(({ key }) => wanted.has(key));
-  const around = groups.filter(({ kind }) => kind === 'warm-up').flatMap(({ items }) => items);
+  const warmUp = groups.some(({ kind, minutes }) => kind === 'warm-up' && (minutes ?? 0) > 0);
   const work = groups.filter(({ kind }) => WORK_GROUPS.includes(kind)).flatMap(({ items }) => items);
   const sets = work.flatMap((item) => {
     const own = taken(item).filter(({ kind }) => kind !== 'warm-up');
@@ -24,9 +24,5 @@ function shortOf({ names, speech }: Subject, { groups, short }: PlanSession): st
       : [{ name: names.exercise(item.exercise), sets: Math.ceil(own.length / sides), sides: sides > 1 }];
   });
   if (sets.length === 0) return '';
-  return speech.words.booklet.shortVersion(
-    short.minutes,
-    around.some((item) => taken(item).length > 0),
-    sets,
-  );
+  return speech.words.booklet.shortVersion(short.minutes, warmUp, sets);
 }

@@ -68,12 +68,18 @@ export interface BookletWords {
   readonly again: (title: string) => string;
   readonly minutes: (least: number, most: number) => string;
   readonly warmUp: (minutes: number, names: readonly string[]) => readonly string[];
+  /** Before the exercises of a warm-up or cool-down; `walk` where easy walking comes first. */
+  readonly inOrder: (
+    minutes: number,
+    walk: boolean,
+    through: readonly { readonly weeks: string; readonly rounds: number }[],
+  ) => string;
   /** One exercise of a warm-up or cool-down, beside its name: `8 reps`. */
   readonly drill: (doses: readonly { readonly weeks: string; readonly dose: string }[]) => string;
   /** `Before the goblet squat, one lighter set: 12 kg × 5.` */
   readonly warmUpSet: (name: string, doses: readonly { readonly weeks: string; readonly dose: string }[]) => string;
   readonly coolDown: (minutes: number) => readonly string[];
-  /** `The warm-up, then 1 set of the goblet squat. About 10 minutes. That counts.` */
+  /** `A short warm-up, then 1 set of the goblet squat. About 10 minutes. That counts.` */
   readonly shortVersion: (
     minutes: number,
     warmUp: boolean,

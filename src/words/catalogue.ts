@@ -124,11 +124,11 @@ export interface SetWords {
   readonly feelerNote: (week: number) => string;
   /** The same table in a later week; `week` is that of the feeler set. */
   readonly feelerAgain: (week: number) => string;
-  /** A test that stops with so many good ones left, or, with none counted, when they stop being good. */
-  readonly testStop: (left: number) => string;
+  /** A test that stops with so many good ones left, `most` at most; or, with none counted, when they stop being good. */
+  readonly testStop: (left: number, most: number | undefined) => string;
   readonly testAll: string;
   /** As many as fit in so many seconds. */
-  readonly testInTime: (seconds: number) => string;
+  readonly testInTime: (seconds: number, left: number | undefined) => string;
   /** Held for so many seconds at most. */
   readonly testHeld: (seconds: number) => string;
   /** Before a line to write on: `Good ones, week 1, left:`. */

@@ -110,6 +110,14 @@ export const englishBooklet: BookletWords = {
     `${minutes === 0 ? '' : `${unbroken(`${minutes} minutes`)}. `}Walk or march until you are warm and your breath is a little quicker.`,
     ...(names.length === 0 ? [] : [`Then 6 slow ones of each, no load and only part of the way: ${listed(names)}.`]),
   ],
+  inOrder: (minutes, walk, through) => {
+    const said = through.map(({ weeks, rounds }) => {
+      const times = rounds === 1 ? 'once' : rounds === 2 ? 'twice' : `${rounds} times`;
+      return weeks === '' ? times : `${times} in ${weeks}`;
+    });
+    const order = `in this order${said.length === 0 ? '' : `, ${said.join(', ')}`}`;
+    return `About ${unbroken(`${minutes} minutes`)}. ${walk ? `Walk or march until your breath is a little quicker, then ${order}:` : `${order.slice(0, 1).toUpperCase()}${order.slice(1)}:`}`;
+  },
   drill: dosesByWeek,
   warmUpSet: (name, doses) => `Before the ${name}, one lighter set: ${dosesByWeek(doses)}.`,
   coolDown: (minutes) => [
@@ -120,7 +128,7 @@ export const englishBooklet: BookletWords = {
       ({ name, sets: many, sides }) =>
         `${many}${NO_BREAK}${many === 1 ? 'set' : 'sets'} of the ${name}${sides ? ' on each side' : ''}`,
     );
-    return `${warmUp ? 'The warm-up, then ' : ''}${listed(counted)}. About ${unbroken(`${minutes} minutes`)}. That counts.`;
+    return `${warmUp ? 'A short warm-up, then ' : ''}${listed(counted)}. About ${unbroken(`${minutes} minutes`)}. That counts.`;
   },
   noSessions: 'No sessions.',
   askAfter: (date) => `Ask before you train on after ${date}. No session is planned after that day.`,

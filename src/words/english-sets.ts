@@ -167,9 +167,10 @@ export const englishSets: SetWords = {
     return most === least + 1 ? `${from} or ${most} left` : `${from} to ${most} left`;
   },
   feelerAgain: (week) => `As you found in week${NO_BREAK}${week}: how many more good ones were left?`,
-  testStop: (left) => `Test: stop with ${left} good ones left.`,
+  testStop: (left, most) => `Test: stop with ${left} good ones left${most === undefined ? '' : `, or at ${most}`}.`,
   testAll: 'Test: stop when they stop being good.',
-  testInTime: (seconds) => `Test: as many good ones as fit in ${counted(seconds, 'second', 'seconds')}.`,
+  testInTime: (seconds, left) =>
+    `Test: as many good ones as fit in ${counted(seconds, 'second', 'seconds')}.${left === undefined ? '' : ` Stop sooner with ${left} left.`}`,
   testHeld: (seconds) => `Test: hold it well, for ${counted(seconds, 'second', 'seconds')} at most.`,
   testNote: (week, side, held) =>
     `${held ? 'Seconds' : 'Good ones'}, week${NO_BREAK}${week}${side === '' ? '' : `, ${side}`}:`,

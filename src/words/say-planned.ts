@@ -19,6 +19,7 @@ export function sayPlanned(set: PlanSet, kit: KitLabels, speech: Speech): SaidSe
   const load = sayLoad(set.load, kit, speech);
   const held = isLoaded(load) ? { load } : {};
   if (set.kind === 'test') return { ...held, ...sayTest(load, set, speech) };
+  if (isRound(set)) return { ...held, ...sayRound(load, speech) };
   const own = {
     amount: sayAmount(set, speech),
     text: saySet(load, set, speech),
@@ -36,6 +37,21 @@ export function sayPlanned(set: PlanSet, kit: KitLabels, speech: Speech): SaidSe
     text: doses.followed(own.text, unbroken(saySet(next, set.then, speech))),
     spoken: doses.followed(own.spoken, saySetAloud(next, set.then, speech)),
     stack: [...own.stack, doses.thenLoad(nextLoad), ...nextAmount],
+  };
+}
+
+/** One round of what the exercise itself describes. */
+const isRound = ({ reps, seconds, metres }: PlanSet): boolean =>
+  reps === undefined && seconds === undefined && metres === undefined;
+
+function sayRound(load: LoadText, speech: Speech): Omit<SaidSet, 'load'> {
+  const amount = speech.words.doses.rounds(1);
+  const held = isLoaded(load);
+  return {
+    amount,
+    text: held ? `${sayLoadText(load)}, ${amount}` : amount,
+    spoken: held ? `${sayLoadAloud(load, speech)}, ${amount}` : amount,
+    stack: held ? [sayLoadText(load), amount] : [amount],
   };
 }
 
