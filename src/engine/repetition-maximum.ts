@@ -52,3 +52,29 @@ const BEYOND_TEN: Readonly<Record<LoadTable, Readonly<Record<number, number>>>> 
 export function percentForReps(reps: number, table: LoadTable): number | null {
   return SHARED_PERCENT[reps - 1] ?? BEYOND_TEN[table][reps] ?? null;
 }
+
+/** One equation's answer, for showing beside a test. */
+export interface ShownMaximum {
+  readonly equation: string;
+  /** To the nearest 100 g. */
+  readonly grams: number;
+}
+
+/** In order of name; up to how many reps each was published for. */
+const PUBLISHED: readonly (readonly [string, MaximumEquation, number])[] = [
+  ['Brzycki', brzyckiMaximum, 10],
+  ['Epley', epleyMaximum, 10],
+  ['Lander', landerMaximum, 10],
+  ['Lombardi', lombardiMaximum, 10],
+  ['Mayhew', mayhewMaximum, 15],
+  ['O’Conner', oConnerMaximum, 10],
+  ['Wathan', wathanMaximum, 10],
+];
+
+/** What each equation makes of a set, where it was published for so many reps; `reps` to failure, in whole and part reps. */
+export function listMaxima(grams: number, reps: number): readonly ShownMaximum[] {
+  return PUBLISHED.filter(([, , most]) => reps >= 1 && reps <= most).map(([equation, maximum]) => {
+    const single = estimateMaximum(maximum, grams, reps);
+    return { equation, grams: Math.floor(single / 100 + 0.5) * 100 };
+  });
+}

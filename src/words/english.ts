@@ -100,5 +100,17 @@ export const english: Catalogue = {
     finding: (where, says) => (where === '' ? says : `${where}: ${says}`),
     relaxed: (rules) => `Nothing kept to every rule; set aside here: ${rules}.`,
     overridden: (value, reason) => `Your own value, ${value}: ${reason}`,
+    groups: { 'warm-up': 'Warm-up', straight: '', circuit: '', 'cool-down': 'Cool-down', test: 'Test' },
+    within: (group, exercise) => `${group}, ${exercise.slice(0, 1).toLowerCase()}${exercise.slice(1)}`,
+    rung: (number, of) => `Step ${number} of ${of} on the way up.`,
+    testSet: (reps, load) => `${reps}${NO_BREAK}reps to failure at ${load}`,
+    maxima: (set, singles) =>
+      `From the test, ${set}, published equations make a single: ${singles}. Shown only; none of them decides.`,
+    away: (from, until, cause) =>
+      `Away from training from ${from} to ${until}${cause === 'ill' || cause === 'hurt' ? `, ${cause}` : ''}.`,
+    stops: (after, because) =>
+      because === 'clearance'
+        ? `Nothing is planned after ${after}: the clearance ends there.`
+        : `Nothing is planned after ${after}: the baby is due.`,
   },
 };

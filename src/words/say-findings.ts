@@ -4,13 +4,12 @@
  */
 import { compareIds } from '../model/identity.js';
 import type { Plan, PlanSession } from '../model/plan.js';
-import type { Reason } from '../model/reason.js';
 import type { Library } from '../model/studio.js';
-import { sayRefusal } from './problems/plan.js';
 import { namesIn } from './say-plan.js';
 import { type Names, sayReason } from './say-reason.js';
 import { NO_BREAK } from './spacing.js';
 import { type Speech, speechOf } from './speech.js';
+import { whyNotWritten } from './why-account.js';
 
 export interface SaidFinding {
   readonly client: string;
@@ -46,17 +45,6 @@ export function findingsOf(plan: Plan, library: Library): readonly SaidFinding[]
     rule,
     says: says.replaceAll(NO_BREAK, ' '),
   }));
-}
-
-/** Where another version stands in for the one in the programme: what that one was refused for. */
-function whyNotWritten({ inputs }: Reason, names: Names): string {
-  const written = inputs.find(({ name }) => name === 'programme')?.value;
-  const said = inputs.flatMap(({ name, value }) => {
-    const [exercise = '', cause = ''] = name.split(': ');
-    const refused = exercise === written ? sayRefusal(cause, String(value)) : '';
-    return refused === '' ? [] : [refused];
-  });
-  return said.length === 0 ? '' : ` Why not the ${names.exercise(String(written))}: ${said.join('; ')}.`;
 }
 
 interface Found {

@@ -36,16 +36,21 @@ const SHOWN_FROM = 1000;
 /** Of one pound (avoirdupois, exact by the International Yard and Pound agreement of 1959), in grams. */
 const POUND = 453.59237;
 
-/** What is taken to be lifted once, in the unit of the client's kit; empty where there is nothing to show. */
-export function sayCapacity({ inputs }: Plan, { capacity, exercise }: Item, speech: Speech): string {
+/** A mass to a tenth, in the unit of the client's kit. */
+export function sayMass({ inputs }: Plan, grams: number): string {
+  const pounds = inputs.kit.some(({ label }) => label.endsWith('lb'));
+  const tenths = Math.floor((grams * 10) / (pounds ? POUND : 1000) + 0.5);
+  return unbroken(`${sayTenths(tenths)} ${pounds ? 'lb' : 'kg'}`);
+}
+
+/** What is taken to be lifted once; empty where there is nothing to show. */
+export function sayCapacity(plan: Plan, { capacity, exercise }: Item, speech: Speech): string {
   if (capacity === null || capacity.grams < SHOWN_FROM) return '';
   const { why } = speech.words;
-  const pounds = inputs.kit.some(({ label }) => label.endsWith('lb'));
-  const tenths = Math.floor((capacity.grams * 10) / (pounds ? POUND : 1000) + 0.5);
   return why.capacity({
     side: why.sides[capacity.side],
-    figure: unbroken(`${sayTenths(tenths)} ${pounds ? 'lb' : 'kg'}`),
-    withBody: inputs.shares.some((share) => share.exercise === exercise && share.share > 0),
+    figure: sayMass(plan, capacity.grams),
+    withBody: plan.inputs.shares.some((share) => share.exercise === exercise && share.share > 0),
     equation: why.equations[capacity.equation],
     confidence: why.confidence[capacity.confidence],
   });

@@ -1,4 +1,6 @@
 /** The few words of the account a coach asks for: why these numbers, and why not the next one up. */
+import type { Group } from '../model/plan.js';
+
 export interface SaidCapacity {
   readonly side: string;
   /** `108.4 kg`. */
@@ -31,4 +33,14 @@ export interface WhyWords {
   readonly finding: (where: string, says: string) => string;
   readonly relaxed: (rules: string) => string;
   readonly overridden: (value: string, reason: string) => string;
+  /** Where in a session something stands that is not its work; empty for the work. */
+  readonly groups: Readonly<Record<Group['kind'], string>>;
+  readonly within: (group: string, exercise: string) => string;
+  /** Of a ladder: the step the row stands on. */
+  readonly rung: (number: number, of: number) => string;
+  readonly testSet: (reps: string, load: string) => string;
+  /** What published equations make of the test, beside it. */
+  readonly maxima: (set: string, singles: string) => string;
+  readonly away: (from: string, until: string, cause: string) => string;
+  readonly stops: (after: string, because: 'clearance' | 'due date') => string;
 }

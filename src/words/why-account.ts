@@ -1,0 +1,71 @@
+/** One plan with how its things are called: what every part of an account of it is made from. */
+import type { Plan } from '../model/plan.js';
+import type { Reason } from '../model/reason.js';
+import { sayRefusal } from './problems/plan.js';
+import { namesIn } from './say-plan.js';
+import { type Names, PLAIN_NAMES, sayReason } from './say-reason.js';
+import { type Speech, speechOf } from './speech.js';
+import type { WhyReason } from './why-tree.js';
+
+/** A published equation's answer for a set. */
+interface Maximum {
+  readonly equation: string;
+  readonly grams: number;
+}
+
+/** How those a plan knows by id are called, and what may be shown beside a test. */
+export interface Called {
+  readonly client: string;
+  readonly programme: string;
+  /** As a heading has it: `Goblet squat`. */
+  readonly exercise: (id: string) => string;
+  /** What published equations make of a load and so many reps to failure; nothing is shown where it is absent. */
+  readonly maxima?: (grams: number, reps: number) => readonly Maximum[];
+}
+
+export interface Account {
+  readonly plan: Plan;
+  readonly speech: Speech;
+  readonly called: Called;
+  /** As they stand inside a sentence. */
+  readonly names: Names;
+}
+
+/** Of a plan alone, without the library: ids with spaces. */
+export const calledById = (plan: Plan): Called => ({
+  client: plan.client,
+  programme: plan.programme,
+  exercise: PLAIN_NAMES.exercise,
+});
+
+export function accountOf(plan: Plan, called: Called, language: string): Account {
+  const speech = speechOf(language);
+  const exercise = (id: string): string => speech.words.sets.inSentence(called.exercise(id));
+  return { plan, speech, called, names: { ...namesIn(plan), exercise } };
+}
+
+export function tellReason({ plan, speech, names }: Account, reason: Reason): WhyReason {
+  const own = plan.rules.find(({ id }) => id === reason.rule)?.overridden;
+  const says = sayReason(reason, 'coach', speech, names) || reason.says;
+  return {
+    rule: reason.rule,
+    says: `${says}${whyNotWritten(reason, names)}`,
+    inputs: reason.inputs,
+    source: reason.source,
+    confidence: reason.confidence,
+    audience: reason.audience,
+    ...(own === undefined ? {} : { own: { value: `${own.value}`, reason: own.reason } }),
+  };
+}
+
+/** Where another version stands in for the one in the programme: what that one was refused for. */
+export function whyNotWritten({ inputs }: Reason, names: Names): string {
+  const written = inputs.find(({ name }) => name === 'programme')?.value;
+  if (typeof written !== 'string') return '';
+  const said = inputs.flatMap(({ name, value }) => {
+    const [of = '', cause = ''] = name.split(': ');
+    const refused = of === written || of === 'refused' ? sayRefusal(cause, String(value)) : '';
+    return refused === '' ? [] : [refused];
+  });
+  return said.length === 0 ? '' : ` Why not the ${names.exercise(written)}: ${said.join('; ')}.`;
+}
