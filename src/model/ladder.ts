@@ -54,7 +54,7 @@ export interface LadderOccurrence {
   /** 1-based. */
   readonly week: number;
   readonly easy: boolean;
-  /** Sets of work, at least 1; of a dose `every` the minutes decide instead. */
+  /** Sets of work, at least 1; of a dose `every` the signals there would be in the longest minutes of any rung. */
   readonly sets: number;
   /** Nothing is made harder: pain, breaks, cautions. */
   readonly held?: { readonly why: string };

@@ -133,12 +133,10 @@ function easyStep(at: AtRung, worked: number | null, goesDown: boolean): LadderS
   const { input, occurrence, rung } = at;
   const { week, sets } = occurrence;
   const first = input.rungs.findIndex((_, index) => !isNewStage(input, rung, index));
-  const fell = !isByMinutes(input, rung) && (worked === null || sets < worked);
+  const fell = worked === null || sets < worked;
   const lower = Math.max(first, rung - (fell || !goesDown ? 0 : input.rules.easyDown));
   const row = lower < rung ? ladderEasyDown.row : ladderEasy.row;
   const reasons = [rungReason(row, 'client', input, lower)];
   const rule = lower < rung ? 'easy-down' : 'easy';
   return { week, easy: true, rung: lower, sets, rule, considered: [], earned: at.earned, reasons };
 }
-
-const isByMinutes = ({ rungs }: LadderInput, rung: number): boolean => rungs[rung]?.dose.kind === 'every';

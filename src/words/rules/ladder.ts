@@ -1,7 +1,8 @@
 /** The rules of the ladder: their names, and what English says of each. */
-import { both, clause, held, only, type RuleWords } from '../rule-words.js';
+import { both, clause, type Figure, held, only, type RuleWords } from '../rule-words.js';
 
 export const LADDER_RULES = [
+  'dead-stop-reps',
   'ladder-counted',
   'ladder-earned',
   'ladder-easy',
@@ -11,12 +12,38 @@ export const LADDER_RULES = [
   'ladder-held',
   'ladder-new-stage',
   'ladder-one-at-a-time',
+  'ladder-start-lightest',
+  'ladder-start-main-bell',
+  'ladder-start-role',
+  'ladder-start-signed-off',
+  'ladder-start-tested',
   'ladder-top',
   'ladder-up',
+  'mobility-fixed',
+  'next-up-first',
+  'next-up-passed',
+  'rung-metres',
+  'rung-minutes',
+  'rung-reps',
+  'rung-seconds',
+  'rung-signal-reps',
+  'signal-minutes-first',
+  'signal-reps-first',
+  'stages-ahead',
+  'swing-cap',
+  'talk-limit',
+  'talk-sentences',
 ] as const;
 export type LadderRuleName = (typeof LADDER_RULES)[number];
 
+/** With which load, where one is known. */
+const withLoad = (f: Figure): string => clause(f('load'), (load) => ` (${load})`);
+
 export const englishLadder: Readonly<Record<LadderRuleName, RuleWords>> = {
+  'dead-stop-reps': both(
+    (f) => `A fast lift that is new begins with ${held(f, '5')} reps at most, each from a dead stop.`,
+    'New to you: begin every rep from a dead stop.',
+  ),
   'ladder-counted': only('Sessions in which nothing may be made harder do not count towards the next step.'),
   'ladder-earned': both(
     (f) =>
@@ -40,10 +67,47 @@ export const englishLadder: Readonly<Record<LadderRuleName, RuleWords>> = {
     (f) => `Held back${clause(f('why'), (why) => ` (${why})`)}: nothing is made harder.`,
     'Held here for now, so that nothing gets harder.',
   ),
-  'ladder-new-stage': only('No new load or version here: a caution is met, or only moderate work is planned.'),
+  'ladder-new-stage': only(
+    (f) =>
+      `No new load or version here: ${clause(f('caution'), (what) => `a caution is met (${what})`) || 'a caution is met, or only moderate work is planned'}.`,
+  ),
   'ladder-one-at-a-time': only('A new load waits until the steps before it have been done with this one.'),
+  'ladder-start-lightest': only(
+    (f) => `Nothing is known of this one yet, so it begins with the lightest there is${withLoad(f)}: please look.`,
+  ),
+  'ladder-start-main-bell': only((f) => `Not tested, so it begins with the main bell of the movement${withLoad(f)}.`),
+  'ladder-start-role': only((f) => `It begins with the bell the row names by its role${withLoad(f)}.`),
+  'ladder-start-signed-off': only(
+    (f) =>
+      `Not tested, so it begins with the bell it was signed off with${withLoad(f)}: too light teaches the wrong thing.`,
+  ),
+  'ladder-start-tested': only((f) => `It begins with the load last tested, or the heaviest below it${withLoad(f)}.`),
   'ladder-top': only(
     'Nothing further to go to: a longer range, a heavier load or a harder version would open the way.',
   ),
   'ladder-up': both('Done as asked, so one step up.', 'The last step went well, so this is a little more.'),
+  'mobility-fixed': both('Mobility is a dose: it stays as it is.', 'This one stays the same, on purpose.'),
+  'next-up-first': only((f) => `Reps with the next bell up begin with ${held(f, '50 %')} of those in the programme.`),
+  'next-up-passed': only('The next bell up is not in the house, or not signed off, so only the main one is planned.'),
+  'rung-metres': only((f) => `Metres climb by ${held(f, '5')} at a time.`),
+  'rung-minutes': only((f) => `Work by the signal climbs by ${held(f, '2')} minutes at a time.`),
+  'rung-reps': only((f) => `Reps climb by ${held(f, '2')} at a time.`),
+  'rung-seconds': only((f) => `Seconds climb by ${held(f, '5')} at a time.`),
+  'rung-signal-reps': only((f) => `Reps at every signal climb by ${held(f, '1')} at a time, in the same minutes.`),
+  'signal-minutes-first': only((f) => `New work by the signal begins with ${held(f, '60 %')} of the minutes.`),
+  'signal-reps-first': only((f) => `Work by the signal begins with ${held(f, '75 %')} of the reps.`),
+  'stages-ahead': only((f) => `Up to ${held(f, '2')} loads or versions ahead are listed; one at most is opened.`),
+  'swing-cap': both(
+    (f) => `No more than ${f('most') || held(f, '15')} fast reps in a set: after that they lose their snap.`,
+    'Short sets on purpose, so that every rep stays sharp.',
+  ),
+  'talk-limit': both('Breath works no harder than this plan allows.', (f) =>
+    f('talk') === 'phrases'
+      ? 'Only as hard as you can still say short phrases.'
+      : 'Only as hard as you can still say whole sentences.',
+  ),
+  'talk-sentences': both(
+    'The row does not say how hard, so whole sentences can still be said.',
+    'Only as hard as you can still say whole sentences.',
+  ),
 };

@@ -1,0 +1,6 @@
+/** Holds: seconds up the range, or reps of short ones; then load or version. */
+import type { Asked, DosesOfStage } from './rungs-of-way.js';
+import { spreadReps, spreadSeconds, stageOf } from './spread-doses.js';
+
+export const holdRungs = (asked: Asked): DosesOfStage =>
+  stageOf(asked.dose.kind === 'timed' ? spreadSeconds(asked) : spreadReps(asked));
