@@ -2,7 +2,8 @@
 import type { PlanJson } from './plan-json.js';
 
 export interface HeldLoad {
-  readonly grams: number;
+  readonly grams?: number | undefined;
+  readonly band?: string | undefined;
   readonly mode: string;
   readonly pieces: readonly { readonly id: string; readonly grams: number }[];
 }
@@ -46,6 +47,16 @@ function halfOf(plates: readonly Piece[]): readonly number[] | undefined {
   return half;
 }
 
+/** A band is one item of the kit, by its name. */
+function whyNoBand(load: HeldLoad, kit: PlanJson['inputs']['kit']): string | undefined {
+  const [only, more] = load.pieces;
+  if (only === undefined || more !== undefined) return `${load.pieces.length} bands at once`;
+  const owned = kit.find((item) => item.id === only.id);
+  if (owned?.kind !== 'band') return `${only.id} is no band`;
+  if (load.mode !== 'band' && load.mode !== 'assisted') return `a band held ${load.mode}`;
+  return owned.label === load.band ? undefined : `${only.id} is the ${owned.label} band, not the ${load.band}`;
+}
+
 /** What is wrong with a load; absent where it can be made from this kit. */
 export function whyNotMakeable(load: HeldLoad, kit: PlanJson['inputs']['kit']): string | undefined {
   const ids = load.pieces.map((piece) => piece.id);
@@ -54,10 +65,12 @@ export function whyNotMakeable(load: HeldLoad, kit: PlanJson['inputs']['kit']): 
   for (const { id, grams } of load.pieces) {
     const owned = kit.find((item) => item.id === id);
     if (owned === undefined) return `nobody owns ${id}`;
-    if (owned.grams !== grams) return `${id} weighs ${owned.grams ?? 'nothing'} g, not ${grams} g`;
+    if ((owned.grams ?? 0) !== grams) return `${id} weighs ${owned.grams ?? 'nothing'} g, not ${grams} g`;
     pieces.push({ id, kind: owned.kind, grams });
   }
   const held = sum(pieces.map((piece) => piece.grams));
+  if (load.band !== undefined) return whyNoBand(load, kit);
+  if (load.grams === undefined) return 'neither grams nor a band';
   if (pieces.length === 0) return load.grams === 0 ? undefined : `${load.grams} g made of nothing`;
   const plates = pieces.filter((piece) => piece.kind === 'plate');
   const holders = pieces.filter((piece) => piece.kind === 'handle' || piece.kind === 'bar');

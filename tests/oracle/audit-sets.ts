@@ -5,7 +5,7 @@ import { type Placed, type PlanItem, type PlanJson, type PlanLoad, type PlanSet,
 /** Pounds are rounded to whole grams: one more is the same bell. */
 const ROUNDING = 1;
 
-/** Every load printed anywhere in an item, with the exercise it is for. */
+/** Every load printed anywhere in an item, what follows straight after a set too, with the exercise it is for. */
 function loadsIn(item: PlanItem): readonly { readonly exercise: string; readonly load: PlanLoad }[] {
   const all: { exercise: string; load: PlanLoad }[] = [];
   const add = (exercise: string, load: PlanLoad | undefined) => {
@@ -14,6 +14,7 @@ function loadsIn(item: PlanItem): readonly { readonly exercise: string; readonly
   const addSets = (exercise: string, sets: readonly PlanSet[]) => {
     for (const set of sets) {
       add(set.exercise ?? exercise, set.load);
+      add(set.exercise ?? exercise, set.then?.load);
       add(set.gate?.needs.exercise ?? exercise, set.gate?.needs.load);
       for (const other of set.otherwise ?? []) add(other.exercise, other.load);
       for (const choice of set.choose ?? []) add(choice.exercise, choice.load);
@@ -36,12 +37,14 @@ export function auditLoads(plan: PlanJson): string[] {
     for (const { exercise, load } of loadsIn(item)) {
       const why = whyNotMakeable(load, kit);
       if (why !== undefined) found.push(`${item.id}: ${load.label} cannot be made: ${why}`);
+      if (load.band !== undefined) continue;
       if (load.kg !== load.grams / 1000) found.push(`${item.id}: ${load.kg} kg is not ${load.grams} g`);
       const top = limits.get(exercise);
       if (top !== undefined && Math.max(load.grams, inOneHand(load, kit)) > top + ROUNDING)
         found.push(`${item.id}: ${exercise} with ${load.label} is above what is signed off`);
     }
   }
+  found.push(...auditRungLoads(plan, limits));
   const masses = listMasses(kit);
   for (const strand of strands) {
     for (const version of strand.versions) {
@@ -72,8 +75,28 @@ export function auditLoads(plan: PlanJson): string[] {
   return found;
 }
 
+/** Loads of every rung of every ladder, and what comes straight after them. */
+function auditRungLoads({ inputs }: PlanJson, limits: ReadonlyMap<string, number>): string[] {
+  const { kit, ladders } = inputs;
+  return ladders.flatMap(({ id, rungs }) =>
+    rungs.flatMap(({ exercise, load, nextUp }, index) =>
+      [load, nextUp].flatMap((one) => {
+        if (one === null) return [];
+        const why = whyNotMakeable(one, kit);
+        const top = limits.get(exercise) ?? Number.POSITIVE_INFINITY;
+        const above = one.band === undefined && Math.max(one.grams, inOneHand(one, kit)) > top + ROUNDING;
+        const name = `${id} rung ${index + 1}: ${one.label}`;
+        return [
+          ...(why === undefined ? [] : [`${name} cannot be made: ${why}`]),
+          ...(above ? [`${name} is above what is signed off`] : []),
+        ];
+      }),
+    ),
+  );
+}
+
 /** Block, occurrence, row, side, kind, ordinal. */
-const KEY = /^(\d+)\/(\d+)\/([^/]+)\/(left|right|both)\/(warm-up|work|feeler|trial)\/(\d+)$/;
+const KEY = /^(\d+)\/(\d+)\/([^/]+)\/(left|right|both)\/(warm-up|work|feeler|trial|test|cool-down)\/(\d+)$/;
 
 export function auditKeys(plan: PlanJson): string[] {
   const found: string[] = [];

@@ -2,38 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { auditPlan } from './audit.js';
 import { makePlan } from './make-plan.js';
+import { type Fault, follow, item, type Path, REMOVED, spoil } from './spoil-plan.js';
 
-type Step = string | number;
-type Path = readonly Step[];
-
-function follow(from: unknown, path: Path): object {
-  let at: unknown = from;
-  for (const step of path) {
-    if (typeof at !== 'object' || at === null) expect.fail(`nothing at ${path.join('.')}`);
-    at = Reflect.get(at, step);
-  }
-  if (typeof at !== 'object' || at === null) expect.fail(`nothing at ${path.join('.')}`);
-  return at;
-}
-
-const REMOVED = Symbol('removed');
-
-/** The plan with one value put elsewhere, or taken away. */
-function spoil(...changes: readonly (readonly [Path, unknown])[]): unknown {
-  const plan = makePlan();
-  for (const [path, value] of changes) {
-    const last = path.at(-1);
-    const parent = follow(plan, path.slice(0, -1));
-    if (last === undefined || !Reflect.has(parent, last)) expect.fail(`nothing at ${path.join('.')}`);
-    if (value === REMOVED) Reflect.deleteProperty(parent, last);
-    else Reflect.set(parent, last, value);
-  }
-  return plan;
-}
-
-const item = (week: number, session: number, group: number, at: number): Path => [
-  ...['weeks', week - 1, 'sessions', session, 'groups', group, 'items', at],
-];
 /** The press has a trial in week 3 and its gate in week 4; the squat its gate in week 5. */
 const press = (week: number): Path => item(week, 0, 1, 0);
 const squat = (week: number): Path => item(week, 0, 1, 1);
@@ -62,14 +32,16 @@ const gatedSet = {
 /** Week 3's press, to be put into its session a second time. */
 const trialItem = follow(makePlan(), press(3));
 
-type Fault = readonly [name: string, finding: RegExp, changes: readonly (readonly [Path, unknown])[]];
-
 const FAULTS: readonly Fault[] = [
   ['a name missing', /weeks\.0\.sessions\.0\.minutes/, [[[...session(1, 0), 'minutes'], REMOVED]]],
-  ['a load in kilograms to spare', /grams/, [[[...squat(1), 'sets', 0, 'load', 'grams'], 16_000.5]]],
+  [
+    'a load in kilograms to spare',
+    /sets\.0\.load: Invalid input/,
+    [[[...squat(1), 'sets', 0, 'load', 'grams'], 16_000.5]],
+  ],
   ['another version of the format', /schema/, [[['schema'], 2]]],
   ['an item of kit twice', /kit item bell-12000 stands twice/, [[['inputs', 'kit', 1, 'id'], 'bell-12000']]],
-  ['a strand gone', /no strand to repeat it from/, [[[...strand(1), 'row'], 'other']]],
+  ['a strand gone', /neither a strand and a ladder to repeat it from/, [[[...strand(1), 'row'], 'other']]],
   ['an exercise that is no version', /is not a version of its strand/, [[[...squat(1), 'exercise'], 'leap']]],
 
   ['a week out of place', /week 3 stands in place 2/, [[['weeks', 1, 'number'], 3]]],

@@ -3,6 +3,7 @@
  * stands in its own file; this one puts them together.
  */
 import { auditCalendar, auditEffort } from './audit-calendar.js';
+import { auditLadders } from './audit-ladders.js';
 import { auditEasier, auditKeys, auditLoads, auditSides } from './audit-sets.js';
 import { auditStarts } from './audit-starts.js';
 import { auditCapacities, auditWalks } from './audit-walks.js';
@@ -22,6 +23,7 @@ export function auditPlan(plan: unknown): string[] {
     ...auditSides(data),
     ...auditEasier(data),
     ...auditWalks(data),
+    ...auditLadders(data),
     ...auditCapacities(data),
     ...auditStarts(data),
   ];
@@ -48,12 +50,21 @@ function auditWhole(plan: PlanJson): string[] {
     plan.inputs.strands.map((strand) => strand.id),
   );
   const rules = new Set(plan.rules.map((rule) => rule.id));
+  unique(
+    'ladder',
+    plan.inputs.ladders.map((ladder) => ladder.id),
+  );
   for (const { item, session } of workOf(plan)) {
-    if (item.way !== 'strength' && item.way !== 'bodyweight') continue;
-    const strand = plan.inputs.strands.find((one) => one.session === session.id && one.row === item.row);
-    if (strand === undefined) found.push(`${item.id}: no strand to repeat it from`);
+    const isRow = (one: { readonly session: string; readonly row: string }): boolean =>
+      one.session === session.id && one.row === item.row;
+    const strand = plan.inputs.strands.find(isRow);
+    const ladder = plan.inputs.ladders.find(isRow);
+    if ((strand === undefined) === (ladder === undefined))
+      found.push(`${item.id}: ${strand === undefined ? 'neither' : 'both'} a strand and a ladder to repeat it from`);
     if (strand !== undefined && !strand.versions.some((version) => version.exercise === item.exercise))
       found.push(`${item.id}: ${item.exercise} is not a version of its strand`);
+    if (ladder !== undefined && !ladder.rungs.some((rung) => rung.exercise === item.exercise))
+      found.push(`${item.id}: ${item.exercise} is on no rung of its ladder`);
     for (const reason of item.reasons) {
       if (rules.size > 0 && reason.source === '' && !rules.has(reason.rule))
         found.push(`${item.id}: reason ${reason.rule} is neither a rule nor has a source`);

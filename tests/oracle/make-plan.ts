@@ -3,6 +3,7 @@
  * each side with a trial and a gate, a row with body mass in it, a circuit, and a row of which nothing is known.
  */
 import { bell, bells, buildStrand, version } from './build-strand.js';
+import { type LadderJson, type RungStep, walkLadder } from './ladder.js';
 import type { LoadJson, Option, StrandJson } from './strand-json.js';
 import { type Step, walkStrand } from './walk.js';
 
@@ -142,6 +143,7 @@ function itemOf(strand: StrandJson, step: Step, occurrence: number, each: boolea
     asked: {
       min: strand.bottom,
       max: strand.top,
+      unit: 'reps',
       reserve: strand.occurrences[step.week - 1]?.asked,
       sets: step.sets,
     },
@@ -183,7 +185,7 @@ function unknownItem(strand: StrandJson, week: number, occurrence: number) {
     sides: 'both',
     tempo: 'normal',
     restSeconds: 60,
-    asked: { min: 6, max: 10, reserve: one?.asked, sets: one?.sets },
+    asked: { min: 6, max: 10, unit: 'reps', reserve: one?.asked, sets: one?.sets },
     capacity: null,
     allowed: [],
     relaxed: [],
@@ -191,6 +193,66 @@ function unknownItem(strand: StrandJson, week: number, occurrence: number) {
     easier: EASIER,
     harder: [],
     reasons: REASONS,
+  };
+}
+
+/** Swings with the 16, then the 20: a gate in week 5. */
+const rung = (grams: number, reps: number, stage: number) => ({
+  exercise: 'swing',
+  load: bell(grams),
+  nextUp: null,
+  deadStop: stage === 0 && reps === 8,
+  dose: { kind: 'reps', reps },
+  stage,
+});
+const swings: LadderJson & { readonly rungs: readonly ReturnType<typeof rung>[] } = {
+  rungs: [rung(16_000, 8, 0), rung(16_000, 10, 0), rung(20_000, 8, 1), rung(20_000, 10, 1)],
+  start: 0,
+  earned: 0,
+  gates: true,
+  occurrences: [1, 2, 3, 4, 5, 6].map((week) => ({ week, easy: week === 6, sets: week === 6 ? 2 : 3 })),
+  rules: { earned: 2, easyDown: 1 },
+};
+
+function swingItem({ week, rung: at, sets, needs, otherwise }: RungStep, occurrence: number) {
+  const { load, dose, deadStop } = swings.rungs[at] ?? rung(16_000, 8, 0);
+  const doneAt = (index: number) => {
+    const other = swings.rungs[index];
+    return { exercise: 'swing', reps: other?.dose.reps, ...printed(other?.load) };
+  };
+  const key = (ordinal: number) => `1/${occurrence}/swing/both/work/${ordinal}`;
+  const sure = otherwise === undefined ? doneAt(at) : doneAt(otherwise.rung);
+  return {
+    id: `b/swing/${week}`,
+    row: 'swing',
+    exercise: 'swing',
+    way: 'swing',
+    sides: 'both',
+    tempo: 'normal',
+    restSeconds: 60,
+    asked: { min: 8, max: 10, unit: 'reps', reserve: null, sets },
+    capacity: null,
+    allowed: [],
+    relaxed: [],
+    sets: Array.from({ length: sets }, (_, index) => ({
+      key: key(index + 1),
+      kind: 'work',
+      round: index + 1,
+      reps: dose.reps,
+      ...(deadStop ? { deadStop } : {}),
+      ...printed(load),
+      ...(index > 0 || needs === undefined ? {} : { gate: { needs: { ...doneAt(needs.rung), weeks: needs.weeks } } }),
+      ...(index > 0 || otherwise === undefined
+        ? {}
+        : { otherwise: [{ ...doneAt(otherwise.rung), tempo: 'normal', sets: otherwise.sets }] }),
+    })),
+    easier: EASIER.map((easier) => ({
+      ...easier,
+      sets: [{ key: key(1), kind: 'work', round: 1, reps: sure.reps }],
+    })),
+    harder: [],
+    reasons: REASONS,
+    rung: { number: at + 1, of: swings.rungs.length },
   };
 }
 
@@ -204,8 +266,10 @@ const stepsOf = (strand: StrandJson): readonly Step[] => {
 export function makePlan(): unknown {
   const walks = [press, squat, circuit].map(stepsOf);
   const [pressSteps = [], squatSteps = [], circuitSteps = []] = walks;
+  const swingSteps = walkLadder(swings);
   const weeks = pressSteps.map((pressStep, index) => {
     const week = index + 1;
+    const swung = swingSteps.slice(index, index + 1).map((step) => swingItem(step, 2 * week));
     const [squatStep = pressStep, circuitStep = pressStep] = [squatSteps[index], circuitSteps[index]];
     const a = [itemOf(press, pressStep, 2 * week - 1, true), itemOf(squat, squatStep, 2 * week - 1, false)];
     const session = (id: 'a' | 'b', occurrence: number, groups: readonly unknown[]) => ({
@@ -215,7 +279,11 @@ export function makePlan(): unknown {
       occurrence,
       minutes: 30,
       trimmed: [],
-      groups: [{ kind: 'warm-up', name: 'Warm-up', rounds: 1, items: [] }, ...groups],
+      groups: [{ kind: 'warm-up', name: 'Warm-up', rounds: 1, minutes: 5, items: [] }, ...groups],
+      short: {
+        minutes: 8,
+        sets: [id === 'a' ? `1/${occurrence}/press/left/work/1` : `1/${occurrence}/row/both/work/1`],
+      },
     });
     return {
       number: week,
@@ -231,6 +299,7 @@ export function makePlan(): unknown {
             items: [itemOf(circuit, circuitStep, 2 * week, false)],
           },
           { kind: 'straight', name: 'Pull', rounds: 1, items: [unknownItem(unknown, week, 2 * week)] },
+          { kind: 'straight', name: 'Swing', rounds: 1, items: swung },
         ]),
       ],
     };
@@ -273,6 +342,13 @@ export function makePlan(): unknown {
       ],
       signOffs: [{ exercise: 'goblet-squat', grams: 24_000, date: '2026-12-30', by: 'coach' }],
       strands: [press, squat, circuit, unknown],
+      ladders: [{ id: 'b/swing', session: 'b', row: 'swing', way: 'swing', ...swings }],
+      experience: 'trained',
+      birthYear: 1988,
+      blocksBefore: 1,
+      standing: { moderate: false, derived: [], health: [] },
+      mainBells: [],
+      breaks: [],
     },
     weeks,
     findings: [],

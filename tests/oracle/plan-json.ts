@@ -9,20 +9,47 @@ const positive = whole.min(1);
 const side = z.enum(['left', 'right', 'both']);
 const date = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 
-const load = z.looseObject({
+const piece = z.looseObject({ id: z.string().min(1), grams: whole.min(0) });
+
+/** A load in grams. */
+const mass = z.looseObject({
   kg: z.number().min(0),
   grams: whole.min(0),
-  mode: z.enum(['per-hand', 'total', 'added', 'assisted', 'band']),
-  pieces: z.array(z.looseObject({ id: z.string().min(1), grams: whole.min(0) })),
+  band: z.undefined().optional(),
+  mode: z.enum(['per-hand', 'total', 'added']),
+  pieces: z.array(piece),
   label: z.string(),
 });
 
+/** A band by its step, never in grams. */
+const band = z.looseObject({
+  band: z.string().min(1),
+  step: positive,
+  kg: z.undefined().optional(),
+  grams: z.undefined().optional(),
+  mode: z.enum(['assisted', 'band']),
+  pieces: z.array(piece),
+  label: z.string(),
+});
+
+const load = z.union([mass, band]);
+
+/** A name that reads like a promise's, and is only a field. */
+const THEN = 'then';
+
+/** How much a set is: nothing at all of it where one round of the exercise is meant. */
+const amount = {
+  reps: positive.optional(),
+  seconds: z.number().positive().optional(),
+  metres: z.number().positive().optional(),
+};
+
 const otherwise = z.looseObject({
+  ...amount,
   exercise: z.string().min(1),
-  reps: positive,
   load: load.optional(),
   tempo: z.string(),
-  reserve: whole,
+  reserve: whole.optional(),
   sets: positive,
 });
 
@@ -35,20 +62,22 @@ const choice = z.looseObject({
 });
 
 const needs = z.looseObject({
+  ...amount,
   exercise: z.string().min(1),
   load: load.optional(),
-  reps: positive,
-  reserve: whole,
+  reserve: whole.optional(),
   weeks: z.array(positive),
 });
 
 const set = z.looseObject({
+  ...amount,
   key: z.string().min(1),
-  kind: z.enum(['warm-up', 'work', 'feeler', 'trial']),
+  kind: z.enum(['warm-up', 'work', 'feeler', 'trial', 'test', 'cool-down']),
   round: positive,
-  reps: positive.optional(),
-  seconds: z.number().positive().optional(),
-  metres: z.number().positive().optional(),
+  steps: z.array(positive).optional(),
+  [THEN]: z.looseObject({ reps: positive, load }).optional(),
+  deadStop: z.boolean().optional(),
+  stopAt: z.looseObject({ reserve: whole }).optional(),
   side: z.enum(['left', 'right']).optional(),
   exercise: z.string().min(1).optional(),
   load: load.optional(),
@@ -70,7 +99,13 @@ const item = z.looseObject({
   sides: z.enum(['both', 'each', 'alternate']),
   tempo: z.string(),
   restSeconds: z.number().min(0),
-  asked: z.looseObject({ min: positive, max: positive, reserve: whole, sets: positive }),
+  asked: z.looseObject({
+    min: positive,
+    max: positive,
+    unit: z.enum(['reps', 'seconds', 'metres']),
+    reserve: whole.nullable(),
+    sets: positive,
+  }),
   capacity: z.looseObject({ equation: z.enum(['epley', 'brzycki']), grams: whole, side }).nullable(),
   allowed: z.array(
     z.looseObject({
@@ -86,11 +121,15 @@ const item = z.looseObject({
   easier: z.array(easier),
   harder: z.array(easier),
   reasons: z.array(reason),
+  talk: z.enum(['sentences', 'phrases']).optional(),
+  rung: z.looseObject({ number: positive, of: positive }).optional(),
 });
 
 const group = z.looseObject({
-  kind: z.enum(['warm-up', 'straight', 'circuit', 'cool-down']),
+  kind: z.enum(['warm-up', 'straight', 'circuit', 'cool-down', 'test']),
   rounds: positive,
+  everySeconds: positive.optional(),
+  minutes: z.number().positive().optional(),
   items: z.array(item),
 });
 
@@ -101,13 +140,57 @@ const session = z.looseObject({
   minutes: z.number().positive(),
   trimmed: z.array(z.looseObject({ row: z.string(), what: z.enum(['sets', 'row']), sets: whole, reason })),
   groups: z.array(group),
+  short: z.looseObject({ minutes: z.number().positive(), sets: z.array(z.string()) }),
+});
+
+const rungLoad = z.union([mass.omit({ kg: true }), band]);
+
+const dose = z.discriminatedUnion('kind', [
+  z.looseObject({ kind: z.literal('reps'), reps: positive }),
+  z.looseObject({ kind: z.literal('seconds'), seconds: positive }),
+  z.looseObject({ kind: z.literal('metres'), metres: positive }),
+  z.looseObject({ kind: z.literal('every'), reps: positive, everySeconds: positive, minutes: positive }),
+  z.looseObject({ kind: z.literal('main-next'), main: positive, next: positive }),
+  z.looseObject({ kind: z.literal('steps'), reps: z.array(positive).min(1) }),
+  z.looseObject({ kind: z.literal('round') }),
+]);
+
+const ladder = z.looseObject({
+  id: z.string().min(1),
+  session: z.string().min(1),
+  row: z.string().min(1),
+  way: z.string().min(1),
+  rungs: z
+    .array(
+      z.looseObject({
+        exercise: z.string().min(1),
+        load: rungLoad.nullable(),
+        nextUp: rungLoad.nullable(),
+        deadStop: z.boolean(),
+        dose,
+        stage: whole.min(0),
+      }),
+    )
+    .min(1),
+  start: whole.min(0),
+  earned: whole.min(0).max(2),
+  gates: z.boolean(),
+  occurrences: z.array(
+    z.looseObject({
+      week: positive,
+      easy: z.boolean(),
+      sets: positive,
+      held: z.looseObject({ why: z.string() }).optional(),
+    }),
+  ),
+  rules: z.looseObject({ earned: whole.min(0), easyDown: whole.min(0) }),
 });
 
 const strand = z.looseObject({
   id: z.string().min(1),
   session: z.string().min(1),
   row: z.string().min(1),
-  way: z.enum(['strength', 'bodyweight']),
+  way: z.enum(['strength', 'bodyweight', 'combination']),
   equation: z.enum(['epley', 'brzycki']),
   bottom: positive,
   top: positive,
@@ -120,7 +203,7 @@ const strand = z.looseObject({
         share: whole.nullable(),
         toHarder: whole.nullable(),
         toEasier: whole.nullable(),
-        loads: z.array(load.omit({ kg: true })).min(1),
+        loads: z.array(mass.omit({ kg: true })).min(1),
         signedOffTo: whole.nullable(),
       }),
     )
@@ -171,7 +254,17 @@ const inputs = z.looseObject({
     }),
   ),
   floors: z.array(z.looseObject({ rule: z.string(), reserve: whole, weeks: z.array(positive) })),
-  cautions: z.array(z.looseObject({ what: z.string(), degree: z.string(), by: z.string() })),
+  cautions: z.array(
+    z.looseObject({
+      what: z.string(),
+      degree: z.string(),
+      side,
+      phases: z.array(z.string()).optional(),
+      from: date,
+      until: date.optional(),
+      by: z.string(),
+    }),
+  ),
   flags: z.array(z.string()),
   minutesCap: z.number().positive(),
   days: z.array(whole),
@@ -180,6 +273,17 @@ const inputs = z.looseObject({
   shares: z.array(z.looseObject({ exercise: z.string(), share: whole, standing: z.string(), source: z.string() })),
   signOffs: z.array(z.looseObject({ exercise: z.string(), grams: whole.nullable(), date, by: z.string() })),
   strands: z.array(strand),
+  ladders: z.array(ladder),
+  experience: z.string(),
+  birthYear: whole,
+  blocksBefore: whole.min(0).optional(),
+  standing: z.looseObject({
+    moderate: z.boolean(),
+    derived: z.array(z.looseObject({ rule: z.string(), what: z.string(), degree: z.string() })),
+    health: z.array(z.looseObject({ fact: z.string(), value: z.string() })),
+  }),
+  mainBells: z.array(z.looseObject({ pattern: z.string(), grams: whole.positive() })),
+  breaks: z.array(z.looseObject({ from: date, until: date, cause: z.string() })),
 });
 
 export const planSchema = z.looseObject({
@@ -195,13 +299,18 @@ export const planSchema = z.looseObject({
   inputs,
   weeks: z.array(z.looseObject({ number: positive, begins: date, deload: z.boolean(), sessions: z.array(session) })),
   findings: z.array(z.looseObject({ rule: z.string().min(1) })),
+  stops: z.looseObject({ after: date, because: z.string() }).optional(),
 });
 
 export type PlanJson = z.infer<typeof planSchema>;
 export type PlanItem = z.infer<typeof item>;
 export type PlanSet = z.infer<typeof set>;
 export type PlanLoad = z.infer<typeof load>;
+export type PlanMass = z.infer<typeof mass>;
 export type PlanStrand = z.infer<typeof strand>;
+export type PlanLadder = z.infer<typeof ladder>;
+export type PlanRung = PlanLadder['rungs'][number];
+export type RungLoadJson = NonNullable<PlanRung['load']>;
 export type PlanGroup = z.infer<typeof group>;
 export type PlanSession = z.infer<typeof session>;
 
