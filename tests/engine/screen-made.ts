@@ -17,6 +17,8 @@ export const LAST = on('2027-02-08');
 /** Everything has been asked, and there is nothing. */
 export const ASKED: Health = { medicines: [], conditions: [], falls: 0 };
 
+const RULES = layOverrides([]).value;
+
 export interface Screening {
   readonly problems: readonly Problem[];
   /** Codes of the errors. */
@@ -28,7 +30,7 @@ export interface Screening {
 export function screen(client: Partial<Client>): Screening {
   const screened = {
     client: aClient({ health: ASKED, ...client }),
-    rules: layOverrides([]).value,
+    rules: RULES,
     today: TODAY,
     firstDay: FIRST,
     lastDay: LAST,

@@ -113,7 +113,7 @@ describe('the six boxes', () => {
     for (const health of [{ conditions: ['diabetes'] }, { medicines: ['lowers blood sugar'] }] as const) {
       const client = { health: { ...ASKED, ...health } };
       expect(outcome({ ...answers('no', 'no', 'no'), ...client })).toBe('clearance-needed');
-      expect(outcome({ ...answers('yes', 'unknown', 'no'), ...client })).toBe('moderate');
+      expect(outcome({ ...answers('yes', 'no', 'no'), ...client })).toBe('moderate');
     }
     // Risk factors do not count.
     const risk = { health: { ...ASKED, medicines: ['lowers blood pressure', 'slows the heart', 'other'] } } as const;

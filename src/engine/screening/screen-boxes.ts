@@ -32,7 +32,7 @@ export function screenBoxes(screened: Screened): readonly Problem[] {
   const disease = knownDisease(screened);
   const questions = [
     { question: 'regular exercise', answer: screening.regularExercise },
-    { question: 'known disease', answer: disease },
+    { question: 'known disease', answer: screening.knownDisease },
     { question: 'symptoms', answer: screening.symptoms },
   ]
     .filter(({ answer }) => answer === 'unknown')
