@@ -14,6 +14,8 @@ export type Trust =
   /** Nothing any longer. */
   | { readonly kind: 'nothing'; readonly rule: Rule; readonly days: number };
 
+export const WHOLE: Trust = { kind: 'whole' };
+
 /**
  * By the longest break that began after the test and is over by the block's first session. A break inside the block
  * changes nothing here: what is planned before it is planned before it, and the coach is told to test again.
@@ -26,5 +28,5 @@ export function trustIn(context: BlockContext, tested: Day): Trust {
   const days = Math.max(0, ...lengths);
   if (days >= rules.valueOf(STRENGTH_UNKNOWN)) return { kind: 'nothing', rule: STRENGTH_UNKNOWN, days };
   const kept = isOlder(context) ? STRENGTH_KEPT_OLDER : STRENGTH_KEPT;
-  return days >= rules.valueOf(kept) ? { kind: 'lighter', rule: kept, days } : { kind: 'whole' };
+  return days >= rules.valueOf(kept) ? { kind: 'lighter', rule: kept, days } : WHOLE;
 }

@@ -3,24 +3,58 @@ import type { Reason, ReasonInput } from '../../model/reason.js';
 import type { BlockContext } from '../block-context.js';
 import { floorIn, gainOf } from '../effort/plan-effort.js';
 import { reasonOf } from '../reason-of.js';
+import type { FittedRow } from '../rows/fit-rows.js';
+import { isHurried } from '../rows/planned-by.js';
 import type { WalkedRow } from '../rows/walked-row.js';
+import { CIRCUIT_RESERVE } from '../rules/circuit-reserve.js';
+import { CLOCK_ONE_TEMPO } from '../rules/clock-one-tempo.js';
 import { FEELER_RISE } from '../rules/feeler-rise.js';
+import { GAIN_RETURN } from '../rules/gain-return.js';
+import { GAIN_STEADY } from '../rules/gain-steady.js';
+import { LIGHTER_BELL } from '../rules/lighter-bell.js';
+import { MAIN_BELL } from '../rules/main-bell.js';
 import { NEW_MOVEMENT_LIGHTER } from '../rules/new-movement-lighter.js';
+import { NEXT_UP_BELL } from '../rules/next-up-bell.js';
+import { PERCENT_OF_MAXIMUM } from '../rules/percent-of-maximum.js';
+import { RETURN_LIGHTER } from '../rules/return-lighter.js';
+import { RPE_TO_RESERVE } from '../rules/rpe-to-reserve.js';
 import { VERSION_CHOSEN } from '../rules/version-chosen.js';
 import { WEAKER_SIDE } from '../rules/weaker-side.js';
+import { WEAKEST_PART } from '../rules/weakest-part.js';
+import { careReasons } from './care-reasons.js';
 
 export function reasonsOfRow(context: BlockContext, walked: WalkedRow, index: number): readonly Reason[] {
   return [
-    ...versionReason(walked),
+    ...versionReason(walked.fitted),
+    ...careReasons(context, walked.fitted, walked.cares, walked.sessions[index]?.queued.date),
     ...floorReason(context, walked, index),
     ...cautionReason(context, walked),
+    ...gainReason(context, walked),
+    ...trustReason(walked),
     ...beginningReason(context, walked),
+    ...roleReason(walked),
+    ...doseReason(walked, index),
   ];
 }
 
+/** No gain is counted on in the whole block: why. */
+function gainReason(context: BlockContext, { cares, strand }: WalkedRow): readonly Reason[] {
+  const { rule } = gainOf(context, cares.length > 0);
+  if (cares.length > 0 || (rule !== GAIN_RETURN && rule !== GAIN_STEADY)) return [];
+  return [reasonOf(rule, 'coach', [{ name: 'gain', value: strand.gain, unit: 'per-ten-thousand' }])];
+}
+
+/** What a test from before a break still says. */
+function trustReason({ beginning: { trust } }: WalkedRow): readonly Reason[] {
+  if (trust.kind === 'whole') return [];
+  const inputs = [{ name: 'days', value: trust.days, unit: 'days' }];
+  const told = reasonOf(trust.rule, 'coach', inputs, 'measured');
+  const client = trust.kind === 'lighter' ? RETURN_LIGHTER : trust.rule;
+  return [reasonOf(client, 'client', inputs, 'measured'), told];
+}
+
 /** Another exercise than the programme names. */
-function versionReason({ fitted }: WalkedRow): readonly Reason[] {
-  const { choice, target } = fitted;
+export function versionReason({ choice, target }: Pick<FittedRow, 'choice' | 'target'>): readonly Reason[] {
   if (choice.chosen === null || choice.chosen.exercise === target) return [];
   const inputs: ReasonInput[] = [
     { name: 'programme', value: target.id, unit: '' },
@@ -86,6 +120,14 @@ function beginningReason({ rules }: BlockContext, { beginning, plan, fitted }: W
     ];
     return [reasonOf(NEW_MOVEMENT_LIGHTER, 'client', inputs), reasonOf(NEW_MOVEMENT_LIGHTER, 'coach', inputs)];
   }
+  if (how === 'parts' && source !== null) {
+    const inputs = [
+      { name: 'exercise', value: fitted.chain.judged[fitted.chain.base]?.exercise.id ?? '', unit: '' },
+      { name: 'part', value: source.exercise.id, unit: '' },
+      { name: 'loads lighter', value: rules.valueOf(NEW_MOVEMENT_LIGHTER), unit: '' },
+    ];
+    return [reasonOf(WEAKEST_PART, 'client', inputs, 'weak'), reasonOf(WEAKEST_PART, 'coach', inputs, 'weak')];
+  }
   if (tested === null || tested.gap === null || tested.gap === 0) return [];
   const inputs = [
     { name: 'weaker', value: tested.capacity.side, unit: '' },
@@ -95,4 +137,36 @@ function beginningReason({ rules }: BlockContext, { beginning, plan, fitted }: W
     reasonOf(WEAKER_SIDE, 'client', inputs.slice(0, 1), 'measured'),
     reasonOf(WEAKER_SIDE, 'coach', inputs, 'measured'),
   ];
+}
+
+const ROLES = { main: MAIN_BELL, lighter: LIGHTER_BELL, 'next up': NEXT_UP_BELL } as const;
+
+/** The bell the row asks for by its role, and the main one it is told by. */
+function roleReason({ beginning: { role } }: WalkedRow): readonly Reason[] {
+  if (role === null) return [];
+  const inputs = [
+    { name: 'load', value: role.load, unit: 'g' },
+    { name: 'main', value: role.main, unit: 'g' },
+  ];
+  return [reasonOf(ROLES[role.role], 'client', inputs), reasonOf(ROLES[role.role], 'coach', inputs)];
+}
+
+/** What the row's own dose and effort bring with them. */
+function doseReason({ fitted, strand }: WalkedRow, index: number): readonly Reason[] {
+  const { dose, percent, row, inCircuit, effort } = fitted;
+  const reasons: Reason[] = [];
+  if (percent !== null) {
+    const inputs = [{ name: 'percent', value: percent, unit: '%' }];
+    reasons.push(reasonOf(PERCENT_OF_MAXIMUM, 'client', inputs), reasonOf(PERCENT_OF_MAXIMUM, 'coach', inputs));
+  }
+  if (row.effort?.kind === 'rpe' && effort !== null) {
+    const inputs = [{ name: 'reserve', value: effort, unit: 'tenths' }];
+    reasons.push(reasonOf(RPE_TO_RESERVE, 'coach', inputs, 'measured'));
+  }
+  if (strand.tempi.length < row.tempi.length) reasons.push(reasonOf(CLOCK_ONE_TEMPO, 'coach', [], 'measured'));
+  if (isHurried({ inCircuit, dose })) {
+    const inputs = [{ name: 'asked', value: strand.occurrences[index]?.asked ?? 0, unit: 'tenths' }];
+    reasons.push(reasonOf(CIRCUIT_RESERVE, 'coach', inputs, 'measured'));
+  }
+  return reasons;
 }

@@ -1,4 +1,5 @@
 /** The easier versions of a planned item that this client may do with this kit, each with its own sets. */
+import type { Exercise } from '../../model/exercise.js';
 import type { MakeableLoad } from '../../model/kit.js';
 import type { EasierItem, PlanSet } from '../../model/plan.js';
 import type { Refusal } from '../../model/problems-plan.js';
@@ -13,12 +14,13 @@ import {
   resistedLoad,
   slowedReps,
 } from '../capacity.js';
+import { isWalked } from '../rows/planned-by.js';
 import { carries, versionOf } from '../versions/chain-versions.js';
-import { waysThatAnswer } from '../versions/choose-version.js';
+import { waysBeside } from '../versions/choose-version.js';
 import type { Judge, Judged } from '../versions/judge-version.js';
-import type { EasierWay, Link, LinksOf } from '../versions/linked-versions.js';
-import { inOrderOfRegress } from '../versions/regress-order.js';
+import type { Link, LinksOf } from '../versions/linked-versions.js';
 import { planLoad } from './plan-load.js';
+import type { AmountOf } from './set-amount.js';
 
 /** What is planned, and what the easier version may not exceed. */
 export interface Planned {
@@ -42,6 +44,8 @@ export interface Planned {
   readonly floor: Tenths;
   /** The sets it takes the place of; their keys stay. */
   readonly sets: readonly PlanSet[];
+  /** How much so many reps are, as the row's dose is written; plain reps where it says nothing. */
+  readonly amount?: AmountOf;
 }
 
 export interface EasierFound {
@@ -60,7 +64,7 @@ export interface EasierFound {
  * has only the reps that a slow lowering would leave with the asked reserve, at least one.
  */
 export function planEasier(planned: Planned, judge: Judge, linksOf: LinksOf): EasierFound {
-  const { judged, sets } = planned;
+  const { judged } = planned;
   const links = linksOf(judged.exercise);
   const allowed = links.easier.filter((link) => judge(link.to).allowed);
   const exercises = allowed.map((link): EasierItem => {
@@ -71,27 +75,23 @@ export function planEasier(planned: Planned, judge: Judge, linksOf: LinksOf): Ea
       way: to.exercise.facts.way,
       say: link.say,
       for: link.causes,
-      sets: easierSets(sets, dose),
+      sets: easierSets(planned, dose, to.exercise),
     };
   });
   const own = wayOf(planned);
-  const ways = inOrderOfRegress(waysOpen(judged, links.easierWays)).map((way): EasierItem => {
+  const ways = waysBeside(judged, links.easierWays).map((way): EasierItem => {
     return {
       exercise: `${judged.exercise.id}#${way.slug}`,
       way: judged.exercise.facts.way,
       say: way.say,
       for: way.causes,
-      sets: easierSets(sets, own),
+      sets: easierSets(planned, own, judged.exercise),
     };
   });
   return {
     easier: [...ways, ...exercises],
     refused: links.easier.flatMap((link) => judge(link.to).refusals),
   };
-}
-
-function waysOpen(judged: Judged, ways: readonly EasierWay[]): readonly EasierWay[] {
-  return waysThatAnswer(ways, judged).filter(({ slug }) => slug !== judged.way?.slug);
 }
 
 /** Harder versions this client may do, for the coach to see what lies ahead: no sets are claimed. */
@@ -104,15 +104,18 @@ export function listHarder({ exercise }: Judged, judge: Judge, linksOf: LinksOf)
 interface Dose {
   readonly load: MakeableLoad | null;
   readonly reps: number;
-  readonly reserve: Tenths;
+  /** `null` where reps to failure are not counted. */
+  readonly reserve: Tenths | null;
 }
 
 /** In place of the item's own sets and under their keys; rounds are numbered through, since there is no trial. */
-function easierSets(sets: readonly PlanSet[], { load, reps, reserve }: Dose): readonly PlanSet[] {
+function easierSets({ sets, amount }: Planned, { load, reps, reserve }: Dose, exercise: Exercise): readonly PlanSet[] {
   const held = load === null || load.grams === 0 ? {} : { load: planLoad(load) };
+  const left = reserve === null ? {} : { reserve };
+  const much = amount?.(reps, exercise, 'normal') ?? { reps };
   return sets.map(({ key, side }, index): PlanSet => {
     const round = sets.slice(0, index + 1).filter((set) => set.side === side).length;
-    return { key, kind: 'work', round, reps, ...(side === undefined ? {} : { side }), ...held, reserve };
+    return { key, kind: 'work', round, ...much, ...(side === undefined ? {} : { side }), ...held, ...left };
   });
 }
 
@@ -126,6 +129,7 @@ function wayOf({ version, k, equation, tested, bodyMass, slow, load, reps, reser
 
 function doseOf(planned: Planned, to: Judged, link: Link): Dose {
   const { asked, bottom, reps, bodyMass } = planned;
+  if (!isWalked(to.exercise.facts)) return { load: null, reps: Math.min(reps, bottom), reserve: null };
   const unknown: Dose = { load: null, reps: Math.min(reps, bottom), reserve: asked };
   if (planned.k === 0 || planned.load === null || !carries(planned.judged, to, link, bodyMass)) return unknown;
   const theirs = versionOf(to, bodyMass);

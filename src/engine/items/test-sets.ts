@@ -3,7 +3,7 @@
  * and the published measures of older clients. How long a session then takes is counted elsewhere, from here.
  */
 import type { Exercise } from '../../model/exercise.js';
-import { compareIds, type RowId, setKey } from '../../model/identity.js';
+import { compareIds, setKey } from '../../model/identity.js';
 import type { PlanSet } from '../../model/plan.js';
 import type { Seconds, Tenths } from '../../model/quantity.js';
 import type { Reason } from '../../model/reason.js';
@@ -11,6 +11,7 @@ import type { Occurrence } from '../../model/strand.js';
 import type { BlockContext } from '../block-context.js';
 import { isOlder } from '../effort/plan-effort.js';
 import { reasonOf } from '../reason-of.js';
+import type { FittedRow } from '../rows/fit-rows.js';
 import { CHAIR_STAND_SECONDS } from '../rules/chair-stand-seconds.js';
 import { ONE_LEG_SECONDS } from '../rules/one-leg-seconds.js';
 import { TEST_MOST } from '../rules/test-most.js';
@@ -19,8 +20,6 @@ import type { Judge } from '../versions/judge-version.js';
 import type { SetPlace } from './plan-item-sets.js';
 
 export interface Tests {
-  /** Rows with a test set in the first and the last session they stand in, in place of a work set. */
-  readonly rows: ReadonlySet<RowId>;
   /** Reps a test set may go to above the top of the row's range: it takes that much longer. */
   readonly over: number;
   /** Measures done in the first and in the last session of the block, in order of id. */
@@ -33,13 +32,12 @@ export interface Tests {
 
 /** `judge` says which measures are open to this client. */
 export function testsOf(context: BlockContext, judge: Judge): Tests {
-  const { programme, exercises, days, rules } = context;
+  const { exercises, days, rules } = context;
   const measures = isOlder(context)
     ? [...new Set(exercises.values())].filter(({ facts }) => facts.measure !== undefined)
     : [];
   const [first, last] = [days[0], days.at(-1)];
   return {
-    rows: new Set(programme.tests),
     over: rules.valueOf(TEST_MOST),
     measures: measures.filter((measure) => judge(measure).allowed).sort((a, b) => compareIds(a.id, b.id)),
     sessions: [...new Set([first, last].flatMap((day) => (day === undefined ? [] : [day.occurrence])))],
@@ -50,6 +48,10 @@ export function testsOf(context: BlockContext, judge: Judge): Tests {
 export function secondsOfMeasure({ rules }: BlockContext, measure: Exercise['facts']['measure']): Seconds {
   return rules.valueOf(measure === 'chair stand' ? CHAIR_STAND_SECONDS : ONE_LEG_SECONDS);
 }
+
+/** Asked for by the programme, and in sets of reps that may be counted up to a limit. */
+export const isTested = ({ programme }: BlockContext, { planned, dose, row }: FittedRow): boolean =>
+  programme.tests.includes(row.id) && planned === 'walk' && dose.kind === 'sets';
 
 /** Nothing is tried in a week with a test: neither a gate nor a trial, so that the test is of what was done before. */
 export function heldForTests(occurrences: readonly Occurrence[], tested: boolean): readonly Occurrence[] {

@@ -16,6 +16,8 @@ import type { EasierWay, Link, LinksOf } from './linked-versions.js';
 import { CAUSES_OF, inOrderOfRegress } from './regress-order.js';
 
 export interface Choice {
+  /** What was asked for, as judged. */
+  readonly own: Judged;
   /** `null` where nothing is allowed. */
   readonly chosen: Judged | null;
   /** The causes looked for, empty where the exercise itself was allowed. */
@@ -75,13 +77,13 @@ export function choosingIn(
 export function chooseVersion(exercise: Exercise, choosing: Choosing): Choice {
   const { judge, linksOf } = choosing;
   const own = judge(exercise);
-  const itself = { causes: [], byCause: false, steps: 0, refused: [] } as const;
+  const itself = { own, causes: [], byCause: false, steps: 0, refused: [] } as const;
   if (isOpen(own, choosing)) return { ...itself, chosen: own };
   const causes = causesOf(own.refusals);
   const way = wayThatAnswers(own, choosing);
   if (way !== null) {
     const chosen: Judged = { ...own, way, allowed: true, refusals: [], care: [...own.care, ...own.refusedBy] };
-    return { chosen, causes, byCause: true, steps: 0, refused: own.refusals };
+    return { own, chosen, causes, byCause: true, steps: 0, refused: own.refusals };
   }
   const refused: Refusal[] = [...own.refusals];
   const candidates: Candidate[] = [];
@@ -109,8 +111,8 @@ export function chooseVersion(exercise: Exercise, choosing: Choosing): Choice {
     frontier = next;
   }
   const best = [...candidates].sort(compareCandidates)[0];
-  if (best === undefined) return { chosen: null, causes, byCause: false, steps: 0, refused };
-  return { chosen: best.judged, causes, byCause: best.byCause, steps: best.steps, refused };
+  if (best === undefined) return { own, chosen: null, causes, byCause: false, steps: 0, refused };
+  return { own, chosen: best.judged, causes, byCause: best.byCause, steps: best.steps, refused };
 }
 
 export function isOpen(judged: Judged, { days, holds }: Pick<Choosing, 'days' | 'holds'>): boolean {
@@ -132,8 +134,15 @@ function wayThatAnswers(own: Judged, { judge, linksOf, ways }: Choosing): Easier
   return besides ? way : null;
 }
 
-/** Of an exercise that asks much of what wants care, only the ways that are for all of it. */
-export function waysThatAnswer(ways: readonly EasierWay[], { refusedBy }: Judged): readonly EasierWay[] {
+/**
+ * The easier ways of an exercise to offer beside it, in the order a coach makes it easier. Of one that is itself done in
+ * an easier way, only the others that are for all of what it asks much of.
+ */
+export function waysBeside(judged: Judged, ways: readonly EasierWay[]): readonly EasierWay[] {
+  return inOrderOfRegress(waysThatAnswer(ways, judged)).filter(({ slug }) => slug !== judged.way?.slug);
+}
+
+function waysThatAnswer(ways: readonly EasierWay[], { refusedBy }: Judged): readonly EasierWay[] {
   return ways.filter(({ causes }) =>
     refusedBy.every(({ caution }) => causesOfDemand(caution.what).some((cause) => causes.includes(cause))),
   );
