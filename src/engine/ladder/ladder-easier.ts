@@ -7,7 +7,7 @@ import { externalLoad } from '../capacity.js';
 import type { Versions } from '../rows/fit-rows.js';
 import { SECONDS_A_METRE } from '../rules/seconds-a-metre.js';
 import { SECONDS_A_REP } from '../rules/seconds-a-rep.js';
-import { waysBeside, waysBeside } from '../versions/choose-version.js';
+import { waysBeside } from '../versions/choose-version.js';
 import type { Judged } from '../versions/judge-version.js';
 import { loadPart } from './ladder-load.js';
 import { amountOf } from './ladder-sets.js';

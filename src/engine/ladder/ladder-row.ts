@@ -12,6 +12,7 @@ import { ladderEasyDown } from '../rules/ladder-easy-down.js';
 import { LADDER_START_LIGHTEST } from '../rules/ladder-start-lightest.js';
 import { NEXT_UP_PASSED } from '../rules/next-up-passed.js';
 import type { PlannedSession } from '../sessions/plan-sets.js';
+import { waysBeside } from '../versions/choose-version.js';
 import type { Judged } from '../versions/judge-version.js';
 import { buildRungs } from './build-rungs.js';
 import type { LadderFinding, LadderResult } from './ladder-step.js';
@@ -98,10 +99,11 @@ function easierMissing(
   { judge, linksOf }: Versions,
 ): readonly Problem[] {
   const reached = new Set(rungs.map(({ exercise }) => exercise));
-  return chain.judged.flatMap(({ exercise }): readonly Problem[] => {
+  return chain.judged.flatMap((judged): readonly Problem[] => {
+    const { exercise } = judged;
     const { easier, easierWays } = linksOf(exercise);
     if (!reached.has(exercise.id)) return [];
-    if (easierWays.length > 0 || easier.some(({ to }) => judge(to).allowed)) return [];
+    if (waysBeside(judged, easierWays).length > 0 || easier.some(({ to }) => judge(to).allowed)) return [];
     const refused = easier.flatMap(({ to }) => judge(to).refusals);
     const data = { session: session.id, row: row.id, exercise: exercise.id, refused };
     const head = { severity: 'error', scope: ofClient(client.id), place: row.place } as const;
