@@ -37,6 +37,8 @@ export interface Rulebook {
   readonly valueOf: (rule: Rule) => number;
 }
 
+const A_FLOOR: RuleBounds = { least: 10, most: 60 };
+
 /** What a coach may set, where it is not what `boundsOf` says of any quantity. Floors of reserve are never 0. */
 const LIMITS: ReadonlyMap<string, RuleBounds> = new Map([
   ['floor-alone', { least: 10, most: 60 }],
@@ -50,6 +52,22 @@ const LIMITS: ReadonlyMap<string, RuleBounds> = new Map([
   ['sign-off-lapses', { least: 1, most: 366 }],
   ['clearance-holds', { least: 1, most: 365 }],
   ['screening-holds', { least: 1, most: 366 }],
+  ['clearance-warned', { least: 7, most: 42 }],
+  ['floor-begins', { least: 40, most: 60 }],
+  ['floor-light', { least: 50, most: 80 }],
+  ['floor-moderate', { least: 40, most: 60 }],
+  ['older-from', { least: 40, most: 65 }],
+  ['pressure-ask-diastolic', { least: 80, most: 100 }],
+  ['pressure-ask-systolic', { least: 120, most: 160 }],
+  ['pressure-holds', { least: 1, most: 90 }],
+  ['pressure-stop-diastolic', { least: 90, most: 110 }],
+  ['pressure-stop-systolic', { least: 140, most: 180 }],
+  ['fast-first', { least: 0, most: 1 }],
+  ['floor-last', { least: 0, most: 1 }],
+  ['circuit-bells', { least: 1, most: 4 }],
+  ['circuit-apart', { least: 0, most: 2 }],
+  ['queue-slides', { least: 0, most: 7 }],
+  ['sessions-lost', { least: 0, most: 18 }],
   ['warm-up', { least: 5, most: 15 }],
   ['warm-up-older', { least: 5, most: 20 }],
   ['warm-up-load', { least: 0, most: 900 }],
@@ -61,6 +79,9 @@ const LIMITS: ReadonlyMap<string, RuleBounds> = new Map([
   ['feeler-rise', { least: 0, most: 1 }],
   ['new-movement-lighter', { least: 0, most: 3 }],
   ['start-moved', { least: 0, most: 6 }],
+  ['break-floor', A_FLOOR],
+  ['test-reserve', A_FLOOR],
+  ['way-unlocks', { least: 0, most: 1 }],
   ['audit-direct-set', { least: 1000, most: 1000 }],
   ['audit-indirect-set', { least: 0, most: 1000 }],
   ['audit-push-pull', { least: 1000, most: 4000 }],
@@ -75,7 +96,6 @@ const QUANTITIES: ReadonlySet<string> = new Set([
   ...['per-mille', 'per-ten-thousand', 'loads', 'rungs', 'occurrences', 'rows', 'exercises', 'sessions'],
 ]);
 const OF_SCREENING: ReadonlySet<Rule> = new Set(RULES_OF_SCREENING);
-const A_FLOOR: RuleBounds = { least: 10, most: 60 };
 
 /**
  * What a coach may set: from a quarter of the rule's value to four times as much, where nothing narrower is said. A
