@@ -1,29 +1,67 @@
-/** Every plan the engine makes, audited from its JSON: the demo studio's, and those of made-up studios. */
+/** Every plan the engine makes, audited from its JSON: the demo studio's, the cases', and those of made-up studios. */
+import { readdirSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { planBlock } from '../../src/engine/plan-block.js';
-import { generateStudio } from '../engine/generate-studio.js';
+import type { Client } from '../../src/model/client.js';
+import { isoOfDay } from '../../src/model/day.js';
+import type { Exercise } from '../../src/model/exercise.js';
+import type { Plan } from '../../src/model/plan.js';
+import { readCaseFile } from '../cases/read-case.js';
+import { readLibrary } from '../cases/read-library.js';
+import { type Breadth, generateStudio } from '../engine/generate-studio.js';
 import { planDemo } from '../studio/demo-plans.js';
 import { auditPlan } from './audit.js';
+import { auditFacts } from './audit-facts.js';
+import { planSchema } from './plan-json.js';
 
-const SEEDS = 400;
+/** Thousands in `npm run verify:deep`. */
+const SEEDS = process.env.CHALKLEAF_DEEP === '1' ? 4000 : 400;
 
-const asJson = (plan: unknown): unknown => JSON.parse(JSON.stringify(plan));
+/** From the file alone, then with the facts of the exercises it names. */
+function findIn(plan: Plan, exercises: readonly Exercise[], client: Client): readonly string[] {
+  const json: unknown = JSON.parse(JSON.stringify(plan));
+  const found = auditPlan(json);
+  const parsed = planSchema.safeParse(json);
+  if (!parsed.success) return found;
+  const tests = client.tests.map(({ exercise, date }) => ({ exercise, date: isoOfDay(date) }));
+  return [...found, ...auditFacts(parsed.data, exercises, { tests })];
+}
 
 it("finds nothing in the demo studio's plans", async () => {
-  const { plans } = await planDemo();
+  const { plans, library, clients } = await planDemo();
   expect(plans.size).toBeGreaterThan(0);
-  for (const [client, plan] of plans) expect(auditPlan(asJson(plan)), client).toEqual([]);
+  for (const client of clients) {
+    const plan = plans.get(client.id);
+    if (plan !== undefined) expect(findIn(plan, library.exercises, client), client.id).toEqual([]);
+  }
 });
 
-it(`finds nothing in the plans of made-up studios, seeds 1 to ${SEEDS}`, () => {
-  let planned = 0;
-  const found: string[] = [];
-  for (let seed = 1; seed <= SEEDS; seed += 1) {
-    const { value } = planBlock({ ...generateStudio(seed), edition: 0 });
-    if (value === null) continue;
-    planned += 1;
-    for (const finding of auditPlan(asJson(value)).slice(0, 3)) found.push(`seed ${seed}: ${finding}`);
-  }
-  expect(planned).toBeGreaterThan(SEEDS / 5);
+it('finds nothing in the plans of the cases', () => {
+  const exercises = readLibrary();
+  const files = readdirSync(new URL('../cases', import.meta.url)).filter((file) => file.endsWith('.case.txt'));
+  const found = files.flatMap((file) => {
+    const name = file.replace('.case.txt', '');
+    const { library, client, today } = readCaseFile(name, exercises);
+    const { value } = planBlock({ library, client, today, edition: 0 });
+    return value === null ? [] : findIn(value, exercises, client).map((text) => `${name}: ${text}`);
+  });
   expect(found).toEqual([]);
 });
+
+it.each<Breadth>(['walked', 'everything'])(
+  `finds nothing in the plans of made-up studios: %s, ${SEEDS} seeds`,
+  (breadth) => {
+    let planned = 0;
+    const found: string[] = [];
+    for (let seed = 1; seed <= SEEDS; seed += 1) {
+      const made = generateStudio(seed, breadth);
+      const { value } = planBlock({ ...made, edition: 0 });
+      if (value === null) continue;
+      planned += 1;
+      const findings = findIn(value, made.library.exercises, made.client);
+      for (const finding of findings.slice(0, 3)) found.push(`seed ${seed}: ${finding}`);
+    }
+    expect(planned).toBeGreaterThan(SEEDS / 10);
+    expect(found).toEqual([]);
+  },
+);

@@ -343,6 +343,7 @@ export function makePlan(): unknown {
       signOffs: [{ exercise: 'goblet-squat', grams: 24_000, date: '2026-12-30', by: 'coach' }],
       strands: [press, squat, circuit, unknown],
       ladders: [{ id: 'b/swing', session: 'b', row: 'swing', way: 'swing', ...swings }],
+      room: {},
       experience: 'trained',
       birthYear: 1988,
       blocksBefore: 1,

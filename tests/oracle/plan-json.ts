@@ -274,6 +274,7 @@ const inputs = z.looseObject({
   signOffs: z.array(z.looseObject({ exercise: z.string(), grams: whole.nullable(), date, by: z.string() })),
   strands: z.array(strand),
   ladders: z.array(ladder),
+  room: z.looseObject({ ceilingMillimetres: positive.optional() }),
   experience: z.string(),
   birthYear: whole,
   blocksBefore: whole.min(0).optional(),
