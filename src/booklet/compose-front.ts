@@ -8,7 +8,7 @@ import { sayDate, sayDates, sayFullDate } from '../words/say-date.js';
 import { saySet } from '../words/say-dose.js';
 import { isLoaded, sayLoad } from '../words/say-load.js';
 import { stripId, stripTitle } from './compose-session.js';
-import { findingsFor } from './findings.js';
+import { alwaysFound, foundInWeeks, signsFor } from './findings.js';
 import { mindedAtAll } from './minded.js';
 import { type Strip, type Subject, stripsOf } from './subject.js';
 
@@ -88,7 +88,7 @@ const isPlain = ({ reps, seconds, steps, then: next }: PlanSet): boolean =>
 export function composeSafety(subject: Subject): SafetyPart {
   const { who } = subject;
   const { booklet } = subject.speech.words;
-  const own = [...stopsOf(subject), ...mindedAtAll(subject).map(booklet.forYou)];
+  const own = [...signsFor(subject), ...stopsOf(subject), ...alwaysFound(subject), ...mindedAtAll(subject).map(booklet.forYou)];
   return {
     kind: 'safety',
     title: booklet.safetyTitle,
@@ -122,7 +122,10 @@ export function composeCalendar(subject: Subject): CalendarPart {
         return strip === undefined ? [] : [calendarEntry(subject, strip, session)];
       }),
     })),
-    notes: [...stopsOf(subject), ...findingsFor(subject, {}).map(({ text }) => text)].map(plainLine),
+    notes: [
+      ...stopsOf(subject),
+      ...foundInWeeks(subject).map(({ weeks, text }) => booklet.inWeeks(speech.words.sets.weekList(weeks), text)),
+    ].map(plainLine),
   };
 }
 

@@ -2,26 +2,53 @@
 import type { Caution } from '../model/client.js';
 import { dayOfIso } from '../model/day.js';
 import type { Exercise } from '../model/exercise.js';
+import { sayReason, wordsOf } from '../words/say-reason.js';
 import type { Subject } from './subject.js';
 
-/** Each as a sentence, each once, in the order of the client's file. */
+/** The rule that tells a client what to mind: said beside the exercise, and not among the reasons why. */
+export const MINDED_RULE = 'caution-met';
+
+/** Each as a sentence, each once: the coach's own in the order of the client's file, then those that follow from health. */
 export function mindedIn(subject: Subject, exercise: Exercise): readonly string[] {
   const met = cautionsHeld(subject).filter((caution) =>
     exercise.facts.asks.some(
       (ask) => ask.of === caution.what && (ask.phases.length === 0 || meets(ask.phases, caution.phases)),
     ),
   );
-  return saidOf(met);
+  const derived = subject.plan.inputs.standing.derived.filter(({ what }) =>
+    exercise.facts.asks.some((ask) => ask.of === what),
+  );
+  const said = saidOf(met, followed(subject, derived));
+  return said.length > 0 ? said : toldOf(subject, exercise);
+}
+
+/** Where an exercise itself asks nothing to be minded: what the plan says of it, as of one that stands in for another. */
+function toldOf({ plan, speech, names }: Subject, exercise: Exercise): readonly string[] {
+  const items = plan.weeks.flatMap(({ sessions }) =>
+    sessions.flatMap(({ groups }) => groups.flatMap((group) => group.items)),
+  );
+  const told = items
+    .filter((item) => item.exercise === exercise.id)
+    .flatMap(({ reasons }) => reasons)
+    .filter(({ rule, audience }) => rule === MINDED_RULE && audience === 'client')
+    .map((reason) => sayReason(reason, 'client', speech, names))
+    .filter((text) => text !== '');
+  return [...new Set(told.map(sentence))];
 }
 
 /** Everything this client minds anywhere in the block. */
-export const mindedAtAll = (subject: Subject): readonly string[] => saidOf(cautionsHeld(subject));
+export const mindedAtAll = (subject: Subject): readonly string[] =>
+  saidOf(cautionsHeld(subject), followed(subject, subject.plan.inputs.standing.derived));
+
+/** Of a caution that follows from a fact of health: its rule's words for the client. */
+const followed = ({ speech }: Subject, derived: readonly { readonly rule: string }[]): readonly string[] =>
+  derived.map(({ rule }) => wordsOf(rule, speech)?.client(() => '') ?? '').filter((says) => says !== '');
 
 const meets = (asked: readonly string[], minded: readonly string[]): boolean =>
   minded.length === 0 || minded.some((phase) => asked.includes(phase));
 
-const saidOf = (cautions: readonly Caution[]): readonly string[] => [
-  ...new Set(cautions.flatMap(({ say }) => (say === undefined ? [] : [sentence(say)]))),
+const saidOf = (cautions: readonly Caution[], derived: readonly string[]): readonly string[] => [
+  ...new Set([...cautions.flatMap(({ say }) => (say === undefined ? [] : [sentence(say)])), ...derived]),
 ];
 
 /** Cautions that hold on some day of the block; a review date alone ends nothing. */

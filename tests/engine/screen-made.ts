@@ -5,6 +5,8 @@ import { screenClient } from '../../src/engine/screening/screen-client.js';
 import { type Standing, standingOf } from '../../src/engine/screening/standing.js';
 import { tellStanding } from '../../src/engine/screening/tell-standing.js';
 import type { Client, Health } from '../../src/model/client.js';
+import { addDays } from '../../src/model/day.js';
+import { sessionId } from '../../src/model/identity.js';
 import type { Finding } from '../../src/model/plan.js';
 import type { Problem } from '../../src/model/problem.js';
 import { aClient, on, oneSession } from './make-block.js';
@@ -17,6 +19,10 @@ export const LAST = on('2027-02-08');
 /** Everything has been asked, and there is nothing. */
 export const ASKED: Health = { medicines: [], conditions: [], falls: 0 };
 
+/** One session on each of the Mondays. */
+const DAYS = [1, 2, 3, 4, 5, 6].map((week) => {
+  return { session: sessionId('A'), day: addDays(FIRST, 7 * (week - 1)), week, occurrence: week };
+});
 const RULES = layOverrides([]).value;
 
 export interface Screening {
@@ -36,7 +42,7 @@ export function screen(client: Partial<Client>): Screening {
     lastDay: LAST,
   };
   const standing = standingOf(screened);
-  const context = { ...screened, programme: oneSession(), exercises: exercisesById([]), standing, days: [] };
+  const context = { ...screened, programme: oneSession(), exercises: exercisesById([]), standing, days: DAYS };
   const problems = screenClient(context);
   return {
     problems,

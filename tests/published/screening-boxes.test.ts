@@ -154,9 +154,9 @@ describe('a clearance of the last 12 months', () => {
     expect(problems).toMatchObject([
       { code: 'clearance-lapses', severity: 'warning', data: { until: '2027-01-30', blockEnds: '2027-02-08' } },
     ]);
-    // 16 January is in the second week, 30 January in the fourth.
+    // From 16 January on: the sessions of the 18th and the 25th.
     const forClient = told.filter(({ audience }) => audience === 'client');
-    expect(forClient).toMatchObject([{ rule: 'clearance-warned', weeks: [2, 3, 4] }]);
+    expect(forClient).toMatchObject([{ rule: 'clearance-warned', session: 'A', weeks: [3, 4] }]);
     expect(forClient[0]?.reason.inputs).toEqual([{ name: 'last day', value: '2027-01-30', unit: '' }]);
   });
 

@@ -14,6 +14,7 @@ import {
   type PregnancyCondition,
 } from '../../src/model/client.js';
 import { addDays } from '../../src/model/day.js';
+import { englishScreening } from '../../src/words/rules/screening.js';
 import { PLACE } from '../engine/generate-exercises.js';
 import { on } from '../engine/make-block.js';
 import { ASKED, derivedIn, FIRST, LAST, screen, toldTo, withHealth } from '../engine/screen-made.js';
@@ -112,6 +113,25 @@ describe('a pregnancy without any of them', () => {
     expect(early.standing).toMatchObject({ talk: 'sentences', lastDay: null });
     expect(toldTo(early, 'client')).toEqual(['talk-moderate', 'pregnancy-signs']);
     expect(derivedIn(early)).toEqual(['avoid breath hold', 'avoid impact', 'take care balance']);
+  });
+
+  it('names every warning sign of ACOG 804 (first seven second-hand, the rest from memory) and of the guideline', () => {
+    const says = englishScreening['pregnancy-signs'].client(() => '');
+    const signs = [
+      /\bbleeding/,
+      /pain in your belly/,
+      /painful tightenings/,
+      /losing fluid/,
+      /breathing before you begin/,
+      /dizziness/,
+      /headache/,
+      /chest/,
+      /weakness that upsets your balance/,
+      /swollen calf/,
+      // Of the guideline besides: breathlessness that does not settle with rest.
+      /rest does not settle/,
+    ];
+    expect(signs.filter((sign) => !sign.test(says))).toEqual([]);
   });
 
   it('from week 14 minds the back, the belly and the pelvic floor besides (practice)', () => {

@@ -2,7 +2,8 @@
  * What the coach and the client are told of screening and the facts of health: findings that stop nothing. Of the
  * cautions that follow from a fact the client reads the words of their rules beside the exercises, not here.
  */
-import { addDays, type Day, isoOfDay } from '../../model/day.js';
+import { addDays, isoOfDay } from '../../model/day.js';
+import type { SessionId } from '../../model/identity.js';
 import type { Finding } from '../../model/plan.js';
 import type { Audience, ReasonInput, Rule } from '../../model/reason.js';
 import type { BlockContext } from '../block-context.js';
@@ -34,6 +35,7 @@ interface Told {
   readonly rule: Rule;
   readonly to: readonly Audience[];
   readonly inputs?: readonly ReasonInput[];
+  readonly session?: SessionId;
   readonly weeks?: readonly number[];
 }
 
@@ -44,7 +46,7 @@ const CLIENT: readonly Audience[] = ['client'];
 
 /** Where the block stops, then medicines, pressure, pregnancy, birth and the rest; the coach before the client. */
 export function tellStanding(context: BlockContext): readonly Finding[] {
-  const told = [
+  const told: readonly Told[] = [
     ...ofLastDay(context),
     ...ofEffort(context),
     ...ofMedicines(context),
@@ -53,37 +55,36 @@ export function tellStanding(context: BlockContext): readonly Finding[] {
     ...ofTheRest(context),
     ...ofCautions(context),
   ];
-  return told.flatMap(({ rule, to, inputs = [], weeks = [] }) =>
+  return told.flatMap(({ rule, to, inputs = [], session, weeks = [] }) =>
     to.map((audience): Finding => {
-      return { rule: rule.id, audience, weeks, reason: reasonOf(rule, audience, inputs, 'measured') };
+      const reason = reasonOf(rule, audience, inputs, 'measured');
+      return { rule: rule.id, audience, ...(session === undefined ? {} : { session }), weeks, reason };
     }),
   );
 }
 
-/** The client is told in the weeks from `clearance-warned` before the last day on. The coach has a warning besides. */
-function ofLastDay({ standing, rules, firstDay }: BlockContext): readonly Told[] {
+/** The client is told in each session from `clearance-warned` before the last day on. The coach has a warning besides. */
+function ofLastDay({ standing, rules, days }: BlockContext): readonly Told[] {
   const { lastDay } = standing;
   if (lastDay === null) return [];
   const inputs = [word('last day', isoOfDay(lastDay.day))];
   if (lastDay.because === 'due date') return [{ rule: PREGNANCY_LAST, to: BOTH, inputs }];
-  const weekOf = (day: Day): number => Math.max(1, Math.floor((day - firstDay) / 7) + 1);
-  const from = weekOf(addDays(lastDay.day, -rules.valueOf(CLEARANCE_WARNED)));
-  const weeks = Array.from({ length: weekOf(lastDay.day) - from + 1 }, (_, index) => from + index);
-  return [{ rule: CLEARANCE_WARNED, to: CLIENT, inputs, weeks }];
+  const from = addDays(lastDay.day, -rules.valueOf(CLEARANCE_WARNED));
+  const last = days.filter(({ day }) => day >= from && day <= lastDay.day);
+  return [...new Set(last.map(({ session }) => session))].map((session) => {
+    const weeks = last.filter((one) => one.session === session).map(({ week }) => week);
+    return { rule: CLEARANCE_WARNED, to: CLIENT, inputs, session, weeks: [...new Set(weeks)] };
+  });
 }
 
-function ofEffort({ standing, rules }: BlockContext): readonly Told[] {
+function ofEffort({ standing }: BlockContext): readonly Told[] {
   return [
     ...(standing.talk === 'sentences' ? [{ rule: TALK_MODERATE, to: CLIENT }] : []),
-    ...standing.begins.map(({ rule, reserve }): Told => {
-      return { rule, to: COACH, inputs: [{ name: 'value', value: reserve, unit: 'tenths' }], weeks: weeksOf(rule) };
+    ...standing.begins.map(({ rule, reserve, weeks }): Told => {
+      const inputs = [{ name: 'value', value: reserve, unit: 'tenths' }];
+      return { rule, to: COACH, inputs, weeks: Array.from({ length: weeks }, (_, index) => index + 1) };
     }),
   ];
-
-  function weeksOf(rule: Rule): readonly number[] {
-    const weeks = standing.begins.find((one) => one.rule === rule)?.weeks ?? rules.valueOf(rule);
-    return Array.from({ length: weeks }, (_, index) => index + 1);
-  }
 }
 
 function ofMedicines(context: BlockContext): readonly Told[] {

@@ -61,6 +61,14 @@ const cautions = (f: Figure): string => clause(f('caution'), (list) => ` (${list
 
 const ASK = 'ask their doctor, midwife or physiotherapist where you are not sure';
 
+/** What the client reads of these belongs with the signs to stop at. */
+export const SIGNS_TO_STOP: ReadonlySet<string> = new Set<ScreeningRuleName>([
+  'birth-signs',
+  'lowers-blood-sugar',
+  'pregnancy-signs',
+  'pressure-at-home',
+]);
+
 export const englishScreening: Readonly<Record<ScreeningRuleName, RuleWords>> = {
   'adult-from': only((f) => `Nobody under ${held(f, '18')} is planned for.`),
   'birth-belly': both(
@@ -69,7 +77,7 @@ export const englishScreening: Readonly<Record<ScreeningRuleName, RuleWords>> = 
   ),
   'birth-breath': both(
     (f) => `After a birth, nothing is held against the pelvic floor${cautions(f)}.`,
-    'Breathe out as you lift; if you feel heaviness below, or leak, make it easier and tell your coach.',
+    'Breathe out as you lift. If you feel heaviness below, or leak, make it easier.',
   ),
   'birth-check': only('After a birth, nothing goes out before a midwife, doctor or physiotherapist has looked.'),
   'birth-impact': both(
@@ -78,7 +86,7 @@ export const englishScreening: Readonly<Record<ScreeningRuleName, RuleWords>> = 
   ),
   'birth-signs': both(
     'After a birth, bleeding that comes back or grows is a sign to stop; the booklet says so.',
-    'Stop, and ask your midwife or doctor before you go on, if bleeding comes back or grows heavier, a scar hurts or weeps, you feel heaviness below, or you feel feverish.',
+    'Stop, and ask your midwife or doctor, at any of these: bleeding that comes back or grows; a scar that hurts or weeps; heaviness below; a fever.',
   ),
   'birth-window': only(
     'In the first 12 weeks after a birth the plan is light at first, then moderate, as it feels; no gain is counted on.',
@@ -97,7 +105,7 @@ export const englishScreening: Readonly<Record<ScreeningRuleName, RuleWords>> = 
   'clearance-warned': both(
     (f) => `The client is told that sessions stop${clause(f('last day'), (day) => ` on ${day}`)}, a fortnight before.`,
     (f) =>
-      `The last day to train from this booklet is ${f('last day') || 'near'}: see your doctor before then, and ask your coach for the next one.`,
+      `The last day to train from this booklet is ${f('last day') || 'near'}. See your doctor before then; your coach makes the next one.`,
   ),
   'diabetes-is-disease': only(
     'Diabetes is on file, or a medicine that lowers blood sugar: it counts as known disease.',
@@ -107,7 +115,7 @@ export const englishScreening: Readonly<Record<ScreeningRuleName, RuleWords>> = 
   ),
   'falls-support': both(
     (f) => `After a fall, balance is trained with support within reach${cautions(f)}.`,
-    'Stand where you can put a hand on a wall or a heavy chair.',
+    'Keep a wall or a heavy chair within reach of your hand.',
   ),
   'floor-begins': both(
     (f) => `Without regular exercise so far, the first weeks leave at least ${held(f, '4')} good reps.`,
@@ -131,7 +139,7 @@ export const englishScreening: Readonly<Record<ScreeningRuleName, RuleWords>> = 
   ),
   'fracture-floor': both(
     (f) => `After a vertebral fracture, nothing is lifted from the floor or put down on it${cautions(f)}.`,
-    'Lift from a chair or a box and put down there, never from the floor.',
+    'Lift from a chair or a box, and put down there. Nothing goes on the floor.',
   ),
   'fracture-moderate': only(`After a vertebral fracture, form comes before effort: a moderate plan; ${ASK}.`),
   'fracture-twist': both(
@@ -144,7 +152,7 @@ export const englishScreening: Readonly<Record<ScreeningRuleName, RuleWords>> = 
   ),
   'lowers-blood-sugar': both(
     'A medicine lowers blood sugar: the clinic says when to train around meals and doses, and what to carry.',
-    'Keep something sweet within reach, as your clinic advised; if you feel shaky, sweaty or muddled, stop and take it.',
+    'Keep something sweet within reach, as your clinic advised. If you feel shaky, sweaty or muddled, stop and take it.',
   ),
   'not-asked': only(
     (f) =>
@@ -157,11 +165,11 @@ export const englishScreening: Readonly<Record<ScreeningRuleName, RuleWords>> = 
   ),
   'pregnancy-back': both(
     (f) => `From week 14 of a pregnancy, mind lying on the back${cautions(f)}.`,
-    'If you feel sick, faint or unwell on your back, turn onto your side.',
+    'If you feel unwell lying on your back, turn onto your side.',
   ),
   'pregnancy-belly': both(
     (f) => `From week 14 of a pregnancy, mind the belly and the pelvic floor${cautions(f)}.`,
-    'If your belly domes or you feel heaviness below, make it easier.',
+    'If your belly domes, or you feel heaviness below, make it easier.',
   ),
   'pregnancy-breath': both((f) => `In pregnancy the breath is never held${cautions(f)}.`, 'Breathe out as you lift.'),
   'pregnancy-falls': both(
@@ -170,20 +178,20 @@ export const englishScreening: Readonly<Record<ScreeningRuleName, RuleWords>> = 
   ),
   'pregnancy-last': both(
     (f) => `No session is planned after the day the child is due${clause(f('last day'), (day) => `, ${day}`)}.`,
-    (f) => `This booklet ends on ${f('last day') || 'the day your child is due'}; your midwife says how you go on.`,
+    (f) => `This booklet ends on ${f('last day') || 'the day your child is due'}. Your midwife says how you go on.`,
   ),
   'pregnancy-length': only((f) => `Weeks of pregnancy are counted from ${held(f, '280 days')} before the day due.`),
   'pregnancy-moderate': only(`In pregnancy the plan is moderate, and no gain is counted on; ${ASK}.`),
   'pregnancy-signs': both(
     'In pregnancy there are more signs to stop at; the booklet says them.',
-    'Stop, and ring your midwife or doctor, if you bleed, lose fluid, have regular or painful tightenings, pain in your belly or chest, a headache, dizziness that does not pass, shortness of breath before you begin or that rest does not settle, weakness that upsets your balance, or a sore or swollen calf.',
+    'Stop, and ring your midwife or doctor, at any of these: bleeding; losing fluid; regular or painful tightenings; pain in your belly; a headache; dizziness; hard breathing before you begin, or that rest does not settle; weakness that upsets your balance. Pain in your chest or a sore, swollen calf is an emergency.',
   ),
   'pressure-ask-diastolic': only((f) => `Above a lower figure of ${held(f, '100 mmHg')} at rest: ask first.`),
   'pressure-ask-systolic': only((f) => `Above an upper figure of ${held(f, '160 mmHg')} at rest: ask first.`),
   'pressure-at-home': both(
     'There is a cuff at home: the booklet says from which figures not to train.',
     (f) =>
-      `Measure at rest before you train; if either figure is above ${f('limit') || '180/110'}, do not train, and ring your doctor.`,
+      `Measure at rest before you train. Above ${f('limit') || '180/110'}, either figure, do not train; ring your doctor.`,
   ),
   'pressure-breath': both(
     (f) => `Blood pressure matters here: the breath is never held${cautions(f)}, and warm-up and cool-down are longer.`,
@@ -206,7 +214,7 @@ export const englishScreening: Readonly<Record<ScreeningRuleName, RuleWords>> = 
   ),
   'thins-the-blood': both(
     (f) => `A medicine thins the blood: no knocks and no falls${cautions(f)}.`,
-    'Keep clear of knocks and falls; after a blow to the head get help at once, even if you feel well.',
+    'Keep clear of knocks and falls. After a blow to the head, get help at once; feeling well proves nothing.',
   ),
   'twins-from': only((f) => `With twins, ask first where the block reaches week ${held(f, '28')}.`),
 };
