@@ -2,23 +2,15 @@
 import type { Item, Plan } from '../../src/model/plan.js';
 import { sayFullDate } from '../../src/words/say-date.js';
 import { sayTenths } from '../../src/words/say-dose.js';
-import { namesIn } from '../../src/words/say-plan.js';
+import { type Account, accountOf, tellReason } from '../../src/words/why-account.js';
 import { StudioPage } from '../studio-page.js';
-import {
-  type Account,
-  type Desk,
-  type DeskClient,
-  type GlanceTable,
-  glanceOf,
-  programmeName,
-  reasonNote,
-  reasonText,
-  sentenceOf,
-} from './desk.js';
+import { type Desk, type DeskClient, type GlanceTable, glanceOf, programmeName, sentenceOf } from './desk.js';
 import { Forms } from './forms.js';
 import { dosesOf, type PlannedDose } from './planned-doses.js';
 import { Problems } from './problems.js';
 import { Reasons, reasonsId } from './reasons.js';
+import { Figures as FiguresOf, figuresText, RuleLink } from './ruled.js';
+import { WeeklySetsTables } from './weekly-sets.js';
 
 interface Planned {
   readonly desk: Desk;
@@ -141,25 +133,28 @@ function Findings({ of }: { readonly of: Planned }) {
   if (all.length === 0) return <p>{words.none.findings}</p>;
   return (
     <ul>
-      {all.map(({ row, reason, weeks }) => (
-        <li>
-          {row === undefined ? '' : <strong>{sentenceOf(names.exercise(row))}: </strong>}
-          {reasonText(of.account, reason)}
-          <span class="note">
-            {weeks.length === 0 ? '' : `${sentenceOf(of.account.speech.words.sets.weekList(weeks))}. `}
-            {reasonNote(of.account, reason)}
-          </span>
-        </li>
-      ))}
+      {all.map(({ row, reason, weeks }) => {
+        const told = tellReason(of.account, reason);
+        return (
+          <li>
+            {row === undefined ? '' : <strong>{sentenceOf(names.exercise(row))}: </strong>}
+            {weeks.length === 0 ? '' : `${sentenceOf(of.account.speech.words.sets.weekList(weeks))}: `}
+            {told.says || told.rule} <RuleLink desk={of.desk} rule={told.rule} />
+            <FiguresOf desk={of.desk} lines={[figuresText(of.account, told)]} />
+          </li>
+        );
+      })}
     </ul>
   );
 }
 
-function PlanParts({ desk, plan }: { readonly desk: Desk; readonly plan: Plan }) {
-  const { inSentence } = desk.speech.words.sets;
-  const called = (id: string): string => desk.library.exercises.find((one) => one.id === id)?.name ?? id;
-  const exercise = (id: string): string => inSentence(called(id));
-  const of: Planned = { desk, account: { plan, speech: desk.speech, names: { ...namesIn(plan), exercise } } };
+function PlanParts({ desk, plan, sets }: { readonly desk: Desk; readonly plan: Plan } & Pick<DeskClient, 'sets'>) {
+  const called = {
+    client: plan.client,
+    programme: programmeName(desk, plan.programme),
+    exercise: (id: string) => desk.library.exercises.find((one) => one.id === id)?.name ?? id,
+  };
+  const of: Planned = { desk, account: accountOf(plan, called, desk.library.studio.language) };
   const tables = glanceOf(plan);
   return (
     <>
@@ -172,6 +167,7 @@ function PlanParts({ desk, plan }: { readonly desk: Desk; readonly plan: Plan })
       <section>
         <h2>{desk.words.figures}</h2>
         <Figures of={of} />
+        {sets === undefined ? null : <WeeklySetsTables desk={desk} sets={sets} />}
       </section>
       <section>
         <h2>{desk.words.findings}</h2>
@@ -208,7 +204,7 @@ export function ClientPage({ desk, of }: { readonly desk: Desk; readonly of: Des
           <h2>{words.problems}</h2>
           <Problems desk={desk} problems={of.problems} none={words.none.client} />
         </section>
-        {plan ? <PlanParts desk={desk} plan={plan} /> : null}
+        {plan ? <PlanParts desk={desk} plan={plan} {...(of.sets ? { sets: of.sets } : {})} /> : null}
       </StudioPage>
     </div>
   );

@@ -1,13 +1,11 @@
 /** What every page of the desk is drawn from, and the sentences it makes of a plan's records. It decides nothing. */
 import type { Client } from '../../src/model/client.js';
 import { compareIds } from '../../src/model/identity.js';
-import type { AllowedOption, Item, Plan, PlanSession } from '../../src/model/plan.js';
+import type { Item, Plan, PlanSession } from '../../src/model/plan.js';
 import type { Problem } from '../../src/model/problem.js';
-import type { Reason } from '../../src/model/reason.js';
 import type { Library } from '../../src/model/studio.js';
+import type { WeeklySets } from '../../src/model/weekly-sets.js';
 import type { DeskWords } from '../../src/words/desk-words.js';
-import { sayTenths } from '../../src/words/say-dose.js';
-import { type Names, sayInput, sayReason, wordsOf } from '../../src/words/say-reason.js';
 import type { Speech } from '../../src/words/speech.js';
 
 /** A problem with its sentences. */
@@ -31,6 +29,8 @@ export interface Desk {
   readonly problems: readonly SaidProblem[];
   /** By client; none for those withheld. */
   readonly forms: ReadonlyMap<string, readonly BookletForm[]>;
+  /** The rulebook's page, from the desk's own folder; absent where there is none. */
+  readonly rulebook?: string;
 }
 
 /** One client as the desk knows them; without a plan where withheld. */
@@ -39,6 +39,8 @@ export interface DeskClient {
   readonly name: string;
   readonly client?: Client;
   readonly plan?: Plan;
+  /** Working sets of the plan by week. */
+  readonly sets?: WeeklySets;
   readonly problems: readonly SaidProblem[];
   readonly withheld: boolean;
 }
@@ -51,6 +53,7 @@ export function deskClients(
   clients: readonly Client[],
   plans: readonly Plan[],
   problems: readonly SaidProblem[],
+  sets: ReadonlyMap<string, WeeklySets>,
 ): readonly DeskClient[] {
   const named = problems.flatMap((said) => clientIn(said) ?? []);
   const ids = [...new Set<string>([...clients.map(({ id }) => id), ...plans.map(({ client }) => client), ...named])];
@@ -58,12 +61,14 @@ export function deskClients(
     const client = clients.find((one) => one.id === id);
     const plan = plans.find((one) => one.client === id);
     const own = problems.filter((said) => clientIn(said) === id);
+    const counted = sets.get(id);
     const refused = own.some(({ problem }) => problem.severity === 'error');
     return {
       id,
       name: client?.name ?? id,
       ...(client ? { client } : {}),
       ...(plan ? { plan } : {}),
+      ...(counted ? { sets: counted } : {}),
       problems: own,
       withheld: refused || plan === undefined,
     };
@@ -75,46 +80,6 @@ export const sentenceOf = (text: string): string => `${text.slice(0, 1).toUpperC
 
 export const programmeName = ({ library }: Desk, id: string): string =>
   library.programmes.find((programme) => programme.id === id)?.name ?? id;
-
-/** Speaks of one plan. */
-export interface Account {
-  readonly plan: Plan;
-  readonly speech: Speech;
-  readonly names: Names;
-}
-
-export const reasonText = ({ speech, names }: Account, reason: Reason): string =>
-  sayReason(reason, 'coach', speech, names) || reason.says || reason.rule;
-
-/** The figures a reason used, and where its rule comes from. */
-export function reasonNote({ plan, speech, names }: Account, reason: Reason): string {
-  const { why } = speech.words;
-  const inputs = reason.inputs.map((input) => `${input.name} ${sayInput(input, names, speech)}`.trim());
-  const own = plan.rules.find(({ id }) => id === reason.rule)?.overridden;
-  return [
-    ...(inputs.length === 0 ? [] : [why.with(inputs.join(', '))]),
-    why.source(reason.rule, reason.source, why.confidence[reason.confidence]),
-    ...(own === undefined ? [] : [why.overridden(`${own.value}`, own.reason)]),
-  ].join(' ');
-}
-
-/** An option that stood at a step, and why it was not taken. */
-export function optionText(account: Account, item: Item, option: AllowedOption): string {
-  const { speech, names } = account;
-  const { why, sets } = speech.words;
-  const parts = [
-    option.exercise === item.exercise ? '' : names.exercise(option.exercise),
-    option.grams > 0 ? names.load(option.grams) : '',
-    sets.tempo[option.tempo],
-  ].filter((part) => part !== '');
-  const what = parts.length === 0 ? names.exercise(option.exercise) : parts.join(', ');
-  const head = why.next(what, option.predicted > 0 ? sayTenths(option.predicted) : '');
-  const { refusedBy } = option;
-  if (refusedBy === undefined) return `${head} ${why.open}`;
-  const refusal = item.reasons.find(({ rule }) => rule === refusedBy);
-  const answer = refusal ? reasonText(account, refusal) : (wordsOf(refusedBy, speech)?.coach(() => '') ?? refusedBy);
-  return `${head} ${answer} [${refusedBy}]`;
-}
 
 /** Rows of the six-week table of one session: a row's items by week, the same session twice a week in one cell. */
 export interface GlanceRow {

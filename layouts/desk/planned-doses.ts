@@ -3,7 +3,7 @@ import type { Item, PlanLoad } from '../../src/model/plan.js';
 import { type Amount, saySet } from '../../src/words/say-dose.js';
 import { sayDoses } from '../../src/words/say-doses.js';
 import { sayLoad } from '../../src/words/say-load.js';
-import type { Account } from './desk.js';
+import type { Account } from '../../src/words/why-account.js';
 
 export interface PlannedDose {
   /** `16 kg × 9, 3 sets`. */

@@ -1,13 +1,19 @@
 /** Every reason of a plan by exercise: what holds in several weeks is told once, with the weeks it holds in. */
 import type { Item } from '../../src/model/plan.js';
-import { type Account, type Desk, type GlanceTable, optionText, reasonNote, reasonText, sentenceOf } from './desk.js';
+import { sayTenths } from '../../src/words/say-dose.js';
+import { tellItem } from '../../src/words/tell-why.js';
+import type { Account } from '../../src/words/why-account.js';
+import type { WhyItem, WhyNext } from '../../src/words/why-tree.js';
+import { type Desk, type GlanceTable, sentenceOf } from './desk.js';
 import { dosesOf } from './planned-doses.js';
+import { Figures, figuresText, RuleLink } from './ruled.js';
 
 export const reasonsId = (table: GlanceTable, row: string): string => `why-${table.id}-${row}`;
 
 interface Standing {
   readonly week: number;
   readonly item: Item;
+  readonly told: WhyItem;
 }
 
 /** One text with the weeks it holds in. */
@@ -39,7 +45,7 @@ function groupsOf(desk: Desk, account: Account, standings: readonly Standing[]):
   const groups = new Map<string, { readonly doses: string; readonly standings: Standing[] }>();
   for (const standing of standings) {
     const doses = doseText(desk, account, standing);
-    const like = [doses, ...standing.item.reasons.map(({ rule }) => rule)].join('\n');
+    const like = [doses, ...standing.told.reasons.map(({ rule }) => rule)].join('\n');
     const group = groups.get(like) ?? { doses, standings: [] };
     group.standings.push(standing);
     groups.set(like, group);
@@ -59,45 +65,62 @@ function lineOf({ account }: Of, { text, weeks }: Told, among: number): string {
   return weeks.length === among ? text : `${sentenceOf(account.speech.words.sets.weekList(weeks))}: ${text}`;
 }
 
-/** The same rule's reason over a group's weeks: each sentence once, and beneath it each set of figures once. */
+/** The same rule's reason over a group's weeks: each sentence once, and folded beneath it each set of figures once. */
 function Reason({ of, group, nth }: { readonly of: Of; readonly group: Group; readonly nth: number }) {
-  const { account } = of;
-  const own = group.standings.flatMap(({ week, item }) => {
-    const reason = item.reasons[nth];
-    return reason ? [{ week, text: reasonText(account, reason), note: reasonNote(account, reason) }] : [];
+  const { account, desk } = of;
+  const own = group.standings.flatMap(({ week, told }) => {
+    const reason = told.reasons[nth];
+    return reason ? [{ week, rule: reason.rule, text: reason.says, note: figuresText(account, reason) }] : [];
   });
   const among = weekCount(own.map(({ week }) => week));
   return toldOnce(own).map((told) => {
-    const notes = toldOnce(
-      own.filter(({ text }) => text === told.text).map(({ week, note }) => ({ week, text: note })),
-    );
+    const alike = own.filter(({ text }) => text === told.text);
+    const notes = toldOnce(alike.map(({ week, note }) => ({ week, text: note })));
     return (
       <li>
-        {lineOf(of, told, among)}
-        {notes.map((note) => (
-          <span class="note">{lineOf(of, note, told.weeks.length)}</span>
-        ))}
+        {lineOf(of, told, among)} <RuleLink desk={desk} rule={alike[0]?.rule ?? ''} />
+        <Figures desk={desk} lines={notes.map((note) => lineOf(of, note, told.weeks.length))} />
       </li>
     );
   });
+}
+
+/** An option that stood at a step: why it was not taken, or what becomes of it, and what would open it. */
+function Option({ of, next, weeks, among }: { readonly of: Of; readonly next: WhyNext } & Among) {
+  const { why } = of.account.speech.words;
+  const asked = why.next(next.option, next.predicted === null ? '' : sayTenths(next.predicted.value));
+  const text = [asked, next.says, next.unlock ?? ''].filter((part) => part !== '').join(' ');
+  return (
+    <li>
+      {lineOf(of, { text, weeks }, among)}{' '}
+      {next.refusedBy === undefined ? null : <RuleLink desk={of.desk} rule={next.refusedBy} />}
+    </li>
+  );
+}
+
+interface Among {
+  readonly weeks: readonly number[];
+  readonly among: number;
 }
 
 function GroupReasons({ of, group }: { readonly of: Of; readonly group: Group }) {
   const { account, desk } = of;
   const own = [...new Set(group.standings.map(({ week }) => week))];
   const weeks = account.speech.words.sets.weekList(own);
-  const options = toldOnce(
-    group.standings.flatMap(({ week, item }) =>
-      item.allowed.map((option) => ({ text: optionText(account, item, option), week })),
-    ),
+  const all = group.standings.flatMap(({ week, told }) =>
+    told.next.map((next) => ({ text: [next.option, next.predicted?.value, next.says].join(), week, next })),
   );
+  const options = toldOnce(all).flatMap(({ text, weeks: during }) => {
+    const next = all.find((one) => one.text === text)?.next;
+    return next === undefined ? [] : [{ next, weeks: during }];
+  });
   return (
     <>
       <p class="lead">
         {sentenceOf(weeks)}: {group.doses}
       </p>
       <ul class="reasons">
-        {(group.standings[0]?.item.reasons ?? []).map((_, nth) => (
+        {(group.standings[0]?.told.reasons ?? []).map((_, nth) => (
           <Reason of={of} group={group} nth={nth} />
         ))}
       </ul>
@@ -107,8 +130,8 @@ function GroupReasons({ of, group }: { readonly of: Of; readonly group: Group })
             <strong>{desk.words.whyNot}</strong>
           </p>
           <ul class="reasons">
-            {options.map((option) => (
-              <li>{lineOf(of, option, own.length)}</li>
+            {options.map(({ next, weeks: during }) => (
+              <Option of={of} next={next} weeks={during} among={own.length} />
             ))}
           </ul>
         </>
@@ -127,7 +150,9 @@ export function Reasons({
     <section>
       <h3>{table.name}</h3>
       {table.rows.map(({ row, weeks }) => {
-        const standings = weeks.flatMap(({ week, items }) => items.map((item) => ({ week, item })));
+        const standings = weeks.flatMap(({ week, items }) =>
+          items.map((item) => ({ week, item, told: tellItem(account, 'straight', item) })),
+        );
         const first = standings[0];
         return (
           <details>

@@ -3,6 +3,8 @@ import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { readerSchemas } from '../content/reader-schemas.js';
+import { countSets } from '../engine/audit/count-sets.js';
+import { exercisesById } from '../engine/block-context.js';
 import { listRulebook } from '../engine/rulebook.js';
 import type { Client } from '../model/client.js';
 import type { ClientId } from '../model/identity.js';
@@ -89,7 +91,7 @@ export async function drawStudio(
   stage: Stage,
   { library, clients, planned, problems, drawing }: StudioDrawing,
 ): Promise<void> {
-  const { renderLibrary } = await import('../web/library/render-library.js');
+  const { RULEBOOK, renderLibrary } = await import('../web/library/render-library.js');
   const { renderDesk } = await import('../web/desk/render-desk.js');
   const { sources } = drawing;
   await renderLibrary({
@@ -100,12 +102,16 @@ export async function drawStudio(
   });
   const plans = planned.map(({ plan }) => plan);
   const forms = new Map(planned.map(({ client }) => [client.id, formsOf(stage, client.id)]));
+  const exercises = exercisesById(library.exercises);
+  const sets = new Map(plans.map((plan) => [plan.client, countSets(plan, exercises)]));
   await renderDesk({
     library,
     clients,
     plans,
     problems,
     forms,
+    sets,
+    rulebook: `../../public/${RULEBOOK}`,
     sayProblem,
     sources,
     out: join(stage.folder, 'private', 'desk'),

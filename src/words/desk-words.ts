@@ -1,4 +1,6 @@
 /** Headings and short sentences of the coach's own pages. */
+import type { MuscleGroup } from '../model/weekly-sets.js';
+
 export interface DeskWords {
   readonly title: (studio: string) => string;
   readonly privatePages: string;
@@ -36,6 +38,14 @@ export interface DeskWords {
   /** Over a set that goes up a step. */
   readonly ifEarned: string;
   readonly or: (dose: string) => string;
+  /** Over the figures behind a sentence, folded away. */
+  readonly inputs: string;
+  readonly setsByMuscle: string;
+  readonly setsByMovement: string;
+  readonly muscle: string;
+  readonly movement: string;
+  readonly muscleGroups: Readonly<Record<MuscleGroup, string>>;
+  readonly countedHow: string;
   readonly severity: Readonly<Record<'error' | 'warning' | 'advice', string>>;
 }
 
@@ -79,6 +89,22 @@ const englishDesk: DeskWords = {
   },
   ifEarned: 'Only if earned:',
   or: (dose) => `or ${dose}`,
+  inputs: 'Figures and source',
+  setsByMuscle: 'Working sets a week, by muscle',
+  setsByMovement: 'Working sets a week, by movement',
+  muscle: 'Muscle',
+  movement: 'Movement',
+  muscleGroups: {
+    legs: 'Legs',
+    hips: 'Hips',
+    back: 'Back',
+    abdomen: 'Abdomen',
+    chest: 'Chest',
+    shoulders: 'Shoulders',
+    arms: 'Arms',
+  },
+  countedHow:
+    'A set counts half for a muscle that only assists, and once for a group. Of work on one side, the side with fewer counts.',
   severity: { error: 'Error', warning: 'Warning', advice: 'Advice' },
 };
 

@@ -10,10 +10,12 @@ import { pathToFileURL } from 'node:url';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
+import { countSets } from '../../src/engine/audit/count-sets.js';
+import { exercisesById } from '../../src/engine/block-context.js';
 import { listRulebook } from '../../src/engine/rulebook.js';
 import { clientPlanOf } from '../../src/web/client-plan.js';
 import { renderDesk } from '../../src/web/desk/render-desk.js';
-import { renderLibrary } from '../../src/web/library/render-library.js';
+import { RULEBOOK, renderLibrary } from '../../src/web/library/render-library.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile } from '../../src/web/render-booklet.js';
 import { fixtureBooklet, longNamesBooklet } from '../fixtures/booklet.js';
@@ -47,7 +49,15 @@ beforeAll(async () => {
   await writeFile(join(folder, 'awkward.html'), renderBookletFile(longNamesBooklet, plan, parts));
   await renderLibrary({ library: fixtureLibrary, rulebook: listRulebook([]), out: join(folder, 'library'), sources });
   const sayProblem = () => ({ message: 'Something is wrong.', hint: 'Write it right.' });
-  const desk = { library: fixtureLibrary, clients: [], plans: [fixturePlan], problems: [], sayProblem };
+  const desk = {
+    library: fixtureLibrary,
+    clients: [],
+    plans: [fixturePlan],
+    sets: new Map([[fixturePlan.client, countSets(fixturePlan, exercisesById(fixtureLibrary.exercises))]]),
+    problems: [],
+    rulebook: `../library/${RULEBOOK}`,
+    sayProblem,
+  };
   await renderDesk({ ...desk, out: join(folder, 'desk'), sources });
   axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
   browser = await openBrowser();

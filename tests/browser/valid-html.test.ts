@@ -6,10 +6,12 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
+import { countSets } from '../../src/engine/audit/count-sets.js';
+import { exercisesById } from '../../src/engine/block-context.js';
 import { listRulebook } from '../../src/engine/rulebook.js';
 import { clientPlanOf } from '../../src/web/client-plan.js';
 import { renderDesk } from '../../src/web/desk/render-desk.js';
-import { renderLibrary } from '../../src/web/library/render-library.js';
+import { RULEBOOK, renderLibrary } from '../../src/web/library/render-library.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile, renderBookletFolder } from '../../src/web/render-booklet.js';
 import { fixtureBooklet, longNamesBooklet } from '../fixtures/booklet.js';
@@ -46,7 +48,15 @@ test('booklets in one file and as a folder, library and desk', async () => {
     await write(join('hosted', path), bytes);
   await renderLibrary({ library: fixtureLibrary, rulebook: listRulebook([]), out: join(folder, 'library'), sources });
   const sayProblem = () => ({ message: 'Something is wrong.', hint: 'Write it right.' });
-  const desk = { library: fixtureLibrary, clients: [], plans: [fixturePlan], problems: [], sayProblem };
+  const desk = {
+    library: fixtureLibrary,
+    clients: [],
+    plans: [fixturePlan],
+    sets: new Map([[fixturePlan.client, countSets(fixturePlan, exercisesById(fixtureLibrary.exercises))]]),
+    problems: [],
+    rulebook: `../library/${RULEBOOK}`,
+    sayProblem,
+  };
   await renderDesk({ ...desk, out: join(folder, 'desk'), sources });
   expect(check()).toEqual({ status: 0, said: '' });
 });

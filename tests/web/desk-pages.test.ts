@@ -2,7 +2,9 @@
 import { describe, expect, test } from 'vitest';
 import { clientId } from '../../src/model/identity.js';
 import type { Problem } from '../../src/model/problem.js';
+import { MUSCLE_GROUPS, type WeeklySets } from '../../src/model/weekly-sets.js';
 import { deskPages } from '../../src/web/desk/render-desk.js';
+import { RULEBOOK } from '../../src/web/library/render-library.js';
 import { fixtureLibrary } from './library-fixture.js';
 import { fixturePlan } from './plan-fixture.js';
 
@@ -74,14 +76,70 @@ describe('the desk', () => {
   test('gives every reason with its rule, and why not the next one up', () => {
     const html = page('clients/rowan-ashby.html');
     expect(html.match(/\[walk\.asked; /g)?.length).toBeGreaterThanOrEqual(2);
-    expect(html).toContain('[walk.floor]');
-    expect(html).toContain('Open: it may come next.');
+    expect(html).toContain('<span class="ruled">Walk.floor</span>');
+    expect(html).toContain('It is taken this week, if it is earned.');
   });
 
   test('says where a problem stands and what to write instead', () => {
     const html = page('clients/idris-vale.html');
     expect(html).toContain('clients/idris-vale/client.md:4:1 [unknown-key]');
     expect(html).toContain('Write it right.');
+  });
+
+  test('a sentence comes first, its figures folded away behind it', () => {
+    const html = page('clients/rowan-ashby.html');
+    const reasons = [...html.matchAll(/<li>(?:(?!<\/li>).)*\[walk\.asked; (?:(?!<\/li>).)*<\/li>/g)].map(
+      ([item]) => item,
+    );
+    expect(reasons.length).toBeGreaterThanOrEqual(2);
+    for (const reason of reasons) {
+      const [sentence = '', folded = ''] = reason.split('<details class="inputs">');
+      expect(sentence).not.toContain('body mass');
+      expect(folded).toContain('<summary>Figures and source</summary>');
+      expect(folded).toContain('body mass');
+    }
+  });
+
+  test('a rule leads to its place in the rulebook, from a client’s page to the library', () => {
+    const desk = deskPages({
+      library: fixtureLibrary,
+      clients: [],
+      plans: [fixturePlan],
+      problems,
+      sayProblem,
+      rulebook: `../../public/${RULEBOOK}`,
+    });
+    const html = desk.find(({ path }) => path === 'clients/rowan-ashby.html')?.render() ?? '';
+    const links = [...html.matchAll(/<a class="ruled" href="([^"]+)">/g)].map(([, href = '']) => href);
+    expect(links.length).toBeGreaterThan(2);
+    for (const href of links) {
+      const { pathname, hash } = new URL(href, 'file:///output/private/desk/clients/rowan-ashby.html');
+      expect(pathname).toBe('/output/public/rulebook/index.html');
+      expect(['#walk.asked', '#walk.floor']).toContain(hash);
+    }
+  });
+
+  test('shows working sets by muscle, group over part, and by movement', () => {
+    const sets: WeeklySets = {
+      weeks: [1, 2],
+      groups: MUSCLE_GROUPS.map((group) => ({ group, weeks: group === 'legs' ? [35, 20] : [0, 0] })),
+      muscles: [{ muscle: 'quadriceps femoris', group: 'legs', weeks: [35, 20] }],
+      patterns: [{ pattern: 'squat', weeks: [40, 20] }],
+    };
+    const desk = deskPages({
+      library: fixtureLibrary,
+      clients: [],
+      plans: [fixturePlan],
+      problems,
+      sayProblem,
+      sets: new Map([['rowan-ashby', sets]]),
+    });
+    const html = desk.find(({ path }) => path === 'clients/rowan-ashby.html')?.render() ?? '';
+    expect(html).toContain(
+      '<tr><th scope="row">Legs</th><td>3.5</td><td>2</td></tr><tr class="part"><th scope="row">Quadriceps femoris</th><td>3.5</td><td>2</td></tr>',
+    );
+    expect(html).toContain('<tr><th scope="row">Squat</th><td>4</td><td>2</td></tr>');
+    expect(page('clients/rowan-ashby.html')).not.toContain('by muscle');
   });
 
   test('is not to be listed', () => {

@@ -8,6 +8,7 @@ import type { Client } from '../../model/client.js';
 import type { Plan } from '../../model/plan.js';
 import type { Problem } from '../../model/problem.js';
 import type { Library } from '../../model/studio.js';
+import type { WeeklySets } from '../../model/weekly-sets.js';
 import { sayDeskWords } from '../../words/desk-words.js';
 import { speechOf } from '../../words/speech.js';
 import { payloadPolicy } from '../policy.js';
@@ -23,6 +24,10 @@ export interface DeskContent {
   readonly problems: readonly Problem[];
   /** Which forms of each booklet stand in the output. */
   readonly forms?: ReadonlyMap<string, readonly BookletForm[]>;
+  /** Working sets of each plan by week, by client. */
+  readonly sets?: ReadonlyMap<string, WeeklySets>;
+  /** Where the rulebook stands, from the desk's own folder. */
+  readonly rulebook?: string;
   /** The sentences of a problem. */
   readonly sayProblem: (problem: Problem) => { readonly message: string; readonly hint: string };
 }
@@ -39,13 +44,16 @@ export function deskPages({
   plans,
   problems,
   forms = new Map(),
+  sets = new Map(),
+  rulebook,
   sayProblem,
 }: DeskContent): readonly Page[] {
   const { language } = library.studio;
   const speech = speechOf(language);
   const said = problems.map((problem) => ({ problem, ...sayProblem(problem) }));
-  const desk: Desk = { library, words: sayDeskWords(language), speech, problems: said, forms };
-  const all = deskClients(clients, plans, said);
+  const words = sayDeskWords(language);
+  const desk: Desk = { library, words, speech, problems: said, forms, ...(rulebook === undefined ? {} : { rulebook }) };
+  const all = deskClients(clients, plans, said, sets);
   const page = (path: string, title: string, view: () => VNode): Page => ({
     path,
     render: () =>
