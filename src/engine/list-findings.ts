@@ -2,9 +2,11 @@
 import { isoOfDay } from '../model/day.js';
 import type { Finding } from '../model/plan.js';
 import type { ReasonInput, Rule } from '../model/reason.js';
+import type { StrandInput } from '../model/strand.js';
 import type { BlockContext } from './block-context.js';
 import { breakFindings } from './breaks/break-findings.js';
 import { testFindings } from './items/test-findings.js';
+import type { PlannedRows } from './plan-rows.js';
 import { reasonOf } from './reason-of.js';
 import type { FittedRow, Versions } from './rows/fit-rows.js';
 import type { WalkedRow } from './rows/walked-row.js';
@@ -22,7 +24,7 @@ export function listFindings(
   context: BlockContext,
   queue: Queue,
   fitted: readonly FittedRow[],
-  rows: readonly WalkedRow[],
+  { walked, ladders }: Pick<PlannedRows, 'walked' | 'ladders'>,
   versions: Versions,
 ): readonly Finding[] {
   return [
@@ -32,7 +34,10 @@ export function listFindings(
     ...cautionFindings(context, queue.begins),
     ...testFindings(context, fitted),
     ...fitted.flatMap((row) => [
-      ...rows.filter((walked) => walked.fitted === row).flatMap((walked) => ofRow(context, walked)),
+      ...walked.filter(({ fitted }) => fitted === row).flatMap((one) => ofWalked(context, one)),
+      ...ladders
+        .filter(({ fitted }) => fitted === row)
+        .flatMap((one) => ofRow(one.fitted, one.ladder, [], one.findings)),
       ...unlockFindings(context, row, versions),
     ]),
   ];
@@ -52,31 +57,48 @@ function startMoved({ client, firstDay, rules }: BlockContext): readonly Finding
   return [{ rule: START_MOVED.id, audience: 'coach', weeks: [1], reason }];
 }
 
-function ofRow(context: BlockContext, { fitted, beginning, strand, findings }: WalkedRow): readonly Finding[] {
-  const weeks = [...new Set(strand.occurrences.map(({ week }) => week))];
-  const at = { session: strand.session, row: strand.row } as const;
+type Told = readonly [Rule, readonly ReasonInput[]];
+
+/** Another exercise than the programme names, then what the test says, then what the weeks do. */
+function ofRow(
+  { choice, target }: FittedRow,
+  { session, row, occurrences }: Pick<StrandInput, 'session' | 'row'> & { readonly occurrences: readonly Week[] },
+  more: readonly Told[],
+  findings: readonly Pick<Finding, 'rule' | 'weeks' | 'reason'>[],
+): readonly Finding[] {
+  const weeks = [...new Set(occurrences.map(({ week }) => week))];
+  const at = { session, row } as const;
   const own = (rule: Rule, inputs: readonly ReasonInput[]): Finding => {
     return { rule: rule.id, audience: 'coach', ...at, weeks, reason: reasonOf(rule, 'coach', inputs, 'measured') };
   };
   const found: Finding[] = [];
-  const { choice, target } = fitted;
   if (choice.chosen !== null && choice.chosen.exercise !== target) {
     const refused = choice.refused.map(({ exercise, cause, detail }) => words(`${exercise}: ${cause}`, detail));
     const chosen = [words('programme', target.id), words('exercise', choice.chosen.exercise.id)];
     found.push(own(VERSION_CHOSEN, [...chosen, ...refused]));
   }
-  const { tested, source } = beginning;
-  if (tested !== null && source !== null) {
-    const exercise = words('exercise', source.exercise.id);
-    const { gap, untested, capacity } = tested;
-    if (gap !== null && gap >= context.rules.valueOf(SIDE_GAP_TOLD)) {
-      const rule = gap > context.rules.valueOf(SIDE_GAP_WHY) ? SIDE_GAP_WHY : SIDE_GAP_TOLD;
-      found.push(own(rule, [exercise, words('weaker', capacity.side), { name: 'gap', value: gap, unit: 'per-mille' }]));
-    }
-    if (untested !== null) found.push(own(ONE_SIDE_TESTED, [exercise, words('untested', untested)]));
-  }
+  for (const [rule, inputs] of more) found.push(own(rule, inputs));
   const ofWalk = findings.map(({ rule, weeks: during, reason }): Finding => {
     return { rule, audience: 'coach', ...at, weeks: during, reason };
   });
   return [...found, ...ofWalk];
+}
+
+interface Week {
+  readonly week: number;
+}
+
+function ofWalked({ rules }: BlockContext, { fitted, beginning, strand, findings }: WalkedRow): readonly Finding[] {
+  const { tested, source } = beginning;
+  const told: Told[] = [];
+  if (tested !== null && source !== null) {
+    const exercise = words('exercise', source.exercise.id);
+    const { gap, untested, capacity } = tested;
+    if (gap !== null && gap >= rules.valueOf(SIDE_GAP_TOLD)) {
+      const rule = gap > rules.valueOf(SIDE_GAP_WHY) ? SIDE_GAP_WHY : SIDE_GAP_TOLD;
+      told.push([rule, [exercise, words('weaker', capacity.side), { name: 'gap', value: gap, unit: 'per-mille' }]]);
+    }
+    if (untested !== null) told.push([ONE_SIDE_TESTED, [exercise, words('untested', untested)]]);
+  }
+  return ofRow(fitted, strand, told, findings);
 }

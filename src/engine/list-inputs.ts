@@ -5,6 +5,7 @@ import type { PlanInputs } from '../model/plan.js';
 import type { BlockContext } from './block-context.js';
 import type { Floor } from './effort/plan-effort.js';
 import { labelOf } from './kit/load-label.js';
+import type { LadderRow } from './ladder/ladder-row.js';
 import type { WalkedRow } from './rows/walked-row.js';
 import type { Queue } from './sessions/queue-sessions.js';
 
@@ -12,6 +13,7 @@ export function listInputs(
   context: BlockContext,
   queue: Queue,
   rows: readonly WalkedRow[],
+  ladders: readonly LadderRow[],
   floors: readonly Floor[],
 ): PlanInputs {
   const { client, programme, standing } = context;
@@ -65,7 +67,7 @@ export function listInputs(
             symptoms: screening.symptoms,
           },
     strands: rows.map((row) => row.strand),
-    ladders: [],
+    ladders: ladders.map(({ ladder }) => ladder),
     standing: {
       moderate: standing.moderate,
       derived: standing.derived.map(({ rule, what, degree }) => ({ rule: rule.id, what, degree })),

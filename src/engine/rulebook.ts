@@ -77,11 +77,25 @@ const LIMITS: ReadonlyMap<string, RuleBounds> = new Map([
   ['easier-in-kit', { least: 1, most: 1 }],
   ['rpe-to-reserve', { least: 100, most: 100 }],
   ['feeler-rise', { least: 0, most: 1 }],
+  ['percent-of-maximum', { least: 310, most: 310 }],
+  ['lighter-bell', { least: 1, most: 3 }],
+  ['next-up-bell', { least: 1, most: 1 }],
+  ['main-bell', { least: 1, most: 1 }],
+  ['weakest-part', { least: 1, most: 1 }],
+  ['unequal-hands', { least: 1, most: 1 }],
+  ['plates-a-side', { least: 1, most: 12 }],
+  ['side-gap-own-bell', { least: 0, most: 10 }],
+  ['clock-one-tempo', { least: 1, most: 1 }],
   ['new-movement-lighter', { least: 0, most: 3 }],
   ['start-moved', { least: 0, most: 6 }],
   ['break-floor', A_FLOOR],
   ['test-reserve', A_FLOOR],
   ['way-unlocks', { least: 0, most: 1 }],
+  ['dead-stop-reps', { least: 1, most: 10 }],
+  ['next-up-first', { least: 100, most: 1000 }],
+  ['signal-minutes-first', { least: 300, most: 1000 }],
+  ['signal-reps-first', { least: 300, most: 1000 }],
+  ['swing-cap', { least: 1, most: 30 }],
   ['audit-direct-set', { least: 1000, most: 1000 }],
   ['audit-indirect-set', { least: 0, most: 1000 }],
   ['audit-push-pull', { least: 1000, most: 4000 }],
@@ -92,7 +106,7 @@ const LIMITS: ReadonlyMap<string, RuleBounds> = new Map([
 
 /** What can be more or less. Any other unit counts something that is there or not. */
 const QUANTITIES: ReadonlySet<string> = new Set([
-  ...['s', 'tenths of a second', 'minutes', 'days', 'weeks', 'years', 'mm', 'reps', 'tenths', 'sets', 'rounds'],
+  ...['s', 'tenths of a second', 'minutes', 'days', 'weeks', 'years', 'mm', 'm', 'reps', 'tenths', 'sets', 'rounds'],
   ...['per-mille', 'per-ten-thousand', 'loads', 'rungs', 'occurrences', 'rows', 'exercises', 'sessions'],
 ]);
 const OF_SCREENING: ReadonlySet<Rule> = new Set(RULES_OF_SCREENING);

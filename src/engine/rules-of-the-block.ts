@@ -1,6 +1,7 @@
 /** Every rule the planner reads outside the walk: its own, and those of each room. The walk's are listed beside it. */
 import type { Rule } from '../model/reason.js';
 import { CIRCUIT_RESERVE } from './rules/circuit-reserve.js';
+import { CLOCK_ONE_TEMPO } from './rules/clock-one-tempo.js';
 import { FEELER_RISE } from './rules/feeler-rise.js';
 import { FIRST_WEEKS } from './rules/first-weeks.js';
 import { FLOOR_ALONE } from './rules/floor-alone.js';
@@ -10,25 +11,34 @@ import { FLOOR_OLDER } from './rules/floor-older.js';
 import { GAIN_CAUTIONED } from './rules/gain-cautioned.js';
 import { GAIN_NOVICE } from './rules/gain-novice.js';
 import { GAIN_TRAINED } from './rules/gain-trained.js';
+import { LIGHTER_BELL } from './rules/lighter-bell.js';
+import { MAIN_BELL } from './rules/main-bell.js';
 import { NEW_MOVEMENT_LIGHTER } from './rules/new-movement-lighter.js';
+import { NEXT_UP_BELL } from './rules/next-up-bell.js';
 import { ONE_SIDE_TESTED } from './rules/one-side-tested.js';
+import { PERCENT_OF_MAXIMUM } from './rules/percent-of-maximum.js';
+import { PLATES_A_SIDE } from './rules/plates-a-side.js';
 import { RPE_TO_RESERVE } from './rules/rpe-to-reserve.js';
+import { SIDE_GAP_OWN_BELL } from './rules/side-gap-own-bell.js';
 import { SIDE_GAP_TOLD } from './rules/side-gap-told.js';
 import { SIDE_GAP_WHY } from './rules/side-gap-why.js';
 import { TEMPO_SLOW_LOWERING } from './rules/tempo-slow-lowering.js';
 import { TEMPO_SLOW_WITH_A_PAUSE } from './rules/tempo-slow-with-a-pause.js';
+import { UNEQUAL_HANDS } from './rules/unequal-hands.js';
 import { WARM_UP_LOAD } from './rules/warm-up-load.js';
 import { WEAK_RESERVE } from './rules/weak-reserve.js';
 import { WEAKER_SIDE } from './rules/weaker-side.js';
+import { WEAKEST_PART } from './rules/weakest-part.js';
 import { RULES_OF_SCREENING } from './rules-of-screening.js';
 import { RULES_OF_SESSIONS } from './rules-of-sessions.js';
 import { RULES_OF_THE_AUDIT } from './rules-of-the-audit.js';
 import { RULES_OF_THE_LADDER } from './rules-of-the-ladder.js';
 import { RULES_OF_VERSIONS } from './rules-of-versions.js';
 
-/** Of rows and their effort, in order of id. */
+/** Of rows and their effort. */
 export const RULES_OF_ROWS: readonly Rule[] = [
   CIRCUIT_RESERVE,
+  CLOCK_ONE_TEMPO,
   FEELER_RISE,
   FIRST_WEEKS,
   FLOOR_ALONE,
@@ -38,16 +48,24 @@ export const RULES_OF_ROWS: readonly Rule[] = [
   GAIN_CAUTIONED,
   GAIN_NOVICE,
   GAIN_TRAINED,
+  LIGHTER_BELL,
+  MAIN_BELL,
   NEW_MOVEMENT_LIGHTER,
+  NEXT_UP_BELL,
   ONE_SIDE_TESTED,
+  PERCENT_OF_MAXIMUM,
+  PLATES_A_SIDE,
   RPE_TO_RESERVE,
+  SIDE_GAP_OWN_BELL,
   SIDE_GAP_TOLD,
   SIDE_GAP_WHY,
   TEMPO_SLOW_LOWERING,
   TEMPO_SLOW_WITH_A_PAUSE,
+  UNEQUAL_HANDS,
   WARM_UP_LOAD,
   WEAK_RESERVE,
   WEAKER_SIDE,
+  WEAKEST_PART,
 ];
 
 export const RULES_OF_THE_BLOCK: readonly Rule[] = [

@@ -60,7 +60,7 @@ export interface StrandInput {
   readonly top: number;
   readonly bodyMass: Grams | null;
   readonly versions: readonly VersionInput[];
-  /** Slower tempi may be reached in this order; factor τ in thousandths. The first is normal, 1000. */
+  /** Slower tempi may be reached in this order; factor τ in thousandths. The first is normal, 1000, or where the row begins. */
   readonly tempi: readonly { readonly step: TempoStep; readonly factor: PerMille }[];
   readonly trials: boolean;
   /** `false`: no gate is offered, in a moderate plan or one that keeps steady. */

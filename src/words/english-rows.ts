@@ -7,8 +7,11 @@ const written = (f: Figure): string => clause(f('programme'), (n) => ` (the prog
 
 export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
   'circuit-reserve': both(
-    'In a circuit one more rep is left in reserve: the next row comes before the breath is back.',
-    'Turn about is tiring, so stop one rep sooner.',
+    'One more rep is left in reserve, since the next set comes before the breath is back.',
+    'One set follows hard on the other, so stop one rep sooner.',
+  ),
+  'clock-one-tempo': only(
+    'On the clock, and in rising or falling reps, the tempo stays as it is: a slower one would not fit.',
   ),
   'feeler-rise': both(
     'The feeler set finds the load; its table leads one load above the one felt, at most.',
@@ -37,16 +40,41 @@ export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
   ),
   'gain-novice': only((f) => `A novice is taken to gain ${f('gain') || held(f, '1 %')} in a work week.`),
   'gain-trained': only((f) => `A trained client is taken to gain ${f('gain') || held(f, '0.5 %')} in a work week.`),
+  'lighter-bell': both(
+    (f) =>
+      `This row asks for the lighter bell${clause(f('load'), (load) => `: ${load}`)}${clause(f('main'), (main) => `, below the main one, ${main}`)}. Nothing heavier is used here.`,
+    (f) => `Your lighter one${clause(f('load'), (load) => `, ${load}`)}: this is for crisp work, not heavy work.`,
+  ),
+  'main-bell': both(
+    (f) => `This row begins with the main bell of the movement${clause(f('main'), (main) => `: ${main}`)}.`,
+    (f) => `It begins with the one you know${clause(f('main'), (main) => `: ${main}`)}.`,
+  ),
   'new-movement-lighter': both(
     (f) =>
       `A movement new to the client starts one load lighter than ${clause(f('relative'), (name) => `what the ${name} shows`) || 'its relative would allow'}.`,
     'New to you, so it starts one load lighter.',
   ),
+  'next-up-bell': both(
+    (f) =>
+      `This row asks for the next bell up${clause(f('load'), (load) => `: ${load}`)}${clause(f('main'), (main) => `, above the main one, ${main}`)}. On a weak estimate, or where care is asked, it begins with the main one.`,
+    (f) => `This one goes a step up from your ${f('main') || 'usual load'}: few reps, each of them good.`,
+  ),
   'one-side-tested': only(
     (f) =>
       `Only one side was tested${clause(f('untested'), (side) => `, not the ${side}`)}: a weak estimate until both are.`,
   ),
+  'percent-of-maximum': both(
+    (f) =>
+      `No load here is above ${f('percent') || 'the part asked for'} of what could be lifted once; reps and reserve stay as the curve asks.`,
+    'Kept light enough to move well.',
+  ),
+  'plates-a-side': only((f) => `A dumbbell handle is taken to hold ${held(f, '5')} plates on a side.`),
   'rpe-to-reserve': only('Reps in reserve are ten less the rating of perceived exertion.'),
+  'side-gap-own-bell': both(
+    (f) =>
+      `The ${f('side') || 'stronger'} side does ${f('sets') || held(f, '2 sets')} with the ${f('load') || 'load'} it was tested with, so that it loses nothing while the other catches up.`,
+    (f) => `Your ${f('side') || 'stronger'} side keeps its own load for the first sets, with the same reps.`,
+  ),
   'side-gap-told': both(
     (f) =>
       `The sides differ${clause(f('gap'), (gap) => ` by ${gap}`)}${clause(f('weaker'), (side) => `; the ${side} is the weaker`)}. Both do what the weaker can.`,
@@ -57,6 +85,10 @@ export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
   ),
   'tempo-slow-lowering': only((f) => `A slow lowering leaves ${held(f, '80 %')} of the reps.`),
   'tempo-slow-with-a-pause': only((f) => `A slow lowering and a pause leave ${held(f, '70 %')} of the reps.`),
+  'unequal-hands': both(
+    'Two unequal bells: they change hands after every set, so that either side holds the heavier one.',
+    'Change hands after every set, so that each side has the heavier one.',
+  ),
   'warm-up-load': both(
     'One lighter set comes before the first heavy one, at up to three quarters of its load.',
     'One lighter set first, to get the feel.',
@@ -65,6 +97,11 @@ export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
     (f) =>
       `The ${f('weaker') || 'weaker'} side is the weaker${clause(f('gap'), (gap) => `, by ${gap}`)}: both do what it can, and it goes first.`,
     (f) => `Your ${f('weaker') || 'weaker'} side goes first and sets the number for both.`,
+  ),
+  'weakest-part': both(
+    (f) =>
+      `Never tested as a whole, so it rests on its weakest part${clause(f('part'), (part) => `, the ${part}`)}, and begins one load lighter: a weak estimate.`,
+    'Set by the part that is hardest for you, so that the whole stays smooth.',
   ),
   'weak-reserve': only((f) => `A reserve above ${held(f, '5')} is a rough guess, so the test is weak evidence.`),
 };

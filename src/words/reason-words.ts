@@ -79,6 +79,7 @@ export const WALK_RULES = [
 /** Of rows and their effort; the other rooms' names stand with their words in `rules/`. */
 const ROW_RULES = [
   'circuit-reserve',
+  'clock-one-tempo',
   'feeler-rise',
   'first-weeks',
   'floor-alone',
@@ -88,16 +89,24 @@ const ROW_RULES = [
   'gain-cautioned',
   'gain-novice',
   'gain-trained',
+  'lighter-bell',
+  'main-bell',
   'new-movement-lighter',
+  'next-up-bell',
   'one-side-tested',
+  'percent-of-maximum',
+  'plates-a-side',
   'rpe-to-reserve',
+  'side-gap-own-bell',
   'side-gap-told',
   'side-gap-why',
   'tempo-slow-lowering',
   'tempo-slow-with-a-pause',
+  'unequal-hands',
   'warm-up-load',
   'weak-reserve',
   'weaker-side',
+  'weakest-part',
 ] as const;
 
 export const BLOCK_RULES = [

@@ -1,7 +1,6 @@
 /** The sets of one item, one by one: warm-up, feeler, trial and work, rounds × sides, weaker side first. */
 import type { Sides } from '../../model/exercise.js';
-import type { RowId } from '../../model/identity.js';
-import { type SetKind, type Side, setKey } from '../../model/identity.js';
+import { type ExerciseId, type RowId, type SetKind, type Side, setKey } from '../../model/identity.js';
 import type { MakeableLoad } from '../../model/kit.js';
 import type { Choice, GateNeeds, OtherwiseSet, PlanSet } from '../../model/plan.js';
 import type { Tenths } from '../../model/quantity.js';
@@ -9,6 +8,7 @@ import { invariant } from '../../model/result.js';
 import type { StrandInput } from '../../model/strand.js';
 import type { Option, WalkStep } from '../walk-step.js';
 import { planLoad } from './plan-load.js';
+import type { SetAmount } from './set-amount.js';
 
 export interface SetPlace {
   readonly block: number;
@@ -16,6 +16,8 @@ export interface SetPlace {
   readonly row: RowId;
   /** In the order they are done; `both` where a set is not of one side. */
   readonly sides: readonly (Side | 'both')[];
+  /** How much so many reps of an exercise are, as the row's dose is written; plain reps where it says nothing. */
+  readonly amount?: (reps: number, exercise?: ExerciseId) => SetAmount;
 }
 
 /** Weaker side first; one set for both where they work together or turn about. */
@@ -26,6 +28,8 @@ export function sidesInOrder(sides: Sides, weaker: Side | 'both'): readonly (Sid
 
 interface Dose {
   readonly reps: number;
+  /** Where it is not the item's own. */
+  readonly exercise?: ExerciseId;
   readonly load: MakeableLoad | null;
   /** `null` where nothing is predicted. */
   readonly reserve: Tenths | null;
@@ -40,7 +44,7 @@ function listSets(place: SetPlace, kind: SetKind, rounds: number, dose: Dose): r
         key: setKey({ block, occurrence, row, side, kind, ordinal: round }),
         kind,
         round,
-        reps: dose.reps,
+        ...amountOf(place, kind, dose),
         ...(side === 'both' ? {} : { side }),
         ...(dose.load === null || dose.load.grams === 0 ? {} : { load: planLoad(dose.load) }),
         ...(dose.reserve === null ? {} : { reserve: dose.reserve }),
@@ -48,6 +52,13 @@ function listSets(place: SetPlace, kind: SetKind, rounds: number, dose: Dose): r
     }
   }
   return sets;
+}
+
+/** Steps are for work alone: a set that only warms up, or finds the load, is done straight through. */
+function amountOf({ amount }: SetPlace, kind: SetKind, { reps, exercise }: Dose): SetAmount {
+  const whole = amount?.(reps, exercise) ?? { reps };
+  if (kind === 'work' || kind === 'trial') return whole;
+  return { reps, ...(whole.seconds === undefined ? {} : { seconds: whole.seconds }) };
 }
 
 export const warmUpSets = (place: SetPlace, dose: Dose): readonly PlanSet[] => listSets(place, 'warm-up', 1, dose);
@@ -62,6 +73,7 @@ export function workSets(place: SetPlace, strand: StrandInput, step: WalkStep): 
           reps: trial.reps,
           load: loadAt(strand, trial.option),
           reserve: trial.reserve,
+          exercise: exerciseAt(strand, trial.option),
         }).map((set) =>
           // A trial of a harder version is no set of the item's own exercise, and says so.
           trial.option.version === step.option.version ? set : { ...set, exercise: exerciseAt(strand, trial.option) },

@@ -6,14 +6,18 @@ import type { StrandInput } from '../../model/strand.js';
 import type { BlockContext } from '../block-context.js';
 import { externalLoad, repsToFailure, resistedLoad } from '../capacity.js';
 import type { Versions } from '../rows/fit-rows.js';
+import { ownBellIn, withOwnBell } from '../rows/own-bell.js';
 import type { WalkedRow } from '../rows/walked-row.js';
 import { TEMPO_SLOW_LOWERING } from '../rules/tempo-slow-lowering.js';
 import { WARM_UP_LOAD } from '../rules/warm-up-load.js';
-import type { EasierWay } from '../versions/linked-versions.js';
 import type { WalkStep } from '../walk-step.js';
+import { doneOnly } from './care-reasons.js';
+import { reasonsOfLoad } from './explain-load.js';
 import { reasonsOfRow } from './explain-row.js';
 import { listHarder, type Planned, planEasier } from './plan-easier.js';
 import { feelerSets, loadAt, type SetPlace, sidesInOrder, warmUpSets, workSets } from './plan-item-sets.js';
+import { amountIn } from './set-amount.js';
+import { isTested, isTestedIn, testReasons, withTestSet } from './test-sets.js';
 
 /** The item of the row's `index`th occurrence. `warmUp`: a lighter set goes before it, where there is a lighter load. */
 export function planItem(
@@ -32,23 +36,35 @@ export function planItem(
   const judged = fitted.chain.judged[at];
   invariant(judged !== undefined, 'the walk stays among the versions of its strand');
   const { facts } = judged.exercise;
+  const tempo = strand.tempi[step?.option.tempo ?? 0]?.step ?? 'normal';
+  const amountOf = amountIn(fitted.dose, judged.exercise, context.rules);
   const place: SetPlace = {
     block: context.client.blocksBefore + 1,
     occurrence: session.queued.occurrence,
     row: fitted.row.id,
     sides: sidesInOrder(facts.sides, beginning.capacity?.side ?? 'both'),
+    amount: (reps, exercise) => {
+      const of = exercise === undefined ? judged : fitted.chain.judged.find((one) => one.exercise.id === exercise);
+      return amountOf(reps, (of ?? judged).exercise, tempo);
+    },
   };
-  const main = step === undefined ? unknownSets(walked, index, place) : workSets(place, strand, step);
+  const own = step === undefined ? null : ownBellIn(context, walked, step);
+  const work =
+    step === undefined
+      ? unknownSets(walked, index, place)
+      : workSets(place, strand, step).map((set) => withOwnBell(set, own));
+  const tested = isTested(context, fitted) && isTestedIn(index, strand.occurrences.length, work);
+  const main = tested ? withTestSet(context, work, place, { top: strand.top, floor: occurrence.floor }) : work;
   const before = step === undefined || !warmUp ? [] : warmUpOf(context, walked, step, place);
   const planned = plannedOf(context, walked, index, main);
   return {
     id: `${strand.id}/${occurrence.week}`,
     row: fitted.row.id,
     exercise: judged.exercise.id,
-    ...(judged.way === null ? {} : { done: doneBy(judged.exercise.id, judged.way) }),
+    ...doneOnly(judged),
     way: facts.way,
     sides: facts.sides,
-    tempo: strand.tempi[step?.option.tempo ?? 0]?.step ?? 'normal',
+    tempo,
     restSeconds: fitted.row.restSeconds,
     asked: { min: strand.bottom, max: strand.top, unit: 'reps', reserve: occurrence.asked, sets: occurrence.sets },
     capacity: capacityOf(walked, index),
@@ -57,11 +73,14 @@ export function planItem(
     sets: [...before, ...main],
     easier: planEasier(planned, versions.judge, versions.linksOf).easier,
     harder: listHarder(judged, versions.judge, versions.linksOf),
-    reasons: [...(step === undefined ? [] : step.reasons), ...reasonsOfRow(context, walked, index)],
+    reasons: [
+      ...(step === undefined ? [] : step.reasons),
+      ...reasonsOfRow(context, walked, index),
+      ...reasonsOfLoad(main, own),
+      ...testReasons(main),
+    ],
   };
 }
-
-const doneBy = (exercise: string, { slug, say }: EasierWay) => ({ way: `${exercise}#${slug}`, say });
 
 function unknownSets({ strand, plan }: WalkedRow, index: number, place: SetPlace): readonly PlanSet[] {
   invariant(plan.kind === 'feeler', 'only a row without a walk has a feeler set');
@@ -113,7 +132,7 @@ function plannedOf(context: BlockContext, walked: WalkedRow, index: number, sets
   const judged = fitted.chain.judged[at];
   const version = strand.versions[at];
   invariant(judged !== undefined && version !== undefined && occurrence !== undefined, 'an item has a version');
-  const worked = sets.filter((set) => set.kind === 'work' || set.kind === 'trial');
+  const worked = sets.filter((set) => set.kind === 'work' || set.kind === 'trial' || set.kind === 'test');
   return {
     judged,
     version,
@@ -129,6 +148,7 @@ function plannedOf(context: BlockContext, walked: WalkedRow, index: number, sets
     asked: occurrence.asked,
     floor: occurrence.floor,
     sets: worked,
+    amount: amountIn(fitted.dose, judged.exercise, context.rules),
   };
 }
 

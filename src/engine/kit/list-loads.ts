@@ -28,17 +28,23 @@ export interface LoadList {
  *
  * A pair is two items of equal mass and kind; a pair of handles carries the same plates on all four sides. An
  * unequal pair is listed only where the need allows it, and counts per hand as half of both, rounded down: the
- * pieces say what is in either hand. Counted per hand, one bell and a pair of them are not on one scale: only ways that
+ * pieces say what is in either hand. A side of a dumbbell handle holds `platesASide` plates, a bar as many as there are. Counted per hand, one bell and a pair of them are not on one scale: only ways that
  * fill as many hands as the preferred one are listed. Bands are not loads in grams and are not listed.
  */
-export function listLoads(kit: readonly KitItem[], need: KitNeed, mode: LoadMode, unit: MassUnit): LoadList {
+export function listLoads(
+  kit: readonly KitItem[],
+  need: KitNeed,
+  mode: LoadMode,
+  unit: MassUnit,
+  platesASide = Number.MAX_SAFE_INTEGER,
+): LoadList {
   const weights = weightsOf(kit);
   const found: MakeableLoad[] = [];
   let tooMany = false;
   const [first] = need.load;
   for (const way of need.load) {
     if (mode === 'per-hand' && first !== undefined && handsOf(way) !== handsOf(first)) continue;
-    const made = loadsOf(way, weights, mode, unit);
+    const made = loadsOf(way, weights, mode, unit, platesASide);
     if (made === null) tooMany = true;
     else found.push(...made);
   }
@@ -59,20 +65,21 @@ function loadsOf(
   weights: readonly Weight[],
   mode: LoadMode,
   unit: MassUnit,
+  platesASide: number,
 ): readonly MakeableLoad[] | null {
   if (way.kind === 'band') return [];
-  if (way.kind === 'bar') return plated('bar', weights, mode, unit);
+  if (way.kind === 'bar') return plated('bar', weights, mode, unit, Number.MAX_SAFE_INTEGER);
   const fixed = weights.filter((item) => item.kind === way.kind);
   const handled = way.kind === 'dumbbell';
   if (way.count === 1) {
     const singles = fixed.map((item) => single(item, mode));
     if (!handled) return singles;
-    const made = plated('handle', weights, mode, unit);
+    const made = plated('handle', weights, mode, unit, platesASide);
     return made === null ? null : [...singles, ...made];
   }
   const pairs = [...equalPairs(fixed, mode), ...(way.unequal ? unequalPairs(fixed, mode) : [])];
   if (!handled) return pairs;
-  const made = platedPairs(weights, mode, unit);
+  const made = platedPairs(weights, mode, unit, platesASide);
   return made === null ? null : [...pairs, ...made];
 }
 
@@ -113,10 +120,11 @@ function plated(
   weights: readonly Weight[],
   mode: LoadMode,
   unit: MassUnit,
+  mostASide: number,
 ): readonly MakeableLoad[] | null {
   const bars = weights.filter((item) => item.kind === kind);
   if (bars.length === 0) return [];
-  const sums = sumPlates(platesOf(weights), 2);
+  const sums = sumPlates(platesOf(weights), 2, mostASide);
   if (sums === null) return null;
   const loads = bars.flatMap((bar) =>
     sums.map((sum) => {
@@ -129,13 +137,18 @@ function plated(
 }
 
 /** Two handles of equal mass, the same plates on all four sides. */
-function platedPairs(weights: readonly Weight[], mode: LoadMode, unit: MassUnit): readonly MakeableLoad[] | null {
+function platedPairs(
+  weights: readonly Weight[],
+  mode: LoadMode,
+  unit: MassUnit,
+  mostASide: number,
+): readonly MakeableLoad[] | null {
   const pairs = equalPairs(
     weights.filter((item) => item.kind === 'handle'),
     'per-hand',
   );
   if (pairs.length === 0) return [];
-  const sums = sumPlates(platesOf(weights), 4);
+  const sums = sumPlates(platesOf(weights), 4, mostASide);
   if (sums === null) return null;
   const loads = pairs.flatMap((pair) =>
     sums.map((sum) => {

@@ -29,8 +29,13 @@ interface Half {
  * All sums over `sides` equal sides (2 for one bar or handle, 4 for a pair of handles), nothing on included,
  * lightest first. Of several ways to the same sum: the fewest plates, then the heaviest plates.
  * `null` when there are more than `MOST_SUMS`.
+ * @param mostASide plates that one side holds
  */
-export function sumPlates(plates: readonly Plate[], sides: 2 | 4): readonly PlateSum[] | null {
+export function sumPlates(
+  plates: readonly Plate[],
+  sides: 2 | 4,
+  mostASide = Number.MAX_SAFE_INTEGER,
+): readonly PlateSum[] | null {
   const byMass = new Map<Grams, Plate[]>();
   for (const plate of [...plates].sort((a, b) => compareIds(a.id, b.id))) {
     byMass.set(plate.grams, [...(byMass.get(plate.grams) ?? []), plate]);
@@ -52,6 +57,7 @@ export function sumPlates(plates: readonly Plate[], sides: 2 | 4): readonly Plat
     halves = next;
   }
   return [...halves.values()]
+    .filter(({ pieces }) => pieces <= mostASide)
     .sort((a, b) => a.grams - b.grams)
     .map((half) => ({
       grams: half.grams * sides,

@@ -1,128 +1,96 @@
-/** Where one row begins: from a test, from a relative that was tested, or unknown, with a feeler set. */
+/** Where one row begins: from a test, from its parts or a relative that were tested, or unknown, with a feeler set. */
 import type { Grams } from '../../model/quantity.js';
-import type { CapacityInput, StrandInput, VersionInput } from '../../model/strand.js';
+import type { CapacityInput, VersionInput } from '../../model/strand.js';
 import type { BlockContext } from '../block-context.js';
+import { trustIn, WHOLE } from '../breaks/trust.js';
 import { readCapacity, type TestedCapacity } from '../capacity/read-capacity.js';
-import { capacityOf, carriedCapacity, externalLoad, isCounted, repsToFailure, resistedLoad } from '../capacity.js';
-import { askedReserve, floorIn, floorsOf } from '../effort/plan-effort.js';
 import { isAtMost } from '../kit/at-most.js';
-import { NEW_MOVEMENT_LIGHTER } from '../rules/new-movement-lighter.js';
-import { carries, versionOf } from '../versions/chain-versions.js';
+import { RETURN_LIGHTER } from '../rules/return-lighter.js';
 import type { Judged } from '../versions/judge-version.js';
-import type { Link } from '../versions/linked-versions.js';
+import type { Beginning, Begun, Found } from './beginning.js';
+import { caresAtStart } from './cares-met.js';
 import type { Versions, WalkFitted } from './fit-rows.js';
+import { weakestPart } from './from-parts.js';
+import { firstLoad, fromRelative, neededAtFirst } from './from-relative.js';
+import { noHeavierThan, type RoleBell, roleBell } from './role-bell.js';
 import { walkValues } from './walk-values.js';
 
-export interface Beginning {
-  readonly how: 'tested' | 'relative' | 'feeler';
-  readonly capacity: CapacityInput | null;
-  readonly start: StrandInput['start'];
-  /** The test it rests on, the row's own or its relative's. */
-  readonly tested: TestedCapacity | null;
-  /** The exercise tested. */
-  readonly source: Judged | null;
+/** After a long break one load lighter and weak, or anew with a feeler set; else as `begin` says. */
+export function beginRow(context: BlockContext, fitted: WalkFitted, versions: Versions): Beginning {
+  const begun = begin(context, fitted, versions);
+  const { tested, source, capacity, start } = begun;
+  const trust = tested === null ? WHOLE : trustIn(context, tested.test.date);
+  if (trust.kind === 'whole' || capacity === null || start === null) return { ...begun, trust };
+  if (trust.kind === 'nothing') return { ...begun, ...FEELER, tested, source, trust };
+  const loads = begun.versions[start.version]?.loads ?? [];
+  const index = loads.findIndex(({ grams }) => grams === start.load);
+  const lighter = loads[Math.max(0, index - context.rules.valueOf(RETURN_LIGHTER))]?.grams ?? start.load;
+  return { ...begun, capacity: { ...capacity, weak: true }, start: { ...start, load: lighter }, trust };
 }
 
 /**
- * From the row's own test: the load tested, or the heaviest that can be made below it. Without one, from the first
- * linked version that was tested and from which capacity passes: the heaviest load that leaves the asked reserve at
- * the bottom of the range and is no heavier than the load tested, and then one lighter, since the movement is new. Else
- * nothing is claimed.
+ * From the row's own test: the load tested, or the heaviest that can be made below it, unless the row asks for a bell by
+ * its role. Without one, a combination from its weakest part, and others from the first linked version that was tested
+ * and from which capacity passes: the heaviest load that leaves the asked reserve at the bottom of the range and is no
+ * heavier than what was tested, and then one lighter, since the movement is new. Else nothing is claimed.
  */
-export function beginRow(context: BlockContext, fitted: WalkFitted, versions: Versions): Beginning {
+function begin(context: BlockContext, fitted: WalkFitted, versions: Versions): Begun {
   const { judged, base, versions: chain } = fitted.chain;
   const own = judged[base];
   const version = chain[base];
-  if (own === undefined || version === undefined) return FEELER;
+  if (own === undefined || version === undefined) return { ...FEELER, versions: chain, role: null };
+  const { bell } = fitted.row;
+  const role = bell === undefined ? null : roleBell(context, own.exercise, version.loads, bell);
+  const exercises = judged.map(({ exercise }) => exercise);
+  const within = role?.role === 'lighter' ? noHeavierThan(chain, exercises, base, role.load) : chain;
+  // Nobody was tested in an easier way of the exercise.
+  if (own.way !== null) return { ...FEELER, versions: within, role };
   const tested = readCapacity(context, own, version);
   if (tested !== null) {
     const load = heaviestUpTo(version, tested.grams);
-    if (load === null) return { ...FEELER, tested, source: own };
-    const start = { version: base, load, tempo: 0, earned: 0 } as const;
-    return { how: 'tested', capacity: tested.capacity, start, tested, source: own };
+    if (load === null) return { ...FEELER, tested, source: own, versions: within, role };
+    const first = role === null ? load : loadByRole(context, fitted, tested, role);
+    const start = { version: base, load: first, tempo: 0, earned: 0 } as const;
+    return { how: 'tested', capacity: tested.capacity, start, tested, source: own, versions: within, role };
   }
-  return fromRelative(context, fitted, own, version, versions) ?? FEELER;
+  if (own.exercise.facts.parts.length > 0) return fromParts(context, fitted, own, within, role, versions);
+  return { ...(fromRelative(context, fitted, own, version, versions) ?? FEELER), versions: within, role };
 }
 
-const FEELER: Beginning = { how: 'feeler', capacity: null, start: null, tested: null, source: null };
+const FEELER: Found = { how: 'feeler', capacity: null, start: null, tested: null, source: null };
 
 function heaviestUpTo(version: VersionInput, grams: Grams): Grams | null {
   return version.loads.filter((load) => isAtMost(load, grams)).at(-1)?.grams ?? null;
 }
 
-function fromRelative(
+/** The next bell up is begun with on a sound estimate only, and never while something asks for care. */
+function loadByRole(context: BlockContext, fitted: WalkFitted, tested: TestedCapacity, role: RoleBell): Grams {
+  if (role.role !== 'next up') return role.load;
+  const { weak, reps } = tested.capacity;
+  const { moderate, steady } = context.standing;
+  const careful = moderate || steady || caresAtStart(fitted).length > 0;
+  return weak || careful || reps > walkValues(context.rules).weakAbove ? role.main : role.load;
+}
+
+/** A combination carries its weakest part's capacity, with that part's share of the body. */
+function fromParts(
   context: BlockContext,
   fitted: WalkFitted,
   own: Judged,
-  version: VersionInput,
-  { judge, linksOf }: Versions,
-): Beginning | null {
-  const bodyMass = context.client.bodyMass?.mass.grams ?? null;
-  const links = linksOf(own.exercise);
-  const relatives = [
-    ...links.easier.map((link) => ({ link, back: 'harder' as const })),
-    ...links.harder.map((link) => ({ link, back: 'easier' as const })),
-  ];
-  for (const { link, back } of relatives) {
-    const relative = judge(link.to);
-    const returning = linksOf(link.to)[back].find(({ to }) => to.id === own.exercise.id);
-    if (returning === undefined || !carries(relative, own, returning, bodyMass)) continue;
-    const theirs = versionOf(relative, bodyMass);
-    const tested = readCapacity(context, relative, theirs);
-    const capacity = tested === null ? null : passOn(tested.capacity, theirs, version, returning, bodyMass);
-    if (tested === null || capacity === null) continue;
-    const load = firstLoad(context, fitted, version, capacity, tested.external);
-    if (load === null) continue;
-    const start = { version: fitted.chain.base, load, tempo: 0, earned: 0 } as const;
-    return { how: 'relative', capacity, start, tested, source: relative };
-  }
-  return null;
-}
-
-/** What a relative's test says of this version: never measured, so weak. */
-function passOn(
-  from: CapacityInput,
-  theirs: VersionInput,
-  version: VersionInput,
-  link: Link,
-  bodyMass: Grams | null,
-): CapacityInput | null {
-  const a = { share: theirs.share, counted: isCounted(theirs, bodyMass) };
-  const b = { share: version.share, counted: isCounted(version, bodyMass) };
-  const before = capacityOf('epley', from, a.counted);
-  const k = carriedCapacity(before, a, b, link.ratio);
-  if (k === before) return { ...from, weak: true };
-  if (b.counted) return { ...from, resisted: Math.floor(k / (300 + from.reps)), weak: true };
-  const reps = k - 300;
-  return reps > 0 ? { ...from, resisted: 1, reps, weak: true } : null;
-}
-
-function firstLoad(
-  context: BlockContext,
-  fitted: WalkFitted,
-  version: VersionInput,
-  capacity: CapacityInput,
-  /** In all hands: the heaviest the client was seen with. */
-  most: Grams,
-): Grams | null {
-  const bodyMass = context.client.bodyMass?.mass.grams ?? null;
-  const counted = isCounted(version, bodyMass);
-  if (!counted) return version.loads.length === 1 ? (version.loads[0]?.grams ?? null) : null;
-  const k = capacityOf('epley', capacity, true);
-  const needed = 10 * fitted.reps.min + firstAsked(context, fitted) - walkValues(context.rules).tolerance;
-  const fits = version.loads.filter(
-    (load) =>
-      isAtMost({ ...load, grams: externalLoad(load) }, most) &&
-      repsToFailure('epley', k, capacity.reps, resistedLoad(version, load, bodyMass)) >= needed,
-  );
-  if (fits.length === 0) return null;
-  const index = Math.max(0, fits.length - 1 - context.rules.valueOf(NEW_MOVEMENT_LIGHTER));
-  return fits[index]?.grams ?? null;
-}
-
-/** Asked reserve of the block's first week. */
-function firstAsked(context: BlockContext, fitted: WalkFitted): number {
-  const curve = context.programme.curve[0];
-  const floor = floorIn(1, floorsOf(context))?.reserve ?? 0;
-  return curve === undefined ? floor : askedReserve(context, curve, fitted.effort, floor, fitted.inCircuit);
+  chain: readonly VersionInput[],
+  role: RoleBell | null,
+  { judge }: Versions,
+): Begun {
+  const { base } = fitted.chain;
+  const weakest = weakestPart(context, own, judge, neededAtFirst(context, fitted));
+  const unknown = { ...FEELER, versions: chain, role };
+  if (weakest === null) return unknown;
+  const { part, version: theirs, tested, most } = weakest;
+  const versions = chain.map((version, index) => (index === base ? { ...version, share: theirs.share } : version));
+  const version = versions[base];
+  const capacity: CapacityInput = { ...tested.capacity, weak: true };
+  const load = version === undefined ? null : firstLoad(context, fitted, version, capacity, most);
+  if (load === null) return unknown;
+  const start = { version: base, load, tempo: 0, earned: 0 } as const;
+  return { how: 'parts', capacity, start, tested, source: part, versions, role };
 }

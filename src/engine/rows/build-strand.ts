@@ -3,13 +3,17 @@ import type { TempoStep } from '../../model/programme.js';
 import type { PerMille } from '../../model/quantity.js';
 import type { Occurrence, StrandInput } from '../../model/strand.js';
 import type { BlockContext } from '../block-context.js';
+import { returnOf } from '../breaks/returns.js';
 import { askedReserve, type Floor, floorIn, gainOf } from '../effort/plan-effort.js';
+import { heldForTests, isTested } from '../items/test-sets.js';
 import type { Rulebook } from '../rulebook.js';
+import { CLOCK_ONE_TEMPO } from '../rules/clock-one-tempo.js';
 import { TEMPO_SLOW_LOWERING } from '../rules/tempo-slow-lowering.js';
 import { TEMPO_SLOW_WITH_A_PAUSE } from '../rules/tempo-slow-with-a-pause.js';
 import type { PlannedSession } from '../sessions/plan-sets.js';
-import type { Beginning } from './begin-row.js';
-import type { WalkFitted } from './fit-rows.js';
+import type { Beginning } from './beginning.js';
+import type { FittedRow, WalkFitted } from './fit-rows.js';
+import { isHurried } from './planned-by.js';
 import { walkValues } from './walk-values.js';
 
 export interface StrandParts {
@@ -24,27 +28,36 @@ export interface StrandParts {
 
 export function buildStrand(context: BlockContext, parts: StrandParts): StrandInput {
   const { fitted, beginning, sessions, floors, cautioned } = parts;
-  const { row, session, reps, chain, block } = fitted;
-  const occurrences = sessions.flatMap(({ queued, rows }): readonly Occurrence[] => {
+  const { row, session, reps, chain, dose } = fitted;
+  const all = sessions.flatMap(({ queued, rows }): readonly Occurrence[] => {
     const sets = rows.find((timed) => timed.fitted === fitted)?.sets ?? 0;
     if (sets === 0) return [];
     const floor = floorIn(queued.week, floors)?.reserve ?? 0;
-    const asked = askedReserve(context, queued.curve, fitted.effort, floor, fitted.inCircuit);
-    return [{ week: queued.week, easy: queued.curve.easy, asked, floor, sets }];
+    const asked = askedReserve(context, queued.curve, fitted.effort, floor, isHurried(fitted));
+    const held = returnOf(context, queued.date)?.held ?? null;
+    const occurrence = { week: queued.week, easy: queued.curve.easy, asked, floor, sets };
+    return [held === null ? occurrence : { ...occurrence, held: { maxReps: null, why: held.why } }];
   });
+  const occurrences = heldForTests(all, isTested(context, fitted));
+  const { moderate, steady } = context.standing;
+  const keepsSteady = moderate || steady;
+  const oneTempo = context.rules.valueOf(CLOCK_ONE_TEMPO);
   const way = chain.judged[chain.base]?.exercise.facts.way;
   return {
     id: `${session.id}/${row.id}`,
     session: session.id,
     row: row.id,
-    way: way === 'bodyweight' ? 'bodyweight' : 'strength',
+    way: way === 'bodyweight' || way === 'combination' ? way : 'strength',
     equation: 'epley',
     bottom: reps.min,
     top: reps.max,
     bodyMass: context.client.bodyMass?.mass.grams ?? null,
-    versions: chain.versions,
-    tempi: row.tempi.map((step) => ({ step, factor: factorOf(step, context.rules) })),
-    trials: row.trials && !cautioned,
+    versions: beginning.versions,
+    tempi: row.tempi
+      .slice(0, dose.kind === 'sets' ? row.tempi.length : oneTempo)
+      .map((step) => ({ step, factor: factorOf(step, context.rules) })),
+    trials: allowsTrials(context, fitted) && !cautioned,
+    ...(keepsSteady || dose.kind === 'steps' ? { gates: false } : {}),
     gain: gainOf(context, cautioned).gain,
     capacity: beginning.capacity,
     start: beginning.start,
@@ -53,6 +66,14 @@ export function buildStrand(context: BlockContext, parts: StrandParts): StrandIn
     occurrences,
     rules: walkValues(context.rules),
   };
+}
+
+/**
+ * Whether the row may have trials, as far as its dose and the client's health go: a trial is another bell, for which
+ * there is no time between two signals, and no room in a line of steps.
+ */
+export function allowsTrials({ standing }: BlockContext, { row, dose }: FittedRow): boolean {
+  return row.trials && !standing.moderate && !standing.steady && dose.kind !== 'every' && dose.kind !== 'steps';
 }
 
 function factorOf(step: TempoStep, rules: Rulebook): PerMille {

@@ -1,7 +1,7 @@
 /** Every row of the programme with the version of its exercise that this client begins with. */
 import type { Dose } from '../../model/dose.js';
 import type { Exercise, Way } from '../../model/exercise.js';
-import { compareIds } from '../../model/identity.js';
+import { compareIds, type SessionId } from '../../model/identity.js';
 import { ofClient, type Problem } from '../../model/problem.js';
 import type { Refusal } from '../../model/problems-plan.js';
 import type { Block, Row, SessionTemplate } from '../../model/programme.js';
@@ -12,9 +12,10 @@ import { reserveOf } from '../effort/plan-effort.js';
 import { MOST_SUMS } from '../kit/plate-sums.js';
 import { secondsOfRep } from '../sessions/seconds-of-rep.js';
 import { type Chain, chainVersions } from '../versions/chain-versions.js';
-import { type Choice, chooseVersion } from '../versions/choose-version.js';
+import { type Choice, chooseVersion, choosingIn, isOpen } from '../versions/choose-version.js';
 import type { Judge } from '../versions/judge-version.js';
 import type { LinksOf } from '../versions/linked-versions.js';
+import { unlocksOf } from '../versions/list-unlocks.js';
 import { dosesFor, type Planned, plannedBy, repsOf, setsOf } from './planned-by.js';
 
 interface Fitted {
@@ -41,6 +42,8 @@ export interface WalkFitted extends Fitted {
   readonly reps: Range;
   /** The row's own effort as reserve; `null` where the curve decides. */
   readonly effort: Tenths | null;
+  /** Loads up to this part of one maximum, per cent; `null` where the row does not say. */
+  readonly percent: number | null;
 }
 
 /** It goes up an ordered list of rungs. */
@@ -94,7 +97,9 @@ export function fitRow(context: BlockContext, placed: Placed, versions: Versions
   if (found.value === null) return { value: null, problems: found.problems };
   const { target, choice } = found.value;
   if (choice.chosen === null) {
-    const data = { session: session.id, row: row.id, exercise: target.id, refused: choice.refused };
+    const { refused } = choice;
+    const unlocks = unlocksOf(refused, context);
+    const data = { session: session.id, row: row.id, exercise: target.id, refused, unlocks };
     const unsafe = choice.refused.some(({ cause }) => cause === 'avoid' || cause === 'take-care');
     const problem = { ...head, code: 'no-version-allowed', data } as const;
     return fail(unsafe ? { ...problem, unsafe: true } : problem);
@@ -115,8 +120,13 @@ export function fitRow(context: BlockContext, placed: Placed, versions: Versions
   const common = { ...placed, inCircuit, dose, sets: setsOf(dose), target, choice, chain };
   const reps = planned === 'walk' ? repsOf(dose, secondsOfRep(facts.tempo, 'normal', context.rules)) : null;
   if (reps === null) return { value: { ...common, planned: 'ladder' }, problems: [] };
-  return { value: { ...common, planned: 'walk', reps, effort: ownReserve(row) }, problems: [] };
+  return {
+    value: { ...common, planned: 'walk', reps, effort: ownReserve(row), percent: percentOf(row) },
+    problems: [],
+  };
 }
+
+const percentOf = ({ effort }: Row): number | null => (effort?.kind === 'percent' ? effort.percent : null);
 
 const ownReserve = ({ effort }: Row): Tenths | null => (effort === undefined ? null : reserveOf(effort));
 
@@ -131,7 +141,9 @@ function effortProblems(
   head: Head,
 ): readonly Problem[] {
   if (effort === undefined) return [];
-  if ((effort.kind === 'talk') !== (planned === 'ladder')) {
+  // The body alone has one load, of which no part can be taken.
+  const fixed = effort.kind === 'percent' && way === 'bodyweight';
+  if (fixed || (effort.kind === 'talk') !== (planned === 'ladder')) {
     return [{ ...head, code: 'effort-for-way', data: { row, exercise, way, effort: effort.kind } }];
   }
   if (effort.kind !== 'rpe' || reserveOf(effort) !== null) return [];
@@ -152,7 +164,7 @@ function findTarget(context: BlockContext, { session, row }: Placed, versions: V
       const data = { exercise: target.id, row: row.id };
       return { value: null, problems: [{ ...head, code: 'exercise-not-found', data }] };
     }
-    const choice = chooseVersion(exercise, versions.judge, versions.linksOf);
+    const choice = chooseVersion(exercise, choosingIn(context, session.id, versions));
     return { value: { target: exercise, choice }, problems: [] };
   }
   const taken = new Set(
@@ -180,8 +192,8 @@ function findTarget(context: BlockContext, { session, row }: Placed, versions: V
 function fillPattern(
   context: BlockContext,
   candidates: readonly Exercise[],
-  data: { readonly session: string; readonly row: string; readonly pattern: string },
-  { judge, linksOf }: Versions,
+  data: { readonly session: SessionId; readonly row: string; readonly pattern: string },
+  versions: Versions,
   head: Pick<Extract<Problem, { readonly code: 'pattern-not-filled' }>, 'severity' | 'scope' | 'place'>,
 ): Result<Target | null> {
   const lastTested = (exercise: Exercise): number =>
@@ -191,13 +203,19 @@ function fillPattern(
         .filter((test) => test.date <= context.today && names(context, test.exercise, exercise))
         .map((test) => test.date),
     );
+  const choosing = choosingIn(context, data.session, versions);
   const open = candidates
-    .filter((exercise) => judge(exercise).allowed)
+    .filter((exercise) => isOpen(versions.judge(exercise), choosing))
     .sort((a, b) => lastTested(b) - lastTested(a) || compareIds(a.id, b.id));
   const target = open[0];
   if (target === undefined) {
-    const refused = candidates.flatMap((exercise): readonly Refusal[] => judge(exercise).refusals);
-    return { value: null, problems: [{ ...head, code: 'pattern-not-filled', data: { ...data, refused } }] };
+    const refused = candidates.flatMap((exercise): readonly Refusal[] => versions.judge(exercise).refusals);
+    return {
+      value: null,
+      problems: [
+        { ...head, code: 'pattern-not-filled', data: { ...data, refused, unlocks: unlocksOf(refused, context) } },
+      ],
+    };
   }
-  return { value: { target, choice: chooseVersion(target, judge, linksOf) }, problems: [] };
+  return { value: { target, choice: chooseVersion(target, choosing) }, problems: [] };
 }

@@ -86,3 +86,7 @@ export function repsOf(dose: Dose, secondsARep: number): Range | null {
       return null;
   }
 }
+
+/** The next set comes before the breath is back: in a circuit, at every signal, from one step to the next. */
+export const isHurried = ({ inCircuit, dose }: { readonly inCircuit: boolean; readonly dose: Dose }): boolean =>
+  inCircuit || dose.kind === 'every' || dose.kind === 'steps';

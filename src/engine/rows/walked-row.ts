@@ -1,14 +1,14 @@
 /** One row with everything decided about it: its strand walked, or its feeler set and what each answer leads to. */
 import type { ExerciseId } from '../../model/identity.js';
-import { ofClient, type Problem } from '../../model/problem.js';
+import { ofClient, type ProblemTable } from '../../model/problem.js';
 import type { Result } from '../../model/result.js';
 import type { StrandInput } from '../../model/strand.js';
 import type { BlockContext } from '../block-context.js';
 import { capacityOf, isCounted, repsToFailure, resistedLoad } from '../capacity.js';
 import type { Floor } from '../effort/plan-effort.js';
-import { planEasier } from '../items/plan-easier.js';
 import { planStrand } from '../plan-strand.js';
 import { FEELER_RISE } from '../rules/feeler-rise.js';
+import { PERCENT_OF_MAXIMUM } from '../rules/percent-of-maximum.js';
 import { rulesOfTheWalk } from '../rules-of-the-walk.js';
 import type { PlannedSession } from '../sessions/plan-sets.js';
 import type { Judged } from '../versions/judge-version.js';
@@ -16,11 +16,13 @@ import { layGround } from '../walk/ground.js';
 import type { Ground } from '../walk/situation.js';
 import { sortRules } from '../walk/sorted-rules.js';
 import type { WalkFinding, WalkStep } from '../walk-step.js';
-import type { Beginning } from './begin-row.js';
+import type { Beginning } from './beginning.js';
 import { buildStrand } from './build-strand.js';
 import { caresAtStart, caresPlanned } from './cares-met.js';
+import { easierInReps, easierMissing, noEasier } from './find-easier.js';
 import type { Versions, WalkFitted } from './fit-rows.js';
 import { type Feeler, planFeeler } from './plan-feeler.js';
+import { type Share, underPercent } from './under-percent.js';
 
 export interface WalkedRow {
   readonly fitted: WalkFitted;
@@ -78,10 +80,14 @@ function walkWith(
   const cautioned = cares.length > 0;
   const sessions = all.filter(({ rows }) => rows.some((timed) => timed.fitted === fitted && timed.sets > 0));
   if (sessions.length === 0) return { value: null, problems: [] };
-  const strand = buildStrand(context, { fitted, beginning, sessions, floors, cautioned });
+  const uncapped = buildStrand(context, { fitted, beginning, sessions, floors, cautioned });
+  const share = shareOf(context, fitted);
+  const strand = share === null ? uncapped : underPercent(uncapped, share);
   const head = { severity: 'error', scope: ofClient(context.client.id), place: fitted.row.place } as const;
+  const beyond = share === null ? null : beyondShare(strand, fitted, share);
+  if (beyond !== null) return { value: null, problems: [{ ...head, code: 'percent-not-kept', data: beyond }] };
   const common = { fitted, beginning, strand, cares, floors, sessions };
-  const missing = easierMissing(context, fitted, versions, head);
+  const missing = easierMissing(context, fitted, versions);
   const result = planStrand(strand);
   const ground = layGround(strand, ALL);
   if (result.kind === 'impossible') {
@@ -92,17 +98,45 @@ function walkWith(
   if (missing.length > 0) return { value: null, problems: missing };
   if (result.kind === 'walked' && ground !== null) {
     const plan = { kind: 'walked', steps: result.steps, ground } as const;
-    return { value: { ...common, plan, findings: result.findings }, problems: [] };
+    return { value: { ...common, plan, findings: findingsWithin(beginning, share, result.findings) }, problems: [] };
   }
   if (isTooHeavy(strand, beginning, fitted.chain.base)) {
     const { week = 1, floor = 0 } = strand.occurrences[0] ?? {};
     const data = { session: strand.session, row: strand.row, week, floor };
     return { value: null, problems: [{ ...head, code: 'nothing-leaves-the-floor', data }] };
   }
-  const [easier] = easierOfBase(context, fitted, versions).easier;
-  if (easier === undefined) return { value: null, problems: missing };
-  const feeler = planFeeler(strand, fitted.chain.base, context.rules.valueOf(FEELER_RISE), easier);
+  const easier = easierInReps(context, fitted, versions);
+  if (easier === null) return { value: null, problems: [noEasier(context, fitted, fitted.chain.base, [])] };
+  const feeler = planFeeler(strand, fitted.chain.base, context.rules.valueOf(FEELER_RISE), easier, share);
   return { value: { ...common, plan: { kind: 'feeler', feeler }, findings: [] }, problems: [] };
+}
+
+const shareOf = ({ rules }: BlockContext, { percent }: WalkFitted): Share | null =>
+  percent === null ? null : { percent, maximum: rules.valueOf(PERCENT_OF_MAXIMUM) };
+
+/** A part of a maximum says nothing where no load is counted, and cannot be kept where the lightest is above it. */
+function beyondShare(
+  { row, versions, bodyMass, capacity }: StrandInput,
+  { chain }: WalkFitted,
+  { percent }: Share,
+): ProblemTable['percent-not-kept'] | null {
+  const judged = chain.judged[chain.base];
+  const version = versions[chain.base];
+  const whole = chain.versions[chain.base];
+  if (judged === undefined || version === undefined || whole === undefined) return null;
+  const data = { row, exercise: judged.exercise.id, percent };
+  if (!isCounted(whole, bodyMass)) return { ...data, why: 'not counted' };
+  return capacity !== null && version.loads.length === 0 ? { ...data, why: 'too heavy' } : null;
+}
+
+/** Where the row itself keeps the load down, a heavier bell in the house would change nothing. */
+function findingsWithin(
+  { role }: Beginning,
+  share: Share | null,
+  findings: readonly WalkFinding[],
+): readonly WalkFinding[] {
+  const kept = share !== null || role?.role === 'lighter';
+  return kept ? findings.filter(({ rule }) => rule !== 'kit-too-light' && rule !== 'to-earn-a-try') : findings;
 }
 
 /**
@@ -120,48 +154,4 @@ function isTooHeavy(
   const k = capacityOf('epley', tested.capacity, true);
   const toFailure = repsToFailure('epley', k, tested.capacity.reps, resistedLoad(version, lightest, bodyMass));
   return toFailure < 10 * bottom + (occurrences[0]?.floor ?? 0);
-}
-
-function easierOfBase(
-  context: BlockContext,
-  { chain, reps }: WalkFitted,
-  { judge, linksOf }: Versions,
-  index?: number,
-) {
-  const at = index ?? chain.base;
-  const judged = chain.judged[at];
-  const version = chain.versions[at];
-  if (judged === undefined || version === undefined) return { easier: [], refused: [] };
-  const nothing = {
-    judged,
-    version,
-    k: 0,
-    equation: 'epley',
-    tested: 0,
-    load: null,
-    reps: reps.min,
-    reserve: null,
-    bottom: reps.min,
-    asked: 0,
-    floor: 0,
-    bodyMass: context.client.bodyMass?.mass.grams ?? null,
-    slow: 1000,
-    sets: [],
-  } as const;
-  return planEasier(nothing, judge, linksOf);
-}
-
-/** Every version the walk may reach needs an easier one below it: promised to whoever trains alone. */
-function easierMissing(
-  context: BlockContext,
-  fitted: WalkFitted,
-  versions: Versions,
-  head: { readonly severity: 'error'; readonly scope: Problem['scope']; readonly place: WalkFitted['row']['place'] },
-): readonly Problem[] {
-  return fitted.chain.judged.flatMap((judged, index): readonly Problem[] => {
-    const { easier, refused } = easierOfBase(context, fitted, versions, index);
-    if (easier.length > 0) return [];
-    const data = { session: fitted.session.id, row: fitted.row.id, exercise: judged.exercise.id, refused };
-    return [{ ...head, code: 'no-easier-version', data }];
-  });
 }

@@ -1,4 +1,4 @@
-/** Added to the asked reserve in a circuit, where the next row comes before breath is back. */
+/** Added to the asked reserve where the next set comes before breath is back: in circuits, at signals, in steps. */
 import { ruleId } from '../../model/identity.js';
 import type { Rule } from '../../model/reason.js';
 

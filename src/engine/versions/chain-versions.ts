@@ -3,6 +3,7 @@ import type { Sides } from '../../model/exercise.js';
 import type { Grams } from '../../model/quantity.js';
 import type { VersionInput } from '../../model/strand.js';
 import { bodyPart, isCounted } from '../capacity.js';
+import { isWalked } from '../rows/planned-by.js';
 import type { Judge, Judged } from './judge-version.js';
 import type { Link, LinksOf } from './linked-versions.js';
 
@@ -89,13 +90,21 @@ function leadsOn(from: Judged, link: Link, judge: Judge, bodyMass: Grams | null)
   const to = judge(link.to);
   const { pattern, sides } = from.exercise.facts;
   if (!to.allowed || to.exercise.facts.pattern !== pattern) return false;
-  return sameSides(to.exercise.facts.sides, sides) && carries(from, to, link, bodyMass);
+  return (
+    isWalked(from.exercise.facts) === isWalked(to.exercise.facts) &&
+    sameSides(to.exercise.facts.sides, sides) &&
+    carries(from, to, link, bodyMass)
+  );
 }
 
 const sameSides = (a: Sides, b: Sides): boolean => a === b;
 
-/** Whether capacity passes along this link: by known shares, or by the link's ratio. */
+/**
+ * Whether capacity passes along this link: by known shares, or by the link's ratio. Never to or from a combination: what
+ * is known of it is its weakest part's.
+ */
 export function carries(from: Judged, to: Judged, link: Link, bodyMass: Grams | null): boolean {
+  if (from.exercise.facts.parts.length + to.exercise.facts.parts.length > 0) return false;
   const [a, b] = [versionOf(from, bodyMass), versionOf(to, bodyMass)];
   const [x, y] = [isCounted(a, bodyMass), isCounted(b, bodyMass)];
   if (x !== y) return false;

@@ -12,6 +12,7 @@ import type { BlockContext } from '../block-context.js';
 import { isAtMost } from '../kit/at-most.js';
 import { listBands } from '../kit/list-bands.js';
 import { listLoads } from '../kit/list-loads.js';
+import { PLATES_A_SIDE } from '../rules/plates-a-side.js';
 import type { EasierWay } from './linked-versions.js';
 import { holdsInBlock, type Meeting, meetCautions } from './meet-caution.js';
 import { readSignOff, type SignOffRead } from './read-sign-off.js';
@@ -68,7 +69,13 @@ function judgeVersion(exercise: Exercise, context: BlockContext): Judged {
   const kit = grounds.every(({ signOff }) => signOff.bars)
     ? client.kit
     : client.kit.filter(({ kind }) => kind !== 'bar');
-  const { loads: made, tooMany } = listLoads(kit, facts.kit, facts.holds, client.unit);
+  const { loads: made, tooMany } = listLoads(
+    kit,
+    facts.kit,
+    facts.holds,
+    client.unit,
+    context.rules.valueOf(PLATES_A_SIDE),
+  );
   const bands = listBands(kit, facts.kit, facts.holds);
   const loads = facts.way === 'bodyweight' ? [BODY_ALONE] : mayBeBare(exercise) ? [BODY_ALONE, ...made] : made;
   const within = loads.filter((load) => grounds.every(({ signOff }) => isPassed(load, signOff)));

@@ -112,9 +112,8 @@ export function predictedAt(at: Situation, version: number, load: number, tempo:
   const resisted = ground.footings[version]?.resisted[load] ?? 1;
   if (capacity <= 0) return -300;
   const normal = repsToFailure(ground.equation, capacity, ground.tested, resisted);
-  return tempo === 0 || !ground.values.tempoCounts
-    ? normal
-    : slowedReps(normal, ground.input.tempi[tempo]?.factor ?? 1000);
+  const factor = ground.input.tempi[tempo]?.factor ?? 1000;
+  return factor === 1000 || !ground.values.tempoCounts ? normal : slowedReps(normal, factor);
 }
 
 /** Reps a hold caps sets at; `null` where nothing does. */

@@ -176,6 +176,16 @@ export const planSayings: Sayings<PlanProblems> = {
       'or',
     )}`,
   }),
+  'percent-not-kept': ({ row, exercise, percent, why }) =>
+    why === 'not counted'
+      ? {
+          message: `The row ${quoted(row)} asks ${percent} % of a maximum, and what ${exercise} resists is not known without body mass.`,
+          hint: 'body mass in the client’s file, or reserve 3 in place of the part',
+        }
+      : {
+          message: `The row ${quoted(row)} asks ${percent} % of a maximum, and the lightest load for ${exercise} is above that.`,
+          hint: 'a lighter item of kit, an easier version, or reserve 3 in place of the part',
+        },
   'effort-for-way': ({ row, exercise, way, effort }) =>
     effort === 'talk'
       ? {
