@@ -8,7 +8,8 @@ import { type SaidSet, sayPlanned } from '../words/say-planned.js';
 import { sayReason } from '../words/say-reason.js';
 import { composeChoice, composeGate, composeTest, composeTrial, type RowSoFar } from './compose-conditions.js';
 import { choicesOf, sayOpenDose } from './find-load.js';
-import { findingsFor } from './findings.js';
+import { findingsIn } from './findings.js';
+import { MINDED_RULE } from './minded.js';
 import { nameOf, type Standing, type Subject } from './subject.js';
 
 export function composeCell(subject: Subject, standing: Standing, row: RowSoFar): Cell {
@@ -32,7 +33,7 @@ export function composeCell(subject: Subject, standing: Standing, row: RowSoFar)
     spoken: spokenOf(subject, shown, counted, saying),
     effort: effortOf(subject, item, shown),
     tempo: words.sets.tempo[item.tempo],
-    how: [...howOf(subject, item), ...alone(subject, shown, saying)],
+    how: [...ordersOf(subject, item), ...howOf(subject, item), ...alone(subject, shown, saying)],
     ...(gate ? { gate } : {}),
     ...(trial ?? {}),
     ...(choose ? { choose } : {}),
@@ -41,12 +42,22 @@ export function composeCell(subject: Subject, standing: Standing, row: RowSoFar)
   };
 }
 
-/** What the client is told of the reasons, each once. */
+/** Reasons that are to be done, not only understood: they stand beside the figures. */
+const ORDERS: ReadonlySet<string> = new Set(['way-unlocks', 'unequal-hands']);
+
+function ordersOf({ speech, names }: Subject, { reasons }: Item): readonly string[] {
+  const told = reasons
+    .filter(({ audience, rule }) => audience === 'client' && ORDERS.has(rule))
+    .map((reason) => sayReason(reason, 'client', speech, names));
+  return [...new Set(told)].filter((says) => says !== '');
+}
+
+/** What the client is told of the other reasons, each once. */
 export function whyOf(subject: Subject, { column, item }: Standing): readonly string[] {
   const told = item.reasons
-    .filter(({ audience }) => audience === 'client')
+    .filter(({ audience, rule }) => audience === 'client' && rule !== MINDED_RULE && !ORDERS.has(rule))
     .map((reason) => sayReason(reason, 'client', subject.speech, subject.names));
-  const found = findingsFor(subject, { session: column.session.id, row: item.row })
+  const found = findingsIn(subject, { session: column.session.id, row: item.row })
     .filter(({ week }) => week === column.week.number)
     .map(({ text }) => text);
   return [...new Set([...told, ...found])].filter((says) => says !== '');

@@ -88,7 +88,12 @@ const isPlain = ({ reps, seconds, steps, then: next }: PlanSet): boolean =>
 export function composeSafety(subject: Subject): SafetyPart {
   const { who } = subject;
   const { booklet } = subject.speech.words;
-  const own = [...signsFor(subject), ...stopsOf(subject), ...alwaysFound(subject), ...mindedAtAll(subject).map(booklet.forYou)];
+  const own = [
+    ...signsFor(subject),
+    ...stopsOf(subject),
+    ...alwaysFound(subject),
+    ...mindedAtAll(subject).map(booklet.forYou),
+  ];
   return {
     kind: 'safety',
     title: booklet.safetyTitle,

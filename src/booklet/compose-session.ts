@@ -6,7 +6,7 @@ import { sayDate } from '../words/say-date.js';
 import { composeRow } from './compose-row.js';
 import { composeShort } from './compose-short.js';
 import { byRow, composeCoolDown, composeWarmUp } from './compose-warm-up.js';
-import { findingsFor } from './findings.js';
+import { findingsIn } from './findings.js';
 import { bookletLine } from './own-words.js';
 import { type Column, nameOf, type Standing, type Strip, type Subject, standingsOf, WORK_GROUPS } from './subject.js';
 
@@ -87,7 +87,7 @@ function inOrder(strip: Strip, standings: readonly Standing[]): readonly (readon
 function notesOf(subject: Subject, strip: Strip): readonly WeekText[] {
   const id = strip.columns[0]?.session.id;
   const weeks = strip.columns.map(({ week }) => week.number);
-  return id === undefined ? [] : findingsFor(subject, { session: id }).filter(({ week }) => weeks.includes(week));
+  return id === undefined ? [] : findingsIn(subject, { session: id }).filter(({ week }) => weeks.includes(week));
 }
 
 /** A day of tests may have its own order: the others decide first. */

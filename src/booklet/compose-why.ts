@@ -4,6 +4,7 @@ import type { Exercise } from '../model/exercise.js';
 import type { Reason } from '../model/reason.js';
 import { sayReason } from '../words/say-reason.js';
 import { stripLabel } from './compose-session.js';
+import { MINDED_RULE } from './minded.js';
 import { type Subject, standingsOf, stripsOf, WORK_GROUPS } from './subject.js';
 
 /** A page has room for no more, and a reader no patience. */
@@ -29,7 +30,7 @@ export function composeWhy(subject: Subject, exercise: Exercise): NonNullable<Ex
       if (item.exercise !== exercise.id) continue;
       const week = column.week.number;
       note(standing, session, week);
-      for (const reason of item.reasons.filter(({ audience }) => audience === 'client')) {
+      for (const reason of item.reasons.filter(({ audience, rule }) => audience === 'client' && rule !== MINDED_RULE)) {
         const text = sayReason(reason, 'client', speech, names);
         if (text === '') continue;
         const one = told.get(text) ?? { everyday: isEveryday(reason), weeks: new Map() };

@@ -86,6 +86,8 @@ export interface BookletWords {
     sets: readonly { readonly name: string; readonly sets: number; readonly sides: boolean }[],
   ) => string;
   readonly noSessions: string;
+  /** `Weeks 2 and 3: Gently again after the break.` */
+  readonly inWeeks: (weeks: string, text: string) => string;
   /** The last day sessions are planned for. */
   readonly askAfter: (date: string) => string;
 

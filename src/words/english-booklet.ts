@@ -131,6 +131,7 @@ export const englishBooklet: BookletWords = {
     return `${warmUp ? 'A short warm-up, then ' : ''}${listed(counted)}. About ${unbroken(`${minutes} minutes`)}. That counts.`;
   },
   noSessions: 'No sessions.',
+  inWeeks: (weeks, text) => `${weeks.slice(0, 1).toUpperCase()}${weeks.slice(1)}: ${text}`,
   askAfter: (date) => `Ask before you train on after ${date}. No session is planned after that day.`,
 
   sections: {
