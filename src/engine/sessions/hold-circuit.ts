@@ -54,7 +54,13 @@ const inHand = ({ client }: BlockContext, { pieces }: Load): readonly string[] =
     .map(({ id }): string => id)
     .filter((id) => !client.kit.some((item) => item.id === id && item.kind === 'plate'));
 
-const isPlated = (context: BlockContext, load: Load): boolean => load.pieces.length > inHand(context, load).length;
+/** Handles and bars: what plates go on, also where none are on it. */
+const plateHolders = (context: BlockContext, load: Load): readonly string[] =>
+  inHand(context, load).filter((id) =>
+    context.client.kit.some((item) => item.id === id && (item.kind === 'handle' || item.kind === 'bar')),
+  );
+
+const isPlated = (context: BlockContext, load: Load): boolean => plateHolders(context, load).length > 0;
 
 function handsOf(context: BlockContext, row: FittedRow): number {
   const most = Math.max(0, ...loadsOf(row).map((load) => inHand(context, load).length));
@@ -63,12 +69,18 @@ function handsOf(context: BlockContext, row: FittedRow): number {
 
 /** Two rows use one handle or bar, and might want other plates on it. */
 function sharesPlates(context: BlockContext, rows: readonly FittedRow[]): boolean {
-  const users = rows.map((row) => {
-    const plated = loadsOf(row).filter((load) => isPlated(context, load));
-    return new Set(plated.flatMap((load) => inHand(context, load)));
-  });
-  return users.some((ids, index) => users.slice(index + 1).some((others) => [...ids].some((id) => others.has(id))));
+  const users = rows.map((row) => loadsOf(row).filter((load) => isPlated(context, load)));
+  return users.some((loads, index) => users.slice(index + 1).some((others) => wantsOthers(context, loads, others)));
 }
+
+/** Some load wants other plates than one of `others` on the same handle or bar. */
+const wantsOthers = (context: BlockContext, loads: readonly Load[], others: readonly Load[]): boolean =>
+  loads.some((load) =>
+    others.some((other) => {
+      const holders = plateHolders(context, other);
+      return !isSame(load, other) && plateHolders(context, load).some((id) => holders.includes(id));
+    }),
+  );
 
 function holdToStart(context: BlockContext, rows: readonly FittedRow[], most: number): HeldCircuit | null {
   // After a break loads are cut, and the cut ones may not be among those begun with.
@@ -82,11 +94,7 @@ function holdToStart(context: BlockContext, rows: readonly FittedRow[], most: nu
   }
   const pieces = new Set(starts.flatMap((load) => inHand(context, load)));
   const plated = starts.filter((load) => isPlated(context, load));
-  const replated = plated.some((load) =>
-    plated.some(
-      (other) => inHand(context, load).some((id) => inHand(context, other).includes(id)) && !isSame(load, other),
-    ),
-  );
+  const replated = wantsOthers(context, plated, plated);
   if (pieces.size > most || replated) return null;
   const stays = (load: Load): boolean =>
     inHand(context, load).every((id) => pieces.has(id)) &&
