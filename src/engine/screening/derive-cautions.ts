@@ -26,6 +26,8 @@ import type { Screened } from './screened.js';
 
 export interface Derived {
   readonly rule: Rule;
+  /** The fact it follows from, as the client's file calls it. */
+  readonly fact: string;
   readonly what: Caution['what'];
   readonly degree: Caution['degree'];
 }
@@ -33,20 +35,25 @@ export interface Derived {
 /** In the order medicines, pressure, pregnancy, birth, bones, falls; each rule's together. */
 export function deriveCautions(screened: Screened): readonly Derived[] {
   const { health } = screened.client;
+  const fell = (health.falls ?? 0) >= screened.rules.valueOf(FALLS_SUPPORT);
   return [
-    ...ofMedicines(health),
-    ...(readPressure(screened).matters ? [avoid(PRESSURE_BREATH, 'breath hold')] : []),
-    ...ofPregnancy(screened),
-    ...(health.birth === undefined ? [] : ofBirth(health.birth, screened)),
+    ...from('medicines', ofMedicines(health)),
+    ...from('blood pressure', readPressure(screened).matters ? [avoid(PRESSURE_BREATH, 'breath hold')] : []),
+    ...from('pregnancy', ofPregnancy(screened)),
+    ...from('birth', health.birth === undefined ? [] : ofBirth(health.birth, screened)),
     ...ofBones(health),
-    ...((health.falls ?? 0) >= screened.rules.valueOf(FALLS_SUPPORT) ? [care(FALLS_SUPPORT, 'balance')] : []),
+    ...from('falls', fell ? [care(FALLS_SUPPORT, 'balance')] : []),
   ];
 }
 
-const avoid = (rule: Rule, what: Caution['what']): Derived => ({ rule, what, degree: 'avoid' });
-const care = (rule: Rule, what: Caution['what']): Derived => ({ rule, what, degree: 'take care' });
+type Followed = Omit<Derived, 'fact'>;
+type Follow = (rule: Rule, what: Caution['what']) => Followed;
+const avoid: Follow = (rule, what) => ({ rule, what, degree: 'avoid' });
+const care: Follow = (rule, what) => ({ rule, what, degree: 'take care' });
+const from = (fact: string, cautions: readonly Followed[]): readonly Derived[] =>
+  cautions.map((one) => ({ fact, ...one }));
 
-function ofMedicines({ medicines = [] }: Health): readonly Derived[] {
+function ofMedicines({ medicines = [] }: Health): readonly Followed[] {
   return [
     ...(medicines.includes('lowers blood pressure') ? [care(LOWERS_BLOOD_PRESSURE, 'head down')] : []),
     ...(medicines.includes('thins the blood')
@@ -55,7 +62,7 @@ function ofMedicines({ medicines = [] }: Health): readonly Derived[] {
   ];
 }
 
-function ofPregnancy(screened: Screened): readonly Derived[] {
+function ofPregnancy(screened: Screened): readonly Followed[] {
   const { client, rules } = screened;
   const { pregnancy } = client.health;
   if (pregnancy === undefined) return [];
@@ -71,7 +78,7 @@ function ofPregnancy(screened: Screened): readonly Derived[] {
   ];
 }
 
-function ofBirth(birth: Birth, screened: Screened): readonly Derived[] {
+function ofBirth(birth: Birth, screened: Screened): readonly Followed[] {
   const lately = isWithin(BIRTH_WINDOW, birth, screened);
   const impact = lately ? avoid : care;
   const belly = lately && birth.by === 'caesarean' ? avoid : care;
@@ -84,21 +91,22 @@ function ofBirth(birth: Birth, screened: Screened): readonly Derived[] {
   ];
 }
 
-/** A vertebral fracture adds to what low bone density asks, and is taken for both. */
+/** A vertebral fracture asks all that low bone density does, and more. */
 function ofBones({ conditions = [] }: Health): readonly Derived[] {
-  const fracture = conditions.includes('vertebral fracture');
-  const low = conditions.includes('low bone density') && !fracture;
-  return [
-    ...(low ? [care(BONE_BEND, 'loaded bend'), care(BONE_BEND, 'deep bend'), care(BONE_TWIST, 'loaded twist')] : []),
-    ...(fracture
-      ? [
-          avoid(FRACTURE_BEND, 'loaded bend'),
-          avoid(FRACTURE_BEND, 'deep bend'),
-          avoid(FRACTURE_TWIST, 'loaded twist'),
-          care(FRACTURE_FLOOR, 'floor'),
-          avoid(FRACTURE_FAST, 'impact'),
-          avoid(FRACTURE_FAST, 'speed'),
-        ]
-      : []),
-  ];
+  if (conditions.includes('vertebral fracture')) {
+    return from('vertebral fracture', [
+      avoid(FRACTURE_BEND, 'loaded bend'),
+      avoid(FRACTURE_BEND, 'deep bend'),
+      avoid(FRACTURE_TWIST, 'loaded twist'),
+      care(FRACTURE_FLOOR, 'floor'),
+      avoid(FRACTURE_FAST, 'impact'),
+      avoid(FRACTURE_FAST, 'speed'),
+    ]);
+  }
+  if (!conditions.includes('low bone density')) return [];
+  return from('low bone density', [
+    care(BONE_BEND, 'loaded bend'),
+    care(BONE_BEND, 'deep bend'),
+    care(BONE_TWIST, 'loaded twist'),
+  ]);
 }

@@ -2,7 +2,6 @@
 import type { Answer } from '../../model/client.js';
 import { addDays, type Day } from '../../model/day.js';
 import { CLEARANCE_HOLDS } from '../rules/clearance-holds.js';
-import { DIABETES_IS_DISEASE } from '../rules/diabetes-is-disease.js';
 import { asksOfPregnancy } from './read-pregnancy.js';
 import { readPressure } from './read-pressure.js';
 import type { Screened } from './screened.js';
@@ -57,7 +56,6 @@ export function knownDisease({ client }: Screened): Answer {
   return diseaseOnFile(client.health) ? 'yes' : (client.screening?.knownDisease ?? 'unknown');
 }
 
-/** What `diabetes-is-disease` decides. */
+/** What `diabetes-is-disease` says. */
 export const diseaseOnFile = ({ conditions, medicines }: Screened['client']['health']): boolean =>
-  DIABETES_IS_DISEASE.value > 0 &&
-  ((conditions ?? []).includes('diabetes') || (medicines ?? []).includes('lowers blood sugar'));
+  (conditions ?? []).includes('diabetes') || (medicines ?? []).includes('lowers blood sugar');

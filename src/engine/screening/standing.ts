@@ -90,9 +90,9 @@ function causesOfModerate(screened: Screened): readonly ModerateCause[] {
 export const slowsHeart = ({ client }: Screened): boolean =>
   client.health.medicines === undefined || client.health.medicines.includes('slows the heart');
 
-/** Holds for the whole block, on both sides, throughout the movement. */
-function cautionOf({ rule, what, degree }: Derived, { client, firstDay }: Screened): Caution {
-  return { what, degree, side: 'both', phases: [], from: firstDay, by: rule.id, place: client.place };
+/** Holds for the whole block, on both sides, throughout the movement; its author is the fact it follows from. */
+function cautionOf({ fact, what, degree }: Derived, { client, firstDay }: Screened): Caution {
+  return { what, degree, side: 'both', phases: [], from: firstDay, by: fact, place: client.place };
 }
 
 /** The earlier of the day a clearance ends and the day a child is due, where either is before the block's end. */
