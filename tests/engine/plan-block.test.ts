@@ -422,7 +422,7 @@ describe('the plan', () => {
   });
 
   test('a review inside the block is told', () => {
-    const told = plan.findings.filter(({ rule }) => rule === 'caution-in-block');
+    const told = plan.findings.filter(({ rule }) => rule === 'caution-review');
     expect(told.map(({ weeks }) => weeks)).toEqual([[5]]);
   });
 

@@ -1,0 +1,205 @@
+/** Tests as planned parts of a block: test sets of rows, and the measures of older clients. */
+import { describe, expect, test } from 'vitest';
+import { planBlock } from '../../src/engine/plan-block.js';
+import type { Client } from '../../src/model/client.js';
+import type { Exercise } from '../../src/model/exercise.js';
+import { exerciseId, rowId } from '../../src/model/identity.js';
+import type { Group, Item, Plan } from '../../src/model/plan.js';
+import type { Programme } from '../../src/model/programme.js';
+import { sayReason } from '../../src/words/say-reason.js';
+import { speechOf } from '../../src/words/speech.js';
+import {
+  aBlock,
+  aCaution,
+  aClient,
+  aLibrary,
+  aLink,
+  anExercise,
+  aProgramme,
+  aRow,
+  aSession,
+  ask,
+  aTest,
+  aWay,
+  bodyweight,
+  kg,
+  on,
+} from './make-block.js';
+
+const today = on('2026-12-20');
+const tests = [aTest('squat', 10, { load: kg('16') })];
+const tested = (programme: Partial<Programme> = {}, row: Parameters<typeof aRow>[1] = {}): Programme =>
+  aProgramme([aSession('A', aBlock([aRow('squat', row)]))], { tests: [rowId('squat')], ...programme });
+const made = (
+  client: Partial<Client> = {},
+  programme = tested(),
+  exercises: readonly Exercise[] = [anExercise('squat')],
+) => planBlock({ library: aLibrary(exercises, programme), client: aClient({ tests, ...client }), today, edition: 0 });
+const planOf = (...given: Parameters<typeof made>): Plan => {
+  const { value, problems } = made(...given);
+  if (value === null) throw new Error(JSON.stringify(problems));
+  return value;
+};
+const groupsOf = (plan: Plan): readonly (readonly Group[])[] =>
+  plan.weeks.flatMap(({ sessions }) => sessions.map(({ groups }) => groups));
+const itemsOf = (plan: Plan, row = 'squat'): readonly Item[] =>
+  groupsOf(plan).flatMap((groups) => groups.flatMap((group) => group.items.filter((item) => item.row === row)));
+const kinds = (plan: Plan) => itemsOf(plan).map(({ sets }) => sets.map(({ kind }) => kind));
+
+describe('a row the programme tests', () => {
+  const plan = planOf();
+  const items = itemsOf(plan);
+
+  test('has a test set in place of a work set in the first and the last session it stands in', () => {
+    const work = ['warm-up', 'work', 'work', 'work'];
+    expect(kinds(plan)).toEqual([
+      ['warm-up', 'test', 'work', 'work'],
+      work,
+      work,
+      work,
+      work,
+      ['warm-up', 'test', 'work'],
+    ]);
+    const untested = planOf({}, tested({ tests: [] }));
+    expect(items.map(({ asked }) => asked.sets)).toEqual(itemsOf(untested).map(({ asked }) => asked.sets));
+  });
+
+  test('the same exercise, load and rest, up to test-most above the range, stopped at the floor', () => {
+    const [set] = items[0]?.sets.filter(({ kind }) => kind === 'test') ?? [];
+    const [work] = items[0]?.sets.filter(({ kind }) => kind === 'work') ?? [];
+    expect(set).toMatchObject({ reps: 15, stopAt: { reserve: 20 }, round: 1 });
+    expect(set?.load).toEqual(work?.load);
+    expect(set?.reserve).toBeUndefined();
+    expect(work?.round).toBe(1);
+    const keys = items[0]?.sets.map(({ key }) => String(key)) ?? [];
+    expect(keys).toEqual([
+      '2/1/squat/both/warm-up/1',
+      '2/1/squat/both/test/1',
+      '2/1/squat/both/work/1',
+      '2/1/squat/both/work/2',
+    ]);
+  });
+
+  test('never below a higher floor: test-reserve gives way to novices, older clients and first blocks', () => {
+    const reserves = (client: Partial<Client>) =>
+      itemsOf(planOf(client)).flatMap(({ sets }) => sets.flatMap(({ stopAt }) => stopAt?.reserve ?? []));
+    expect(reserves({})).toEqual([20, 20]);
+    expect(reserves({ experience: 'novice' })).toEqual([30, 30]);
+    expect(reserves({ blocksBefore: 0 })).toEqual([40, 20]);
+  });
+
+  test('nothing is tried in that week: the occurrence is held, and no gate or trial stands beside a test', () => {
+    const held = plan.inputs.strands[0]?.occurrences.map((each) => each.held?.why ?? '');
+    expect(held).toEqual(['test', '', '', '', '', 'test']);
+    for (const { sets } of items.filter((item) => item.sets.some(({ kind }) => kind === 'test'))) {
+      expect(sets.some(({ kind, gate }) => kind === 'trial' || gate !== undefined)).toBe(false);
+    }
+  });
+
+  test('both sides are tested, the weaker first', () => {
+    const sides = anExercise('squat', { sides: 'each' });
+    const one = [
+      aTest('squat', 8, { load: kg('12'), side: 'right' }),
+      aTest('squat', 10, { load: kg('12'), side: 'left' }),
+    ];
+    const [item] = itemsOf(planOf({ tests: one }, tested(), [sides]));
+    expect(item?.sets.filter(({ kind }) => kind === 'test').map(({ side }) => side)).toEqual(['right', 'left']);
+  });
+
+  test('where a feeler set comes first it is the test; at the end the test has the line that holds', () => {
+    const unknown = itemsOf(planOf({ tests: [] }));
+    expect(unknown[0]?.sets.map(({ kind }) => kind)).toEqual(['feeler', 'work', 'work', 'work']);
+    const last = unknown.at(-1)?.sets[0];
+    expect([last?.kind, last?.load]).toEqual(['test', undefined]);
+    expect(last?.choose?.length ?? 0).toBeGreaterThan(0);
+  });
+
+  test('is told apart in words', () => {
+    const english = speechOf('en-GB');
+    const reason = items[0]?.reasons.find(({ rule, audience }) => rule === 'test-reserve' && audience === 'client');
+    expect(reason === undefined ? '' : sayReason(reason, 'client', english)).toBe(
+      'A test: as many good reps as you can, and stop with 2 left.',
+    );
+    expect(items[1]?.reasons.some(({ rule }) => rule === 'test-reserve')).toBe(false);
+  });
+
+  test('a row without reps to failure is told (test-not-counted)', () => {
+    const hold = anExercise('squat', { ...bodyweight, way: 'hold' });
+    const row = { dose: { kind: 'timed', sets: 3, seconds: { min: 20, max: 40 }, eachSide: false } } as const;
+    const { value, problems } = made({}, tested({}, row), [hold]);
+    expect(problems).toEqual([]);
+    expect(value?.findings.filter(({ rule }) => rule === 'test-not-counted').map((each) => each.row)).toEqual([
+      'squat',
+    ]);
+    expect(value === null ? [] : kinds(value).flat()).not.toContain('test');
+  });
+});
+
+describe('the measures of older clients', () => {
+  const chair = anExercise('chair-stand', { ...bodyweight, measure: 'chair stand', easier: [aWay('hands', ['load'])] });
+  const leg = anExercise('leg-stand', {
+    ...bodyweight,
+    way: 'hold',
+    sides: 'each',
+    measure: 'one-leg stand',
+    asks: [ask('balance')],
+    easier: [aLink('chair-stand'), aWay('fingertips', ['balance'])],
+  });
+  const all = [anExercise('squat'), chair, leg];
+  const older = { birthYear: 1955 };
+  const groups = (plan: Plan) => groupsOf(plan).map((each) => each.find(({ kind }) => kind === 'test')?.items ?? []);
+
+  test('stand in the first and the last session, for clients from older-from', () => {
+    const plan = planOf(older, tested(), all);
+    expect(groups(plan).map((items) => items.map(({ exercise }) => exercise))).toEqual([
+      ['chair-stand', 'leg-stand'],
+      [],
+      [],
+      [],
+      [],
+      ['chair-stand', 'leg-stand'],
+    ]);
+    expect(groups(planOf({}, tested(), all)).flat()).toEqual([]);
+  });
+
+  test('30 seconds of full stands (chair-stand-seconds), and of standing on each leg (one-leg-seconds)', () => {
+    const [items] = groups(planOf(older, tested(), all));
+    const [stand, balance] = items ?? [];
+    expect(stand?.sets.map(({ kind, seconds, stopAt }) => [kind, seconds, stopAt?.reserve])).toEqual([
+      ['test', 30, 30],
+    ]);
+    expect(balance?.sets.map(({ side, seconds, stopAt }) => [side, seconds, stopAt])).toEqual([
+      ['left', 30, undefined],
+      ['right', 30, undefined],
+    ]);
+    for (const item of items ?? []) {
+      expect(item.easier.length).toBeGreaterThan(0);
+      for (const { sets } of item.easier) expect(sets.map(({ seconds }) => seconds)).toEqual(item.sets.map(() => 30));
+    }
+  });
+
+  test('only those this client may do', () => {
+    const plan = planOf({ ...older, cautions: [aCaution('balance')] }, tested(), all);
+    expect(groups(plan)[0]?.map(({ exercise }) => exercise)).toEqual(['chair-stand']);
+  });
+
+  test('their time counts in the session', () => {
+    const minutes = (exercises: readonly Exercise[]) =>
+      planOf(older, tested(), exercises).weeks[0]?.sessions[0]?.minutes;
+    expect(minutes(all) ?? 0).toBeGreaterThan(minutes([anExercise('squat')]) ?? 0);
+  });
+
+  test('a low chair stand is told: chair-stand-low at any age, chair-stand-norm by the lower column', () => {
+    const found = (reps: number, birthYear = 1950) => {
+      const test = aTest('chair-stand', reps, { exercise: exerciseId('chair-stand'), date: on('2026-12-01') });
+      const plan = planOf({ birthYear, tests: [...tests, test] }, tested(), all);
+      return plan.findings.filter(({ rule }) => rule.startsWith('chair-stand')).map(({ rule }) => rule);
+    };
+    expect(found(7)).toEqual(['chair-stand-low']);
+    expect(found(8)).toEqual(['chair-stand-norm']);
+    expect(found(9)).toEqual(['chair-stand-norm']);
+    // 75 in 2026: 10 of the printed 10 to 15 is within.
+    expect(found(10)).toEqual([]);
+    expect(found(8, 1936)).toEqual([]);
+  });
+});
