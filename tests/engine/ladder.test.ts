@@ -62,6 +62,43 @@ describe('no rule of the ladder is idle', () => {
   });
 });
 
+describe('what would be without a rule, by hand', () => {
+  const rungs = '16: 8 9 | 20: 8 9 | 24: 8';
+  const start = 1;
+  it.each<[string, WrittenLadder, string]>([
+    ['ladder-up', { rungs, weeks: '3 3 3' }, '8@16 · 8@16 · 8@16'],
+    ['ladder-held', { rungs, weeks: '3 3 3h' }, '8@16 · 8@16 · 9@16'],
+    [
+      'ladder-new-stage',
+      { rungs, start, gates: false, weeks: '3 3 3' },
+      '9@16 · 9@16 · gate 8@20 (9@16: 1, 2) else 8@20',
+    ],
+    [
+      'ladder-gate-once',
+      { rungs: '16: 8 | 20: 8 | 24: 8', weeks: '3 3 3 3 3' },
+      '8@16 · 8@16 · gate 8@20 (8@16: 1, 2) else 8@16 · 8@20 else 8@16 · gate 8@24 (8@20: 3, 4) else 8@16',
+    ],
+    ['ladder-one-at-a-time', { rungs, weeks: '3 3 3' }, '8@16 · 8@16 · gate 8@20 (8@16: 1, 2) else 9@16'],
+    ['ladder-earned', { rungs: '16: 8 9 10', weeks: '3 3 3' }, '9@16 · 10@16 · 10@16'],
+    ['ladder-gate', { rungs, start, weeks: '3 3 3' }, '9@16 · 9@16 · 8@20'],
+    ['ladder-counted', { rungs, weeks: '3 3h 3' }, '8@16 · 8@16 · 9@16'],
+    ['ladder-easy', { rungs, weeks: '3 3 e1' }, '8@16 · 8@16 · 9@16'],
+    ['ladder-easy-down', { rungs, start, weeks: '2 e2' }, '9@16 · e 9@16'],
+  ])('%s', (id, written, expected) => {
+    const without = rulesOfTheLadder.filter((rule) => rule.row.id !== id);
+    expect(without).toHaveLength(rulesOfTheLadder.length - 1);
+    expect(climbOf(written, without)).toBe(expected);
+    expect(climbOf(written)).not.toBe(expected);
+  });
+
+  it('ladder-top: nobody is told', () => {
+    const input = ladderOf({ rungs: '16: 8', weeks: '3 3 3' });
+    expect(planLadder(input).findings.map(({ rule }) => rule)).toEqual(['ladder-top']);
+    const without = rulesOfTheLadder.filter((rule) => rule.row.id !== 'ladder-top');
+    expect(planLadder(input, without).findings).toEqual([]);
+  });
+});
+
 const stage = fc.record({ load: fc.constantFrom('-', '12', '16', '20'), rungs: fc.integer({ min: 1, max: 4 }) });
 const written: fc.Arbitrary<WrittenLadder> = fc
   .record({

@@ -4,7 +4,7 @@ import { practiceRow } from './walk-row.js';
 
 export const ladderOneAtATime: LadderGuard = {
   kind: 'guard',
-  row: practiceRow('ladder-one-at-a-time', 1, 'rungs'),
+  row: practiceRow('ladder-one-at-a-time', 1, 'steps'),
   permits: (at, next) => next === at.rung + 1,
   numbers: (at, next) => [{ name: 'rungs between', value: next - at.rung - 1, unit: '' }],
 };

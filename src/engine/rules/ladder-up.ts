@@ -2,4 +2,4 @@
 import type { LadderCustom } from '../ladder/ladder-rule.js';
 import { practiceRow } from './walk-row.js';
 
-export const ladderUp: LadderCustom = { kind: 'custom', row: practiceRow('ladder-up', 1, 'rungs') };
+export const ladderUp: LadderCustom = { kind: 'custom', row: practiceRow('ladder-up', 1, 'steps') };
