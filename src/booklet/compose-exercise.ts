@@ -2,10 +2,11 @@
 import type { ExercisePart } from '../model/booklet.js';
 import type { Cue, Exercise, Version } from '../model/exercise.js';
 import { type Line, plainLine, plainText } from '../model/prose.js';
+import { sentence } from '../words/rule-words.js';
 import { unquoted } from '../words/unquoted.js';
 import { pageOf } from './compose-easier.js';
 import { composeWhy } from './compose-why.js';
-import { mindedIn, sentence } from './minded.js';
+import { mindedIn } from './minded.js';
 import { begunLine, bookletLine, bookletLines } from './own-words.js';
 import { nameOf, type Subject } from './subject.js';
 

@@ -2,6 +2,7 @@
 import type { Caution } from '../model/client.js';
 import { dayOfIso } from '../model/day.js';
 import type { Exercise } from '../model/exercise.js';
+import { sentence } from '../words/rule-words.js';
 import { sayReason, wordsOf } from '../words/say-reason.js';
 import type { Subject } from './subject.js';
 
@@ -33,7 +34,7 @@ function toldOf({ plan, speech, names }: Subject, exercise: Exercise): readonly 
     .filter(({ rule, audience }) => rule === MINDED_RULE && audience === 'client')
     .map((reason) => sayReason(reason, 'client', speech, names))
     .filter((text) => text !== '');
-  return [...new Set(told.map(sentence))];
+  return [...new Set(told)];
 }
 
 /** Everything this client minds anywhere in the block. */
@@ -56,11 +57,4 @@ function cautionsHeld({ client, plan }: Subject): readonly Caution[] {
   const first = dayOfIso(plan.weeks[0]?.begins ?? plan.starts) ?? client.starts;
   const last = first + 7 * plan.weeks.length - 1;
   return client.cautions.filter(({ from, until }) => from <= last && (until === undefined || until >= first));
-}
-
-/** An author's words as a sentence of their own. */
-export function sentence(words: string): string {
-  const [first = ''] = Array.from(words);
-  const begun = first.toUpperCase() + words.slice(first.length);
-  return /[.!?…]$/.test(begun) ? begun : `${begun}.`;
 }

@@ -26,3 +26,9 @@ export const clause = (figure: string, said: (figure: string) => string): string
 export const held = (f: Figure, otherwise: string): string => f('value') || otherwise;
 
 export const begun = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
+
+/** An author's words as a sentence of their own; nothing stays nothing. */
+export function sentence(words: string): string {
+  const told = begun(words);
+  return told === '' || /[.!?…]$/.test(told) ? told : `${told}.`;
+}

@@ -25,8 +25,13 @@ const made = clients.map((client) => {
 });
 const cellsOf = (booklet: Booklet) =>
   booklet.parts.flatMap((part) => (part.kind === 'session' ? part.rows.flatMap((row) => row.cells) : []));
-const itemsOf = (plan: Plan) =>
-  plan.weeks.flatMap((week) => week.sessions.flatMap(({ groups }) => groups.flatMap(({ items }) => items)));
+const groupsOf = (plan: Plan) => plan.weeks.flatMap((week) => week.sessions.flatMap(({ groups }) => groups));
+const itemsOf = (plan: Plan) => groupsOf(plan).flatMap(({ items }) => items);
+/** What warms up and cools down stands in lists, and has no line of its own. */
+const workOf = (plan: Plan) =>
+  groupsOf(plan)
+    .filter(({ kind }) => kind !== 'warm-up' && kind !== 'cool-down')
+    .flatMap(({ items }) => items);
 const reasonsOf = (plan: Plan): readonly Reason[] => [
   ...itemsOf(plan).flatMap(({ reasons }) => reasons),
   ...plan.findings.map(({ reason }) => reason),
@@ -51,7 +56,7 @@ describe.each(made)('$client.name', ({ client, plan, booklet }) => {
   test('every set of the plan stands in it exactly once', () => {
     const drawn = cellsOf(booklet).flatMap(({ sets }) => sets.map(({ key }) => key));
     expect([...drawn].sort()).toEqual(
-      itemsOf(plan)
+      workOf(plan)
         .flatMap(({ sets }) => sets.map(({ key }) => key))
         .sort(),
     );
@@ -60,10 +65,11 @@ describe.each(made)('$client.name', ({ client, plan, booklet }) => {
 
   test('every set says its load as the plan labels it', () => {
     const drawn = new Map(cellsOf(booklet).flatMap(({ sets }) => sets.map((set) => [set.key, set])));
-    for (const set of itemsOf(plan).flatMap(({ sets }) => sets)) {
+    for (const set of workOf(plan).flatMap(({ sets }) => sets)) {
       const said = drawn.get(set.key);
-      const load = said?.load === undefined ? '' : `${said.load.figure} ${said.load.unit}`.replaceAll('\u00a0', ' ');
-      expect(load, set.key).toBe(set.load?.label ?? '');
+      const load =
+        said?.load === undefined ? '' : `${said.load.figure} ${said.load.unit}`.replaceAll('\u00a0', ' ').trim();
+      expect(load, set.key).toBe(`${set.load?.mode === 'added' ? '+ ' : ''}${set.load?.label ?? ''}`);
     }
   });
 
@@ -78,6 +84,18 @@ describe.each(made)('$client.name', ({ client, plan, booklet }) => {
         }
   });
 
+  test('every exercise of a warm-up or cool-down stands in its list, and has its page', () => {
+    const pages = new Set<string>(booklet.parts.flatMap((part) => (part.kind === 'exercise' ? [part.id] : [])));
+    const listed = booklet.parts.flatMap((part) =>
+      part.kind === 'session' ? [...part.warmUp, ...part.coolDown].flatMap(({ exercise }) => exercise ?? []) : [],
+    );
+    const around = groupsOf(plan)
+      .filter(({ kind }) => kind === 'warm-up' || kind === 'cool-down')
+      .flatMap(({ items }) => items.map(({ exercise }) => exercise));
+    expect(new Set(listed)).toEqual(new Set(around));
+    for (const id of listed) expect(pages).toContain(id);
+  });
+
   test('no coach’s shorthand, nothing private', () => {
     const told = tellBooklet(booklet);
     expect(told.split('\n').flatMap(bannedIn)).toEqual([]);
@@ -87,9 +105,11 @@ describe.each(made)('$client.name', ({ client, plan, booklet }) => {
   });
 
   test('our own lines at a set have at most twelve words', () => {
-    for (const { effort, tempo, trial, gate, choose, why } of cellsOf(booklet))
+    for (const { effort, tempo, trial, gate, choose, why, how, test: tested } of cellsOf(booklet))
       for (const text of [
         effort,
+        ...how,
+        tested?.says ?? '',
         tempo,
         trial ?? '',
         gate?.needs ?? '',
@@ -119,14 +139,21 @@ describe.each(made)('$client.name', ({ client, plan, booklet }) => {
 });
 
 test('what a feeler set found has a line to be written on, and later weeks refer to it', () => {
-  const chosen = made.flatMap(({ booklet }) => cellsOf(booklet)).filter(({ choose }) => choose !== undefined);
-  const [first, ...later] = chosen;
-  expect(first?.choose?.note?.replaceAll('\u00a0', ' ')).toBe('How many more, week 1:');
-  expect(first?.effort).toBe('Leave at least 2 in reserve.');
-  expect(later.length).toBeGreaterThan(0);
-  for (const { choose } of later) {
-    expect(choose?.note).toBeUndefined();
-    expect(choose?.intro.replaceAll('\u00a0', ' ')).toMatch(/^As you found in week 1: /);
+  const rows = made.flatMap(({ booklet }) =>
+    booklet.parts.flatMap((part) => (part.kind === 'session' ? part.rows : [])),
+  );
+  const found = rows
+    .map((row) => row.cells.filter(({ choose }) => choose !== undefined))
+    .filter((cells) => cells.length > 0);
+  expect(found.length).toBeGreaterThan(0);
+  for (const [first, ...later] of found) {
+    expect(first?.choose?.note?.replaceAll('\u00a0', ' ')).toBe('How many more, week 1:');
+    expect(first?.effort).toMatch(/^Leave at least \d in reserve\.$/);
+    expect(later.length).toBeGreaterThan(0);
+    for (const { choose } of later) {
+      expect(choose?.note).toBeUndefined();
+      expect(choose?.intro.replaceAll('\u00a0', ' ')).toMatch(/^As you found in week 1: /);
+    }
   }
 });
 

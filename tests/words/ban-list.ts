@@ -11,7 +11,8 @@ const BANNED: readonly (readonly [string, RegExp])[] = [
   ['medicines', /\bmedicines?\b|medication/i],
   ['body mass', /body ?mass|body ?weight|\bBMI\b/i],
   ['side gap', /side gap|asymmetr/i],
-  ['four-digit tempo', /\b\d[-–]\d[-–](\d|x)[-–]\d\b/i],
+  // Rising reps stand behind a ×, or before the word.
+  ['four-digit tempo', /(?<!×\s?)\b\d[-–]\d[-–](\d|x)[-–]\d\b(?!\sreps)/i],
   ['streak', /streak/i],
   ['praise', /well done|great job|congratulat|awesome|amazing|keep it up|you rock|personal best/i],
   ['regression', /regression|progression/i],

@@ -1,6 +1,6 @@
 /** The rules of versions, cautions and sign-offs, with those of breaks and tests: their names, and what English says of each. */
 import { BODY_PARTS } from '../../model/exercise.js';
-import { begun, both, clause, type Figure, held, only, type RuleWords } from '../rule-words.js';
+import { begun, both, clause, type Figure, held, only, type RuleWords, sentence } from '../rule-words.js';
 import { BREAK_RULES, englishBreak } from './breaks.js';
 import { cautionWords } from './caution-words.js';
 
@@ -65,7 +65,7 @@ export const englishVersion: Readonly<Record<VersionRuleName, RuleWords>> = {
   'caution-met': both(
     (f) =>
       `${cautioned(f)}: ${f('kept') === 'kept' ? 'the exercise stays, and nothing is counted on' : 'what asks it gives way'}.`,
-    (f) => f('say') || cautionWords(f('caution'), oneSide(f('side')), f('kept') !== 'kept'),
+    (f) => sentence(f('say')) || cautionWords(f('caution'), oneSide(f('side')), f('kept') !== 'kept'),
   ),
   'caution-review': only(
     (f) =>
