@@ -67,7 +67,11 @@ function claimAt(where: Where, claim: string, would: boolean, planned: Planned):
     return everyOrSome(itemsAt(where, planned), ({ item }) => item.exercise === slugOf(done), would);
   const ofItem = itemClaim(claim);
   if (ofItem !== undefined) return everyOrSome(itemsAt(where, planned), ofItem, would);
-  return everyOrSome(told, setClaim(claim) ?? fail(`${planned.of.name}: cannot be judged: ${claim}`), would);
+  // A set that finds the load promises nothing of what it leaves.
+  const judged = /^at (?:most|least) [\d.]+ left$/.test(claim)
+    ? told.filter(({ reserve }) => reserve !== undefined)
+    : told;
+  return everyOrSome(judged, setClaim(claim) ?? fail(`${planned.of.name}: cannot be judged: ${claim}`), would);
 }
 
 const everyOrSome = <Of>(all: readonly Of[], holds: (of: Of) => boolean, every: boolean): boolean =>
