@@ -4,6 +4,7 @@ import type { CapacityInput, VersionInput } from '../../model/strand.js';
 import type { BlockContext } from '../block-context.js';
 import { trustIn, WHOLE } from '../breaks/trust.js';
 import { readCapacity, type TestedCapacity } from '../capacity/read-capacity.js';
+import { isCounted } from '../capacity.js';
 import { isAtMost } from '../kit/at-most.js';
 import { RETURN_LIGHTER } from '../rules/return-lighter.js';
 import type { Judged } from '../versions/judge-version.js';
@@ -49,7 +50,9 @@ function begin(context: BlockContext, fitted: WalkFitted, versions: Versions): B
   if (tested !== null) {
     const load = heaviestUpTo(version, tested.grams);
     if (load === null) return { ...FEELER, tested, source: own, versions: within, role };
-    const first = role === null ? load : loadByRole(context, fitted, tested, role);
+    const asked = role === null ? load : loadByRole(context, fitted, tested, role);
+    // Where the body is part of what is lifted and its mass not known, a test says nothing of a heavier load.
+    const first = isCounted(version, context.client.bodyMass?.mass.grams ?? null) ? asked : Math.min(asked, load);
     const start = { version: base, load: first, tempo: 0, earned: 0 } as const;
     return { how: 'tested', capacity: tested.capacity, start, tested, source: own, versions: within, role };
   }
