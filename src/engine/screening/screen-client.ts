@@ -15,14 +15,9 @@ export const yearOf = (day: number): number => new Date(day * 86_400_000).getUTC
 
 /** Every ground for withholding the plan, all of them at once; no error among them where none is found. */
 export function screenClient(context: BlockContext): readonly Problem[] {
-  return [
-    ...screenAge(context),
-    ...screenBoxes(context),
-    ...screenHealth(context),
-    ...onlyModerate(context),
-    ...screenDates(context),
-    ...factsUnread(context.client),
-  ];
+  const found = [...screenAge(context), ...screenBoxes(context), ...screenHealth(context)];
+  const open = found.every(({ severity }) => severity !== 'error');
+  return [...found, ...(open ? onlyModerate(context) : []), ...screenDates(context), ...factsUnread(context.client)];
 }
 
 /** The youngest the birth year allows on the first day decides. Reports `under-age`. */
@@ -35,7 +30,7 @@ function screenAge({ client, firstDay, rules }: BlockContext): readonly Problem[
   return [{ ...head, code: 'under-age', data: { youngest, least } }];
 }
 
-/** A plan is made, and the coach is told that it is a moderate one, and why. Reports `moderate-only`. */
+/** Nothing of health withholds the plan, and the coach is told that it is a moderate one, and why. Reports `moderate-only`. */
 function onlyModerate({ client, standing }: BlockContext): readonly Problem[] {
   if (!standing.moderate) return [];
   const place = client.screening?.place ?? client.place;

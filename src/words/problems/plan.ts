@@ -1,10 +1,11 @@
 /** Sentences for what planning meets. The coach reads them; what would settle each is the hint. */
 import type { Dose, Effort } from '../../model/dose.js';
-import type { PlanProblems, Refusal, RefusalCause } from '../../model/problems-plan.js';
+import type { PlanProblems, Refusal, RefusalCause, Unlock } from '../../model/problems-plan.js';
 import { sayFullDate } from '../say-date.js';
 import { NO_BREAK } from '../spacing.js';
 import { speechOf } from '../speech.js';
 import { counted, listed, quoted, type Sayings } from './said.js';
+import { sayUnlocks } from './unlocks.js';
 
 const CAUSES: Readonly<Record<RefusalCause, (detail: string) => string>> = {
   avoid: (detail) => `a caution says avoid: ${detail}`,
@@ -63,10 +64,16 @@ const EFFORTS: Readonly<Record<Exclude<Effort['kind'], 'talk'>, string>> = {
   percent: 'a part of a maximum',
 };
 
+/** What would open a version, before the other ways out. */
+const opening = (unlocks: readonly Unlock[]): string => (unlocks.length === 0 ? '' : `${sayUnlocks(unlocks)}; or `);
+
 const speech = speechOf('en-GB');
 const sayDay = (date: string): string => sayFullDate(date, speech).replaceAll(NO_BREAK, ' ');
 
 const CLEAR = 'what a doctor or other licensed person says, under clearance; local rules go first';
+
+const clearedSince = (day: string): string =>
+  `what a licensed person has said on ${day} or later, under clearance; local rules go first`;
 
 export const planSayings: Sayings<PlanProblems> = {
   'not-handled': ({ fact, why }) => ({
@@ -111,7 +118,7 @@ export const planSayings: Sayings<PlanProblems> = {
   }),
   'moderate-only': ({ because }) => ({
     message: `This is a moderate plan (${listed(because, 'and')}): more left in reserve, whole sentences, nothing fast, nothing tried.`,
-    hint: 'nothing, if that is right; what a doctor or other licensed person says about harder work goes under clearance',
+    hint: 'under clearance, what a licensed person says about harder work; nothing where moderate is right',
   }),
   'pressure-too-high': ({ systolic, diastolic, over, under, date }) => ({
     message: `The blood pressure at rest was ${systolic}/${diastolic} on ${sayDay(date)}, above ${over}/${under}. No booklet goes out.`,
@@ -119,7 +126,7 @@ export const planSayings: Sayings<PlanProblems> = {
   }),
   'pressure-ask-first': ({ systolic, diastolic, over, under, date }) => ({
     message: `The blood pressure at rest was ${systolic}/${diastolic} on ${sayDay(date)}, above ${over}/${under}: ask first.`,
-    hint: `${CLEAR}, dated that day or later; or a newer reading`,
+    hint: `${clearedSince('that day')}; or a newer reading`,
   }),
   'pregnancy-refused': ({ conditions }) => ({
     message: `In this pregnancy there is ${listed(conditions, 'and')}. No booklet goes out.`,
@@ -127,7 +134,7 @@ export const planSayings: Sayings<PlanProblems> = {
   }),
   'pregnancy-ask-first': ({ conditions, began }) => ({
     message: `In this pregnancy there is ${listed(conditions, 'and')}: ask the midwife or doctor first.`,
-    hint: `${CLEAR}, dated ${sayDay(began)} or later`,
+    hint: clearedSince(sayDay(began)),
   }),
   'due-date-passed': ({ due, begins }) => ({
     message: `The child is due on ${sayDay(due)}, and the block begins on ${sayDay(begins)}.`,
@@ -200,17 +207,17 @@ export const planSayings: Sayings<PlanProblems> = {
     message: `This kit makes more than ${most} different loads.`,
     hint: 'the plates that are truly used',
   }),
-  'no-version-allowed': ({ row, exercise, refused }) => ({
+  'no-version-allowed': ({ row, exercise, refused, unlocks = [] }) => ({
     message: `No version of ${exercise} may be planned for the row ${quoted(row)}. ${refusals(refused)}.`,
-    hint: 'whichever of these can be settled: a sign-off, an item of kit, the room, an easier version in the library',
+    hint: `whichever of these can be settled: ${opening(unlocks)}an easier version in the library`,
   }),
-  'pattern-not-filled': ({ row, pattern, refused }) => ({
+  'pattern-not-filled': ({ row, pattern, refused, unlocks = [] }) => ({
     message: `Nothing in the library fills ${quoted(pattern)} in the row ${quoted(row)} for this client.${refused.length === 0 ? '' : ` ${refusals(refused)}.`}`,
-    hint: 'an exercise of this pattern that this client may do with this kit',
+    hint: `${opening(unlocks)}an exercise of this pattern that this client may do with this kit`,
   }),
-  'no-easier-version': ({ row, exercise, refused }) => ({
+  'no-easier-version': ({ row, exercise, refused, unlocks = [] }) => ({
     message: `${exercise}, in the row ${quoted(row)}, has no easier version this client may do.${refused.length === 0 ? '' : ` ${refusals(refused)}.`}`,
-    hint: 'under Easier in the exercise: a link, or a way of doing it more easily in words',
+    hint: `${opening(unlocks)}under Easier in the exercise a link, or a way of doing it more easily in words`,
   }),
   'nothing-leaves-the-floor': ({ row, week, floor }) => ({
     message: `In week ${week} nothing that can be planned for the row ${quoted(row)} leaves ${floor / 10} good reps.`,
