@@ -7,7 +7,7 @@ import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { brotliCompressSync, gzipSync } from 'node:zlib';
-import { build } from 'esbuild';
+import { build, type Plugin } from 'esbuild';
 import { chromium } from 'playwright-core';
 import { gatherFiles } from '../../src/app/gather-files.js';
 import { composeBooklet } from '../../src/booklet/compose-booklet.js';
@@ -16,7 +16,7 @@ import { planBlock } from '../../src/engine/plan-block.js';
 import { planStrand } from '../../src/engine/plan-strand.js';
 import type { Client } from '../../src/model/client.js';
 import { dayOfIso } from '../../src/model/day.js';
-import { rowId } from '../../src/model/identity.js';
+import { kitItemId, rowId } from '../../src/model/identity.js';
 import type { Plan } from '../../src/model/plan.js';
 import type { Programme } from '../../src/model/programme.js';
 import { invariant } from '../../src/model/result.js';
@@ -101,17 +101,52 @@ function longer(
   };
 }
 
+/** So many bells in place of the client's own, evenly apart from 4 kg to 40 kg. */
+function withBells(client: Client, bells: number): Client {
+  const kit = Array.from({ length: bells }, (_, i) => {
+    const grams = 4000 + Math.floor((36_000 * i) / Math.max(1, bells - 1));
+    const mass = { grams, figure: `${grams / 1000}`, unit: 'kg' } as const;
+    return { id: kitItemId(`bell-${i}`), kind: 'bell', mass } as const;
+  });
+  return { ...client, kit };
+}
+
+/** One figure for six weeks of some 21 rows; then each of weeks, rows and loads twice, and four times as many. */
 async function planning(content: Content, client: Client): Promise<void> {
-  for (const [times, weeks] of [
-    [1, 6],
-    [2, 6],
-    [3, 6],
-    [3, 12],
-  ] as const) {
-    const made = longer(content, client, times, weeks);
-    const taken = await cpuOf(15, () => planOf(made.content, made.client));
-    row(`planning one client, ${weeks} weeks × ${made.rows} rows`, ms(taken));
-  }
+  const times = Math.max(1, Math.round(21 / longer(content, client, 1, 6).rows));
+  const measure = async (rows: number, weeks: number, loads: number): Promise<readonly [number, number]> => {
+    const made = longer(content, client, rows, weeks);
+    const lifter = loads === 0 ? made.client : withBells(made.client, loads);
+    return [await cpuOf(15, () => planOf(made.content, lifter)), made.rows];
+  };
+  const [taken, rows] = await measure(times, 6, 0);
+  row(
+    `planning one client, 6 weeks × ${rows} rows`,
+    ms(taken),
+    'at most 5 ms; screening, versions, sessions, reasons, audit',
+  );
+  const growth = async (what: string, sizes: readonly (readonly [string, number, number, number])[]): Promise<void> => {
+    const figures: string[] = [];
+    let first = 0;
+    for (const [label, r, w, l] of sizes) {
+      const [each] = await measure(r, w, l);
+      first = first === 0 ? each : first;
+      figures.push(`${label} ${ms(each)} (× ${(each / first).toFixed(1)})`);
+    }
+    row(`  growth over ${what}`, '', figures.join(', '));
+  };
+  await growth(
+    'weeks',
+    [6, 12, 24].map((weeks) => [`${weeks}`, times, weeks, 0] as const),
+  );
+  await growth(
+    'rows',
+    [1, 2, 4].map((more) => [`${rows * more}`, times * more, 6, 0] as const),
+  );
+  await growth(
+    'loads',
+    [8, 16, 32].map((loads) => [`${loads}`, times, 6, loads] as const),
+  );
   const plan = planOf(content, client);
   const strands = plan.inputs.strands.filter((strand) => strand.capacity !== null && strand.equation === 'epley');
   const bare = strands.map((strand): BareStrand => {
@@ -215,17 +250,57 @@ function hosted(folder: string): void {
   }
 }
 
-async function engineSize(): Promise<void> {
+/** Bundled and made small, as a phone would get it; `bare` leaves out what the rules say of where they come from. */
+async function bundled(
+  exports: string,
+  bare = false,
+): Promise<{ readonly gzip: number; readonly by: Map<string, number> }> {
   const built = await build({
-    entryPoints: [join(TOP, 'src/engine/plan-block.ts')],
+    stdin: { contents: exports, resolveDir: join(TOP, 'src/engine'), loader: 'ts' },
     bundle: true,
     minify: true,
     write: false,
+    metafile: true,
     format: 'esm',
     target: 'es2022',
+    absWorkingDir: TOP,
+    plugins: bare ? [withoutTexts] : [],
   });
-  const bytes = built.outputFiles[0]?.contents ?? new Uint8Array();
-  row('engine alone, bundled', kb(gzipSync(bytes).length), `gzip; plain ${kb(bytes.length)}`);
+  const by = new Map<string, number>();
+  for (const { inputs } of Object.values(built.metafile.outputs)) {
+    for (const [path, { bytesInOutput }] of Object.entries(inputs)) {
+      const part = path
+        .replace(/^src\//, '')
+        .split('/')
+        .slice(0, 2)
+        .join('/')
+        .replace(/\.ts$/, '');
+      by.set(part, (by.get(part) ?? 0) + bytesInOutput);
+    }
+  }
+  return { gzip: gzipSync(built.outputFiles[0]?.contents ?? new Uint8Array()).length, by };
+}
+
+const withoutTexts: Plugin = {
+  name: 'without-texts',
+  setup: ({ onLoad }) => {
+    onLoad({ filter: /engine\/rules\/[a-z-]+\.ts$/ }, ({ path }) => {
+      const text = readFileSync(path, 'utf8').replaceAll(/(source|locator|date):\s*(['"])(?:(?!\2).)*\2/g, "$1: ''");
+      return { contents: text, loader: 'ts' };
+    });
+  },
+};
+
+async function engineSize(): Promise<void> {
+  const whole = await bundled("export * from './plan-block.js';");
+  const heaviest = [...whole.by].sort(([, a], [, b]) => b - a).slice(0, 9);
+  row('engine alone, bundled, gzip', kb(whole.gzip), 'at most 25 KB');
+  row('  its weight, plain', '', heaviest.map(([part, bytes]) => `${part} ${kb(bytes)}`).join(', '));
+  const bare = await bundled("export * from './plan-block.js';", true);
+  row('  without what the rules say of their sources', kb(bare.gzip));
+  const replan = "export * from './plan-strand.js'; export * from './ladder/plan-ladder.js';";
+  row('  walk and ladder alone, as replanning needs', kb((await bundled(replan)).gzip));
+  row('  and without the sources', kb((await bundled(replan, true)).gzip));
 }
 
 const gathered = await gatherFiles(join(TOP, 'content'));

@@ -1,5 +1,5 @@
 /** On how many days a week something is trained, against published least numbers of days. */
-import { agesInYear } from '../../model/day.js';
+import { agesInYear, type IsoDate } from '../../model/day.js';
 import type { Exercise } from '../../model/exercise.js';
 import type { Finding, Plan } from '../../model/plan.js';
 import type { ReasonInput, Rule } from '../../model/reason.js';
@@ -34,19 +34,23 @@ const finding = (rule: Rule, weeks: readonly number[], inputs: readonly ReasonIn
   reason: reasonOf(rule, 'coach', inputs, 'measured'),
 });
 
-/** By week the days on which something holds of the day's sessions together. */
+/** By week the days on which something holds. */
 function daysWhere(
   plan: Plan,
   sessions: readonly WorkedSession[],
-  holds: (day: readonly WorkedSession[]) => boolean,
+  holds: (date: IsoDate) => boolean,
 ): readonly { readonly number: number; readonly days: number; readonly of: number }[] {
-  return plan.weeks.map(({ number }, week) => {
-    const own = sessions.filter((session) => session.week === week);
-    const dates = [...new Set(own.map(({ date }) => date))];
-    const held = dates.filter((date) => holds(own.filter((session) => session.date === date)));
-    return { number, days: held.length, of: dates.length };
+  const dates = plan.weeks.map(() => new Set<IsoDate>());
+  for (const { week, date } of sessions) dates[week]?.add(date);
+  return dates.map((own, week) => {
+    let days = 0;
+    for (const date of own) if (holds(date)) days += 1;
+    return { number: plan.weeks[week]?.number ?? 0, days, of: own.size };
   });
 }
+
+const onDay = (sessions: readonly WorkedSession[], of: IsoDate): readonly WorkedSession[] =>
+  sessions.filter(({ date }) => date === of);
 
 /** A day counts for a group that it gives at least one whole set; groups short in the same weeks are told together. */
 function groupDays(plan: Plan, sessions: readonly WorkedSession[]): readonly Finding[] {
@@ -54,16 +58,18 @@ function groupDays(plan: Plan, sessions: readonly WorkedSession[]): readonly Fin
   const whole = Math.floor(valueIn(plan, AUDIT_DIRECT_SET) / 100);
   const count = countOf(plan);
   const short = new Map<string, { weeks: readonly number[]; inputs: ReasonInput[] }>();
-  for (const group of MUSCLE_GROUPS) {
-    const trained = (day: readonly WorkedSession[]): boolean => {
-      let tenths = 0;
-      for (const { worked } of day) {
-        for (const { exercise, left, right } of worked) {
-          tenths += Math.min(left, right) * (count(exercise).groups.get(group) ?? 0);
-        }
+  const ofDay = new Map<string, Map<string, number>>();
+  for (const { date, worked } of sessions) {
+    const groups = ofDay.get(date) ?? new Map<string, number>();
+    ofDay.set(date, groups);
+    for (const { exercise, left, right } of worked) {
+      for (const [group, tenths] of count(exercise).groups) {
+        groups.set(group, (groups.get(group) ?? 0) + Math.min(left, right) * tenths);
       }
-      return tenths >= whole;
-    };
+    }
+  }
+  for (const group of MUSCLE_GROUPS) {
+    const trained = (date: IsoDate): boolean => (ofDay.get(date)?.get(group) ?? 0) >= whole;
     const below = daysWhere(plan, sessions, trained).filter(({ days }) => days < least);
     if (below.length === 0) continue;
     const weeks = below.map(({ number }) => number);
@@ -84,8 +90,10 @@ function balanceDays(plan: Plan, sessions: readonly WorkedSession[]): readonly F
   const { oldest } = agesInYear(plan.inputs.birthYear, Number(plan.starts.slice(0, 4)));
   if (oldest < valueIn(plan, OLDER_FROM)) return [];
   const least = valueIn(plan, AUDIT_BALANCE_DAYS);
-  const both = (day: readonly WorkedSession[]): boolean =>
-    day.some(({ worked }) => worked.length > 0) && day.some(({ done }) => done.some(asksBalance));
+  const both = (date: IsoDate): boolean => {
+    const day = onDay(sessions, date);
+    return day.some(({ worked }) => worked.length > 0) && day.some(({ done }) => done.some(asksBalance));
+  };
   const below = daysWhere(plan, sessions, both).filter(({ days }) => days < least);
   if (below.length === 0) return [];
   return [
@@ -109,8 +117,8 @@ function boneDays(plan: Plan, sessions: readonly WorkedSession[]): readonly Find
   ];
   return wanted.flatMap(([rule, serves]): readonly Finding[] => {
     const least = valueIn(plan, rule);
-    const enough = (day: readonly WorkedSession[]): boolean =>
-      new Set(day.flatMap(({ done }) => done.filter(serves))).size >= least;
+    const enough = (date: IsoDate): boolean =>
+      new Set(onDay(sessions, date).flatMap(({ done }) => done.filter(serves))).size >= least;
     const below = daysWhere(plan, sessions, enough).filter(({ days, of }) => days < of);
     if (below.length === 0) return [];
     const missing = below.reduce((all, { days, of }) => all + of - days, 0);

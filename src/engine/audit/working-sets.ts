@@ -46,16 +46,18 @@ const COUNTED: ReadonlySet<string> = new Set(['work', 'trial', 'test']);
 
 function workedIn(item: Item, exercises: ReadonlyMap<string, Exercise>): readonly Worked[] {
   if (item.way === 'mobility' || item.way === 'conditioning') return [];
-  const counts = new Map<string, { left: number; right: number }>();
-  for (const { kind, optional, exercise = item.exercise, side } of item.sets) {
+  const worked: { exercise: Exercise; left: number; right: number }[] = [];
+  for (const { kind, optional, exercise: id = item.exercise, side } of item.sets) {
     if (!COUNTED.has(kind) || optional === true) continue;
-    const count = counts.get(exercise) ?? { left: 0, right: 0 };
+    const exercise = exercises.get(id);
+    if (exercise === undefined) continue;
+    let count = worked.find((each) => each.exercise === exercise);
+    if (count === undefined) {
+      count = { exercise, left: 0, right: 0 };
+      worked.push(count);
+    }
     if (side !== 'right') count.left += 1;
     if (side !== 'left') count.right += 1;
-    counts.set(exercise, count);
   }
-  return [...counts].flatMap(([id, count]) => {
-    const exercise = exercises.get(id);
-    return exercise === undefined ? [] : [{ exercise, ...count }];
-  });
+  return worked;
 }
