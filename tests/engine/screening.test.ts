@@ -5,7 +5,22 @@ import type { Answer, Client, Condition } from '../../src/model/client.js';
 import { clientId } from '../../src/model/identity.js';
 import type { Plan } from '../../src/model/plan.js';
 import { PLACE } from './generate-exercises.js';
-import { aClient, aLibrary, anExercise, ask, aTest, kg, on, oneSession } from './make-block.js';
+import {
+  aBlock,
+  aClient,
+  aLibrary,
+  anExercise,
+  aProgramme,
+  aRow,
+  aSession,
+  aSignOff,
+  ask,
+  aTest,
+  bells,
+  kg,
+  on,
+  oneSession,
+} from './make-block.js';
 
 const library = aLibrary([anExercise('squat')], oneSession('squat'));
 const tests = [aTest('squat', 10, { load: kg('16') })];
@@ -134,16 +149,53 @@ describe('what a plan becomes of it', () => {
   });
 
   test('a moderate plan leaves 4 reps in every week, and has neither gate nor trial', () => {
-    const vigorous = plan({ ...answers('yes', 'yes', 'no'), ...clearance('vigorous') });
-    const moderate = plan(answers('yes', 'yes', 'no'));
+    const heavy = {
+      library: aLibrary(
+        [anExercise('squat')],
+        aProgramme([
+          aSession(
+            'A',
+            aBlock([aRow('squat', { dose: { kind: 'sets', sets: 4, reps: { min: 5, max: 9 }, eachSide: false } })]),
+          ),
+        ]),
+      ),
+      kit: bells('20', '24', '28', '32'),
+      tests: [aTest('squat', 9, { load: kg('24'), reserve: 30 })],
+    };
+    const of = (client: Partial<Client>): Plan => {
+      const { library: shelf, ...facts } = heavy;
+      const { value } = planBlock({ library: shelf, client: aClient({ ...facts, ...client }), today, edition: 0 });
+      if (value === null) throw new Error('withheld');
+      return value;
+    };
+    const vigorous = of({ ...answers('yes', 'yes', 'no'), ...clearance('vigorous') });
+    const moderate = of(answers('yes', 'yes', 'no'));
     const least = (of: Plan) =>
       Math.min(...items(of).flatMap(({ sets }) => sets.flatMap(({ reserve }) => reserve ?? [])));
     expect(least(vigorous)).toBeLessThan(40);
     expect(least(moderate)).toBeGreaterThanOrEqual(40);
     const sets = items(moderate).flatMap((item) => item.sets);
     expect(sets.filter(({ kind, gate }) => kind === 'trial' || gate !== undefined)).toEqual([]);
+    const free = items(vigorous).flatMap((item) => item.sets);
+    expect(free.some(({ kind, gate }) => kind === 'trial' || gate !== undefined)).toBe(true);
     expect(moderate.inputs.standing.moderate).toBe(true);
     expect(moderate.inputs.floors).toContainEqual({ rule: 'floor-moderate', reserve: 40, weeks: [1, 2, 3, 4, 5, 6] });
+  });
+
+  test('a moderate plan has nothing fast', () => {
+    const fast = anExercise('squat', { asks: [ask('speed', 'much')] });
+    const signed = { tests, signOffs: [aSignOff('squat', { upTo: kg('24') })] };
+    const refusedFor = (client: Partial<Client>) =>
+      planBlock({
+        library: aLibrary([fast], oneSession('squat')),
+        client: aClient({ ...signed, ...client }),
+        today,
+        edition: 0,
+      }).problems.flatMap((problem) =>
+        problem.code === 'no-version-allowed' ? problem.data.refused.map(({ cause }) => cause) : [],
+      );
+    expect(refusedFor(answers('yes', 'no', 'no'))).toEqual([]);
+    expect(refusedFor(answers('yes', 'yes', 'no'))).toEqual(['moderate']);
   });
 
   test('without regular exercise the first two weeks leave 4 reps', () => {
