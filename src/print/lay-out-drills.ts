@@ -49,11 +49,9 @@ function inColumns(drills: readonly Drill[], setting: Setting): readonly Slug[] 
   for (let from = 0; from < drills.length; from += COLUMNS) {
     const laid = drills
       .slice(from, from + COLUMNS)
-      .map((drill) => drillLines(drill, tag('LBody', tag('LI', list)), width - GAP, setting));
-    const boxes: readonly Box[] = laid.flatMap((lines, i) =>
-      lines.flatMap((line, n) => line.map((box) => moved(box, i * width, n * LINE))),
-    );
-    slugs.push({ lines: Math.max(...laid.map((lines) => lines.length)), area: 'table', boxes, withNext: true });
+      .map((drill) => drillBoxes(drill, tag('LBody', tag('LI', list)), width - GAP, setting));
+    const boxes: readonly Box[] = laid.flatMap((one, i) => one.boxes.map((box) => moved(box, i * width, 0)));
+    slugs.push({ lines: Math.max(...laid.map(({ lines }) => lines)), area: 'table', boxes, withNext: true });
   }
   return slugs;
 }
@@ -62,7 +60,13 @@ function inColumns(drills: readonly Drill[], setting: Setting): readonly Slug[] 
 const unparted = (dose: string): string => (dose.length <= SHORT ? dose.replaceAll(' ', NO_BREAK) : dose);
 const SHORT = 18;
 
-function drillLines(drill: Drill, body: Tag, width: number, setting: Setting): readonly (readonly Box[])[] {
+/** The page is read last, wherever it stands. */
+function drillBoxes(
+  drill: Drill,
+  body: Tag,
+  width: number,
+  setting: Setting,
+): { readonly lines: number; readonly boxes: readonly Box[] } {
   const { measure } = setting;
   const [page] = layOutLines(pageLink(drill.exercise, body, setting), width, measure);
   const room = page === undefined ? 0 : page.width + GAP;
@@ -70,8 +74,12 @@ function drillLines(drill: Drill, body: Tag, width: number, setting: Setting): r
     { style: 'label-strong', text: `${drill.name} `, tag: body },
     { style: 'label', text: unparted(drill.text), tag: body },
   ];
-  return layOutLines(runs, width - room, measure).map((line, i) => [
-    ...line.boxes,
-    ...(i === 0 && page !== undefined ? page.boxes.map((box) => moved(box, width - page.width, 0)) : []),
-  ]);
+  const lines = layOutLines(runs, width - room, measure);
+  return {
+    lines: lines.length,
+    boxes: [
+      ...lines.flatMap((line, n) => line.boxes.map((box) => moved(box, 0, n * LINE))),
+      ...(page?.boxes.map((box) => moved(box, width - page.width, 0)) ?? []),
+    ],
+  };
 }

@@ -9,6 +9,9 @@ import { type Line, plainText } from '../../src/model/prose.js';
 import { drawBooklet } from '../../src/print/draw-booklet.js';
 import { sayPlan } from '../../src/words/say-plan.js';
 import { fixtureBooklet, longNamesBooklet } from '../fixtures/booklet.js';
+import { everyShapeLibrary } from '../fixtures/every-shape-library.js';
+import { everyShapePlan } from '../fixtures/every-shape-plan.js';
+import { client as everyShapeClient } from '../fixtures/library.js';
 import { planDemo } from '../studio/demo-plans.js';
 import { partsOf } from './parts-of.js';
 import { type ReadPage, type ReadPdf, type ReadTag, readPdf, tagsOf } from './read-pdf.js';
@@ -56,8 +59,11 @@ test('the demo studio has booklets to read back', () => {
   expect(demoBooklets.length).toBeGreaterThan(1);
 });
 
+const everyShape = composeBooklet({ library: everyShapeLibrary, client: everyShapeClient, plan: everyShapePlan(6) });
+
 describe.each([
   ['an ordinary booklet', fixtureBooklet] as const,
+  ['a plan of every shape', everyShape] as const,
   ['words that are hard to fit', longNamesBooklet] as const,
   ...demoBooklets,
 ])('%s', (_, booklet) => {
@@ -104,11 +110,52 @@ describe.each([
       ...(cell.choose
         ? [cell.choose.intro, cell.choose.note ?? '', ...cell.choose.rows.flatMap(({ felt, use }) => [felt, use])]
         : []),
+      ...(cell.test ? [cell.test.says, ...cell.test.notes] : []),
       cell.effort,
       cell.tempo,
+      ...cell.how,
     ]);
     expect(conditions.length).toBeGreaterThan(10);
     expect(conditions.filter((text) => !said.includes(bare(text)))).toEqual([]);
+  });
+
+  test('a session says what to know of it, its short version, and each exercise of its warm-up with its dose and page', () => {
+    const said = bare(pdf.pages.flatMap((page) => page.tags.map((tag) => tag.text)).join(' '));
+    const items = new Set(all('LBody').map((tag) => bare(tag.text)));
+    for (const session of partsOf(booklet, 'session')) {
+      for (const { text } of [...session.notes, ...session.short]) expect(said).toContain(bare(text));
+      for (const { name, text } of [...session.warmUp, ...session.coolDown]) {
+        if (name === '') expect(said).toContain(bare(text));
+        else expect([...items].some((item) => item.includes(bare(text)) && item.startsWith(bare(name)))).toBe(true);
+      }
+    }
+    const links = pdf.pages.flatMap((page) => page.links);
+    const drills = partsOf(booklet, 'session').flatMap(({ warmUp, coolDown }) =>
+      [...warmUp, ...coolDown].filter(({ exercise }) => exercise !== undefined),
+    );
+    expect(links.length).toBeGreaterThanOrEqual(drills.length);
+  });
+
+  test('the calendar says what holds of all the weeks, and names a week without sessions', () => {
+    const said = bare(pdf.pages.flatMap((page) => page.tags.map((tag) => tag.text)).join(' '));
+    for (const { notes, weeks } of partsOf(booklet, 'calendar')) {
+      for (const line of notes) expect(said).toContain(bareLine(line));
+      for (const { empty } of weeks) expect(said).toContain(bare(empty));
+    }
+  });
+
+  test('a combination names its parts, each with its page', () => {
+    const items = all('LBody').map((tag) => bare(tag.text));
+    const parts = partsOf(booklet, 'exercise').flatMap(({ sections }) =>
+      sections
+        .filter(({ name }) => name === 'parts')
+        .flatMap(({ lines }) => lines.filter(({ lead }) => lead.length > 0)),
+    );
+    for (const { lead } of parts)
+      expect(
+        items.some((item) => new RegExp(`^${bareLine(lead)}Page\\d+$`).test(item)),
+        plainText(lead),
+      ).toBe(true);
   });
 
   test('every cue, fault, breath, set-up and stop sign is an item or a paragraph of its own', () => {
