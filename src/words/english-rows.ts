@@ -73,7 +73,7 @@ export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
   'side-gap-own-bell': both(
     (f) =>
       `The ${f('side') || 'stronger'} side does ${f('sets') || held(f, '2 sets')} with the ${f('load') || 'load'} it was tested with, so that it loses nothing while the other catches up.`,
-    (f) => `Your ${f('side') || 'stronger'} side keeps its own load for the first sets, with the same reps.`,
+    (f) => `Your ${f('side') || 'stronger'} side keeps its own load for the first sets.`,
   ),
   'side-gap-told': both(
     (f) =>
@@ -87,7 +87,7 @@ export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
   'tempo-slow-with-a-pause': only((f) => `A slow lowering and a pause leave ${held(f, '70 %')} of the reps.`),
   'unequal-hands': both(
     'Two unequal bells: they change hands after every set, so that either side holds the heavier one.',
-    'Change hands after every set, so that each side has the heavier one.',
+    'Change hands after every set: one is heavier.',
   ),
   'warm-up-load': both(
     'One lighter set comes before the first heavy one, at up to three quarters of its load.',
@@ -101,7 +101,7 @@ export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
   'weakest-part': both(
     (f) =>
       `Never tested as a whole, so it rests on its weakest part${clause(f('part'), (part) => `, the ${part}`)}, and begins one load lighter: a weak estimate.`,
-    'Set by the part that is hardest for you, so that the whole stays smooth.',
+    'Set by the part that is hardest for you.',
   ),
   'weak-reserve': only((f) => `A reserve above ${held(f, '5')} is a rough guess, so the test is weak evidence.`),
 };

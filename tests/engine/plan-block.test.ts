@@ -1,4 +1,4 @@
-/** Floors, effort, sets, minutes, dates, capacity and feeler sets of whole plans, one rule at a time. */
+/** Sets, minutes and dates of whole plans, what withholds them, and how they are written and named. */
 import { readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import fc from 'fast-check';
@@ -6,11 +6,9 @@ import { describe, expect, test } from 'vitest';
 import { ENGINE_VERSION } from '../../src/engine/engine-version.js';
 import { type BlockInput, planBlock } from '../../src/engine/plan-block.js';
 import { nameOf } from '../../src/engine/plan-id.js';
-import type { Client } from '../../src/model/client.js';
-import type { Exercise } from '../../src/model/exercise.js';
 import { programmeId, rowId, sessionId } from '../../src/model/identity.js';
-import type { Item, Plan } from '../../src/model/plan.js';
-import type { Programme, Row } from '../../src/model/programme.js';
+import type { Plan } from '../../src/model/plan.js';
+import type { Programme } from '../../src/model/programme.js';
 import { PLACE } from './generate-exercises.js';
 import { kitOf } from './generate-studio.js';
 import {
@@ -18,96 +16,17 @@ import {
   aCaution,
   aClient,
   aLibrary,
-  aLink,
   anExercise,
   aProgramme,
   aRow,
   aSession,
   aTest,
-  aWay,
   bells,
-  bodyweight,
   kg,
   on,
   oneSession,
 } from './make-block.js';
-
-const today = on('2026-12-20');
-const squat = anExercise('squat');
-const tests = [aTest('squat', 10, { load: kg('16') })];
-
-function made(programme: Programme, client: Partial<Client> = {}, exercises: readonly Exercise[] = [squat]) {
-  return planBlock({
-    library: aLibrary(exercises, programme),
-    client: aClient({ tests, ...client }),
-    today,
-    edition: 0,
-  });
-}
-function planOf(programme: Programme, client: Partial<Client> = {}, exercises: readonly Exercise[] = [squat]): Plan {
-  const { value, problems } = made(programme, client, exercises);
-  if (value === null) throw new Error(JSON.stringify(problems));
-  return value;
-}
-const codes = (...of: Parameters<typeof made>) => made(...of).problems.map(({ code }) => code);
-const itemsOf = (plan: Plan): readonly Item[] =>
-  plan.weeks.flatMap((week) => week.sessions.flatMap(({ groups }) => groups.flatMap((group) => group.items)));
-const asked = (plan: Plan) => itemsOf(plan).map((item) => item.asked.reserve);
-const withRow = (row: Partial<Row>) => aProgramme([aSession('A', aBlock([aRow('squat', row)]))]);
-
-describe('floors and effort', () => {
-  test.each<[string, Partial<Client>, readonly number[]]>([
-    ['trained, later block', {}, [30, 30, 20, 20, 20, 40]],
-    ['novice', { experience: 'novice' }, [30, 30, 30, 30, 30, 40]],
-    ['first block', { blocksBefore: 0 }, [40, 40, 20, 20, 20, 40]],
-    ['may be 65 when it ends', { birthYear: 1962 }, [30, 30, 30, 30, 30, 40]],
-    ['64 at the most', { birthYear: 1963 }, [30, 30, 20, 20, 20, 40]],
-  ])('%s', (_, client, reserves) => {
-    expect(asked(planOf(oneSession('squat'), client))).toEqual(reserves);
-  });
-
-  test('a row’s own effort takes the place of the curve’s, and an easy week stays the easier of the two', () => {
-    expect(asked(planOf(withRow({ effort: { kind: 'reserve', tenths: 10 } })))).toEqual([20, 20, 20, 20, 20, 40]);
-    expect(asked(planOf(withRow({ effort: { kind: 'reserve', tenths: 50 } })))).toEqual([50, 50, 50, 50, 50, 50]);
-  });
-
-  test('RPE 7 to 10 leaves ten less that many (Zourdos et al. 2016, J Strength Cond Res 30(1):267-275)', () => {
-    for (const [rpe, reserve] of [
-      [70, 30],
-      [75, 25],
-      [80, 20],
-      [85, 20],
-      [90, 20],
-    ] as const) {
-      expect(asked(planOf(withRow({ effort: { kind: 'rpe', tenths: rpe } })))[2]).toBe(reserve);
-    }
-    expect(codes(withRow({ effort: { kind: 'rpe', tenths: 65 } }))).toEqual(['effort-not-readable']);
-  });
-
-  test('a circuit asks one rep more', () => {
-    const circuit = aProgramme([aSession('A', aBlock([aRow('squat')], { kind: 'circuit', rounds: 2 }))]);
-    expect(asked(planOf(circuit))).toEqual([40, 40, 30, 30, 30, 50]);
-  });
-
-  test('the coach’s own values are used and shown; what cannot be set is an error of the folder', () => {
-    const library = aLibrary([squat], oneSession('squat'));
-    const override = (rule: string, value: number): BlockInput => ({
-      library,
-      client: aClient({ tests }),
-      today,
-      edition: 0,
-      rulesOverridden: [{ rule, value, reason: 'seen it', place: PLACE }],
-    });
-    const { value } = planBlock(override('floor-alone', 30));
-    expect(value && asked(value)).toEqual([30, 30, 30, 30, 30, 40]);
-    expect(value?.rules.find(({ id }) => id === 'floor-alone')?.overridden).toEqual({ value: 30, reason: 'seen it' });
-    const wrong = (rule: string, to: number) =>
-      planBlock(override(rule, to)).problems.map(({ code, scope }) => [code, scope.kind]);
-    expect(wrong('floor-alone', 0)).toEqual([['rule-out-of-range', 'folder']]);
-    expect(wrong('floor-alon', 30)).toEqual([['rule-not-found', 'folder']]);
-    expect(wrong('walk-trial', 1)).toEqual([['rule-not-found', 'folder']]);
-  });
-});
+import { codes, itemsOf, made, planOf, squat, tests, today, withRow } from './rows-made.js';
 
 describe('sets', () => {
   const sets = (plan: Plan) => itemsOf(plan).map((item) => item.asked.sets);
@@ -261,102 +180,6 @@ describe('dates', () => {
     expect(codes(both({ rotations: [{ days: 1, order: [sessionId('Z')] }] }))).toEqual(['rotation-unknown-session']);
     expect(codes(both(), { days: [] })).toEqual(['no-training-days']);
     expect(codes(both({ curve: [] }), { days: [1, 4] })).toEqual(['no-weeks']);
-  });
-});
-
-describe('where a row begins', () => {
-  const begins = (client: Partial<Client>, exercises: readonly Exercise[] = [squat]) =>
-    planOf(oneSession('squat'), client, exercises).inputs.strands[0];
-
-  test('with the load tested, or the heaviest that can be made below it', () => {
-    expect(begins({})?.start?.load).toBe(16_000);
-    expect(begins({ kit: bells('8', '12', '20') })?.start?.load).toBe(12_000);
-  });
-
-  test('a test is weak above 12 reps and reserve, above 5 in reserve, or from a circuit', () => {
-    const weak = (reps: number, more: Parameters<typeof aTest>[2] = {}) =>
-      begins({ tests: [aTest('squat', reps, { load: kg('16'), ...more })] })?.capacity?.weak;
-    expect(weak(10)).toBe(false);
-    expect(weak(11)).toBe(true);
-    expect(weak(6, { reserve: 50 })).toBe(false);
-    expect(weak(6, { reserve: 51 })).toBe(true);
-    expect(weak(8, { inCircuit: true })).toBe(true);
-  });
-
-  test('the latest test counts', () => {
-    const dated = [
-      aTest('squat', 6, { load: kg('20'), date: on('2026-12-10') }),
-      aTest('squat', 12, { load: kg('12'), date: on('2026-11-10') }),
-    ];
-    expect(begins({ tests: dated })?.capacity).toMatchObject({ resisted: 20_000, reps: 80 });
-  });
-
-  test('a new movement begins one bell lighter than its relative’s strength allows', () => {
-    const box = [anExercise('squat', { easier: [aLink('box'), aWay('half')] }), anExercise('box')];
-    const strand = begins({ tests: [aTest('box', 10, { load: kg('16') })] }, box);
-    expect(strand?.capacity).toMatchObject({ resisted: 16_000, reps: 120, weak: true });
-    // Reps to failure 12 at 16 kg and 3.6 at 20: 16 leaves three at six reps, so 12 it is.
-    expect(strand?.start?.load).toBe(12_000);
-    expect(begins({ tests: [] }, box)?.start).toBeNull();
-  });
-
-  test('a new movement never begins above the heaviest load its relative was tested with', () => {
-    const box = [anExercise('squat', { easier: [aLink('box')] }), anExercise('box')];
-    const tested = [aTest('box', 30, { load: kg('12'), reserve: 50 })];
-    // 35 at 12 kg: K = 12 × 650 = 7800, 9 to failure at 20 kg, so that one bell lighter would be 16: never held so far.
-    expect(begins({ tests: tested }, box)?.start?.load).toBe(8000);
-    const none = begins({ kit: bells('16', '20'), tests: tested }, box);
-    expect(none?.start).toBeNull();
-  });
-
-  test('nothing known: a feeler set with the lightest bell, and a line for each answer', () => {
-    const plan = planOf(oneSession('squat'), { tests: [] });
-    const [one, two] = itemsOf(plan);
-    const [feeler, ...work] = one?.sets ?? [];
-    expect(feeler).toMatchObject({ kind: 'feeler', reps: 6, load: { label: '8 kg' } });
-    expect(feeler?.choose?.map(({ left }) => [left.min, left.max])).toEqual([
-      [0, 0],
-      [1, 1],
-      [2, 2],
-      [3, 3],
-      [4, 4],
-      [5, 99],
-    ]);
-    expect(work.map(({ kind, load }) => [kind, load])).toEqual([
-      ['work', undefined],
-      ['work', undefined],
-      ['work', undefined],
-    ]);
-    expect(two?.sets.map(({ kind }) => kind)).toEqual(['work', 'work', 'work']);
-    expect(two?.sets[0]?.choose).toHaveLength(6);
-    // By hand, week 1 leaves 3: none left is 6 to failure, 4 leave 2; 3 left is 9 to failure, 6 leave 3.
-    expect(feeler?.choose?.[0]).toMatchObject({ reps: 4, reserve: 20, load: { label: '8 kg' } });
-    expect(feeler?.choose?.[3]).toMatchObject({ reps: 6, reserve: 30, load: { label: '8 kg' } });
-    for (const choice of feeler?.choose ?? []) {
-      expect(choice.load?.grams ?? 0).toBeLessThanOrEqual(12_000);
-      expect(choice.reserve).toBeGreaterThanOrEqual(20);
-    }
-    expect(one?.capacity).toBeNull();
-  });
-
-  test('the body alone has a feeler set too, by counting', () => {
-    const plan = planOf(oneSession('squat'), { tests: [] }, [anExercise('squat', bodyweight)]);
-    expect(itemsOf(plan)[0]?.sets[0]).toMatchObject({ kind: 'feeler', reps: 6 });
-    expect(itemsOf(plan)[0]?.sets[0]?.load).toBeUndefined();
-  });
-
-  test('one lighter set goes before the first loaded row of a pattern', () => {
-    const [one] = itemsOf(planOf(oneSession('squat')));
-    expect(one?.sets[0]).toMatchObject({ kind: 'warm-up', reps: 6, load: { label: '12 kg' } });
-    expect(one?.sets[0]?.reserve ?? 0).toBeGreaterThan(one?.sets[1]?.reserve ?? 0);
-    const [alone] = itemsOf(planOf(oneSession('squat'), { kit: bells('16') }));
-    expect(alone?.sets[0]?.kind).toBe('work');
-  });
-
-  test('where nothing leaves the floor the client is withheld', () => {
-    expect(
-      codes(oneSession('squat'), { kit: bells('16'), tests: [aTest('squat', 3, { load: kg('16'), reserve: 0 })] }),
-    ).toEqual(['nothing-leaves-the-floor']);
   });
 });
 
