@@ -19,6 +19,8 @@ import { LADDER_START_MAIN_BELL } from './rules/ladder-start-main-bell.js';
 import { LADDER_START_ROLE } from './rules/ladder-start-role.js';
 import { LADDER_START_SIGNED_OFF } from './rules/ladder-start-signed-off.js';
 import { LADDER_START_TESTED } from './rules/ladder-start-tested.js';
+import { LADDER_STEP_GRAMS } from './rules/ladder-step-grams.js';
+import { LADDER_STEP_SHARE } from './rules/ladder-step-share.js';
 import { ladderTop } from './rules/ladder-top.js';
 import { ladderUp } from './rules/ladder-up.js';
 import { MOBILITY_FIXED } from './rules/mobility-fixed.js';
@@ -58,6 +60,8 @@ const RULES_OF_RUNGS: readonly Rule[] = [
   LADDER_START_ROLE,
   LADDER_START_SIGNED_OFF,
   LADDER_START_TESTED,
+  LADDER_STEP_GRAMS,
+  LADDER_STEP_SHARE,
   MOBILITY_FIXED,
   NEXT_UP_FIRST,
   NEXT_UP_PASSED,

@@ -1,5 +1,7 @@
 /** What each way of working makes of its dose: rungs, loads and sets, as a client finds them in their weeks. */
 import { describe, expect, it } from 'vitest';
+import { LADDER_STEP_GRAMS } from '../../src/engine/rules/ladder-step-grams.js';
+import { LADDER_STEP_SHARE } from '../../src/engine/rules/ladder-step-share.js';
 import { STAGES_AHEAD } from '../../src/engine/rules/stages-ahead.js';
 import type { Client } from '../../src/model/client.js';
 import { kitItemId } from '../../src/model/identity.js';
@@ -349,6 +351,25 @@ describe('where a ladder begins, and how far it may go', () => {
     expect(
       stages({ exercise: linked, others: [anExercise('harder', { ...exercise, way: 'strength' })], client }),
     ).toEqual(['move 8 kg', 'move 12 kg']);
+  });
+
+  it('goes to no load that is too far above: half as heavy again, or 4 kg', () => {
+    const labels = (figures: readonly string[], rules = {}): readonly unknown[] => {
+      const { rungs } =
+        planOf({ exercise, dose, client: { kit: bells(...figures) }, rules }).inputs.ladders[0] ?? fail();
+      return rungs.map(({ load }) => load?.label);
+    };
+    expect([LADDER_STEP_GRAMS.value, LADDER_STEP_SHARE.value]).toEqual([4000, 500]);
+    expect(labels(['4', '8', '12'])).toEqual(['4 kg', '8 kg', '12 kg']);
+    expect(labels(['8', '16'])).toEqual(['8 kg']);
+    expect(labels(['16', '24', '40'])).toEqual(['16 kg', '24 kg']);
+    expect(labels(['16', '24', '40'], { 'ladder-step-share': 700 })).toEqual(['16 kg', '24 kg', '40 kg']);
+    expect(
+      weeksOf({
+        dose: { kind: 'main-next', main: 10, next: 4 },
+        client: { ...swinger('32', '16'), kit: bells('16', '28') },
+      })[0],
+    ).toBe('10 @ 16 kg × 1');
   });
 
   it('opens nothing new with a caution on the way or in a moderate plan, and says which', () => {

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { layOverrides, listRulebook, RULE_IDS } from '../../src/engine/rulebook.js';
 import { RULES_OF_THE_BLOCK } from '../../src/engine/rules-of-the-block.js';
+import { rulesOfTheLadder } from '../../src/engine/rules-of-the-ladder.js';
 import { rulesOfTheWalk } from '../../src/engine/rules-of-the-walk.js';
 import type { RuleOverride } from '../../src/model/studio.js';
 
@@ -24,7 +25,8 @@ const engine = files('src/engine').map((path) => ({ path, text: read(path) }));
 const lists = engine.filter(({ path }) => isList(path));
 const code = engine.filter(({ path }) => !isList(path));
 const imports = (text: string, rule: string): boolean => new RegExp(`from '[./a-z-]*/${rule}\\.js'`).test(text);
-const ofWalk = new Set<string>(rulesOfTheWalk.map(({ row }) => row.id));
+/** Rules that act through their list. */
+const ofWalk = new Set<string>([...rulesOfTheWalk, ...rulesOfTheLadder].map(({ row }) => row.id));
 const checks = files('tests').map(read).join('\n');
 const named = (path: string): boolean => path !== 'tests/engine/rulebook.test.ts';
 const checkText = files('tests').filter(named).map(read).join('\n');

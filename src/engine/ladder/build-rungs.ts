@@ -4,6 +4,8 @@ import { externalLoad } from '../capacity.js';
 import type { LadderFitted } from '../rows/fit-rows.js';
 import { plannedBy } from '../rows/planned-by.js';
 import type { Rulebook } from '../rulebook.js';
+import { LADDER_STEP_GRAMS } from '../rules/ladder-step-grams.js';
+import { LADDER_STEP_SHARE } from '../rules/ladder-step-share.js';
 import { STAGES_AHEAD } from '../rules/stages-ahead.js';
 import type { Judged } from '../versions/judge-version.js';
 import { dosesOf } from './rungs-of-way.js';
@@ -50,13 +52,31 @@ function stagesOf(fitted: LadderFitted, start: LadderStart, rules: Rulebook): re
     if (stages.length > 0 && !isLikeBase(fitted, judged)) break;
     const loads = loadsOf(judged);
     const from = stages.length === 0 ? start.load : lighterThan(loads, stages.at(-1)?.load ?? null);
-    loads.slice(from).forEach((load, index) => {
-      const nextUp = fitted.dose.kind === 'main-next' ? (loads[from + index + 1] ?? null) : null;
-      stages.push({ judged, load, nextUp });
+    const near = loads.slice(from, from + climbable(loads, from, rules));
+    near.forEach((load, index) => {
+      stages.push({ judged, load, nextUp: fitted.dose.kind === 'main-next' ? (near[index + 1] ?? null) : null });
     });
     if (stages.length >= most) break;
   }
   return stages.slice(0, most);
+}
+
+/** How many loads from `from` on follow each other in steps that are not too big. */
+function climbable(loads: readonly (RungLoad | null)[], from: number, rules: Rulebook): number {
+  const over = loads.findIndex((load, index) => {
+    return index > from && !isNear(loads[index - 1] ?? null, load, rules);
+  });
+  return (over < 0 ? loads.length : over) - from;
+}
+
+function isNear(held: RungLoad | null, next: RungLoad | null, rules: Rulebook): boolean {
+  if (next === null || 'band' in next || (held !== null && 'band' in held)) return true;
+  const grams = held?.grams ?? 0;
+  const most = Math.max(
+    rules.valueOf(LADDER_STEP_GRAMS),
+    Math.floor((grams * rules.valueOf(LADDER_STEP_SHARE)) / 1000),
+  );
+  return next.grams - grams <= most;
 }
 
 /** A harder version continues the ladder where it works in the same way and takes the same dose. */

@@ -63,7 +63,7 @@ const inSteps = (reps: readonly number[]): RungDose =>
 
 /** No more reps than the first rung has; by the signal it stays so. */
 function fromDeadStop(first: RungDose, asked: Asked): DoseOfRung {
-  const most = asked.inForce(DEAD_STOP_REPS);
+  const most = Math.min(asked.inForce(DEAD_STOP_REPS), mostOfSwing(asked));
   if (first.kind === 'every') return { dose: { ...first, reps: Math.min(most, first.reps) }, deadStop: true };
   return { dose: { kind: 'reps', reps: Math.min(most, repsIn(first, asked)) }, deadStop: true };
 }

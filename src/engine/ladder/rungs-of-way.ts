@@ -36,7 +36,7 @@ export interface DosesOfStage {
 
 export function dosesOf(asked: Asked): DosesOfStage {
   const { way, holds } = asked.facts;
-  if (holds === 'band' || holds === 'assisted') return bandRungs(asked);
+  if (way !== 'swing' && (holds === 'band' || holds === 'assisted')) return bandRungs(asked);
   switch (way) {
     case 'swing':
       return swingRungs(asked);

@@ -17,6 +17,8 @@ export const LADDER_RULES = [
   'ladder-start-role',
   'ladder-start-signed-off',
   'ladder-start-tested',
+  'ladder-step-grams',
+  'ladder-step-share',
   'ladder-top',
   'ladder-up',
   'mobility-fixed',
@@ -82,6 +84,10 @@ export const englishLadder: Readonly<Record<LadderRuleName, RuleWords>> = {
       `Not tested, so it begins with the bell it was signed off with${withLoad(f)}: too light teaches the wrong thing.`,
   ),
   'ladder-start-tested': only((f) => `It begins with the load last tested, or the heaviest below it${withLoad(f)}.`),
+  'ladder-step-grams': only((f) => `A next load may always be ${held(f, '4 kg')} heavier.`),
+  'ladder-step-share': only(
+    (f) => `A next load is heavier by ${held(f, '50 %')} at most, or by one step of the bells.`,
+  ),
   'ladder-top': only(
     'Nothing further to go to: a longer range, a heavier load or a harder version would open the way.',
   ),
