@@ -4,7 +4,15 @@ import { sayFullDate } from '../../src/words/say-date.js';
 import { sayTenths } from '../../src/words/say-dose.js';
 import { type Account, accountOf, tellReason } from '../../src/words/why-account.js';
 import { StudioPage } from '../studio-page.js';
-import { type Desk, type DeskClient, type GlanceTable, glanceOf, programmeName, sentenceOf } from './desk.js';
+import {
+  type Desk,
+  type DeskClient,
+  type GlanceRow,
+  type GlanceTable,
+  glanceOf,
+  programmeName,
+  sentenceOf,
+} from './desk.js';
 import { Forms } from './forms.js';
 import { dosesOf, type PlannedDose } from './planned-doses.js';
 import { Problems } from './problems.js';
@@ -19,6 +27,13 @@ interface Planned {
 
 const nameOf = ({ desk, account }: Planned, item: Item): string =>
   desk.library.exercises.find(({ id }) => id === item.exercise)?.name ?? account.names.exercise(item.exercise);
+
+/** `Warm-up, chair squat`: where it stands, if that is not the work. */
+function rowName(of: Planned, item: Item, group: GlanceRow['group']): string {
+  const { why } = of.account.speech.words;
+  const where = why.groups[group];
+  return where === '' ? nameOf(of, item) : why.within(where, nameOf(of, item));
+}
 
 function Dose({ of, dose }: { readonly of: Planned; readonly dose: PlannedDose }) {
   const { words } = of.desk;
@@ -51,12 +66,12 @@ function Glance({ of, table }: { readonly of: Planned; readonly table: GlanceTab
           </tr>
         </thead>
         <tbody>
-          {table.rows.map(({ row, weeks }) => {
+          {table.rows.map(({ row, group, weeks }) => {
             const first = weeks.flatMap(({ items }) => items)[0];
             return (
               <tr>
                 <th scope="row">
-                  <a href={`#${reasonsId(table, row)}`}>{first ? nameOf(of, first) : row}</a>
+                  <a href={`#${reasonsId(table, row)}`}>{first ? rowName(of, first, group) : row}</a>
                 </th>
                 {weeks.map(({ week, items }) => (
                   <td>
@@ -176,7 +191,7 @@ function PlanParts({ desk, plan, sets }: { readonly desk: Desk; readonly plan: P
       <section>
         <h2>{desk.words.reasons}</h2>
         {tables.map((table) => (
-          <Reasons desk={desk} account={of.account} table={table} nameOf={(item) => nameOf(of, item)} />
+          <Reasons desk={desk} account={of.account} table={table} nameOf={(item, group) => rowName(of, item, group)} />
         ))}
       </section>
     </>

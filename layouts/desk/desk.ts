@@ -1,7 +1,7 @@
 /** What every page of the desk is drawn from, and the sentences it makes of a plan's records. It decides nothing. */
 import type { Client } from '../../src/model/client.js';
 import { compareIds } from '../../src/model/identity.js';
-import type { Item, Plan, PlanSession } from '../../src/model/plan.js';
+import type { Group, Item, Plan, PlanSession } from '../../src/model/plan.js';
 import type { Problem } from '../../src/model/problem.js';
 import type { Library } from '../../src/model/studio.js';
 import type { WeeklySets } from '../../src/model/weekly-sets.js';
@@ -84,6 +84,8 @@ export const programmeName = ({ library }: Desk, id: string): string =>
 /** Rows of the six-week table of one session: a row's items by week, the same session twice a week in one cell. */
 export interface GlanceRow {
   readonly row: string;
+  /** Where in the session it stands. */
+  readonly group: Group['kind'];
   readonly weeks: readonly { readonly week: number; readonly items: readonly Item[] }[];
 }
 
@@ -94,6 +96,11 @@ export interface GlanceTable {
 }
 
 const itemsOf = (session: PlanSession): readonly Item[] => session.groups.flatMap(({ items }) => items);
+
+/** The group of a session that a row stands in. */
+const groupOf = (sessions: readonly PlanSession[], row: string): Group['kind'] =>
+  sessions.flatMap(({ groups }) => groups).find(({ items }) => items.some((item) => item.row === row))?.kind ??
+  'straight';
 
 /** One table for each session, in the order the sessions and rows first come. */
 export function glanceOf(plan: Plan): readonly GlanceTable[] {
@@ -109,6 +116,10 @@ export function glanceOf(plan: Plan): readonly GlanceTable[] {
       name,
       rows: rows.map((row) => ({
         row,
+        group: groupOf(
+          sessions.filter((one) => one.id === id),
+          row,
+        ),
         weeks: plan.weeks.map((week) => ({
           week: week.number,
           items: week.sessions

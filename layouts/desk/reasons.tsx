@@ -4,7 +4,7 @@ import { sayTenths } from '../../src/words/say-dose.js';
 import { tellItem } from '../../src/words/tell-why.js';
 import type { Account } from '../../src/words/why-account.js';
 import type { WhyItem, WhyNext } from '../../src/words/why-tree.js';
-import { type Desk, type GlanceTable, sentenceOf } from './desk.js';
+import { type Desk, type GlanceRow, type GlanceTable, sentenceOf } from './desk.js';
 import { dosesOf } from './planned-doses.js';
 import { Figures, figuresText, RuleLink } from './ruled.js';
 
@@ -145,19 +145,19 @@ export function Reasons({
   account,
   table,
   nameOf,
-}: Of & { readonly table: GlanceTable; readonly nameOf: (item: Item) => string }) {
+}: Of & { readonly table: GlanceTable; readonly nameOf: (item: Item, group: GlanceRow['group']) => string }) {
   return (
     <section>
       <h3>{table.name}</h3>
-      {table.rows.map(({ row, weeks }) => {
+      {table.rows.map(({ row, group, weeks }) => {
         const standings = weeks.flatMap(({ week, items }) =>
-          items.map((item) => ({ week, item, told: tellItem(account, 'straight', item) })),
+          items.map((item) => ({ week, item, told: tellItem(account, group, item) })),
         );
         const first = standings[0];
         return (
           <details>
             <summary>
-              <h4 id={reasonsId(table, row)}>{first ? nameOf(first.item) : row}</h4>
+              <h4 id={reasonsId(table, row)}>{first ? nameOf(first.item, group) : row}</h4>
             </summary>
             {groupsOf(desk, account, standings).map((group) => (
               <GroupReasons of={{ desk, account }} group={group} />

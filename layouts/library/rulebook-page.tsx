@@ -2,7 +2,14 @@
 import type { ComponentChildren } from 'preact';
 import type { RulebookEntry, RulebookRoom } from '../../src/model/rulebook.js';
 import type { LibraryWords } from '../../src/words/library-words.js';
-import { inForce, type RulebookWords, sayRule, sayRuleTitle, sayRuleValue } from '../../src/words/rulebook-words.js';
+import {
+  inForce,
+  type RulebookWords,
+  sayBound,
+  sayRule,
+  sayRuleTitle,
+  sayRuleValue,
+} from '../../src/words/rulebook-words.js';
 import { sayFullDate } from '../../src/words/say-date.js';
 import type { Speech } from '../../src/words/speech.js';
 import { InnerPage } from './inner-page.js';
@@ -42,7 +49,15 @@ function Rule({ of, book, speech }: Pick<RulebookProps, 'book' | 'speech'> & { r
         )}
         <Fact name={book.from}>{source}</Fact>
         <Fact name={book.lookedAt}>{sayFullDate(rule.date, speech)}</Fact>
-        {bounds === null ? null : <Fact name={book.mayBeSet}>{book.bounds(rule.id, bounds.least, bounds.most)}</Fact>}
+        {bounds === null ? null : (
+          <Fact name={book.mayBeSet}>
+            {book.bounds(
+              rule.id,
+              sayBound(rule, bounds.least, bounds, speech),
+              sayBound(rule, bounds.most, bounds, speech),
+            )}
+          </Fact>
+        )}
       </dl>
     </article>
   );

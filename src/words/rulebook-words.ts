@@ -6,7 +6,7 @@ import { begun } from './rule-words.js';
 import { PLAIN } from './rules/plain.js';
 import { RULE_TITLES } from './rules/titles.js';
 import { PLAIN_NAMES, sayInput, wordsOf } from './say-reason.js';
-import { unbroken } from './spacing.js';
+import { NO_BREAK, unbroken } from './spacing.js';
 import type { Speech } from './speech.js';
 
 export interface RulebookWords {
@@ -21,7 +21,8 @@ export interface RulebookWords {
   readonly own: string;
   readonly because: (value: string, reason: string) => string;
   readonly mayBeSet: string;
-  readonly bounds: (id: string, least: number, most: number) => string;
+  /** `floor-alone in rules.md, from 10 (1 rep) to 60 (6 reps)`: as it is written, and as it is said. */
+  readonly bounds: (id: string, least: string, most: string) => string;
 }
 
 const englishRulebook: RulebookWords = {
@@ -93,4 +94,10 @@ export function sayRule(rule: Rule, speech: Speech): string {
   const value = sayInput({ name: 'value', value: inForce(rule), unit: rule.unit }, PLAIN_NAMES, speech);
   const figure = (name: string): string => (name === 'value' ? value : '');
   return PLAIN[rule.id]?.(figure) ?? wordsOf(rule.id, speech)?.coach(figure) ?? '';
+}
+
+/** As it is written in `rules.md`, and as it is said where that is not the same figure. */
+export function sayBound(rule: Rule, value: number, bounds: RuleBounds, speech: Speech): string {
+  const said = sayRuleValue(rule, value, bounds, speech);
+  return said.startsWith(`${value}${NO_BREAK}`) ? said : `${value} (${said})`;
 }

@@ -86,7 +86,8 @@ describe('the page', () => {
     );
     expect(article(html, 'older-from')).toContain('Adapted from: WHO guidelines');
     expect(article(html, 'floor-alone')).toContain('<dd>Common practice, no source</dd>');
-    expect(article(html, 'floor-alone')).toContain('<dd>floor-alone in rules.md, from 10 to 60</dd>');
+    expect(article(html, 'floor-alone')).toContain('<dd>floor-alone in rules.md, from 10 (1 rep) to 60 (6 reps)</dd>');
+    expect(article(html, 'put-down')).toContain('<dd>put-down in rules.md, from 2 s to 20 s</dd>');
     expect(article(html, 'minutes-cap')).not.toContain('rules.md');
   });
 

@@ -1,5 +1,5 @@
 /** The rules of the audit of a whole block: their names, and what English says of each. */
-import { clause, type Figure, held, only, type RuleWords } from '../rule-words.js';
+import { begun, clause, type Figure, held, only, type RuleWords } from '../rule-words.js';
 
 export const AUDIT_RULES = [
   'audit-balance-days',
@@ -16,7 +16,8 @@ export const AUDIT_RULES = [
 ] as const;
 export type AuditRuleName = (typeof AUDIT_RULES)[number];
 
-const groups = (f: Figure): string => clause(f('group'), (names) => `: ${names}`);
+/** `Chest, arms: fewer than …`. */
+const ofGroups = (f: Figure, said: string): string => begun(clause(f('group'), (names) => `${names}: `) + said);
 
 /** `two days` of how many, where the plan falls short. */
 const found = (f: Figure, name: string): string => clause(f(name), (n) => `; here it is ${n}`);
@@ -39,7 +40,7 @@ export const englishAudit: Readonly<Record<AuditRuleName, RuleWords>> = {
   ),
   'audit-direct-set': only('A set counts whole for the muscles it is mainly for.'),
   'audit-group-days': only(
-    (f) => `Trained on fewer than ${held(f, '2 days')} of the week, the least that is advised${groups(f)}.`,
+    (f) => `${ofGroups(f, `trained on fewer than ${held(f, '2 days')} of the week, the least that is advised`)}.`,
   ),
   'audit-indirect-set': only('A set counts half for the muscles that only assist.'),
   'audit-push-pull': only((f) => `Pushes and pulls are far apart in number${against(f, 'push', 'pull')}.`),
@@ -55,6 +56,6 @@ export const englishAudit: Readonly<Record<AuditRuleName, RuleWords>> = {
       `A muscle of no major group is counted nowhere${clause(f('muscle'), (names) => `: ${names}`)}${clause(f('exercise'), (names) => ` (${names})`)}. Write its anatomical name.`,
   ),
   'audit-weekly-sets': only(
-    (f) => `Fewer than ${held(f, '4 sets')} in a work week, the least that is advised${groups(f)}.`,
+    (f) => `${ofGroups(f, `fewer than ${held(f, '4 sets')} in a work week, the least that is advised`)}.`,
   ),
 };
