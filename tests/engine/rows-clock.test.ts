@@ -1,0 +1,118 @@
+/** Walked rows whose dose is not plain sets: on the clock, at every signal, in rising or falling reps. */
+import { describe, expect, test } from 'vitest';
+import type { Dose } from '../../src/model/dose.js';
+import type { Row } from '../../src/model/programme.js';
+import { aLink, anExercise, aTest, aWay, bells, kg } from './make-block.js';
+import { itemsOf, planOf, withRow } from './rows-made.js';
+
+const timed: Dose = { kind: 'timed', sets: 3, seconds: { min: 20, max: 30 }, eachSide: false };
+const every: Dose = { kind: 'every', minutes: 10, reps: 5, everySeconds: 90 };
+const steps: Dose = { kind: 'steps', reps: [2, 3, 5], times: 4 };
+const squatKit = bells('16', '18');
+const slower: Partial<Row> = { tempi: ['normal', 'slow lowering'] };
+
+describe('timed', () => {
+  test('the reps that fit the seconds at the exercise’s own tempo; a set says both', () => {
+    const plan = planOf(withRow({ dose: timed }));
+    // 3 s a rep: 6 to 10 reps. 12 to failure at 16 kg with 3 left in week 1: nine, 27 s.
+    expect(plan.inputs.strands[0]).toMatchObject({ bottom: 6, top: 10 });
+    const [set] = itemsOf(plan)[0]?.sets.filter(({ kind }) => kind === 'work') ?? [];
+    expect(set).toMatchObject({ reps: 9, seconds: 27, reserve: 30 });
+  });
+
+  test('a feeler set and easier versions are timed too; a hold beside it lasts as long', () => {
+    const hold = anExercise('wall-sit', { way: 'hold', kit: { load: [], unloaded: true, things: [] } });
+    const exercise = anExercise('squat', { easier: [aLink('wall-sit'), aWay('half')] });
+    const [item] = itemsOf(planOf(withRow({ dose: timed }), { tests: [] }, [exercise, hold]));
+    expect(item?.sets[0]).toMatchObject({ kind: 'feeler', reps: 6, seconds: 18 });
+    const sitting = item?.easier.find((one) => one.exercise === 'wall-sit');
+    expect(sitting?.sets[0]).toMatchObject({ seconds: 18 });
+    expect(sitting?.sets[0]?.reps).toBeUndefined();
+    expect(sitting?.sets[0]?.reserve).toBeUndefined();
+  });
+
+  test('clock-one-tempo: no slower tempo would fit, and the coach is told', () => {
+    const straight = planOf(withRow(slower));
+    expect(straight.inputs.strands[0]?.tempi).toHaveLength(2);
+    for (const dose of [timed, every, steps]) {
+      const plan = planOf(withRow({ dose, ...slower }));
+      expect(plan.inputs.strands[0]?.tempi).toHaveLength(1);
+      expect(itemsOf(plan)[0]?.reasons.map(({ rule }) => rule)).toContain('clock-one-tempo');
+    }
+  });
+});
+
+describe('at every signal', () => {
+  const plan = planOf(withRow({ dose: every }));
+
+  test('the signals are the sets, the reps of each are fixed, and there are no trials', () => {
+    expect(plan.inputs.strands[0]).toMatchObject({ bottom: 5, top: 5, trials: false });
+    expect(itemsOf(plan)[0]?.asked).toMatchObject({ min: 5, max: 5, sets: 6 });
+    const group = plan.weeks[0]?.sessions[0]?.groups.find(({ kind }) => kind === 'straight');
+    expect(group?.everySeconds).toBe(90);
+  });
+
+  test('circuit-reserve: one rep more is left, as in a circuit', () => {
+    expect(itemsOf(plan).map(({ asked }) => asked.reserve)).toEqual([40, 40, 30, 30, 30, 50]);
+    expect(itemsOf(plan)[0]?.reasons.map(({ rule }) => rule)).toContain('circuit-reserve');
+  });
+
+  test('in fewer reps than that signal asks where the floor leaves no more', () => {
+    // 16 kg × 4 with 1 left: 5 to failure, so that three leave two.
+    const weak = planOf(withRow({ dose: every }), { tests: [aTest('squat', 4, { load: kg('16'), reserve: 10 })] });
+    for (const item of itemsOf(weak)) {
+      for (const { reserve } of item.sets) expect(reserve ?? 20).toBeGreaterThanOrEqual(20);
+    }
+  });
+});
+
+describe('rising and falling reps', () => {
+  test('once through a set, its longest step within the walk’s reps, and their sum as reps', () => {
+    const [item] = itemsOf(planOf(withRow({ dose: steps })));
+    const [set] = item?.sets.filter(({ kind }) => kind === 'work') ?? [];
+    // 12 to failure less the longest step of five.
+    expect(set).toMatchObject({ reps: 10, steps: [2, 3, 5], reserve: 70 });
+    expect(item?.asked).toMatchObject({ min: 5, max: 5, sets: 4 });
+  });
+
+  test('no step is longer than what leaves the floor', () => {
+    const kit = withRow({ dose: { kind: 'steps', reps: [2, 5, 9], times: 2 } });
+    const plan = planOf(kit, { tests: [aTest('squat', 8, { load: kg('8'), reserve: 20 })] });
+    // 10 to failure at the load tested: nine leave one. Seven leave three, nearest to the four asked.
+    const [set] = itemsOf(plan)[0]?.sets.filter(({ kind }) => kind === 'work') ?? [];
+    expect(set).toMatchObject({ steps: [2, 5, 7], reps: 14, reserve: 30 });
+  });
+
+  test('an easier way has its steps too, a lighter set before them has none', () => {
+    const [item] = itemsOf(planOf(withRow({ dose: steps })));
+    expect(item?.easier[0]?.sets[0]?.steps).toEqual([2, 3, 5]);
+    expect(item?.sets[0]).toMatchObject({ kind: 'warm-up', reps: 5 });
+    expect(item?.sets[0]?.steps).toBeUndefined();
+  });
+
+  test('neither trials nor gates: a line of steps has no room for them', () => {
+    const able = [aTest('squat', 12, { load: kg('16'), reserve: 0 })];
+    const gated = planOf(withRow({ dose: { kind: 'sets', sets: 3, reps: { min: 3, max: 3 }, eachSide: false } }), {
+      tests: able,
+      kit: squatKit,
+    });
+    expect(JSON.stringify(gated.weeks).includes('"gate"')).toBe(true);
+    const plan = planOf(withRow({ dose: { kind: 'steps', reps: [1, 2, 3], times: 3 } }), {
+      tests: able,
+      kit: squatKit,
+    });
+    expect(plan.inputs.strands[0]).toMatchObject({ gates: false, trials: false });
+    expect(JSON.stringify(plan.weeks).includes('"gate"')).toBe(false);
+    const refused = itemsOf(plan).flatMap(({ allowed }) => allowed.flatMap(({ refusedBy }) => refusedBy ?? []));
+    expect(refused).toContain('walk-gates-allowed');
+  });
+});
+
+describe('a row that begins with a slower tempo', () => {
+  test('is predicted at that tempo: 80 % of the reps', () => {
+    const plan = planOf(withRow({ tempi: ['slow lowering'] }));
+    // 12 to failure × 0.8 = 9.6: with 3 left six.
+    const [set] = itemsOf(plan)[0]?.sets.filter(({ kind }) => kind === 'work') ?? [];
+    expect(set).toMatchObject({ reps: 6, reserve: 36 });
+  });
+});
