@@ -19,20 +19,32 @@ export function auditCalendar(plan: PlanJson): string[] {
   let occurrence = 0;
   let lastDay = Number.NEGATIVE_INFINITY;
   const starts = dayOf(plan.starts);
-  const first = [0, 1, 2, 3, 4, 5, 6].map((more) => starts + more).find((day) => weekday(day) === days[0]) ?? starts;
+  const breaks = plan.inputs.breaks.map(({ from, until }) => [dayOf(from), dayOf(until)] as const);
+  const restful = (day: number): boolean => breaks.some(([from, until]) => from <= day && day <= until);
+  let first = starts;
+  while (weekday(first) !== days[0] || restful(first)) first += 1;
+  const over = first + 7 * curve.length;
+  let before = first - 7;
   plan.weeks.forEach((week, index) => {
     const name = `week ${week.number}`;
     if (week.number !== index + 1) found.push(`${name} stands in place ${index + 1}`);
     if (week.deload !== curve[index]?.easy) found.push(`${name}: the curve says easy ${curve[index]?.easy}`);
     const begins = dayOf(week.begins);
-    if (begins !== first + 7 * index) found.push(`${name} begins on ${week.begins}`);
+    if (begins !== beginOf(week.sessions[0]?.date, before, first)) found.push(`${name} begins on ${week.begins}`);
+    before = begins;
+    if (breaks.length === 0 && plan.stops === undefined && week.sessions.length !== days.length)
+      found.push(`${name}: ${week.sessions.length} sessions on ${days.length} days`);
     for (const session of week.sessions) {
       occurrence += 1;
       const day = dayOf(session.date);
       if (session.occurrence !== occurrence) found.push(`${name}: session ${session.id} is not number ${occurrence}`);
-      if (!(day >= begins && day < begins + 7)) found.push(`${name}: ${session.date} is not in it`);
+      if (!(day >= begins && day < (breaks.length === 0 ? begins + 7 : over)))
+        found.push(`${name}: ${session.date} is not in it`);
       if (!(day > lastDay)) found.push(`${name}: ${session.date} comes after a later session`);
       if (!days.includes(weekday(day))) found.push(`${name}: ${session.date} is not a training day`);
+      if (restful(day)) found.push(`${name}: ${session.date} falls in a break`);
+      if (plan.stops !== undefined && session.date > plan.stops.after)
+        found.push(`${name}: ${session.date} is after the last day, ${plan.stops.after}`);
       if (session.minutes > minutesCap)
         found.push(`${name} ${session.id}: ${session.minutes} minutes of ${minutesCap}`);
       lastDay = day;
@@ -47,6 +59,13 @@ export function auditCalendar(plan: PlanJson): string[] {
       found.push(`week ${week.number} ${session.id}: ${session.minutes} minutes hold ${Math.ceil(least)} s of work`);
   }
   return found;
+}
+
+/** On the block's weekday, before its first session; without one a week after the week before. */
+function beginOf(session: string | undefined, before: number, first: number): number {
+  if (session === undefined) return before + 7;
+  const day = dayOf(session);
+  return day - ((((day - first) % 7) + 7) % 7);
 }
 
 /** The work alone, each rep a second and a half, nothing for rest or change-overs: no session can be shorter. */
@@ -105,13 +124,19 @@ function isAskedReserve(plan: PlanJson, strand: PlanStrand, items: readonly Plac
   const own = Array.from({ length: 101 }, (_, tenths) => tenths);
   const fits = (programme: (week: number) => number): boolean =>
     strand.occurrences.every((one, index) => {
-      const inCircuit = items[index]?.group.kind === 'circuit' ? 10 : 0;
+      const placed = items[index];
+      const hurried = placed?.group.kind === 'circuit' || isOnClock(placed);
+      const inCircuit = hurried ? 10 : 0;
       const curve = plan.inputs.curve[one.week - 1]?.reserve ?? 0;
       const asked = (reserve: number) => Math.max(reserve, one.floor) + inCircuit;
       return one.asked === asked(programme(one.week)) || (one.easy && one.asked === asked(curve));
     });
   return fits((week) => plan.inputs.curve[week - 1]?.reserve ?? 0) || own.some((tenths) => fits(() => tenths));
 }
+
+/** By the signal, or rising and falling reps with hardly a rest: as in a circuit. */
+const isOnClock = (placed: Placed | undefined): boolean =>
+  placed?.group.everySeconds !== undefined || placed?.item.sets.some((set) => set.steps !== undefined) === true;
 
 const halfUp = (perMille: number): number => Math.floor((perMille + 500) / 1000);
 
@@ -126,7 +151,7 @@ function auditSets(plan: PlanJson, strand: PlanStrand, items: readonly Placed[])
       const cut = items[index]?.session.trimmed.some((trim) => trim.row === strand.row) === true;
       const eased = one.easy ? Math.min(full, Math.max(1, lastWork - 1)) : full;
       if (!one.easy) lastWork = one.sets;
-      return cut ? one.sets <= eased : one.sets === eased;
+      return cut || plan.inputs.breaks.length > 0 ? one.sets <= eased : one.sets === eased;
     });
   };
   if (!Array.from({ length: 40 }, (_, index) => index + 1).some(explains)) {

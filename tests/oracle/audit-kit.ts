@@ -104,8 +104,14 @@ export function inOneHand(load: HeldLoad, kit: PlanJson['inputs']['kit']): numbe
   return kinds.filter((kind) => kind === 'handle').length === 2 ? held / 2 : held;
 }
 
-/** Every mass a single item, an equal pair or a loaded bar of this kit can make, by how it is made. */
-export function listMasses(kit: PlanJson['inputs']['kit']): ReadonlyMap<string, ReadonlySet<number>> {
+/**
+ * Every mass a single item, an equal pair or a loaded bar of this kit can make, by how it is made.
+ * @param most plates on one side of a handle
+ */
+export function listMasses(
+  kit: PlanJson['inputs']['kit'],
+  most = Number.POSITIVE_INFINITY,
+): ReadonlyMap<string, ReadonlySet<number>> {
   const made = new Map<string, Set<number>>();
   const add = (how: string, grams: number) => made.set(how, (made.get(how) ?? new Set<number>()).add(grams));
   const of = (kind: string) => kit.flatMap((item) => (item.kind === kind && item.grams !== null ? [item.grams] : []));
@@ -124,10 +130,25 @@ export function listMasses(kit: PlanJson['inputs']['kit']): ReadonlyMap<string, 
     pairs.push(2 * grams);
     i += 1;
   }
-  let loaded = new Set([0]);
-  for (const pair of pairs) loaded = new Set([...loaded, ...[...loaded].map((grams) => grams + pair)]);
+  /** By how many plates are on a side. */
+  let loaded: ReadonlyMap<number, ReadonlySet<number>> = new Map([[0, new Set([0])]]);
+  for (const pair of pairs) {
+    const more = new Map<number, Set<number>>();
+    for (const [count, sums] of loaded) {
+      for (const grams of sums) {
+        more.set(count, (more.get(count) ?? new Set<number>()).add(grams));
+        more.set(count + 1, (more.get(count + 1) ?? new Set<number>()).add(grams + pair));
+      }
+    }
+    loaded = more;
+  }
   for (const kind of ['bar', 'handle']) {
-    for (const empty of of(kind)) for (const on of loaded) add(`one ${kind}`, empty + on);
+    for (const empty of of(kind)) {
+      for (const [count, sums] of loaded) {
+        if (kind === 'handle' && count > most) continue;
+        for (const on of sums) add(`one ${kind}`, empty + on);
+      }
+    }
   }
   return made;
 }

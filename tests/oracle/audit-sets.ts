@@ -45,7 +45,7 @@ export function auditLoads(plan: PlanJson): string[] {
     }
   }
   found.push(...auditRungLoads(plan, limits));
-  const masses = listMasses(kit);
+  const masses = listMasses(kit, plan.rules.find((rule) => rule.id === 'plates-a-side')?.value);
   for (const strand of strands) {
     for (const version of strand.versions) {
       const name = `${strand.id} ${version.exercise}`;
@@ -60,20 +60,36 @@ export function auditLoads(plan: PlanJson): string[] {
         if (Math.max(load.grams, inOneHand(load, kit)) > top + ROUNDING)
           found.push(`${name}: ${load.label} is above what is signed off`);
       });
-      const signed = signOffs.some((one) => one.exercise === version.exercise && (one.grams ?? 0) + ROUNDING >= top);
+      const parts = strand.way === 'combination';
+      const signed = signOffs.some(
+        (one) => (parts || one.exercise === version.exercise) && (one.grams ?? 0) + ROUNDING >= top,
+      );
       if (version.signedOffTo !== null && !signed) found.push(`${name}: no sign-off reaches ${version.signedOffTo} g`);
       for (const how of new Set(version.loads.map((load) => howMade(load, kit)))) {
         if (how === undefined) continue;
         for (const grams of masses.get(how) ?? []) {
           const said = how.startsWith('two') && version.mode !== 'per-hand' ? 2 * grams : grams;
           const missing = !version.loads.some((load) => load.grams === said);
-          if (missing && said <= top) found.push(`${name}: ${said} g of ${how} is left out`);
+          const heaviest = Math.max(...version.loads.map((load) => load.grams));
+          const capped = isCapped(plan, strand) && (said > heaviest || version.loads.length === 1);
+          if (missing && said <= top && !capped) found.push(`${name}: ${said} g of ${how} is left out`);
         }
       }
     }
   }
   return found;
 }
+
+/** A part of a maximum, the lighter bell, or a circuit with too many bells leave the heavier loads out. */
+const CAPS = ['percent-of-maximum', 'lighter-bell', 'circuit-bells'];
+
+const isCapped = (plan: PlanJson, { session, row }: { readonly session: string; readonly row: string }): boolean =>
+  workOf(plan).some(
+    (placed) =>
+      placed.session.id === session &&
+      placed.item.row === row &&
+      placed.item.reasons.some(({ rule }) => CAPS.includes(rule)),
+  );
 
 /** Loads of every rung of every ladder, and what comes straight after them. */
 function auditRungLoads({ inputs }: PlanJson, limits: ReadonlyMap<string, number>): string[] {
@@ -137,7 +153,7 @@ export function auditSides(plan: PlanJson): string[] {
 
 function sidesOf(plan: PlanJson, { item, session }: Placed): string[] {
   const found: string[] = [];
-  const sets = item.sets.filter((set) => set.kind === 'work' || set.kind === 'trial');
+  const sets = item.sets.filter(({ kind }) => kind === 'work' || kind === 'trial' || kind === 'test');
   const hands = item.sides === 'each' ? 2 : 1;
   if (sets.length !== item.asked.sets * hands)
     found.push(`${sets.length} sets for ${item.asked.sets} on ${hands} sides`);

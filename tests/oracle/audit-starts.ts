@@ -14,7 +14,8 @@ export function auditStarts(plan: PlanJson): string[] {
 }
 
 function startFindings(plan: PlanJson, { strand, items }: StrandItems): string[] {
-  const load = startLoad(strand);
+  const isBare = plan.inputs.bodyMass === null && (strand.versions[strand.start?.version ?? -1]?.share ?? 0) > 0;
+  const load = startLoad(strand, isBare);
   const own = strand.versions[strand.start?.version ?? -1]?.exercise;
   if (load === undefined || own === undefined) return [];
   const source = testsOf(plan, own).length > 0 ? own : items.flatMap(({ item }) => relativesOf(item))[0];
@@ -24,10 +25,12 @@ function startFindings(plan: PlanJson, { strand, items }: StrandItems): string[]
   return [`${strand.id}: begins with ${load} g, though no more than ${tested} g of ${source} was tested`];
 }
 
-function startLoad({ start, versions }: PlanStrand): number | undefined {
+function startLoad({ start, versions }: PlanStrand, isBare: boolean): number | undefined {
   const loads = versions[start?.version ?? -1]?.loads.filter(({ grams }) => grams <= (start?.load ?? -1)) ?? [];
   const last = loads.at(-1);
-  return last === undefined ? undefined : external(last);
+  if (last === undefined) return undefined;
+  // Nothing counted: the load is held to as it is printed.
+  return isBare ? last.grams : external(last);
 }
 
 /** External load of each test of an exercise, both hands: which is one or two of the grams tested K tells. */
@@ -45,7 +48,7 @@ function testsOf({ inputs }: PlanJson, exercise: string): readonly number[] {
 /** The relatives that a row's reasons name: there the row itself has no test. */
 function relativesOf(item: PlanItem): readonly string[] {
   return item.reasons
-    .filter(({ rule }) => rule === 'new-movement-lighter')
+    .filter(({ rule }) => rule === 'new-movement-lighter' || rule === 'weakest-part')
     .flatMap(({ inputs }) => inputs.map((input) => named.parse(input)))
-    .flatMap(({ name, value }) => (name === 'relative' ? [String(value)] : []));
+    .flatMap(({ name, value }) => (name === 'relative' || name === 'part' ? [String(value)] : []));
 }

@@ -10,12 +10,12 @@ const isWork = (set: PlanSet): boolean => set.kind === 'work';
 
 export function auditWalks(plan: PlanJson): string[] {
   return itemsByStrand(plan).flatMap((one) => {
-    const found = startOf(one.strand) === undefined ? feelerFindings(one) : walkFindings(one);
+    const found = startOf(one.strand) === undefined ? feelerFindings(one) : walkFindings(plan, one);
     return found.map((text) => `${one.strand.id}: ${text}`);
   });
 }
 
-function walkFindings(one: StrandItems): string[] {
+function walkFindings(plan: PlanJson, one: StrandItems): string[] {
   const { strand, items } = one;
   const walk: Walk = walkStrand(strand);
   if (walk.kind === 'impossible') return [`nothing can be done in week ${walk.week}, yet it is planned`];
@@ -23,7 +23,7 @@ function walkFindings(one: StrandItems): string[] {
   walk.steps.forEach((step, index) => {
     const placed = items[index];
     if (placed === undefined) return;
-    for (const text of stepFindings(one, step, placed.item)) found.push(`${placed.item.id}: ${text}`);
+    for (const text of stepFindings(plan, one, step, placed.item)) found.push(`${placed.item.id}: ${text}`);
   });
   const seen = walk.steps.map((step) => ({ ...step, gated: step.gate !== undefined }));
   found.push(...findPassedOver(strand, seen));
@@ -41,6 +41,34 @@ function canBeDerived(strand: PlanStrand, from: Option, to: Option): boolean {
   return !loadsSayNothing(strand, to.version) || external(held) === external(next);
 }
 
+/** Rising and falling reps are walked by the longest of them. */
+const longestOf = ({ reps, steps }: PlanSet): number | undefined => (steps === undefined ? reps : Math.max(...steps));
+
+/** Above a wide gap the stronger side keeps the bell it was tested with, for its first sets. */
+const isOwnBell = (set: PlanSet, item: PlanItem, { capacity }: PlanStrand): boolean =>
+  isWork(set) &&
+  set.side !== undefined &&
+  set.side !== capacity?.side &&
+  item.reasons.some(({ rule }) => rule === 'side-gap-own-bell') &&
+  set.load?.grams !== item.sets.find((other) => isWork(other) && other.side === capacity?.side)?.load?.grams;
+
+/** So many sets as the rule says, no heavier than that side was tested with, and the floor still left. */
+function ownBellFindings(plan: PlanJson, item: PlanItem, own: readonly PlanSet[], strand: PlanStrand): string[] {
+  const most = plan.rules.find(({ id }) => id === 'side-gap-own-bell')?.value ?? 0;
+  const floor = Math.max(...strand.occurrences.map((one) => one.floor));
+  const tests = plan.inputs.capacities.filter((one) =>
+    strand.versions.some(({ exercise }) => exercise === one.exercise),
+  );
+  const found = own.length > most ? [`${own.length} sets with a bell of its own`] : [];
+  for (const set of own) {
+    const tested = tests.find((one) => one.side === set.side && one.exercise === item.exercise);
+    if (tested === undefined || (set.load?.grams ?? 0) > tested.test.grams)
+      found.push(`the ${set.side} with ${set.load?.label}, which it was not tested with`);
+    if ((set.reserve ?? 0) < floor) found.push(`the ${set.side} leaves ${set.reserve} of ${floor}`);
+  }
+  return found;
+}
+
 interface Said {
   readonly exercise: string;
   readonly grams: number;
@@ -48,7 +76,7 @@ interface Said {
   readonly reserve: number | undefined;
 }
 
-function stepFindings({ strand }: StrandItems, step: Step, item: PlanItem): string[] {
+function stepFindings(plan: PlanJson, { strand }: StrandItems, step: Step, item: PlanItem): string[] {
   const found: string[] = [];
   const nameOf = (option: Option) => strand.versions[option.version]?.exercise ?? '?';
   const tempoOf = (option: Option) => strand.tempi[option.tempo]?.step;
@@ -60,14 +88,17 @@ function stepFindings({ strand }: StrandItems, step: Step, item: PlanItem): stri
   const sayOf = (set: PlanSet, exercise: string): Said => ({
     exercise,
     grams: set.load?.grams ?? 0,
-    reps: set.reps,
+    reps: longestOf(set),
     reserve: set.reserve,
   });
   if (item.tempo !== tempoOf(step.option)) found.push(`tempo ${item.tempo}, walked again ${tempoOf(step.option)}`);
   if (item.relaxed.length > 0 !== step.relaxed)
     found.push(`relaxed ${item.relaxed.join(', ')}: ${step.relaxed} walked`);
   const work = item.sets.filter(isWork);
-  for (const set of work) expect('a set', sayOf(set, item.exercise), step.option, step.reps, step.reserve);
+  const own = item.sets.filter((set) => isOwnBell(set, item, strand));
+  found.push(...ownBellFindings(plan, item, own, strand));
+  for (const set of work.filter((one) => !own.includes(one)))
+    expect('a set', sayOf(set, item.exercise), step.option, step.reps, step.reserve);
   const trials = item.sets.filter((set) => set.kind === 'trial');
   if (trials.length > 0 !== (step.trial !== undefined))
     found.push(`${trials.length} trial sets, walked ${step.trial?.reps}`);

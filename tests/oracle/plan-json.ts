@@ -203,7 +203,8 @@ const strand = z.looseObject({
         share: whole.nullable(),
         toHarder: whole.nullable(),
         toEasier: whole.nullable(),
-        loads: z.array(mass.omit({ kg: true })).min(1),
+        /** None where the coach asked for no more than a part of a maximum, and this version has only more. */
+        loads: z.array(mass.omit({ kg: true })),
         signedOffTo: whole.nullable(),
       }),
     )
