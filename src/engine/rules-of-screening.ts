@@ -8,6 +8,7 @@ import { BIRTH_IMPACT } from './rules/birth-impact.js';
 import { BIRTH_SIGNS } from './rules/birth-signs.js';
 import { BIRTH_WINDOW } from './rules/birth-window.js';
 import { BONE_BEND } from './rules/bone-bend.js';
+import { BONE_FAST } from './rules/bone-fast.js';
 import { BONE_TWIST } from './rules/bone-twist.js';
 import { CLEARANCE_HOLDS } from './rules/clearance-holds.js';
 import { CLEARANCE_WARNED } from './rules/clearance-warned.js';
@@ -58,6 +59,7 @@ export const RULES_OF_SCREENING: readonly Rule[] = [
   BIRTH_SIGNS,
   BIRTH_WINDOW,
   BONE_BEND,
+  BONE_FAST,
   BONE_TWIST,
   CLEARANCE_HOLDS,
   CLEARANCE_WARNED,

@@ -99,9 +99,14 @@ describe('medicines (practice)', () => {
 });
 
 describe('bones', () => {
-  it('low bone density: bending and twisting are changed where they are loaded or at the end of the range', () => {
+  it('low bone density: bending and twisting are changed where they are loaded, rapid or at the end of the range', () => {
     const low = withHealth({ conditions: ['low bone density'] });
-    expect(derivedIn(low)).toEqual(['take care deep bend', 'take care loaded bend', 'take care loaded twist']);
+    expect(derivedIn(low)).toEqual([
+      'take care deep bend',
+      'take care loaded bend',
+      'take care loaded twist',
+      'take care speed',
+    ]);
     expect(low.standing.moderate).toBe(false);
   });
 

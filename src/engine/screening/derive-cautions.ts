@@ -6,6 +6,7 @@ import { BIRTH_BREATH } from '../rules/birth-breath.js';
 import { BIRTH_IMPACT } from '../rules/birth-impact.js';
 import { BIRTH_WINDOW } from '../rules/birth-window.js';
 import { BONE_BEND } from '../rules/bone-bend.js';
+import { BONE_FAST } from '../rules/bone-fast.js';
 import { BONE_TWIST } from '../rules/bone-twist.js';
 import { FALLS_SUPPORT } from '../rules/falls-support.js';
 import { FRACTURE_BEND } from '../rules/fracture-bend.js';
@@ -71,7 +72,7 @@ function ofPregnancy(screened: Screened): readonly Followed[] {
     avoid(PREGNANCY_BREATH, 'breath hold'),
     avoid(PREGNANCY_FALLS, 'impact'),
     care(PREGNANCY_FALLS, 'balance'),
-    ...(week >= rules.valueOf(PREGNANCY_BACK) ? [care(PREGNANCY_BACK, 'lying on the back')] : []),
+    ...(week >= rules.valueOf(PREGNANCY_BACK) ? [avoid(PREGNANCY_BACK, 'lying on the back')] : []),
     ...(week >= rules.valueOf(PREGNANCY_BELLY)
       ? [care(PREGNANCY_BELLY, 'belly'), care(PREGNANCY_BELLY, 'pelvic floor')]
       : []),
@@ -108,5 +109,6 @@ function ofBones({ conditions = [] }: Health): readonly Derived[] {
     care(BONE_BEND, 'loaded bend'),
     care(BONE_BEND, 'deep bend'),
     care(BONE_TWIST, 'loaded twist'),
+    care(BONE_FAST, 'speed'),
   ]);
 }
