@@ -74,13 +74,14 @@ function effortOf({ speech }: Subject, item: Item, shown: readonly PlanSet[]): s
 }
 
 /** What the figures of a set do not say. */
-function howOf({ speech }: Subject, { sets }: Item): readonly string[] {
+function howOf({ speech }: Subject, { sets, done }: Item): readonly string[] {
   const { words } = speech;
   const work = sets.filter(({ kind }) => kind !== 'warm-up');
   const inTime = work.flatMap(({ kind, reps, seconds }) =>
     kind === 'test' || reps === undefined || seconds === undefined ? [] : [reps],
   );
   return [
+    ...(done === undefined ? [] : [words.sets.onlyLike(done.say)]),
     ...(work.some(({ deadStop }) => deadStop === true) ? [words.sets.deadStop] : []),
     ...(work.some(({ steps }) => steps !== undefined) ? [words.sets.steps] : []),
     ...(work.some(({ then: next }) => next !== undefined) ? [words.sets.straightOn] : []),

@@ -90,6 +90,8 @@ export interface SetWords {
   /** Where reps are counted although a clock sets the end of the set. */
   readonly repsInTime: (reps: number) => string;
   readonly deadStop: string;
+  /** Done in no other way than this. */
+  readonly onlyLike: (way: string) => string;
   readonly straightOn: string;
   readonly steps: string;
   /** Sets that one side alone does otherwise: `Right: 1 of 2 sets with 16 kg, 20 m.` */

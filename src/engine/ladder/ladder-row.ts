@@ -14,6 +14,7 @@ import { NEXT_UP_PASSED } from '../rules/next-up-passed.js';
 import type { PlannedSession } from '../sessions/plan-sets.js';
 import { waysBeside } from '../versions/choose-version.js';
 import type { Judged } from '../versions/judge-version.js';
+import { unlocksOf } from '../versions/list-unlocks.js';
 import { buildRungs } from './build-rungs.js';
 import type { LadderFinding, LadderResult } from './ladder-step.js';
 import { rungReason } from './ladder-why.js';
@@ -93,7 +94,7 @@ const isFromStop = ({ rungs, start }: LadderInput): boolean => rungs[start]?.dea
 
 /** Every version the ladder may reach needs an easier one below it: promised to whoever trains alone. */
 function easierMissing(
-  { client }: BlockContext,
+  context: BlockContext,
   { chain, session, row }: LadderFitted,
   { rungs }: LadderInput,
   { judge, linksOf }: Versions,
@@ -105,8 +106,9 @@ function easierMissing(
     if (!reached.has(exercise.id)) return [];
     if (waysBeside(judged, easierWays).length > 0 || easier.some(({ to }) => judge(to).allowed)) return [];
     const refused = easier.flatMap(({ to }) => judge(to).refusals);
-    const data = { session: session.id, row: row.id, exercise: exercise.id, refused };
-    const head = { severity: 'error', scope: ofClient(client.id), place: row.place } as const;
+    const unlocks = unlocksOf(refused, context);
+    const data = { session: session.id, row: row.id, exercise: exercise.id, refused, unlocks };
+    const head = { severity: 'error', scope: ofClient(context.client.id), place: row.place } as const;
     return [{ ...head, code: 'no-easier-version', data }];
   });
 }

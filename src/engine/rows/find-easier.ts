@@ -5,6 +5,7 @@ import type { Refusal } from '../../model/problems-plan.js';
 import { invariant } from '../../model/result.js';
 import type { BlockContext } from '../block-context.js';
 import { type EasierFound, planEasier } from '../items/plan-easier.js';
+import { unlocksOf } from '../versions/list-unlocks.js';
 import type { Versions, WalkFitted } from './fit-rows.js';
 
 function easierOf(context: BlockContext, { chain, reps }: WalkFitted, { judge, linksOf }: Versions, index: number) {
@@ -51,12 +52,13 @@ export function easierMissing(context: BlockContext, fitted: WalkFitted, version
 }
 
 export function noEasier(
-  { client }: BlockContext,
+  context: BlockContext,
   { session, row, chain }: WalkFitted,
   index: number,
   refused: readonly Refusal[],
 ): Problem {
   const exercise = chain.judged[index]?.exercise.id ?? '';
-  const data = { session: session.id, row: row.id, exercise, refused };
-  return { code: 'no-easier-version', severity: 'error', scope: ofClient(client.id), place: row.place, data };
+  const data = { session: session.id, row: row.id, exercise, refused, unlocks: unlocksOf(refused, context) };
+  const scope = ofClient(context.client.id);
+  return { code: 'no-easier-version', severity: 'error', scope, place: row.place, data };
 }

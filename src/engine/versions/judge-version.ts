@@ -98,7 +98,8 @@ function judgeVersion(exercise: Exercise, context: BlockContext): Judged {
   ]);
   const passed = grounds.flatMap(({ signOff }) => signOff.upTo ?? []);
   const lapses = grounds.flatMap(({ signOff }) => signOff.lapses ?? []);
-  const lapsesOnly = lapses.length > 0 && refusals.every(({ cause }) => cause === 'sign-off-lapsed');
+  const able = within.length + bands.length > 0;
+  const lapsesOnly = able && lapses.length > 0 && refusals.every(({ cause }) => cause === 'sign-off-lapsed');
   const met = grounds.flatMap((ground) => ground.met);
   return {
     exercise,

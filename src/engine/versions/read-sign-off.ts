@@ -40,7 +40,7 @@ export function readSignOff(exercise: Exercise, context: BlockContext): SignOffR
   const lapses = lapsed ? null : lapsesInBlock(exercise, latest.date, used, context);
   const upTo = latest.upTo?.grams ?? (needed ? 0 : null);
   const label = latest.upTo === undefined ? '' : `${latest.upTo.figure} ${latest.upTo.unit}`;
-  const read = { upTo, label, bars: !lapsed && lapses === null, lapses: needed ? lapses : null };
+  const read = { upTo, label, bars: !lapsed && (needed || lapses === null), lapses: needed ? lapses : null };
   if (!needed || (!lapsed && lapses === null)) return read;
   return { ...read, refused: { cause: 'sign-off-lapsed', detail: isoOfDay(latest.date) } };
 }

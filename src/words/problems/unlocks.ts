@@ -1,0 +1,54 @@
+/** What would open a version that was refused, as a coach would say it: one short phrase for each kind. */
+import type { Unlock } from '../../model/problems-plan.js';
+import { sayFullDate } from '../say-date.js';
+import { NO_BREAK } from '../spacing.js';
+import { speechOf } from '../speech.js';
+
+const speech = speechOf('en-GB');
+const sayDay = (date: string): string => sayFullDate(date, speech).replaceAll(NO_BREAK, ' ');
+const metres = (figures: string): string => `${figures.replace(/\d+/g, (figure) => String(Number(figure) / 1000))} m`;
+
+/** For a hint: `for goblet-squat a bench; for box-squat a sign-off`. Each version once, in the order refused. */
+export function sayUnlocks(unlocks: readonly Unlock[]): string {
+  const exercises = [...new Set(unlocks.map(({ exercise }) => exercise))];
+  return exercises
+    .map((exercise) => {
+      const own = unlocks.filter((unlock) => unlock.exercise === exercise).map(sayUnlock);
+      return `for ${exercise} ${own.join(', and ')}`;
+    })
+    .join('; ');
+}
+
+function sayUnlock(unlock: Unlock): string {
+  switch (unlock.kind) {
+    case 'thing':
+      return `a ${unlock.thing} in the kit`;
+    case 'load':
+      return `${unlock.load} in the kit`;
+    case 'ceiling':
+      return unlock.known
+        ? `a ceiling of ${metres(String(unlock.least))}`
+        : `the height of the ceiling on file (${metres(String(unlock.least))} or more)`;
+    case 'floor':
+      return unlock.known
+        ? `a clear floor of ${metres(unlock.least)}`
+        : `the clear floor on file (${metres(unlock.least)} or more)`;
+    case 'sign-off':
+      return saySignOff(unlock.beyond, unlock.seen);
+    case 'caution':
+      return `the end of the caution on ${unlock.what}${by(unlock.by)}`;
+    case 'test':
+      return 'a test of it';
+    case 'clearance':
+      return 'clearance for vigorous effort';
+    case 'part':
+      return `its part ${unlock.part} in the library`;
+  }
+}
+
+const by = (author: string): string => (author === '' ? '' : `, for ${author} to say`);
+
+function saySignOff(beyond: string, seen: string): string {
+  if (beyond !== '') return `a sign-off beyond ${beyond}`;
+  return seen === '' ? 'a sign-off' : `a new sign-off (last seen ${sayDay(seen)})`;
+}
