@@ -96,6 +96,8 @@ const LIMITS: ReadonlyMap<string, RuleBounds> = new Map([
   ['signal-minutes-first', { least: 300, most: 1000 }],
   ['signal-reps-first', { least: 300, most: 1000 }],
   ['swing-cap', { least: 1, most: 30 }],
+  ['ceiling-arms', { least: 2000, most: 3000 }],
+  ['ceiling-load', { least: 2200, most: 3500 }],
   ['audit-direct-set', { least: 1000, most: 1000 }],
   ['audit-indirect-set', { least: 0, most: 1000 }],
   ['audit-push-pull', { least: 1000, most: 4000 }],
@@ -112,7 +114,8 @@ const QUANTITIES: ReadonlySet<string> = new Set([
 const OF_SCREENING: ReadonlySet<Rule> = new Set(RULES_OF_SCREENING);
 
 /**
- * What a coach may set: from a quarter of the rule's value to four times as much, where nothing narrower is said. A
+ * What a coach may set: from a quarter of the rule's value to four times as much, a share never above the
+ * whole, where nothing narrower is said. A
  * rule that is no quantity stands as it is, and so does one of screening or health unless a bound is said for it.
  */
 function boundsOf(rule: Rule): RuleBounds {
@@ -120,7 +123,8 @@ function boundsOf(rule: Rule): RuleBounds {
   if (said !== undefined) return said;
   if (OF_SCREENING.has(rule) || !QUANTITIES.has(rule.unit)) return { least: rule.value, most: rule.value };
   if (rule.unit === 'tenths' && rule.id.startsWith('floor-')) return A_FLOOR;
-  return { least: Math.ceil(rule.value / 4), most: 4 * rule.value };
+  const most = rule.unit === 'per-mille' && rule.value <= 1000 ? Math.min(1000, 4 * rule.value) : 4 * rule.value;
+  return { least: Math.ceil(rule.value / 4), most };
 }
 
 const BOUNDS: ReadonlyMap<string, RuleBounds> = new Map(

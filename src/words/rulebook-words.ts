@@ -81,9 +81,16 @@ export function sayRuleTitle(id: string): string {
 
 export const inForce = ({ value, overridden }: Rule): number => overridden?.value ?? value;
 
+/** Units that measure; what any other unit counts is there or not, and says nothing unless it may be set. */
+const MEASURED: ReadonlySet<string> = new Set([
+  ...['s', 'tenths of a second', 'minutes', 'days', 'weeks', 'years', 'percentile', 'mm', 'mmHg', 'g', 'falls'],
+  ...['reps', 'tenths', 'sets', 'per-mille', 'per-ten-thousand', 'loads', 'sessions', 'exercises'],
+]);
+
 /** As a person says it; empty where the rule has none, but stands or falls as a whole. */
 export function sayRuleValue(rule: Rule, value: number, bounds: RuleBounds | null, speech: Speech): string {
-  if (value === 0 && bounds === null) return '';
+  if (bounds === null && (value === 0 || !MEASURED.has(rule.unit))) return '';
+  if (rule.unit === 'yes or no') return value === 0 ? 'no' : 'yes';
   const said = sayInput({ name: rule.id, value, unit: rule.unit }, PLAIN_NAMES, speech);
   if (rule.id === 'rpe-to-reserve' || (rule.unit !== 'tenths' && rule.unit !== 'reps')) return said;
   return unbroken(`${said} ${said === '1' ? 'rep' : 'reps'}`);

@@ -39,6 +39,41 @@ const WRITTEN: Readonly<Record<string, Saying>> = {
   'audit-unknown-muscle': 'A muscle that stands in none of the seven major groups is counted nowhere, and told.',
   'audit-weekly-sets': (f) => `A muscle group with fewer than ${said(f)} in a work week is told.`,
 
+  'caution-met': 'What asks what a caution is about gives way, or is done with care, as the caution says.',
+  'caution-review': 'A caution whose day to look again has come holds on until the coach says otherwise.',
+  'placenta-from': (f) =>
+    `With placenta praevia, nothing is planned that comes within the weeks from ${said(f)} on; ask first.`,
+  'twins-from': (f) => `With twins, the weeks from ${said(f)} on are asked about first.`,
+  'pregnancy-back': (f) => `After the first ${said(f)} of a pregnancy, lying on the back is minded.`,
+  'pregnancy-belly': (f) => `After the first ${said(f)} of a pregnancy, the belly and the pelvic floor are minded.`,
+  'pressure-holds': (f) => `A reading of blood pressure older than ${said(f)} is taken again.`,
+  'break-ill': (f) =>
+    `Ill for ${said(f)} or more: the first weeks back are gentle. After a fever, or anything in the chest, a doctor says when.`,
+  'break-away': (f) => `Away for ${said(f)} or more: the first weeks back are gentle.`,
+  'break-hurt': (f) =>
+    `Hurt, and away for ${said(f)} or more: the first weeks back are gentle. What a physiotherapist says goes first.`,
+  'strength-kept': (f) =>
+    `A test from before a break longer than ${said(f)} is taken as weak, and the work starts one load lighter.`,
+  'strength-kept-older': (f) =>
+    `From 65 strength goes sooner: a test from before a break longer than ${said(f)} is taken as weak.`,
+  'strength-unknown': (f) =>
+    `A test from before a break longer than ${said(f)} says nothing now, so a feeler set finds the load.`,
+  'return-cut-first': (f) => `The first week back after a break has ${said(f)} fewer sets.`,
+  'return-cut-second': (f) => `The second week back after a break has ${said(f)} fewer sets.`,
+  'return-cut-third': (f) => `The third week back after a break has ${said(f)} fewer sets.`,
+  'return-cut-fourth': (f) => `The fourth week back after a break has ${said(f)} fewer sets.`,
+  'return-days-first': (f) => `In the first week back ${said(f)} are enough; more of them are told.`,
+  'return-days-second': (f) => `In the second week back ${said(f)} are enough; more of them are told.`,
+  'test-not-counted': 'A row without reps to count up to a limit is not tested, and the coach is told.',
+  'way-unlocks': 'Where an exercise is refused and one of its own easier ways would do, the coach is told.',
+  'would-unlock': 'For each version refused, the coach is told what would open it.',
+  'plates-a-side': (f) => `A dumbbell handle is taken to hold ${said(f)} on a side.`,
+  'ladder-earned': 'The next step waits until this one has been done so many sessions running.',
+  'ladder-easy-down': 'Where an easy week cannot have fewer sets, its dose is so much lower.',
+  'rung-minutes': (f) => `Work by the signal climbs by ${said(f)} at a time.`,
+  'stages-ahead': 'So many loads or versions ahead are listed; one at most is opened.',
+  'sessions-lost': 'Where a break leaves no room for every session, none is crammed in, and the coach is told.',
+
   'kit-too-light': 'Earned twice with nothing heavier in the house: the coach is told which one bell would help most.',
   'nothing-climbs': 'A row in which nothing rises from the first work week to the last is told.',
   'range-too-high':
