@@ -17,7 +17,8 @@ import { fixtureBooklet, longNamesBooklet } from '../fixtures/booklet.js';
 import { planDemo } from '../studio/demo-plans.js';
 import { hostileBooklet } from '../web/hostile-booklet.js';
 import { fixturePlan } from '../web/plan-fixture.js';
-import { expectedTurns, readShape, saidIn } from './expected-turns.js';
+import { everyShapeBooklet, everyShapeSent } from './every-shape-booklet.js';
+import { expectedTurns, readShape, saidAround, saidIn } from './expected-turns.js';
 import { type Heard, type Held, holdPhone, listenTo, openBrowser } from './phone.js';
 import { type ReadBooklet, readBookletBack } from './read-booklet-back.js';
 import { serveFolder } from './serve-folder.js';
@@ -39,6 +40,7 @@ beforeAll(async () => {
   };
   await write('ordinary.html', renderBookletFile(fixtureBooklet, plan, parts));
   await write('awkward.html', renderBookletFile(longNamesBooklet, plan, parts));
+  await write('every-shape.html', renderBookletFile(everyShapeBooklet, everyShapeSent, parts));
   await write('hostile.html', renderBookletFile(hostileBooklet, plan, parts));
   files = new Map(renderBookletFolder(fixtureBooklet, plan, parts).map(({ path, bytes }) => [path, bytes]));
   for (const [path, bytes] of files) await write(join('hosted', path), bytes);
@@ -61,6 +63,9 @@ async function open(address: string, held: Held = {}): Promise<{ page: Page; hea
   return { page, heard };
 }
 
+/** As it is written down. */
+const bare = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
+
 function expectSame(read: ReadBooklet, booklet: Booklet, sent: unknown = plan): void {
   expect(read.turns.map(readShape)).toEqual(expectedTurns(booklet));
   const planned = booklet.parts.flatMap((part) =>
@@ -72,6 +77,12 @@ function expectSame(read: ReadBooklet, booklet: Booklet, sent: unknown = plan): 
     .toLowerCase();
   expect(planned.filter((text) => !said.includes(text.toLowerCase()))).toEqual([]);
   for (const part of booklet.parts) {
+    if (part.kind === 'session')
+      for (const { week } of part.weeks) {
+        const leaves = read.around.filter(({ id }) => id.startsWith(`w${week}-${part.id}`));
+        const around = leaves.map((leaf) => leaf.said).join(' ');
+        expect(saidAround(part, week).filter((text) => !around.includes(text))).toEqual([]);
+      }
     if (part.kind !== 'session') expect(read.heads).toContain(part.kind === 'cover' ? part.client : part.title);
   }
   expect(JSON.parse(read.plan)).toEqual(sent);
@@ -81,9 +92,10 @@ describe('one file, opened from a disk', () => {
   test.each([
     ['ordinary', fixtureBooklet],
     ['awkward', longNamesBooklet],
+    ['every-shape', everyShapeBooklet],
   ] as const)('%s: every set, load and cue', async (name, booklet) => {
     const { page, heard } = await open(fileOf(`${name}.html`));
-    expectSame(await readBookletBack(page), booklet);
+    expectSame(await readBookletBack(page), booklet, name === 'every-shape' ? bare(everyShapeSent) : plan);
     expect(heard.complaints).toEqual([]);
     expect(heard.requests.filter((url) => !url.startsWith('data:'))).toEqual([fileOf(`${name}.html`)]);
   });
@@ -98,7 +110,7 @@ describe('one file, opened from a disk', () => {
     const sent = clientPlanOf(said);
     await writeFile(join(folder, `${id}.html`), renderBookletFile(booklet, sent, await prepareShell(webSources())));
     const { page, heard } = await open(fileOf(`${id}.html`));
-    expectSame(await readBookletBack(page), booklet, JSON.parse(JSON.stringify(sent)));
+    expectSame(await readBookletBack(page), booklet, bare(sent));
     expect(heard.complaints).toEqual([]);
   });
 
@@ -247,8 +259,8 @@ describe('turning leaves', () => {
     }
   });
 
-  test('every link inside leads to a leaf that is there', async () => {
-    const { page } = await open(fileOf('ordinary.html'));
+  test.each(['ordinary', 'every-shape'])('every link inside leads to a leaf that is there: %s', async (name) => {
+    const { page } = await open(fileOf(`${name}.html`));
     const lost = await page.evaluate(() =>
       [...document.querySelectorAll<HTMLAnchorElement>('a[href]')]
         .map((link) => link.getAttribute('href') ?? '')

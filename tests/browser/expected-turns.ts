@@ -21,8 +21,10 @@ function expectedSets(booklet: Booklet, cell: Cell) {
   return alike.map((like) => {
     const sets = cell.sets.filter(({ kind, text }) => `${kind} ${text}` === like);
     const { kind, side, text, spoken } = sets[0] ?? { kind: '', text: '', spoken: '', side: undefined };
-    const ofOneSide = sets.filter((set) => set.side === side).length;
-    const count = `${ofOneSide}\u00a0${ofOneSide === 1 ? 'set' : 'sets'}`;
+    const countOf = (one: typeof side): number => sets.filter((set) => set.side === one).length;
+    const counted = (count: number): string => `${count}\u00a0${count === 1 ? 'set' : 'sets'}`;
+    const other = side === 'left' ? 'right' : 'left';
+    const count = counted(countOf(side));
     const above: Readonly<Record<string, string>> = {
       'warm-up': labels['warm-up'],
       feeler: 'Feeler set',
@@ -31,7 +33,15 @@ function expectedSets(booklet: Booklet, cell: Cell) {
     };
     return {
       figure: text,
-      counted: side === undefined ? count : `${count} each side, ${labels[side].toLowerCase()} first`,
+      counted:
+        side === undefined
+          ? count
+          : countOf(side) === countOf(other)
+            ? `${count} each side, ${labels[side].toLowerCase()} first`
+            : ([side, other] as const)
+                .filter((one) => countOf(one) > 0)
+                .map((one) => `${labels[one]}: ${counted(countOf(one))}`)
+                .join(', '),
       heard: spoken,
       above: above[kind] ?? '',
     };
@@ -77,6 +87,12 @@ export function expectedTurns(booklet: Booklet) {
   });
 }
 
+/** What stands at the opening of a session on one day, and at its end: notes, the short version, drills and their doses. */
+export const saidAround = (session: SessionPart, week: number): readonly string[] => [
+  ...[...session.notes, ...session.short].filter((one) => one.week === week).map(({ text }) => text),
+  ...[...session.warmUp, ...session.coolDown].flatMap(({ name, text }) => [name, text]),
+];
+
 /** The same shape from what was read. */
 export const readShape = ({ where, name, sets, cues, stop, feet, easier }: ReadTurn) => ({
   where,
@@ -96,6 +112,10 @@ export const saidIn = (cell: Cell, row: SessionRow): readonly string[] =>
     cell.gate?.needs ?? '',
     cell.gate?.otherwise ?? '',
     cell.choose?.intro ?? '',
+    cell.choose?.note ?? '',
+    cell.test?.says ?? '',
+    ...(cell.test?.notes ?? []),
+    ...cell.how,
     ...(cell.choose?.rows.flatMap(({ felt, use }) => [felt, use]) ?? []),
     ...cell.why,
     ...cell.sets.map(({ load }) => load?.pieces ?? ''),

@@ -22,6 +22,7 @@ import { fixtureBooklet, longNamesBooklet } from '../fixtures/booklet.js';
 import { fixtureLibrary } from '../web/library-fixture.js';
 import { fixturePlan } from '../web/plan-fixture.js';
 import { contrastOf } from './contrast.js';
+import { everyShapeBooklet, everyShapeSent } from './every-shape-booklet.js';
 import { type Held, holdPhone, openBrowser } from './phone.js';
 
 let browser: Browser;
@@ -34,6 +35,16 @@ const LEAVES = [
   ...['cover', 'how-to', 'safety', 'calendar', 'week-5', 'w4-a', 'w4-a--one-arm-row', 'w5-a--goblet-squat'],
   ...['w2-b--bell-deadlift', 'w2-a-cool-down', 'exercise-goblet-squat', 'record'],
 ];
+const EVERY_SHAPE = [
+  ...['calendar', 'week-1', 'w1-a', 'w1-a--push-up', 'w1-a--main-next', 'w1-a--minutes', 'w1-a--press-steps'],
+  ...['w2-a--swing', 'w1-b--carry', 'w1-b--row-test', 'w1-b--band-row', 'w1-b--march', 'w1-a-cool-down'],
+  'exercise-clean-and-press',
+];
+/** Leaves of every kind, by file. */
+const FILES = [
+  ['ordinary.html', LEAVES],
+  ['every-shape.html', EVERY_SHAPE],
+] as const;
 const STUDIO_PAGES = [
   ...['library/index.html', 'library/exercises/goblet-squat.html', 'library/programmes/two-days.html'],
   'library/rulebook/index.html',
@@ -46,6 +57,7 @@ beforeAll(async () => {
   const parts = await prepareShell(sources);
   const plan = clientPlanOf(fixturePlan);
   await writeFile(join(folder, 'ordinary.html'), renderBookletFile(fixtureBooklet, plan, parts));
+  await writeFile(join(folder, 'every-shape.html'), renderBookletFile(everyShapeBooklet, everyShapeSent, parts));
   await writeFile(join(folder, 'awkward.html'), renderBookletFile(longNamesBooklet, plan, parts));
   await renderLibrary({ library: fixtureLibrary, rulebook: listRulebook([]), out: join(folder, 'library'), sources });
   const sayProblem = () => ({ message: 'Something is wrong.', hint: 'Write it right.' });
@@ -110,26 +122,29 @@ const SCHEMES = {
 } as const;
 
 describe.each(['light', 'dark'] as const)('colours, %s', (scheme) => {
-  test('are those of the book, and text is at least 7 to 1 (AAA) on what lies behind it', async () => {
-    const page = await open('ordinary.html', { scheme });
-    const named = await page.evaluate(() => {
-      const style = getComputedStyle(document.documentElement);
-      const names = ['page', 'strip', 'text', 'soft', 'rule', 'chalk'];
-      return Object.fromEntries(names.map((name) => [name, style.getPropertyValue(`--${name}`).trim()]));
-    });
-    expect(named).toEqual(SCHEMES[scheme]);
-    for (const leaf of LEAVES) {
-      await turnTo(page, leaf);
-      const shown = await shownColours(page);
-      expect(shown.length).toBeGreaterThan(3);
-      expect(shown.filter(({ colour, behind }) => !(contrastOf(colour, behind) >= 7))).toEqual([]);
-    }
-  });
+  test.each(FILES)(
+    'are those of the book, text at least 7 to 1 (AAA) on what lies behind it: %s',
+    async (file, leaves) => {
+      const page = await open(file, { scheme });
+      const named = await page.evaluate(() => {
+        const style = getComputedStyle(document.documentElement);
+        const names = ['page', 'strip', 'text', 'soft', 'rule', 'chalk'];
+        return Object.fromEntries(names.map((name) => [name, style.getPropertyValue(`--${name}`).trim()]));
+      });
+      expect(named).toEqual(SCHEMES[scheme]);
+      for (const leaf of leaves) {
+        await turnTo(page, leaf);
+        const shown = await shownColours(page);
+        expect(shown.length).toBeGreaterThan(3);
+        expect(shown.filter(({ colour, behind }) => !(contrastOf(colour, behind) >= 7))).toEqual([]);
+      }
+    },
+  );
 
-  test('axe finds nothing on any kind of leaf', async () => {
-    const page = await open('ordinary.html', { scheme });
+  test.each(FILES)('axe finds nothing on any kind of leaf of %s', async (file, leaves) => {
+    const page = await open(file, { scheme });
     await page.evaluate(axe);
-    for (const leaf of LEAVES) {
+    for (const leaf of leaves) {
       await turnTo(page, leaf);
       expect([leaf, await axeFaults(page)]).toEqual([leaf, []]);
     }
@@ -182,22 +197,25 @@ describe('nothing is wider than the screen', () => {
       document.documentElement.style.fontSize = '200%';
     });
 
-  test.each(['ordinary.html', 'awkward.html'])('at 320 px, and with text twice as large: %s', async (path) => {
-    const page = await open(path, { width: 320 });
-    for (const large of [false, true]) {
-      if (large) await largeText(page);
-      const leaves = await page.evaluate(() => [...document.querySelectorAll('.leaf')].map(({ id }) => id));
-      const some = leaves.filter((id) => !/^w[1246]-/.test(id));
-      expect(some.length).toBeGreaterThan(15);
-      for (const leaf of some) {
-        await turnTo(page, leaf);
-        await page.evaluate(() => {
-          for (const one of document.querySelectorAll('details')) one.open = true;
-        });
-        expect([leaf, large, await tooWide(page)]).toEqual([leaf, large, []]);
+  test.each(['ordinary.html', 'awkward.html', 'every-shape.html'])(
+    'at 320 px, and with text twice as large: %s',
+    async (path) => {
+      const page = await open(path, { width: 320 });
+      for (const large of [false, true]) {
+        if (large) await largeText(page);
+        const leaves = await page.evaluate(() => [...document.querySelectorAll('.leaf')].map(({ id }) => id));
+        const some = leaves.filter((id) => !/^w[1246]-/.test(id));
+        expect(some.length).toBeGreaterThan(15);
+        for (const leaf of some) {
+          await turnTo(page, leaf);
+          await page.evaluate(() => {
+            for (const one of document.querySelectorAll('details')) one.open = true;
+          });
+          expect([leaf, large, await tooWide(page)]).toEqual([leaf, large, []]);
+        }
       }
-    }
-  });
+    },
+  );
 
   test.each(STUDIO_PAGES)('at 320 px, and with text twice as large: %s', async (path) => {
     const page = await open(path, { width: 320 });
@@ -208,9 +226,9 @@ describe('nothing is wider than the screen', () => {
 });
 
 describe('on a phone of 360 by 640', () => {
-  test('what can be tapped is at least 52 px high, and apart', async () => {
-    const page = await open('ordinary.html');
-    for (const leaf of LEAVES) {
+  test.each(FILES)('what can be tapped is at least 52 px high, and apart: %s', async (file, leaves) => {
+    const page = await open(file);
+    for (const leaf of leaves) {
       await turnTo(page, leaf);
       const small = await page.evaluate(() =>
         [...document.querySelectorAll('a, summary, button')]

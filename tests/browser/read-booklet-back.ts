@@ -34,6 +34,8 @@ export interface ReadBooklet {
   /** Headings of all leaves, in order. */
   readonly heads: readonly string[];
   readonly turns: readonly ReadTurn[];
+  /** All that stands at the openings and ends of sessions, by leaf. */
+  readonly around: readonly { readonly id: string; readonly said: string }[];
   readonly plan: string;
 }
 
@@ -60,7 +62,10 @@ export function readBookletBack(page: Page): Promise<ReadBooklet> {
       where: text(turn.querySelector('.where')),
       name: text(turn.querySelector('h2')),
       sets: readSets(turn),
-      said: texts(turn, '.trial, .pieces, .effort, .manner > p:not(.effort), .gate p, caption, .choose td, .why p'),
+      said: texts(
+        turn,
+        '.trial, .note, .pieces, .effort, .manner > p:not(.effort), .gate p, caption, .choose td, .why p',
+      ),
       cues: texts(turn, '.cues li'),
       stop: texts(turn, '.stop li'),
       easier: texts(turn, '.easier li'),
@@ -76,6 +81,10 @@ export function readBookletBack(page: Page): Promise<ReadBooklet> {
       title: document.title,
       language: document.documentElement.lang,
       heads: texts(document.body, '.leaf > .sheet > header h2, .cover .sheet > h2'),
+      around: [...document.querySelectorAll('.leaf.session, .leaf.cool-down')].map((leaf) => ({
+        id: leaf.id,
+        said: text(leaf),
+      })),
       turns: [...document.querySelectorAll('.leaf.turn')].map(readTurn),
       plan: document.getElementById('plan')?.textContent ?? '',
     };
