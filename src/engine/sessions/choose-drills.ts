@@ -30,6 +30,7 @@ function openDrills(
   const used = rows.flatMap(({ chain }) => chain.judged.flatMap(({ exercise }) => exercise.facts.kit.things));
   const taken = new Set<string>(session.blocks.flatMap((block) => block.rows.map(({ id }) => id)));
   return [...new Set(context.exercises.values())]
+    .filter(({ facts }) => facts.kit.load.length === 0 || facts.kit.unloaded)
     .filter(({ facts }) => !NEVER.includes(facts.way) && facts.asks.every((ask) => ask.of !== 'speed'))
     .filter(({ facts }) => facts.kit.things.every((thing) => AT_HAND.includes(thing) || used.includes(thing)))
     .filter((exercise) => !taken.has(rowOfDrill(kind, exercise)))

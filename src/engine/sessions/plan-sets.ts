@@ -11,7 +11,7 @@ import type { PerMille, Seconds } from '../../model/quantity.js';
 import type { Reason } from '../../model/reason.js';
 import { invariant, type Result } from '../../model/result.js';
 import type { BlockContext } from '../block-context.js';
-import { setsOnReturn } from '../breaks/returns.js';
+import { restOnReturn, setsOnReturn } from '../breaks/returns.js';
 import type { FittedRow } from '../rows/fit-rows.js';
 import type { Rulebook } from '../rulebook.js';
 import { BETWEEN_EXERCISES } from '../rules/between-exercises.js';
@@ -207,9 +207,10 @@ function timedRows(
     // The rows of a circuit keep the number of rounds they share.
     const rounds = asked.filter((row) => row.fitted.block === fitted.block && row.planned === one.planned);
     const sets = setsOnReturn(context, queued.date, fitted.inCircuit ? rounds : [one]);
+    const way = fitted.chain.judged[fitted.chain.base]?.exercise.facts.way ?? fitted.target.facts.way;
     return {
       fitted,
-      times,
+      times: { ...times, rest: restOnReturn(context, queued.date, way, fitted.dose, times.rest) },
       sets,
       feeler: feeler && first,
       warmUp,

@@ -31,29 +31,31 @@ export function shortenSession(
   done: readonly DoneRow[],
 ): PlanSession['short'] {
   const { rules } = context;
-  const before = 60 * Math.min(rules.valueOf(SHORT_WARM_UP), warmUp.minutes);
+  const warming = 60 * Math.min(rules.valueOf(SHORT_WARM_UP), warmUp.minutes);
   const cap = 60 * rules.valueOf(SHORT_MINUTES);
   const secondsOf = (rows: readonly Kept[]) =>
-    before +
+    warming +
     secondsOfRows(
       rows.map(({ timed, rounds }) => ({ ...timed, sets: rounds, trial: false, test: 0 })),
       rules,
     );
   const chosen = chooseRows(context, done);
+  const limits = new Map(chosen.map(({ item }) => [item, roundsOf(item)]));
   let kept: readonly Kept[] = done.map((row) => ({ ...row, rounds: 0 }));
   for (let grew = true; grew; ) {
     grew = false;
     for (const { item } of chosen) {
-      const more = kept.map((row) => (row.item === item ? { ...row, rounds: row.rounds + 1 } : row));
-      const row = more.find((one) => one.item === item);
-      if (row === undefined || row.rounds > roundsOf(item) || secondsOf(more) > cap) continue;
+      const before = kept.find((row) => row.item === item)?.rounds ?? 0;
+      if (before >= (limits.get(item) ?? 0)) continue;
+      const more = kept.map((row) => (row.item === item ? { ...row, rounds: before + 1 } : row));
+      if (secondsOf(more) > cap) continue;
       kept = more;
       grew = true;
     }
   }
   return {
     minutes: minutesOf(secondsOf(kept), rules),
-    sets: [...firstDrills(warmUp, drills, before), ...keysOf(kept)],
+    sets: [...firstDrills(warmUp, drills, warming), ...keysOf(kept)],
   };
 }
 
