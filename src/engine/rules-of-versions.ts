@@ -28,6 +28,8 @@ import { RETURN_CUT_THIRD } from './rules/return-cut-third.js';
 import { RETURN_DAYS_FIRST } from './rules/return-days-first.js';
 import { RETURN_DAYS_SECOND } from './rules/return-days-second.js';
 import { RETURN_LIGHTER } from './rules/return-lighter.js';
+import { RETURN_REST_FIRST } from './rules/return-rest-first.js';
+import { RETURN_REST_SECOND } from './rules/return-rest-second.js';
 import { RETURN_VOLUME } from './rules/return-volume.js';
 import { SIGN_OFF_LAPSES } from './rules/sign-off-lapses.js';
 import { STRENGTH_KEPT } from './rules/strength-kept.js';
@@ -69,6 +71,8 @@ export const RULES_OF_VERSIONS: readonly Rule[] = [
   RETURN_DAYS_FIRST,
   RETURN_DAYS_SECOND,
   RETURN_LIGHTER,
+  RETURN_REST_FIRST,
+  RETURN_REST_SECOND,
   RETURN_VOLUME,
   SIGN_OFF_LAPSES,
   STRENGTH_KEPT,

@@ -165,6 +165,39 @@ describe('the gentle weeks', () => {
   });
 });
 
+describe('conditioning by work and pause', () => {
+  const row = (rest: number) => {
+    const dose = { kind: 'timed', sets: 6, seconds: { min: 20, max: 30 }, eachSide: false } as const;
+    return aProgramme([aSession('A', aBlock([aRow('squat', { dose, restSeconds: rest })]))]);
+  };
+  const march = [anExercise('squat', { ...bodyweight, way: 'conditioning' })];
+  const rests = (breaks: readonly Break[], rest: number) => {
+    const library = aLibrary(march, row(rest));
+    const { value } = planBlock({ library, client: aClient({ breaks }), today, edition: 0 });
+    const sessions = (value?.weeks ?? []).flatMap((week) => week.sessions);
+    const items = sessions.map(({ groups }) => groups.find(({ kind }) => isWork(kind))?.items[0]?.restSeconds);
+    return { items, minutes: sessions.map(({ minutes }) => minutes) };
+  };
+
+  test('rests four and three times its work in the first weeks (return-rest-first, return-rest-second)', () => {
+    const back = rests([away('2026-12-15', '2027-01-02')], 30);
+    expect(back.items).toEqual([120, 90, 30, 30, 30, 30]);
+    expect(rests([away('2026-12-15', '2027-01-02')], 100).items).toEqual([120, 100, 100, 100, 100, 100]);
+    expect(rests([], 30).items).toEqual([30, 30, 30, 30, 30, 30]);
+    // Three rounds of six are left of it, and the longer rests count in the minutes.
+    expect(back.minutes[0] ?? 0).toBeGreaterThan(rests([away('2026-12-15', '2027-01-02')], 20).minutes[2] ?? 99);
+  });
+});
+
+test('a long break inside the block: the coach is told to test again', () => {
+  const told = (from: string, until: string) =>
+    planOf([away(from, until)])
+      .findings.filter(({ rule }) => rule === 'break-away')
+      .flatMap(({ reason }) => reason.inputs.filter(({ name }) => name === 'test again').map(({ value }) => value));
+  expect(told('2027-01-12', '2027-01-31')).toEqual([]);
+  expect(told('2027-01-12', '2027-02-01')).toEqual(['2027-02-08']);
+});
+
 describe('what a test from before a break still says', () => {
   const start = (breaks: readonly Break[], client: Partial<Client> = {}) => {
     const strand = strandOf(planOf(breaks, client));

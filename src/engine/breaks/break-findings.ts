@@ -1,5 +1,6 @@
 /** What the coach is told of breaks: how gentle the weeks after each are and why, and what only a coach can decide. */
 import { isoOfDay } from '../../model/day.js';
+import type { Way } from '../../model/exercise.js';
 import type { Finding } from '../../model/plan.js';
 import type { Reason, ReasonInput, Rule } from '../../model/reason.js';
 import type { BlockContext } from '../block-context.js';
@@ -14,7 +15,10 @@ import { RETURN_CUT_FIRST } from '../rules/return-cut-first.js';
 import { RETURN_CUT_FOURTH } from '../rules/return-cut-fourth.js';
 import { RETURN_CUT_SECOND } from '../rules/return-cut-second.js';
 import { RETURN_CUT_THIRD } from '../rules/return-cut-third.js';
+import { RETURN_REST_FIRST } from '../rules/return-rest-first.js';
+import { RETURN_REST_SECOND } from '../rules/return-rest-second.js';
 import { RETURN_VOLUME } from '../rules/return-volume.js';
+import { STRENGTH_KEPT } from '../rules/strength-kept.js';
 import { type Return, returnOf, type Stretch, stretchesOf } from './returns.js';
 
 /** Of each break in turn; then each week back with more sessions than are good for it. */
@@ -30,7 +34,11 @@ function ofStretch(context: BlockContext, stretch: Stretch): Finding {
   const short = stretch.cause === 'ill' ? BREAK_HELD_ILL : MISSED_SESSION;
   const rule = stretch.gentle ? GENTLE_FOR[stretch.cause] : short;
   const weeks = [...new Set(own.map(({ week }) => week))];
-  return { rule: rule.id, audience: 'coach', weeks, reason: reasonOf(rule, 'coach', inputsOf(stretch), 'measured') };
+  // What was tested before it is what the block was begun with; how much of it is left, only a test says.
+  const inside = stretch.from > context.firstDay && stretch.days >= context.rules.valueOf(STRENGTH_KEPT);
+  const again: readonly ReasonInput[] = inside ? [{ name: 'test again', value: isoOfDay(stretch.back), unit: '' }] : [];
+  const reason = reasonOf(rule, 'coach', [...inputsOf(stretch), ...again], 'measured');
+  return { rule: rule.id, audience: 'coach', weeks, reason };
 }
 
 const inputsOf = ({ cause, days, from, until }: Stretch): readonly ReasonInput[] => [
@@ -58,12 +66,14 @@ function crowdedWeeks(context: BlockContext): readonly Finding[] {
   });
 }
 
+const RESTS: readonly Rule[] = [RETURN_REST_FIRST, RETURN_REST_SECOND];
 const CUTS: readonly Rule[] = [RETURN_CUT_FIRST, RETURN_CUT_SECOND, RETURN_CUT_THIRD, RETURN_CUT_FOURTH];
 
 /** Why a row is gentle on a day after a break: to the client by its cause, to the coach with its figures. */
-export function returnReasons(back: Return | null): readonly Reason[] {
+export function returnReasons(back: Return | null, way: Way): readonly Reason[] {
   if (back === null) return [];
   const { stretch, week, held, setsShare, limited } = back;
+  const rest = way === 'conditioning' && back.restTimes > 0 ? RESTS[week - 1] : undefined;
   const inputs = inputsOf(stretch);
   const rule = stretch.gentle ? BREAK_HELD : BREAK_HELD_ILL;
   const cut = setsShare < 1000 ? CUTS[week - 1] : undefined;
@@ -75,5 +85,6 @@ export function returnReasons(back: Return | null): readonly Reason[] {
       ? []
       : [reasonOf(cut, 'coach', [...inputs, { name: 'cut', value: 1000 - setsShare, unit: 'per-mille' }])]),
     ...(limited ? [reasonOf(RETURN_VOLUME, 'coach', inputs)] : []),
+    ...(rest === undefined ? [] : [reasonOf(rest, 'coach', inputs)]),
   ];
 }

@@ -4,7 +4,9 @@
  */
 import type { Break } from '../../model/client.js';
 import type { Day } from '../../model/day.js';
-import type { PerMille, Range, Tenths } from '../../model/quantity.js';
+import type { Dose } from '../../model/dose.js';
+import type { Way } from '../../model/exercise.js';
+import type { PerMille, Range, Seconds, Tenths } from '../../model/quantity.js';
 import type { Rule } from '../../model/reason.js';
 import type { BlockContext } from '../block-context.js';
 import { BREAK_AWAY } from '../rules/break-away.js';
@@ -21,6 +23,8 @@ import { RETURN_CUT_SECOND } from '../rules/return-cut-second.js';
 import { RETURN_CUT_THIRD } from '../rules/return-cut-third.js';
 import { RETURN_DAYS_FIRST } from '../rules/return-days-first.js';
 import { RETURN_DAYS_SECOND } from '../rules/return-days-second.js';
+import { RETURN_REST_FIRST } from '../rules/return-rest-first.js';
+import { RETURN_REST_SECOND } from '../rules/return-rest-second.js';
 import { RETURN_VOLUME } from '../rules/return-volume.js';
 
 /** A break, and the day training went on after it. */
@@ -50,6 +54,8 @@ export interface Return {
   readonly limited: boolean;
   /** More sessions than this in the week are too many; `null` where no rule says. */
   readonly sessions: { readonly rule: Rule; readonly most: number } | null;
+  /** Least rest of conditioning in times of the work; 0 where no rule says. */
+  readonly restTimes: number;
 }
 
 /**
@@ -76,6 +82,7 @@ export function stretchesOf(context: BlockContext): readonly Stretch[] {
 const LONG_ENOUGH: Readonly<Record<Break['cause'], Rule>> = { away: BREAK_AWAY, ill: BREAK_ILL, hurt: BREAK_HURT };
 
 const CUTS: readonly Rule[] = [RETURN_CUT_FIRST, RETURN_CUT_SECOND, RETURN_CUT_THIRD, RETURN_CUT_FOURTH];
+const RESTS: readonly Rule[] = [RETURN_REST_FIRST, RETURN_REST_SECOND];
 const SESSIONS: readonly Rule[] = [RETURN_DAYS_FIRST, RETURN_DAYS_SECOND];
 
 /**
@@ -92,12 +99,13 @@ function afterOne({ rules }: BlockContext, stretch: Stretch, day: Day): Return |
   const week = Math.floor((day - stretch.back) / 7) + 1;
   const within = (weeks: Rule): boolean => week <= rules.valueOf(weeks);
   const held = { why: stretch.cause };
-  const kept = { stretch, week, floor: null, setsShare: 1000, limited: false, sessions: null } as const;
+  const kept = { stretch, week, floor: null, setsShare: 1000, limited: false, sessions: null, restTimes: 0 } as const;
   if (!stretch.gentle) return stretch.cause === 'ill' && within(BREAK_HELD_ILL) ? { ...kept, held } : null;
   // The published limits are for two weeks or more without training, whatever kept the client away.
   const published = stretch.days >= rules.valueOf(BREAK_AWAY);
   const cut = published ? CUTS[week - 1] : undefined;
   const most = published ? SESSIONS[week - 1] : undefined;
+  const rest = published ? RESTS[week - 1] : undefined;
   const floor = within(BREAK_FLOOR_WEEKS) ? { rule: BREAK_FLOOR, reserve: rules.valueOf(BREAK_FLOOR) } : null;
   if (floor === null && !within(BREAK_HELD) && cut === undefined) return null;
   return {
@@ -108,6 +116,7 @@ function afterOne({ rules }: BlockContext, stretch: Stretch, day: Day): Return |
     setsShare: cut === undefined ? 1000 : 1000 - rules.valueOf(cut),
     limited: published && within(BREAK_FLOOR_WEEKS),
     sessions: most === undefined ? null : { rule: most, most: rules.valueOf(most) },
+    restTimes: rest === undefined ? 0 : rules.valueOf(rest),
   };
 }
 
@@ -120,6 +129,7 @@ function together(a: Return, b: Return): Return {
     setsShare: Math.min(a.setsShare, b.setsShare),
     limited: a.limited || b.limited,
     sessions: fewest(a.sessions, b.sessions),
+    restTimes: Math.max(a.restTimes, b.restTimes),
   };
 }
 
@@ -156,6 +166,12 @@ export function setsOnReturn(context: BlockContext, day: Day, rows: readonly Set
 
 const setsWithin = ({ rules }: BlockContext, reps: number, reserve: Tenths): number =>
   Math.floor((rules.valueOf(RETURN_VOLUME) * (300 + 10 * reps + reserve)) / (310 * reps));
+
+/** Rest of a row on a day of return: longer for conditioning by work and pause, by the longest work it is asked for. */
+export function restOnReturn(context: BlockContext, day: Day, way: Way, dose: Dose, rest: Seconds): Seconds {
+  if (way !== 'conditioning' || dose.kind !== 'timed') return rest;
+  return Math.max(rest, (returnOf(context, day)?.restTimes ?? 0) * dose.seconds.max);
+}
 
 /** Whether some session of the block is one of the gentle ones after a break: then no gain is counted on. */
 export const hasGentleWeeks = (context: BlockContext): boolean =>

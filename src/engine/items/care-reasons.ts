@@ -16,12 +16,12 @@ export const doneOnly = ({ exercise, way }: Judged): Pick<Item, 'done'> =>
 /** `cares` are the versions it goes through that meet a caution; `day` is the session's. */
 export function careReasons(
   context: BlockContext,
-  { choice }: FittedRow,
+  { choice, target }: FittedRow,
   cares: readonly Judged[],
   day: Day | undefined,
 ): readonly Reason[] {
   return [
     ...(choice.chosen === null ? [] : cautionReasons(choice.own, choice.chosen, cares)),
-    ...returnReasons(day === undefined ? null : returnOf(context, day)),
+    ...returnReasons(day === undefined ? null : returnOf(context, day), (choice.chosen?.exercise ?? target).facts.way),
   ];
 }

@@ -5,6 +5,7 @@ import type { AllowedOption, Item } from '../../model/plan.js';
 import type { Reason } from '../../model/reason.js';
 import { invariant } from '../../model/result.js';
 import type { BlockContext } from '../block-context.js';
+import { restOnReturn } from '../breaks/returns.js';
 import { readCapacity } from '../capacity/read-capacity.js';
 import { careReasons, doneOnly } from '../items/care-reasons.js';
 import { versionReason } from '../items/explain-row.js';
@@ -51,7 +52,7 @@ export function planLadderItem(context: BlockContext, row: LadderRow, index: num
     way: facts.way,
     sides: facts.sides,
     tempo: 'normal',
-    restSeconds: fitted.row.restSeconds,
+    restSeconds: restOnReturn(context, session.queued.date, facts.way, fitted.dose, fitted.row.restSeconds),
     asked: { ...askedBy(fitted.dose), reserve: null, sets: sets.length / place.sides.length },
     capacity: null,
     allowed: step.considered.map((one) => optionOf(row, one)),

@@ -24,6 +24,8 @@ export const BREAK_RULES = [
   'return-days-first',
   'return-days-second',
   'return-lighter',
+  'return-rest-first',
+  'return-rest-second',
   'return-volume',
   'strength-kept',
   'strength-kept-older',
@@ -52,6 +54,9 @@ const backAfter = (f: Figure): string => {
   return cause === '' ? 'Back after a break' : `Back after being ${cause}`;
 };
 
+const testAgain = (f: Figure): string =>
+  clause(f('test again'), (date) => ` Test again on ${date}, before the bells go back up.`);
+
 const stood = (f: Figure): string =>
   clause(f('stands'), (n) => `${n} stands in the chair test`) || 'Few stands in the chair test';
 
@@ -62,7 +67,9 @@ const tooMany = (f: Figure, week: string, most: string): string =>
   `${clause(f('sessions'), (n) => `${n} in the ${week} week back`) || `More in the ${week} week back`}: ${f('most') || held(f, most)} are enough. Let some go.`;
 
 export const englishBreak: Readonly<Record<BreakRuleName, RuleWords>> = {
-  'break-away': only((f) => `Away for ${f('days') || held(f, '14 days')}: the first weeks back are gentle.`),
+  'break-away': only(
+    (f) => `Away for ${f('days') || held(f, '14 days')}: the first weeks back are gentle.${testAgain(f)}`,
+  ),
   'break-counts': only((f) => `A break that ended more than ${held(f, '28 days')} ago is over.`),
   'break-floor': both(
     (f) => `${backAfter(f)}: never fewer than ${f('floor') || held(f, '4')} in reserve in the first weeks.`,
@@ -76,11 +83,11 @@ export const englishBreak: Readonly<Record<BreakRuleName, RuleWords>> = {
   'break-held-ill': both((f) => `Back after a short illness${length(f)}: nothing is made harder for a week.`, ILL),
   'break-hurt': only(
     (f) =>
-      `Hurt, and away for ${f('days') || held(f, '1 days')}: the first weeks back are gentle. What a physiotherapist says goes first.`,
+      `Hurt, and away for ${f('days') || held(f, '1 days')}: the first weeks back are gentle. What a physiotherapist says goes first.${testAgain(f)}`,
   ),
   'break-ill': only(
     (f) =>
-      `Ill for ${f('days') || held(f, '7 days')}: the first weeks back are gentle. After a fever, or anything in the chest, a doctor says when.`,
+      `Ill for ${f('days') || held(f, '7 days')}: the first weeks back are gentle. After a fever, or anything in the chest, a doctor says when.${testAgain(f)}`,
   ),
   'chair-stand-low': only(
     (f) => `${stood(f)}, which is few at any age: strong legs come first here, and support stays near.`,
@@ -113,6 +120,8 @@ export const englishBreak: Readonly<Record<BreakRuleName, RuleWords>> = {
     (f) => `After ${f('days') || 'so long a break'} it starts one load lighter than the last good one.`,
     'You have been away a while, so it starts one load lighter.',
   ),
+  'return-rest-first': only((f) => `First week back: the rest is ${held(f, '4')} times the work.`),
+  'return-rest-second': only((f) => `Second week back: the rest is ${held(f, '3')} times the work.`),
   'return-volume': only('No exercise has more sets than a first week back allows.'),
   'strength-kept': only(
     (f) => `Tested before a break of ${f('days') || held(f, '21 days')}: taken as weak, and one load lighter.`,
