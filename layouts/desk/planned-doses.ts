@@ -1,8 +1,7 @@
 /** The doses of one item in one week as the desk shows them, and what stands beside a step that must be earned. */
-import type { Item, PlanLoad } from '../../src/model/plan.js';
-import { type Amount, saySet } from '../../src/words/say-dose.js';
+import type { Item } from '../../src/model/plan.js';
 import { sayDoses } from '../../src/words/say-doses.js';
-import { sayLoad } from '../../src/words/say-load.js';
+import { type Lifted, sayPlanned } from '../../src/words/say-planned.js';
 import type { Account } from '../../src/words/why-account.js';
 
 export interface PlannedDose {
@@ -12,14 +11,13 @@ export interface PlannedDose {
   readonly earn?: { readonly needs: string; readonly otherwise: string };
 }
 
-interface Meant extends Amount {
+interface Meant extends Lifted {
   readonly exercise: string;
-  readonly load?: PlanLoad;
 }
 
 /** Another exercise is named; the item's own is not. */
 function doseOf({ plan, speech, names }: Account, item: Item, of: Meant): string {
-  const said = saySet(sayLoad(of.load, plan.inputs.kit, speech), of, speech);
+  const said = sayPlanned(of, plan.inputs.kit, speech).text;
   return of.exercise === item.exercise ? said : speech.words.sets.versionDose(names.exercise(of.exercise), said);
 }
 
@@ -47,7 +45,7 @@ function earnOf(account: Account, item: Item, week: number): PlannedDose['earn']
         : words.gateNeeds(
             doseOf(account, item, needs),
             needs.weeks.length === 0 ? '' : words.weekList(needs.weeks),
-            Math.ceil((needs.reserve ?? 0) / 10),
+            needs.reserve === undefined ? undefined : Math.ceil(needs.reserve / 10),
           ),
     otherwise: tempo === '' ? said : `${said}, ${tempo}`,
   };

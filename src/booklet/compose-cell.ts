@@ -33,7 +33,7 @@ export function composeCell(subject: Subject, standing: Standing, row: RowSoFar)
     spoken: spokenOf(subject, shown, counted, saying),
     effort: effortOf(subject, item, shown),
     tempo: words.sets.tempo[item.tempo],
-    how: [...ordersOf(subject, item), ...howOf(subject, item), ...alone(subject, shown, saying)],
+    how: [...howOf(subject, item), ...ordersOf(subject, item), ...alone(subject, shown, saying)],
     ...(gate ? { gate } : {}),
     ...(trial ?? {}),
     ...(choose ? { choose } : {}),
@@ -43,7 +43,9 @@ export function composeCell(subject: Subject, standing: Standing, row: RowSoFar)
 }
 
 /** Reasons that are to be done, not only understood: they stand beside the figures. */
-const ORDERS: ReadonlySet<string> = new Set(['way-unlocks', 'unequal-hands']);
+const ORDERS: ReadonlySet<string> = new Set(['unequal-hands']);
+/** Said beside the figures or the cues already. */
+const SAID_ELSEWHERE: ReadonlySet<string> = new Set([...ORDERS, MINDED_RULE, 'way-unlocks']);
 
 function ordersOf({ speech, names }: Subject, { reasons }: Item): readonly string[] {
   const told = reasons
@@ -55,7 +57,7 @@ function ordersOf({ speech, names }: Subject, { reasons }: Item): readonly strin
 /** What the client is told of the other reasons, each once. */
 export function whyOf(subject: Subject, { column, item }: Standing): readonly string[] {
   const told = item.reasons
-    .filter(({ audience, rule }) => audience === 'client' && rule !== MINDED_RULE && !ORDERS.has(rule))
+    .filter(({ audience, rule }) => audience === 'client' && !SAID_ELSEWHERE.has(rule))
     .map((reason) => sayReason(reason, 'client', subject.speech, subject.names));
   const found = findingsIn(subject, { session: column.session.id, row: item.row })
     .filter(({ week }) => week === column.week.number)

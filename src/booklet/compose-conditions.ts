@@ -1,7 +1,7 @@
 /** What hangs on a cell: a step that must be earned, a first set to try, a feeler set's table, a test. */
 import type { Cell } from '../model/booklet.js';
 import type { GateNeeds, OtherwiseSet, PlanSet } from '../model/plan.js';
-import { sayAmount, saySet, stackSet } from '../words/say-dose.js';
+import { sayAmount, saySet } from '../words/say-dose.js';
 import { isLoaded, sayLoad, sayLoadText } from '../words/say-load.js';
 import { sayPlanned } from '../words/say-planned.js';
 import { choicesOf } from './find-load.js';
@@ -28,7 +28,7 @@ export function composeGate(subject: Subject, { column, item }: Standing, row: R
   if (otherwise === undefined) return undefined;
   const needs = item.sets.flatMap(({ gate }) => gate?.needs ?? [])[0];
   const dose = (of: GateNeeds, other: string): string => {
-    const said = saySet(loadOf(subject, of), of, speech);
+    const said = sayPlanned(of, subject.plan.inputs.kit, speech).text;
     return of.exercise === other ? said : words.versionDose(nameOf(subject, of.exercise), said);
   };
   return {
@@ -41,14 +41,17 @@ export function composeGate(subject: Subject, { column, item }: Standing, row: R
             needs.reserve === undefined ? undefined : Math.ceil(needs.reserve / 10),
           ),
     otherwise: words.otherwise(sayOtherwise(subject, otherwise, item.exercise)),
-    otherwiseStack: stackSet(loadOf(subject, otherwise), otherwise, speech),
+    otherwiseStack: sayPlanned(otherwise, subject.plan.inputs.kit, speech).stack,
   };
 }
 
 /** `16 kg × 10, 3 sets`, with the version and the tempo where they are not the week's own. */
 function sayOtherwise(subject: Subject, otherwise: OtherwiseSet, exercise: string): string {
   const { words } = subject.speech;
-  const said = words.doses.withSets(saySet(loadOf(subject, otherwise), otherwise, subject.speech), otherwise.sets);
+  const said = words.doses.withSets(
+    sayPlanned(otherwise, subject.plan.inputs.kit, subject.speech).text,
+    otherwise.sets,
+  );
   const named =
     otherwise.exercise === exercise ? said : words.sets.versionDose(nameOf(subject, otherwise.exercise), said);
   const tempo = words.sets.tempo[otherwise.tempo];

@@ -50,6 +50,8 @@ export interface ClientEasier {
 export interface ClientItem {
   readonly row: RowId;
   readonly exercise: ExerciseId;
+  /** The one way of it this client may do, as it is called. */
+  readonly done?: string;
   readonly way: Way;
   readonly sides: Sides;
   readonly tempo: TempoStep;
@@ -129,6 +131,7 @@ const easierOf = (easier: EasierItem): ClientEasier => ({
 const itemOf = (item: Item): ClientItem => ({
   row: item.row,
   exercise: item.exercise,
+  ...(item.done === undefined ? {} : { done: item.done.say }),
   way: item.way,
   sides: item.sides,
   tempo: item.tempo,

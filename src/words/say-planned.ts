@@ -15,7 +15,11 @@ export interface SaidSet {
   readonly stack: readonly string[];
 }
 
-export function sayPlanned(set: PlanSet, kit: KitLabels, speech: Speech): SaidSet {
+/** Of a set, what is lifted and how much of it; so what a gate needs, and what is done otherwise, are said like a set. */
+export type Lifted = Pick<PlanSet, 'load' | 'reps' | 'seconds' | 'metres' | 'steps' | 'then'> &
+  Partial<Pick<PlanSet, 'kind'>>;
+
+export function sayPlanned(set: Lifted, kit: KitLabels, speech: Speech): SaidSet {
   const load = sayLoad(set.load, kit, speech);
   const held = isLoaded(load) ? { load } : {};
   if (set.kind === 'test') return { ...held, ...sayTest(load, set, speech) };
@@ -41,7 +45,7 @@ export function sayPlanned(set: PlanSet, kit: KitLabels, speech: Speech): SaidSe
 }
 
 /** One round of what the exercise itself describes. */
-const isRound = ({ reps, seconds, metres }: PlanSet): boolean =>
+const isRound = ({ reps, seconds, metres }: Lifted): boolean =>
   reps === undefined && seconds === undefined && metres === undefined;
 
 function sayRound(load: LoadText, speech: Speech): Omit<SaidSet, 'load'> {
@@ -56,7 +60,7 @@ function sayRound(load: LoadText, speech: Speech): Omit<SaidSet, 'load'> {
 }
 
 /** No number of reps is asked for: the test is to find it. A time is part of it. */
-function sayTest(load: LoadText, { seconds }: PlanSet, speech: Speech): Omit<SaidSet, 'load'> {
+function sayTest(load: LoadText, { seconds }: Lifted, speech: Speech): Omit<SaidSet, 'load'> {
   const { doses } = speech.words;
   const time = seconds === undefined ? [] : [doses.seconds(`${seconds}`)];
   const aloud = seconds === undefined ? [] : [doses.spokenSeconds(`${seconds}`)];

@@ -134,7 +134,7 @@ describe('around the work', () => {
 
   test('what is to be done stands beside the figures, what is to be minded first of the cues, neither among the reasons', () => {
     const cell = cellOf('press-steps', 1);
-    expect(cell.how[0]).toBe('Only like this for you: Half-kneeling.');
+    expect(cell.how[0]).toBe('Only like this: Half-kneeling.');
     expect(cell.why).toEqual([]);
     expect(plainText(rows.find(({ row }) => row === 'press-steps')?.cues[0] ?? [])).toBe('Keep your ribs down.');
   });
