@@ -23,6 +23,7 @@ import { LADDER_STEP_GRAMS } from './rules/ladder-step-grams.js';
 import { LADDER_STEP_SHARE } from './rules/ladder-step-share.js';
 import { ladderTop } from './rules/ladder-top.js';
 import { ladderUp } from './rules/ladder-up.js';
+import { ladderWeeks } from './rules/ladder-weeks.js';
 import { MOBILITY_FIXED } from './rules/mobility-fixed.js';
 import { NEXT_UP_FIRST } from './rules/next-up-first.js';
 import { NEXT_UP_PASSED } from './rules/next-up-passed.js';
@@ -45,6 +46,7 @@ export const rulesOfTheLadder: readonly RuleOfLadder[] = [
   ladderGateOnce,
   ladderOneAtATime,
   ladderEarned,
+  ladderWeeks,
   ladderGate,
   ladderCounted,
   ladderEasy,

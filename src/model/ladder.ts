@@ -81,6 +81,8 @@ export interface LadderInput {
 export interface LadderRules {
   /** Work occurrences at a rung, done as asked, before the next one. */
   readonly earned: number;
+  /** Different weeks in which the rung before a new stage was done. */
+  readonly weeks: number;
   /** Rungs down in an easy week whose sets could not fall. */
   readonly easyDown: number;
 }

@@ -40,10 +40,16 @@ export const LADDER_CHECKS: readonly LadderCheck[] = [
     climb: '8@16 · 9@16 · 9@16 · 10@16',
   },
   {
-    why: 'two sessions a week',
+    why: 'two sessions a week: a new load after different weeks, not only sessions',
     rungs: SWINGS,
     weeks: '4+4 4+4 4+4 4+4',
-    climb: '8@16 · 8@16 · 9@16 · 9@16 · 10@16 · 10@16 · gate 8@20 (10@16: 3) else 10@16 · 8@20 else 10@16',
+    climb: '8@16 · 8@16 · 9@16 · 9@16 · 10@16 · 10@16 · 10@16 · gate 8@20 (10@16: 3, 4) else 10@16',
+  },
+  {
+    why: 'three sessions a week and one dose: no new load in the first week',
+    rungs: '16: 8 | 20: 8',
+    weeks: '3+3+3 3+3+3',
+    climb: '8@16 · 8@16 · 8@16 · 8@16 · gate 8@20 (8@16: 1, 2) else 8@16 · 8@20 else 8@16',
   },
   {
     why: 'an easy week whose sets could not fall goes one rung lower, and leaves nothing behind',
@@ -114,7 +120,7 @@ export const LADDER_CHECKS: readonly LadderCheck[] = [
     why: 'a coach who asks for three, and for easy weeks two lower',
     rungs: '40: 20m 25m 30m 35m',
     start: 1,
-    rules: { earned: 3, easyDown: 2 },
+    rules: { earned: 3, weeks: 2, easyDown: 2 },
     weeks: '1 1 1 1 1 1 1 e1',
     climb: '25m@40 · 25m@40 · 25m@40 · 30m@40 · 30m@40 · 30m@40 · 35m@40 · e 25m@40',
   },

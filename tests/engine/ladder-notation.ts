@@ -31,7 +31,7 @@ export function ladderOf({ rungs, weeks, start, earned, gates, rules, way }: Wri
     earned: earned ?? 0,
     gates: gates ?? true,
     occurrences: weeks.split(' ').flatMap((week, index) => week.split('+').map((text) => occurrenceOf(text, index))),
-    rules: rules ?? { earned: 2, easyDown: 1 },
+    rules: rules ?? { earned: 2, weeks: 2, easyDown: 1 },
   };
 }
 

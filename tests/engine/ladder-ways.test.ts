@@ -286,7 +286,12 @@ describe('bands', () => {
 
   it('that help are taken away: the hardest to stretch first', () => {
     const exercise = { ...BAND, holds: 'assisted' as const };
-    const one: OneRow = { exercise, dose: sets(3, 5), client: { kit }, rules: { 'ladder-earned': 1 } };
+    const one: OneRow = {
+      exercise,
+      dose: sets(3, 5),
+      client: { kit },
+      rules: { 'ladder-earned': 1, 'ladder-weeks': 1 },
+    };
     expect(weeksOf(one)).toEqual([
       '5 @ strong band × 3',
       'gate 5 @ medium band × 3',
@@ -425,7 +430,11 @@ describe('easier versions beside a ladder', () => {
   });
 
   it('from a gate on are made from what is done without it', () => {
-    const plan = planOf({ dose: sets(5, 8), client: swinger('24', '16'), rules: { 'ladder-earned': 1 } });
+    const plan = planOf({
+      dose: sets(5, 8),
+      client: swinger('24', '16'),
+      rules: { 'ladder-earned': 1, 'ladder-weeks': 1 },
+    });
     const gated = itemsOf(plan)[1];
     expect(gated?.sets[0]?.gate).toBeDefined();
     expect(gated?.easier[0]?.sets.map(setText)).toEqual(Array.from({ length: 5 }, () => '8 @ 16 kg'));

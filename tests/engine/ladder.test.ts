@@ -80,6 +80,7 @@ describe('what would be without a rule, by hand', () => {
     ],
     ['ladder-one-at-a-time', { rungs, weeks: '3 3 3' }, '8@16 · 8@16 · gate 8@20 (8@16: 1, 2) else 9@16'],
     ['ladder-earned', { rungs: '16: 8 9 10', weeks: '3 3 3' }, '9@16 · 10@16 · 10@16'],
+    ['ladder-weeks', { rungs: '16: 8 | 20: 8', weeks: '3+3+3' }, '8@16 · 8@16 · gate 8@20 (8@16: 1) else 8@16'],
     ['ladder-gate', { rungs, start, weeks: '3 3 3' }, '9@16 · 9@16 · 8@20'],
     ['ladder-counted', { rungs, weeks: '3 3h 3' }, '8@16 · 8@16 · 9@16'],
     ['ladder-easy', { rungs, weeks: '3 3 e1' }, '8@16 · 8@16 · 9@16'],
@@ -108,13 +109,14 @@ const written: fc.Arbitrary<WrittenLadder> = fc
     earned: fc.constantFrom<0 | 1 | 2>(0, 1, 2),
     gates: fc.boolean(),
     needed: fc.integer({ min: 1, max: 3 }),
+    different: fc.integer({ min: 1, max: 3 }),
     easyDown: fc.integer({ min: 0, max: 2 }),
     weeks: fc.array(
       fc.tuple(fc.constantFrom('', '', '', 'e'), fc.integer({ min: 1, max: 4 }), fc.constantFrom('', '', '', 'h')),
       { minLength: 1, maxLength: 12 },
     ),
   })
-  .map(({ stages, unit, needed, easyDown, weeks, start, ...made }) => {
+  .map(({ stages, unit, needed, different, easyDown, weeks, start, ...made }) => {
     const rungs = stages.map(({ load, rungs: many }) => {
       return `${load}: ${Array.from({ length: many }, (_, index) => `${index + 1}${unit}`).join(' ')}`;
     });
@@ -123,7 +125,7 @@ const written: fc.Arbitrary<WrittenLadder> = fc
       ...made,
       rungs: rungs.join(' | '),
       start: start % length,
-      rules: { earned: needed, easyDown },
+      rules: { earned: needed, weeks: different, easyDown },
       weeks: weeks.map((parts) => parts.join('')).join(' '),
     };
   });

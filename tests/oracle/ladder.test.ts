@@ -40,7 +40,12 @@ const ladders = fc
     earned: fc.constantFrom(0, 0, 0, 1, 2),
     gates: fc.constantFrom(true, true, true, false),
     occurrences,
-    rules: fc.constantFrom({ earned: 2, easyDown: 1 }, { earned: 1, easyDown: 1 }, { earned: 3, easyDown: 2 }),
+    rules: fc.constantFrom(
+      { earned: 2, weeks: 2, easyDown: 1 },
+      { earned: 1, weeks: 1, easyDown: 1 },
+      { earned: 3, weeks: 2, easyDown: 2 },
+      { earned: 2, weeks: 3, easyDown: 1 },
+    ),
   })
   .map(({ stages, kind, at, earned, rules, ...more }): LadderJson => {
     const rungs = stages.flatMap((count, stage) =>

@@ -4,7 +4,7 @@
  */
 
 export interface LadderJson {
-  readonly rungs: readonly { readonly stage: number; readonly dose: { readonly kind: string } }[];
+  readonly rungs: readonly { readonly stage: number }[];
   readonly start: number;
   readonly earned: number;
   readonly gates: boolean;
@@ -14,7 +14,7 @@ export interface LadderJson {
     readonly sets: number;
     readonly held?: unknown;
   }[];
-  readonly rules: { readonly earned: number; readonly easyDown: number };
+  readonly rules: { readonly earned: number; readonly weeks: number; readonly easyDown: number };
 }
 
 export interface RungStep {
@@ -98,21 +98,22 @@ function rungsAbove(ladder: LadderJson, rung: number): number[] {
   return stage === undefined || next.includes(stage) ? next : [...next, stage];
 }
 
-/** The first that refuses: held, new stage, one gate, one at a time, earned. */
+/** The first that refuses: held, new stage, one gate, one at a time, earned, in different weeks. */
 function whyRefused(ladder: LadderJson, state: State, to: number, held: boolean): string | undefined {
   const isNew = stageOf(ladder, to) !== stageOf(ladder, state.rung);
   if (held) return 'ladder-held';
   if (isNew && !ladder.gates) return 'ladder-new-stage';
   if (isNew && state.gateUsed) return 'ladder-gate-once';
   if (to !== state.rung + 1) return 'ladder-one-at-a-time';
-  return state.counted.length < ladder.rules.earned ? 'ladder-earned' : undefined;
+  if (state.counted.length < ladder.rules.earned) return 'ladder-earned';
+  const before = state.counted.filter((one) => one === 0).length;
+  const weeks = before + new Set(state.counted.filter((one) => one > 0)).size;
+  return isNew && weeks < ladder.rules.weeks ? 'ladder-weeks' : undefined;
 }
 
 /** The last rung worked on; lower within its stage where the sets could not fall. */
 function easyRung(ladder: LadderJson, { rung, lastSets }: State, sets: number): number {
-  const byMinutes = ladder.rungs[rung]?.dose.kind === 'every';
-  const couldNotFall = byMinutes || (lastSets !== undefined && sets >= lastSets);
-  if (!couldNotFall) return rung;
+  if (lastSets === undefined || sets < lastSets) return rung;
   const first = ladder.rungs.findIndex((one) => one.stage === stageOf(ladder, rung));
   return Math.max(first, rung - ladder.rules.easyDown);
 }

@@ -211,7 +211,7 @@ const swings: LadderJson & { readonly rungs: readonly ReturnType<typeof rung>[] 
   earned: 0,
   gates: true,
   occurrences: [1, 2, 3, 4, 5, 6].map((week) => ({ week, easy: week === 6, sets: week === 6 ? 2 : 3 })),
-  rules: { earned: 2, easyDown: 1 },
+  rules: { earned: 2, weeks: 2, easyDown: 1 },
 };
 
 function swingItem({ week, rung: at, sets, needs, otherwise }: RungStep, occurrence: number) {

@@ -183,7 +183,7 @@ const ladder = z.looseObject({
       held: z.looseObject({ why: z.string() }).optional(),
     }),
   ),
-  rules: z.looseObject({ earned: whole.min(0), easyDown: whole.min(0) }),
+  rules: z.looseObject({ earned: whole.min(0), weeks: whole.min(0), easyDown: whole.min(0) }),
 });
 
 const strand = z.looseObject({

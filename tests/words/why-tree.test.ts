@@ -193,7 +193,7 @@ describe('a ladder', () => {
           earned: 0,
           gates: true,
           occurrences: [],
-          rules: { earned: 2, easyDown: 1 },
+          rules: { earned: 2, weeks: 2, easyDown: 1 },
         },
       ],
     },

@@ -7,9 +7,11 @@ import type { BlockContext } from '../block-context.js';
 import { returnOf } from '../breaks/returns.js';
 import { caresAtStart } from '../rows/cares-met.js';
 import type { LadderFitted, Versions } from '../rows/fit-rows.js';
+import { EASIER_IN_KIT } from '../rules/easier-in-kit.js';
 import { ladderEarned } from '../rules/ladder-earned.js';
 import { ladderEasyDown } from '../rules/ladder-easy-down.js';
 import { LADDER_START_LIGHTEST } from '../rules/ladder-start-lightest.js';
+import { ladderWeeks } from '../rules/ladder-weeks.js';
 import { NEXT_UP_PASSED } from '../rules/next-up-passed.js';
 import type { PlannedSession } from '../sessions/plan-sets.js';
 import { waysBeside } from '../versions/choose-version.js';
@@ -60,6 +62,7 @@ export function planLadderRow(
     occurrences: sessions.map((planned) => occurrenceOf(context, fitted, planned)),
     rules: {
       earned: context.rules.valueOf(ladderEarned.row),
+      weeks: context.rules.valueOf(ladderWeeks.row),
       easyDown: context.rules.valueOf(ladderEasyDown.row),
     },
   };
@@ -104,7 +107,8 @@ function easierMissing(
     const { exercise } = judged;
     const { easier, easierWays } = linksOf(exercise);
     if (!reached.has(exercise.id)) return [];
-    if (waysBeside(judged, easierWays).length > 0 || easier.some(({ to }) => judge(to).allowed)) return [];
+    const open = waysBeside(judged, easierWays).length + easier.filter(({ to }) => judge(to).allowed).length;
+    if (open >= context.rules.valueOf(EASIER_IN_KIT)) return [];
     const refused = easier.flatMap(({ to }) => judge(to).refusals);
     const unlocks = unlocksOf(refused, context);
     const data = { session: session.id, row: row.id, exercise: exercise.id, refused, unlocks };

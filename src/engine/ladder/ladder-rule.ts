@@ -10,6 +10,8 @@ export interface AtRung {
   readonly rung: number;
   /** Occurrences that count at this rung. */
   readonly earned: number;
+  /** The weeks of those occurrences, in order; 0 for one before the block. */
+  readonly weeks: readonly number[];
   readonly gateUsed: boolean;
 }
 

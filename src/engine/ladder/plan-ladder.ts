@@ -30,7 +30,7 @@ export function planLadder(input: LadderInput, rules: readonly RuleOfLadder[] = 
 interface Stand {
   readonly rung: number;
   readonly earned: number;
-  /** Weeks of the block whose occurrences count at this rung, the last so many. */
+  /** Weeks of every occurrence that counts at this rung; 0 for one before the block. */
   readonly weeks: readonly number[];
   readonly gateUsed: boolean;
   /** Sets of the last work occurrence. */
@@ -45,7 +45,7 @@ interface Climb {
 const begin = ({ start, earned }: LadderInput): Stand => ({
   rung: start,
   earned,
-  weeks: [],
+  weeks: Array.from({ length: earned }, () => 0),
   gateUsed: false,
   worked: null,
 });
@@ -58,7 +58,7 @@ function climb(input: LadderInput, rules: readonly RuleOfLadder[], begun: Stand,
   let stand = begun;
   for (const [index, occurrence] of [...input.occurrences.entries()].slice(from)) {
     const { week, easy, sets } = occurrence;
-    const at: AtRung = { input, occurrence, rung: stand.rung, earned: stand.earned, gateUsed: stand.gateUsed };
+    const at: AtRung = { input, occurrence, ...stand };
     if (easy && has(ladderEasy)) {
       steps.push(easyStep(at, stand.worked, has(ladderEasyDown)));
       continue;
@@ -67,7 +67,7 @@ function climb(input: LadderInput, rules: readonly RuleOfLadder[], begun: Stand,
     const { next } = asked;
     const opens = next !== null && isNewStage(input, stand.rung, next) && has(ladderGate);
     const rule: RungRule = next === null ? (index === 0 ? 'start' : 'stay') : opens ? 'gate' : 'up';
-    const gate = opens ? { gate: { needs: { rung: stand.rung, weeks: [...new Set(stand.weeks)] } } } : {};
+    const gate = opens ? { gate: { needs: { rung: stand.rung, weeks: weeksOf(stand, input) } } } : {};
     if (opens) gated = gated ?? { index, before: stand };
     stand = standAfter(stand, at, next, opens, has(ladderCounted));
     const risen =
@@ -79,6 +79,11 @@ function climb(input: LadderInput, rules: readonly RuleOfLadder[], begun: Stand,
   return { steps, gated };
 }
 
+/** Those that earned it, each once; none before the block. */
+const weeksOf = ({ weeks }: Stand, { rules }: LadderInput): readonly number[] => [
+  ...new Set(weeks.slice(-rules.earned).filter((week) => week > 0)),
+];
+
 function standAfter(stand: Stand, at: AtRung, next: number | null, opens: boolean, countsWorkOnly: boolean): Stand {
   const { occurrence, input } = at;
   const counts = occurrence.held === undefined || !countsWorkOnly;
@@ -88,7 +93,7 @@ function standAfter(stand: Stand, at: AtRung, next: number | null, opens: boolea
   return {
     rung: next ?? stand.rung,
     earned: Math.min(earned, input.rules.earned),
-    weeks: weeks.slice(-input.rules.earned),
+    weeks,
     gateUsed: stand.gateUsed || opens,
     worked: occurrence.sets,
   };

@@ -21,6 +21,7 @@ export const LADDER_RULES = [
   'ladder-step-share',
   'ladder-top',
   'ladder-up',
+  'ladder-weeks',
   'mobility-fixed',
   'next-up-first',
   'next-up-passed',
@@ -92,6 +93,10 @@ export const englishLadder: Readonly<Record<LadderRuleName, RuleWords>> = {
     'Nothing further to go to: a longer range, a heavier load or a harder version would open the way.',
   ),
   'ladder-up': both('Done as asked, so one step up.', 'The last step went well, so this is a little more.'),
+  'ladder-weeks': only(
+    (f) =>
+      `A new load or version waits until the step before it was done in ${f('needed') || held(f, '2')} different weeks.`,
+  ),
   'mobility-fixed': both('Mobility is a dose: it stays as it is.', 'This one stays the same, on purpose.'),
   'next-up-first': only((f) => `Reps with the next bell up begin with ${held(f, '50 %')} of those in the programme.`),
   'next-up-passed': only('The next bell up is not in the house, or not signed off, so only the main one is planned.'),
