@@ -5,6 +5,7 @@ import type { Refusal } from '../../model/problems-plan.js';
 import { invariant } from '../../model/result.js';
 import type { BlockContext } from '../block-context.js';
 import { type EasierFound, planEasier } from '../items/plan-easier.js';
+import { EASIER_IN_KIT } from '../rules/easier-in-kit.js';
 import { unlocksOf } from '../versions/list-unlocks.js';
 import type { Versions, WalkFitted } from './fit-rows.js';
 
@@ -47,7 +48,8 @@ export function easierInReps(context: BlockContext, fitted: WalkFitted, versions
 export function easierMissing(context: BlockContext, fitted: WalkFitted, versions: Versions): readonly Problem[] {
   return fitted.chain.judged.flatMap((_, index): readonly Problem[] => {
     const { easier, refused } = easierOf(context, fitted, versions, index);
-    return easier.length > 0 ? [] : [noEasier(context, fitted, index, refused)];
+    const enough = easier.length >= context.rules.valueOf(EASIER_IN_KIT);
+    return enough ? [] : [noEasier(context, fitted, index, refused)];
   });
 }
 
