@@ -14,6 +14,7 @@ import { type SetPlace, sidesInOrder } from '../items/plan-item-sets.js';
 import type { Versions } from '../rows/fit-rows.js';
 import { DEAD_STOP_REPS } from '../rules/dead-stop-reps.js';
 import { ladderNewStage } from '../rules/ladder-new-stage.js';
+import { ladderTop } from '../rules/ladder-top.js';
 import { MOBILITY_FIXED } from '../rules/mobility-fixed.js';
 import { SWING_CAP } from '../rules/swing-cap.js';
 import { versionOf } from '../versions/chain-versions.js';
@@ -134,9 +135,14 @@ function reasonsOfDose(context: BlockContext, row: LadderRow, step: LadderStep):
     ...(capped
       ? [rungReason(SWING_CAP, 'client', ladder, step.rung, [{ name: 'most', value: most, unit: 'reps' }])]
       : []),
+    ...(isLast(row, step) ? [rungReason(ladderTop.row, 'coach', ladder, step.rung)] : []),
     ...(ladder.way === 'mobility' ? [rungReason(MOBILITY_FIXED, 'client', ladder, step.rung)] : []),
   ];
 }
+
+/** Work on the last rung of all: nothing above it was asked. */
+const isLast = ({ ladder }: LadderRow, { easy, rung }: LadderStep): boolean =>
+  !easy && ladder.way !== 'mobility' && rung === ladder.rungs.length - 1;
 
 /** Most reps of a set as the programme has it; 0 of a dose that does not count reps. */
 function mostAsked(dose: Dose): number {
