@@ -16,7 +16,8 @@ export function reachExercises({ plan, exercises }: Subject): readonly Exercise[
   const [work, around] = [itemsIn(true), itemsIn(false)];
   const pages = new Map<string, Exercise>();
   const reach = (id: string): void => {
-    const exercise = exercises.get(id);
+    // A way of doing an exercise stands on its page.
+    const exercise = exercises.get(id.split('#')[0] ?? id);
     invariant(exercise !== undefined, `the plan names ${id}, which the library does not have`);
     if (pages.has(exercise.id)) return;
     pages.set(exercise.id, exercise);

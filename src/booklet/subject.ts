@@ -2,6 +2,7 @@
 import type { Client } from '../model/client.js';
 import type { Exercise } from '../model/exercise.js';
 import type { Group, Item, Plan, PlanSession, Week } from '../model/plan.js';
+import { plainText } from '../model/prose.js';
 import type { Library } from '../model/studio.js';
 import type { WhoIsWho } from '../words/booklet-words.js';
 import { sayFullDate } from '../words/say-date.js';
@@ -46,8 +47,13 @@ export function subjectOf(library: Library, client: Client, plan: Plan): Subject
   };
 }
 
-/** An exercise's name as its heading has it. */
-export const nameOf = (subject: Subject, id: string): string => subject.exercises.get(id)?.name ?? id;
+/** An exercise's name as its heading has it; a way of doing one, `exercise#way`, goes by what its author calls it. */
+export function nameOf({ exercises }: Subject, id: string): string {
+  const [exercise = id, slug] = id.split('#');
+  const found = exercises.get(exercise);
+  const way = found?.words.easier.find(({ to }) => to.kind === 'way' && to.slug === slug);
+  return way === undefined ? (found?.name ?? id) : plainText(way.say);
+}
 
 /** The same session over the weeks: one column each, in order. */
 export interface Column {
