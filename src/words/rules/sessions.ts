@@ -44,7 +44,7 @@ export const englishSession: Readonly<Record<SessionRuleName, RuleWords>> = {
         : `${clause(f('circuit'), begun)}: done one exercise at a time, since no order keeps hard grips or hinges apart.`,
     (f) =>
       f('circuit') === ''
-        ? 'In this order your grip and your back get a rest in between.'
+        ? 'In this order your grip and your back rest in turn.'
         : 'One exercise at a time here, so that your grip and your back get their rest.',
   ),
   'circuit-bells': both(
