@@ -16,7 +16,20 @@ const bell20 = {
 const firstSet = (more: object) => ({ ...follow(makePlan(), [...swing(1), 'sets', 0]), ...more });
 const THEN = 'then';
 
+const rule = (id: string, value: number) => ({ id, value, source: 'practice' });
+
 const FAULTS: readonly Fault[] = [
+  ['stages too many', /2 stages/, [[['rules', 0], rule('stages-ahead', 0)]]],
+  ['a leap of reps', /rung 4: 2 at once/, [[['rules', 0], rule('rung-reps', 1)]]],
+  [
+    'a leap of load',
+    /rung 3: 4000 g heavier at once/,
+    [
+      [['rules', 0], rule('ladder-step-share', 200)],
+      [['rules', 1], rule('ladder-step-grams', 2000)],
+    ],
+  ],
+  ['more than was asked for', /rung 4 asks for more than the programme/, [[[...swing(1), 'asked', 'max'], 9]]],
   [
     'a row repeated twice over',
     /both a strand and a ladder/,

@@ -16,7 +16,7 @@ export function auditLadders(plan: PlanJson): string[] {
   const work = workOf(plan);
   return plan.inputs.ladders.flatMap((ladder) => {
     const items = work.filter(({ item, session }) => session.id === ladder.session && item.row === ladder.row);
-    const found = [...orderFindings(ladder), ...stepFindings(ladder, items)];
+    const found = [...orderFindings(ladder), ...rungFindings(plan, ladder, items), ...stepFindings(ladder, items)];
     return found.map((text) => `${ladder.id}: ${text}`);
   });
 }
@@ -53,27 +53,59 @@ function isLighter(rung: PlanRung, before: PlanRung): boolean {
   return massOf(rung) < massOf(before);
 }
 
-function isLess({ dose }: PlanRung, { dose: before }: PlanRung): boolean {
-  const size = (of: PlanRung['dose']): number => {
-    switch (of.kind) {
-      case 'reps':
-        return of.reps;
-      case 'seconds':
-        return of.seconds;
-      case 'metres':
-        return of.metres;
-      case 'every':
-        return (of.minutes * of.reps) / of.everySeconds;
-      case 'main-next':
-        return of.main + of.next;
-      case 'steps':
-        return of.reps.reduce((sum, reps) => sum + reps, 0);
-      case 'round':
-        return 1;
-    }
-  };
-  return dose.kind === before.kind && size(dose) < size(before);
+function sizeOf(of: PlanRung['dose']): number {
+  switch (of.kind) {
+    case 'reps':
+      return of.reps;
+    case 'seconds':
+      return of.seconds;
+    case 'metres':
+      return of.metres;
+    case 'every':
+      return (of.minutes * of.reps) / of.everySeconds;
+    case 'main-next':
+      return of.main + of.next;
+    case 'steps':
+      return of.reps.reduce((sum, reps) => sum + reps, 0);
+    case 'round':
+      return 1;
+  }
 }
+
+const isLess = ({ dose }: PlanRung, { dose: before }: PlanRung): boolean =>
+  dose.kind === before.kind && sizeOf(dose) < sizeOf(before);
+
+/** Largest step from rung to rung of one stage, by the unit that climbs. */
+const STEPS: Readonly<Record<string, string>> = { reps: 'rung-reps', seconds: 'rung-seconds', metres: 'rung-metres' };
+
+/** Small steps inside a stage and between loads, few stages, and never more than the programme asks. */
+function rungFindings(plan: PlanJson, { rungs }: PlanLadder, items: readonly Placed[]): string[] {
+  const ruled = (id: string): number => plan.rules.find((rule) => rule.id === id)?.value ?? Number.POSITIVE_INFINITY;
+  const found: string[] = [];
+  const asked = items[0]?.item.asked;
+  const stages = new Set(rungs.map((rung) => rung.stage)).size;
+  if (stages > 1 + ruled('stages-ahead')) found.push(`${stages} stages`);
+  rungs.forEach((rung, index) => {
+    const before = rungs[index - 1];
+    const name = `rung ${index + 1}`;
+    const { dose } = rung;
+    if (dose.kind === asked?.unit && sizeOf(dose) > asked.max) found.push(`${name} asks for more than the programme`);
+    if (before === undefined) return;
+    const step = sizeOf(dose) - sizeOf(before.dose);
+    const most = ruled(STEPS[dose.kind] ?? '');
+    if (rung.stage === before.stage && !before.deadStop && step > most) found.push(`${name}: ${step} at once`);
+    const heavier = massOf(rung) - massOf(before);
+    const far = Math.max(
+      (ruled('ladder-step-share') * massOf(before)) / 1000,
+      handsOf(rung) * ruled('ladder-step-grams'),
+    );
+    if (rung.exercise === before.exercise && heavier > far) found.push(`${name}: ${heavier} g heavier at once`);
+  });
+  return found;
+}
+
+/** A step of the rack counts for either hand. */
+const handsOf = ({ load }: PlanRung): number => (load?.mode === 'per-hand' ? Math.max(1, load.pieces.length) : 1);
 
 function stepFindings(ladder: PlanLadder, items: readonly Placed[]): string[] {
   if (items.length !== ladder.occurrences.length)

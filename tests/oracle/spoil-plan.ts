@@ -23,7 +23,7 @@ export function spoil(...changes: readonly (readonly [Path, unknown])[]): unknow
   for (const [path, value] of changes) {
     const last = path.at(-1);
     const parent = follow(plan, path.slice(0, -1));
-    const isAdded = last === 'held';
+    const isAdded = last === 'held' || typeof last === 'number';
     if (last === undefined || (!isAdded && !Reflect.has(parent, last))) expect.fail(`nothing at ${path.join('.')}`);
     if (value === REMOVED) Reflect.deleteProperty(parent, last);
     else Reflect.set(parent, last, value);
