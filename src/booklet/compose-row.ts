@@ -22,7 +22,7 @@ export function composeRow(subject: Subject, all: readonly Standing[], group: st
   return {
     row: first.item.row,
     exercise: first.item.exercise,
-    name: nameOf(subject, usual),
+    name: headingOf(subject, usual, standings),
     rest: isTimed(first) ? '' : words.sets.rest(first.item.restSeconds),
     group,
     sides: sidesOf(subject, first),
@@ -57,6 +57,14 @@ function together(first: Standing, second: Standing): Standing {
       reasons: [...first.item.reasons, ...second.item.reasons],
     },
   };
+}
+
+/** The exercise's name; with the one way of it this client may do, where that holds throughout. */
+function headingOf(subject: Subject, usual: string, standings: readonly Standing[]): string {
+  const name = nameOf(subject, usual);
+  const ways = new Set(standings.map(({ item }) => item.done?.say));
+  const [way] = ways;
+  return ways.size === 1 && way !== undefined ? subject.speech.words.sets.namedWay(name, way) : name;
 }
 
 /** The version of most weeks; of as many, the earlier. */

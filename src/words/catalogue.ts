@@ -92,6 +92,8 @@ export interface SetWords {
   readonly deadStop: string;
   /** Done in no other way than this. */
   readonly onlyLike: (way: string) => string;
+  /** An exercise with the way it is done: `Push-up: hands on a chair`. */
+  readonly namedWay: (name: string, way: string) => string;
   readonly straightOn: string;
   readonly steps: string;
   /** Sets that one side alone does otherwise: `Right: 1 of 2 sets with 16 kg, 20 m.` */

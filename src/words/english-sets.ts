@@ -131,6 +131,7 @@ export const englishSets: SetWords = {
   repsInTime: (reps) => `About ${counted(reps, 'rep fits', 'reps fit')} in the time. No need for more.`,
   deadStop: 'Start each rep from a full stop.',
   onlyLike: (way) => `Only like this: ${way}.`,
+  namedWay: (name, way) => `${name}: ${way.slice(0, 1).toLowerCase()}${way.slice(1)}`,
   straightOn: 'Straight from one load to the next, without a rest.',
   steps: 'One set is all the steps, with a breath between them.',
   sideAlone: (side, count, of, dose) => `${side}: ${count} of ${of}${NO_BREAK}sets with ${dose}.`,

@@ -56,8 +56,8 @@ describe.each(made)('made up from $seed', ({ plan, booklet }) => {
     const told = tellBooklet(booklet);
     expect(told.split('\n').flatMap(bannedIn)).toEqual([]);
     expect(told).not.toMatch(/undefined|NaN|\[object| {2}:|: \.|#/);
+    // Exercises are called `Exercise pull-1` here, which no coach would do.
     for (const { effort, how, test: tested, gate, trial } of cellsOf(booklet))
-      // Exercises are called `Exercise pull-1` here, which no coach would do.
       for (const text of [effort, ...how, tested?.says ?? '', trial ?? '', gate?.needs ?? ''])
         expect(longestSentence(text.replace(/exercise /gi, '')), text).toBeLessThanOrEqual(12);
   });

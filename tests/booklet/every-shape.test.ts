@@ -136,6 +136,7 @@ describe('around the work', () => {
     const cell = cellOf('press-steps', 1);
     expect(cell.how[0]).toBe('Only like this: Half-kneeling.');
     expect(cell.why).toEqual([]);
+    expect(rows.find(({ row }) => row === 'press-steps')?.name).toBe('Clean and press: half-kneeling');
     expect(plainText(rows.find(({ row }) => row === 'press-steps')?.cues[0] ?? [])).toBe('Keep your ribs down.');
   });
 
