@@ -2,7 +2,7 @@
 import { composeBooklet } from '../booklet/compose-booklet.js';
 import { nearestOf } from '../content/nearest.js';
 import { readFolder } from '../content/read-folder.js';
-import { planBlock } from '../engine/plan-block.js';
+import { type LinkedLibrary, linkLibrary, planBlock } from '../engine/plan-block.js';
 import { RULE_IDS } from '../engine/rulebook.js';
 import type { Booklet } from '../model/booklet.js';
 import type { Client } from '../model/client.js';
@@ -19,6 +19,8 @@ import { stopsEverything, withheldClients } from './report.js';
 
 export interface ReadStudio {
   readonly content: Content;
+  /** Read once, for every client. */
+  readonly linked: LinkedLibrary;
   readonly problems: readonly Problem[];
   readonly sourceOf: (file: string) => string | undefined;
 }
@@ -38,7 +40,8 @@ export async function readStudio(options: CommonOptions): Promise<ReadStudio> {
     return bytes === undefined ? undefined : new TextDecoder().decode(bytes);
   };
   const { value, problems } = readFolder(gathered.value, { rules: RULE_IDS });
-  return { content: value, problems: [...gathered.problems, ...problems], sourceOf };
+  const linked = linkLibrary(value.library.exercises);
+  return { content: value, linked, problems: [...gathered.problems, ...problems], sourceOf };
 }
 
 /** The clients a command is about; the problem `no-such-client` where `--only` names none. */
@@ -63,10 +66,15 @@ export interface PlanResult {
 }
 
 /** Plans one client and composes the booklet; `null` where the client is withheld. */
-export function planClient(content: Content, client: Client, today: string, edition: number): PlanResult {
+export function planClient(
+  { content, linked }: Pick<ReadStudio, 'content' | 'linked'>,
+  client: Client,
+  today: string,
+  edition: number,
+): PlanResult {
   const day = dayOfIso(today);
   invariant(day !== undefined, `${today} is not a day`);
-  const { value, problems } = planBlock({ library: content.library, client, today: day, edition });
+  const { value, problems } = planBlock({ library: content.library, client, today: day, edition, linked });
   if (value === null || problems.some((problem) => problem.severity === 'error')) return { planned: null, problems };
   const programme = content.library.programmes.find(({ id }) => id === client.programme);
   const missed = checkExpectations(programme, client, value);

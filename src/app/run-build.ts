@@ -59,7 +59,7 @@ async function build(studio: ReadStudio, options: CommonOptions, progress: Progr
   const planned: PlannedClient[] = [];
   for (const client of publishable(studio, studio.content.clients)) {
     progress.step(`Planning ${client.id} …`);
-    const result = planClient(studio.content, client, options.today, 0);
+    const result = planClient(studio, client, options.today, 0);
     problems.push(...result.problems);
     if (result.planned !== null) planned.push(result.planned);
   }

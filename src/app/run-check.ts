@@ -19,7 +19,7 @@ export async function runCheck(options: CommonOptions): Promise<number> {
   else {
     for (const client of publishable(studio, chosen)) {
       progress.step(`Planning ${client.id} …`);
-      const result = planClient(studio.content, client, options.today, 0);
+      const result = planClient(studio, client, options.today, 0);
       problems.push(...result.problems);
       if (result.planned !== null) plans.push(result.planned.plan);
     }

@@ -41,7 +41,7 @@ async function issueOne(studio: ReadStudio, options: CommonOptions): Promise<Iss
   if (client === undefined) return { problems: [], ...NOTHING };
   const next = await nextEdition(options.content, client.id);
   if ('code' in next) return { problems: [next], ...NOTHING };
-  const { planned, problems } = planClient(studio.content, client, options.today, next.n);
+  const { planned, problems } = planClient(studio, client, options.today, next.n);
   if (planned === null) return { problems, ...NOTHING };
   if (next.last !== undefined && saysTheSame(next.last, studio.content.library, planned)) {
     const summary = [`Nothing has changed since edition ${next.last.n}: it still holds, and no other is issued.`];

@@ -25,7 +25,7 @@ export async function runWhy(options: CommonOptions, wanted: WhyWanted): Promise
   if ('code' in chosen) problems.push(chosen);
   else {
     for (const client of publishable(studio, chosen)) {
-      const result = planClient(studio.content, client, options.today, 0);
+      const result = planClient(studio, client, options.today, 0);
       problems.push(...result.problems);
       if (result.planned !== null) plans.push(result.planned.plan);
     }

@@ -17,6 +17,8 @@ import { RULES_OF_VERSIONS } from './rules-of-versions.js';
 /** Every rule of the planner, the walk's included. */
 const EVERY_RULE: readonly Rule[] = [...RULES_OF_THE_BLOCK, ...rulesOfTheWalk.map((rule) => rule.row)];
 
+const IN_ORDER: readonly Rule[] = [...EVERY_RULE].sort((a, b) => compareIds(a.id, b.id));
+
 /** Rules of the walk that stand or fall as a whole: there is no value to set. */
 const FIXED: ReadonlySet<string> = new Set(
   rulesOfTheWalk
@@ -149,10 +151,10 @@ export function layOverrides(overrides: readonly RuleOverride[]): Result<Ruleboo
       own.set(rule, { value, reason });
     }
   }
-  const rows = EVERY_RULE.map((rule) => {
+  const rows = IN_ORDER.map((rule) => {
     const overridden = own.get(rule.id);
     return overridden ? { ...rule, overridden } : rule;
-  }).sort((a, b) => compareIds(a.id, b.id));
+  });
   const inForce = (rule: Rule): number => own.get(rule.id)?.value ?? rule.value;
   return { value: { rows, valueOf: inForce }, problems };
 }
