@@ -95,14 +95,14 @@ function startFindings(ladder: LadderInput, began: LadderStart, { dose }: Ladder
 
 const isFromStop = ({ rungs, start }: LadderInput): boolean => rungs[start]?.deadStop ?? false;
 
-/** Every version the ladder may reach needs an easier one below it: promised to whoever trains alone. */
+/** Every version the ladder may reach in one edition needs an easier one below it: promised to whoever trains alone. */
 function easierMissing(
   context: BlockContext,
   { chain, session, row }: LadderFitted,
-  { rungs }: LadderInput,
+  { rungs, gates }: LadderInput,
   { judge, linksOf }: Versions,
 ): readonly Problem[] {
-  const reached = new Set(rungs.map(({ exercise }) => exercise));
+  const reached = new Set(rungs.filter(({ stage }) => stage <= (gates ? 1 : 0)).map(({ exercise }) => exercise));
   return chain.judged.flatMap((judged): readonly Problem[] => {
     const { exercise } = judged;
     const { easier, easierWays } = linksOf(exercise);
