@@ -136,10 +136,10 @@ describe('what a plan becomes of it', () => {
     weeks.flatMap(({ sessions }) => sessions.flatMap(({ groups }) => groups.flatMap((group) => group.items)));
 
   test('sessions stop where a clearance ends, and the plan says so', () => {
-    const { weeks, ...stopped } = plan({ ...answers('yes', 'yes', 'no'), ...clearance('vigorous', '2027-01-20') });
+    const { weeks, ...stopped } = plan({ ...answers('yes', 'yes', 'no'), ...clearance('vigorous', '2027-01-18') });
     expect(dates({ weeks, ...stopped })).toEqual(['2027-01-04', '2027-01-11', '2027-01-18']);
     expect(weeks.map(({ number }) => number)).toEqual([1, 2, 3, 4, 5, 6]);
-    expect(stopped.stops).toEqual({ after: '2027-01-20', because: 'clearance' });
+    expect(stopped.stops).toEqual({ after: '2027-01-18', because: 'clearance' });
     expect(stopped.findings.some(({ rule, audience }) => rule === 'clearance-warned' && audience === 'client')).toBe(
       true,
     );

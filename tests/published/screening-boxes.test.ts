@@ -150,14 +150,14 @@ describe('a clearance of the last 12 months', () => {
   });
 
   it('the coach is warned, and the client told from a fortnight before', () => {
-    const { problems, told } = screen(cleared('2026-12-01', '2027-01-30'));
+    const { problems, told } = screen(cleared('2026-12-01', '2027-01-25'));
     expect(problems).toMatchObject([
-      { code: 'clearance-lapses', severity: 'warning', data: { until: '2027-01-30', blockEnds: '2027-02-08' } },
+      { code: 'clearance-lapses', severity: 'warning', data: { until: '2027-01-25', blockEnds: '2027-02-08' } },
     ]);
-    // From 16 January on: the sessions of the 18th and the 25th.
+    // From 11 January on, a fortnight before the 25th: three sessions, the first and the last on those days.
     const forClient = told.filter(({ audience }) => audience === 'client');
-    expect(forClient).toMatchObject([{ rule: 'clearance-warned', session: 'A', weeks: [3, 4] }]);
-    expect(forClient[0]?.reason.inputs).toEqual([{ name: 'last day', value: '2027-01-30', unit: '' }]);
+    expect(forClient).toMatchObject([{ rule: 'clearance-warned', session: 'A', weeks: [2, 3, 4] }]);
+    expect(forClient[0]?.reason.inputs).toEqual([{ name: 'last day', value: '2027-01-25', unit: '' }]);
   });
 
   it('is unsafe once it is over, or was needed and never given', () => {
@@ -168,6 +168,9 @@ describe('a clearance of the last 12 months', () => {
     ]);
     expect(unsafe(cleared('2026-12-01', '2027-01-30'))).toEqual([]);
     expect(unsafe(answers('no', 'yes', 'no'))).toEqual(['clearance-needed']);
+    // Of a moderate plan is spoken only where there is a plan.
+    expect(screen(answers('no', 'yes', 'no')).problems).toHaveLength(1);
+    expect(screen(answers('yes', 'yes', 'no')).problems).toMatchObject([{ code: 'moderate-only', severity: 'advice' }]);
     expect(unsafe(answers('yes', 'no', 'yes'))).toEqual(['symptoms']);
   });
 });

@@ -7,9 +7,10 @@
  * Bones: Giangregorio et al. 2014, Osteoporos Int 25:821-835, table 4 (confirmed, PMC5101068).
  */
 import { describe, expect, it } from 'vitest';
-import type { Client, Health, Medicine } from '../../src/model/client.js';
+import type { Clearance, Client, Health, Medicine } from '../../src/model/client.js';
 import { addDays, type Day } from '../../src/model/day.js';
 import { PLACE } from '../engine/generate-exercises.js';
+import { on } from '../engine/make-block.js';
 import { ASKED, derivedIn, FIRST, screen, TODAY, toldTo, withHealth } from '../engine/screen-made.js';
 
 describe('blood pressure at rest', () => {
@@ -42,6 +43,18 @@ describe('blood pressure at rest', () => {
     expect(withheld).toEqual([]);
     expect(standing).toMatchObject({ moderate: true, moderateBecause: ['blood pressure'] });
     expect(screen({ health: read(181, 95), ...cleared(TODAY) }).withheld).toEqual(['pressure-too-high']);
+  });
+
+  it('a clearance that a high reading asks for holds for 12 months, and not beyond the day it names', () => {
+    const high = { health: read(165, 95, { date: on('2026-01-15') }) };
+    const given: Clearance = { by: 'Dr', date: on('2026-02-01'), for: 'vigorous' };
+    const ends = screen({ ...high, clearance: given });
+    expect(ends.withheld).toEqual([]);
+    expect(ends.standing.lastDay).toEqual({ day: on('2027-02-01'), because: 'clearance' });
+    expect(screen({ ...high, clearance: { ...given, until: on('2027-01-03') } }).withheld).toEqual([
+      'clearance-lapses',
+      'pressure-ask-first',
+    ]);
   });
 
   it('a high reading counts however old it is', () => {

@@ -10,11 +10,9 @@ import type { Screened } from './screened.js';
 export const pregnancyBegan = ({ due }: Pregnancy, { rules }: Screened): Day =>
   addDays(due, -rules.valueOf(PREGNANCY_LENGTH));
 
-/** Whole weeks of pregnancy on the last day of the block that is not after the day due; what is reached counts for all of it. */
-export function weekReached(pregnancy: Pregnancy, screened: Screened): number {
-  const last = Math.min(screened.lastDay, pregnancy.due);
-  return Math.floor((last - pregnancyBegan(pregnancy, screened)) / 7);
-}
+/** Whole weeks of pregnancy on the last day of the block; what is reached counts for all of it. */
+export const weekReached = (pregnancy: Pregnancy, screened: Screened): number =>
+  Math.floor((screened.lastDay - pregnancyBegan(pregnancy, screened)) / 7);
 
 /** Conditions with which nothing is planned (Mottola et al. 2019, table 2, absolute), in the order on file. */
 export function refusedOfPregnancy(screened: Screened): readonly PregnancyCondition[] {
