@@ -28,9 +28,17 @@ const SQUAT_TWICE = [
   'It comes twice in this session, in the rows goblet squat and chair squat.',
 ];
 
-test('nothing to tell: nothing told, and one of each is one', () => {
+test('nothing to tell of any exercise: only of the block as a whole, and one of each is one', () => {
   const ran = run('check');
-  expect(ran.out).toBe('Checked: 2 exercises, 1 programme, 1 client.\n');
+  const [head, ...told] = ran.out.trimEnd().split('\n');
+  expect(head).toBe('Worth knowing');
+  expect(told.splice(-2)).toEqual(['', 'Checked: 2 exercises, 1 programme, 1 client.']);
+  // One row cannot train everything, and so short a file has not said everything.
+  expect(told).toContainEqual(
+    expect.stringMatching(/^ {2}ash-venn, weeks 1 to 6: Legs, hips, back, .* fewer than 2 days/),
+  );
+  for (const line of told) expect(line).toMatch(/^ {2}ash-venn(, weeks? [^:]*)?: /);
+  for (const line of told) expect(line).not.toContain('session');
   expect(ran.code).toBe(0);
 });
 
