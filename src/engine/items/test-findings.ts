@@ -11,7 +11,7 @@ import { CHAIR_STAND_NORM } from '../rules/chair-stand-norm.js';
 import { TEST_NOT_COUNTED } from '../rules/test-not-counted.js';
 import { yearOf } from '../screening/screen-client.js';
 import { normAt } from './chair-stand-norms.js';
-import { isTested } from './test-sets.js';
+import { isMeasured, isTested } from './test-sets.js';
 
 export function testFindings(context: BlockContext, rows: readonly FittedRow[]): readonly Finding[] {
   return [...notCounted(context, rows), ...chairStands(context)];
@@ -20,7 +20,7 @@ export function testFindings(context: BlockContext, rows: readonly FittedRow[]):
 function notCounted(context: BlockContext, rows: readonly FittedRow[]): readonly Finding[] {
   const asked = new Set<string>(context.programme.tests);
   return rows
-    .filter((fitted) => asked.has(fitted.row.id) && !isTested(context, fitted))
+    .filter((fitted) => asked.has(fitted.row.id) && !isTested(context, fitted) && !isMeasured(context, fitted))
     .map(({ session, row }): Finding => {
       const reason = reasonOf(TEST_NOT_COUNTED, 'coach', [{ name: 'row', value: row.id, unit: '' }], 'measured');
       return { rule: TEST_NOT_COUNTED.id, audience: 'coach', session: session.id, row: row.id, weeks: [], reason };

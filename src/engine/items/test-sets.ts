@@ -49,9 +49,16 @@ export function secondsOfMeasure({ rules }: BlockContext, measure: Exercise['fac
   return rules.valueOf(measure === 'chair stand' ? CHAIR_STAND_SECONDS : ONE_LEG_SECONDS);
 }
 
-/** Asked for by the programme, and in sets of reps that may be counted up to a limit. */
-export const isTested = ({ programme }: BlockContext, { planned, dose, row }: FittedRow): boolean =>
-  programme.tests.includes(row.id) && planned === 'walk' && dose.kind === 'sets';
+/** Asked for by the programme, in sets of reps that may be counted up to a limit, and not measured by itself already. */
+export const isTested = (context: BlockContext, fitted: FittedRow): boolean =>
+  context.programme.tests.includes(fitted.row.id) &&
+  fitted.planned === 'walk' &&
+  fitted.dose.kind === 'sets' &&
+  !isMeasured(context, fitted);
+
+/** An older client's published measure: a group of its own in the first and the last session. */
+export const isMeasured = (context: BlockContext, { chain }: FittedRow): boolean =>
+  isOlder(context) && chain.judged[chain.base]?.exercise.facts.measure !== undefined;
 
 /** Nothing is tried in a week with a test: neither a gate nor a trial, so that the test is of what was done before. */
 export function heldForTests(occurrences: readonly Occurrence[], tested: boolean): readonly Occurrence[] {
