@@ -1,6 +1,7 @@
 /** Tests as planned parts of a block: test sets of rows, and the measures of older clients. */
 import { describe, expect, test } from 'vitest';
 import { planBlock } from '../../src/engine/plan-block.js';
+import { TEST_RESERVE } from '../../src/engine/rules/test-reserve.js';
 import type { Client } from '../../src/model/client.js';
 import type { Exercise } from '../../src/model/exercise.js';
 import { exerciseId, rowId } from '../../src/model/identity.js';
@@ -8,6 +9,7 @@ import type { Group, Item, Plan } from '../../src/model/plan.js';
 import type { Programme } from '../../src/model/programme.js';
 import { sayReason } from '../../src/words/say-reason.js';
 import { speechOf } from '../../src/words/speech.js';
+import { PLACE } from './generate-exercises.js';
 import {
   aBlock,
   aCaution,
@@ -86,6 +88,18 @@ describe('a row the programme tests', () => {
     expect(reserves({})).toEqual([20, 20]);
     expect(reserves({ experience: 'novice' })).toEqual([30, 30]);
     expect(reserves({ blocksBefore: 0 })).toEqual([40, 20]);
+    const lowest = { rule: 'floor-alone', value: 10, reason: 'tests to one left', place: PLACE };
+    const own = planBlock({
+      library: aLibrary([anExercise('squat')], tested()),
+      client: aClient({ tests }),
+      today,
+      edition: 0,
+      rulesOverridden: [lowest, { ...lowest, rule: 'test-reserve', value: 15 }],
+    }).value;
+    const stops =
+      own === null ? [] : itemsOf(own).flatMap(({ sets }) => sets.flatMap(({ stopAt }) => stopAt?.reserve ?? []));
+    expect(stops).toEqual([15, 15]);
+    expect(TEST_RESERVE.value).toBe(10);
   });
 
   test('nothing is tried in that week: the occurrence is held, and no gate or trial stands beside a test', () => {

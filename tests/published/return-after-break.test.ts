@@ -64,6 +64,7 @@ describe('the first weeks back', () => {
         expect(sets * reps * part(reps, 40)).toBeLessThanOrEqual(30);
       });
     }
+    expect(RETURN_VOLUME.value).toBe(30);
     expect(3 * 10 * 0.7).toBeLessThanOrEqual(RETURN_VOLUME.value);
     expect(5 * 10 * 0.7).toBeGreaterThan(RETURN_VOLUME.value);
   });

@@ -133,7 +133,7 @@ export const englishBreak: Readonly<Record<BreakRuleName, RuleWords>> = {
   'strength-unknown': both(
     (f) =>
       `Tested before a break of ${f('days') || held(f, '35 days')}: that says nothing now, so a feeler set finds the load.`,
-    'It has been a while, so your first set finds the load anew.',
+    'After so long, your first set finds the load anew.',
   ),
   'test-most': only((f) => `A test set goes no further than ${held(f, '5')} reps above the range.`),
   'test-not-counted': only(

@@ -31,7 +31,8 @@ const cautioned = (f: Figure): string => {
   const since = clause(f('since'), (date) => `since ${date}`);
   const side = f('side') === 'both' ? '' : f('side');
   const parts = [f('caution'), side, [by, since].filter((part) => part !== '').join(' ')];
-  return `${begun(f('degree') || 'a caution')} (${parts.filter((part) => part !== '').join(', ')})`;
+  const said = parts.filter((part) => part !== '').join(', ');
+  return `${begun(f('degree') || 'a caution')}${clause(said, (words) => ` (${words})`)}`;
 };
 
 const oneSide = (side: string): string => (side === 'left' || side === 'right' ? side : '');
