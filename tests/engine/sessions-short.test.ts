@@ -108,6 +108,16 @@ describe('the short version', () => {
     expect(said(session)).toContain('push feeler 1');
   });
 
+  test('where the first row of a pattern does not fit, the next of it that does', () => {
+    const long = lifts.map((lift) =>
+      lift.id === 'squat'
+        ? anExercise('squat', { ...bodyweight, tempo: { lower: 30, bottom: 0, lift: 30, top: 0 } })
+        : lift,
+    );
+    const kept = new Set(work(shortOf(programme(), long, { minutes: 90 })).map((one) => one.split(' ')[0]));
+    expect(kept).toEqual(new Set(['squat-2', 'push', 'pull']));
+  });
+
   test('one side and the other are one set', () => {
     const sided = [anExercise('squat', { ...bodyweight, sides: 'each' })];
     expect(work(shortOf(programme({}, ['squat']), sided)).slice(0, 2)).toEqual([

@@ -21,8 +21,8 @@ interface Kept extends DoneRow {
 
 /**
  * A few minutes of the warm-up, its first exercises once; then a set each, and another each, of the rows never cut and
- * of the first row of every other pattern, in the order done, as long as the clock allows. A row's lighter or feeler
- * set comes with its first set. Never a trial, a test, nor any set of a row that stands behind a gate that day.
+ * of one row of every other pattern, the first that fits, as long as the clock allows. A row's lighter or feeler set
+ * comes with its first set. Never a trial, a test, nor any set of a row that stands behind a gate that day.
  */
 export function shortenSession(
   context: BlockContext,
@@ -39,20 +39,22 @@ export function shortenSession(
       rows.map(({ timed, rounds }) => ({ ...timed, sets: rounds, trial: false, test: 0 })),
       rules,
     );
-  const chosen = chooseRows(context, done);
-  const limits = new Map(chosen.map(({ item }) => [item, roundsOf(item)]));
+  const order = inOrder(context, done);
   let kept: readonly Kept[] = done.map((row) => ({ ...row, rounds: 0 }));
-  for (let grew = true; grew; ) {
-    grew = false;
-    for (const { item } of chosen) {
-      const before = kept.find((row) => row.item === item)?.rounds ?? 0;
-      if (before >= (limits.get(item) ?? 0)) continue;
-      const more = kept.map((row) => (row.item === item ? { ...row, rounds: before + 1 } : row));
-      if (secondsOf(more) > cap) continue;
-      kept = more;
-      grew = true;
-    }
+  const add = (item: Item): boolean => {
+    const more = kept.map((row) => (row.item === item ? { ...row, rounds: row.rounds + 1 } : row));
+    const fits = (more.find((row) => row.item === item)?.rounds ?? 0) <= roundsOf(item) && secondsOf(more) <= cap;
+    if (fits) kept = more;
+    return fits;
+  };
+  const patterns = new Set<string>();
+  for (const { item, timed } of order) {
+    const pattern = patternOf(timed.fitted);
+    if (patterns.has(pattern) && !context.programme.neverCut.includes(item.row)) continue;
+    if (add(item)) patterns.add(pattern);
   }
+  const chosen = order.filter(({ item }) => kept.some((row) => row.item === item && row.rounds > 0));
+  for (let grew = true; grew; ) grew = chosen.map(({ item }) => add(item)).some((fits) => fits);
   return {
     minutes: minutesOf(secondsOf(kept), rules),
     sets: [...firstDrills(warmUp, drills, warming), ...keysOf(kept)],
@@ -62,15 +64,11 @@ export function shortenSession(
 const roundsOf = (item: Item): number =>
   Math.max(0, ...item.sets.filter(({ kind }) => kind === 'work').map(({ round }) => round));
 
-function chooseRows({ programme }: BlockContext, done: readonly DoneRow[]): readonly DoneRow[] {
+/** Rows never cut first; without those behind a gate. */
+function inOrder({ programme }: BlockContext, done: readonly DoneRow[]): readonly DoneRow[] {
   const open = done.filter(({ item }) => item.sets.every(({ gate }) => gate === undefined));
   const never = open.filter(({ item }) => programme.neverCut.includes(item.row));
-  const chosen = [...never];
-  for (const row of open) {
-    const pattern = patternOf(row.timed.fitted);
-    if (!chosen.some(({ timed }) => patternOf(timed.fitted) === pattern)) chosen.push(row);
-  }
-  return chosen;
+  return [...never, ...open.filter((row) => !never.includes(row))];
 }
 
 /** Each once through, as many as fit; the rest of the minutes is easy walking. */
