@@ -1,4 +1,4 @@
-/** A caution that begins, ends or is to be looked at again inside the block counts for all of it, and is told. */
+/** A caution that begins or ends inside the block counts for all of it, and is told. */
 import { ruleId } from '../../model/identity.js';
 import type { Rule } from '../../model/reason.js';
 

@@ -7,7 +7,7 @@ import { type Figure, type Saying, spoken } from '../rule-words.js';
 const said = (f: Figure): string => f('value');
 
 const WRITTEN: Readonly<Record<string, Saying>> = {
-  'caution-in-block': 'A caution that begins, ends or is to be looked at again inside the block counts for all of it.',
+  'caution-in-block': 'A caution that begins or ends inside the block counts for all of it.',
   'circuit-reserve': (f) =>
     `In a circuit the reserve asked for goes up by ${said(f)}: the next row comes before the breath is back.`,
   'clearance-holds': (f) => `A clearance must reach to the end of the block, and be no older than ${said(f)} by then.`,
