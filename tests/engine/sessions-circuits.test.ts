@@ -6,7 +6,7 @@ import { orderCircuit } from '../../src/engine/sessions/order-circuit.js';
 import type { Client } from '../../src/model/client.js';
 import type { Exercise, Facts } from '../../src/model/exercise.js';
 import type { Plan } from '../../src/model/plan.js';
-import type { Row } from '../../src/model/programme.js';
+import type { Programme, Row } from '../../src/model/programme.js';
 import { PLACE } from './generate-exercises.js';
 import { kitOf } from './generate-studio.js';
 import {
@@ -117,6 +117,44 @@ describe('what is in hand', () => {
     const held = loads({ kit, tests: tested({ a: '10', b: '10' }) }, rows);
     expect(held.map((one) => one[0]?.length)).toEqual([1, 1]);
     expect(stays({ kit }, [of('a', plated), of('b', bodyweight)])).toBe(true);
+  });
+
+  test('the stronger of two sides keeps no bell of its own inside one', () => {
+    const sided = [of('a', { sides: 'each' }), of('b')];
+    const apart = [
+      aTest('a', 9, { load: kg('20'), reserve: 20, side: 'right' }),
+      aTest('a', 9, { load: kg('12'), reserve: 20, side: 'left' }),
+      aTest('b', 12, { load: kg('16'), reserve: 30 }),
+    ];
+    const client = aClient({ tests: apart, minutes: 90 });
+    const plan = (programme: Programme) => {
+      const { value, problems } = planBlock({
+        library: aLibrary(sided, programme),
+        client,
+        today: on('2026-12-20'),
+        edition: 0,
+      });
+      if (value === null) throw new Error(JSON.stringify(problems));
+      return value;
+    };
+    const bellsOf = (of: Plan) => {
+      const items =
+        of.weeks[2]?.sessions[0]?.groups.flatMap((group) => group.items.filter(({ row }) => row === 'a')) ?? [];
+      return new Set(
+        items.flatMap(({ sets }) => sets.filter(({ kind }) => kind === 'work').map(({ load }) => load?.label)),
+      );
+    };
+    const dose = { kind: 'sets', sets: 3, reps: { min: 4, max: 8 }, eachSide: true } as const;
+    const rows = [aRow('a', { dose, trials: false }), aRow('b', { trials: false })];
+    const straight = aProgramme([aSession('A', aBlock(rows))]);
+    expect(bellsOf(plan(straight)).size).toBe(2);
+    expect(bellsOf(plan(aProgramme([aSession('A', aBlock(rows, { kind: 'circuit', rounds: 3 }))]))).size).toBe(1);
+  });
+
+  test('a part of a maximum may want something lighter than what was tested: done straight', () => {
+    const client = { tests: tested({ a: '16', b: '16', c: '12' }) };
+    const percent = circuit('a b c', { effort: { kind: 'percent', percent: 60 } });
+    expect(made(percent, three, client).shape.rows.some(({ inCircuit }) => inCircuit)).toBe(false);
   });
 
   test('a trial wants a load of its own: only where there is room for it, and never with plates', () => {

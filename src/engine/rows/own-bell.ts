@@ -27,6 +27,8 @@ export interface OwnBell {
 /** Whether some set may be: a gap above `side-gap-why` in the row's own test, and nothing that asks for care. */
 export function keepsOwnBell(context: BlockContext, fitted: WalkFitted, { how, tested, trust }: Beginning): boolean {
   const { standing, rules } = context;
+  // Inside a circuit it would be one more piece in hand.
+  if (fitted.inCircuit) return false;
   if (how !== 'tested' || trust.kind !== 'whole' || tested === null || tested.sides[1]?.weak !== false) return false;
   if (standing.moderate || standing.steady || caresAtStart(fitted).length > 0) return false;
   return tested.gap !== null && tested.gap > rules.valueOf(SIDE_GAP_WHY);

@@ -56,7 +56,7 @@ export interface Around {
   readonly own: boolean;
 }
 
-export interface AroundSession {
+interface AroundSession {
   readonly warmUp: Around;
   /** Without drills and minutes where there is none. */
   readonly coolDown: Around;

@@ -15,7 +15,7 @@ import { CIRCUIT_RESERVE } from '../rules/circuit-reserve.js';
 
 type Load = Pick<MakeableLoad | BandLoad, 'pieces'>;
 
-export interface HeldCircuit {
+interface HeldCircuit {
   readonly rows: readonly FittedRow[];
   /** Rows that lost loads by it. */
   readonly held: readonly FittedRow[];
@@ -110,7 +110,10 @@ const isSame = (a: Load, b: Load): boolean =>
  * The heaviest load up to the one tested, or up to the main bell of the pattern; `null` where neither is known, or
  * where it would not leave the highest floor of the block at the bottom of the range.
  */
-function startOf(context: BlockContext, { chain, planned, dose, row }: FittedRow): MakeableLoad | null {
+function startOf(context: BlockContext, fitted: FittedRow): MakeableLoad | null {
+  const { chain, planned, dose, row } = fitted;
+  // A part of a maximum may want something lighter than what was tested.
+  if (fitted.planned === 'walk' && fitted.percent !== null) return null;
   const judged = chain.judged[chain.base];
   const version = chain.versions[chain.base];
   if (judged === undefined || version === undefined) return null;

@@ -20,7 +20,7 @@ export const isFast = ({ chain }: FittedRow): boolean =>
   });
 
 /** Rows that are done together: one block of a session, in order. */
-export type BlockRows = readonly FittedRow[];
+type BlockRows = readonly FittedRow[];
 
 /**
  * Each block's rows in the order they are done, with the fewest trips down to the floor over the whole session. Fast
