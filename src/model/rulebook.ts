@@ -1,8 +1,7 @@
 /** The rulebook as a page shows it: every rule in its room, with what a coach may set. */
 import type { Rule } from './reason.js';
 
-export const RULE_ROOMS = ['screening', 'versions', 'rows', 'sessions', 'walk', 'ladder', 'audit'] as const;
-export type RuleRoom = (typeof RULE_ROOMS)[number];
+export type RuleRoom = 'screening' | 'versions' | 'rows' | 'sessions' | 'walk' | 'ladder' | 'audit';
 
 /** Both are allowed; in the rule's own unit. */
 export interface RuleBounds {

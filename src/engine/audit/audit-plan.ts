@@ -127,9 +127,10 @@ function unknownMuscles(plan: Plan, sessions: readonly WorkedSession[]): readonl
       return names.length === 0 ? [] : [{ id, names }];
     });
   if (unknown.length <= valueIn(plan, AUDIT_UNKNOWN_MUSCLE)) return [];
-  const inputs = unknown.flatMap(({ id, names }) => [
-    { name: 'exercise', value: id, unit: '' },
-    ...names.map((value) => ({ name: 'muscle', value, unit: '' })),
-  ]);
+  const muscles = [...new Set(unknown.flatMap(({ names }) => names))];
+  const inputs = [
+    ...unknown.map(({ id }) => ({ name: 'exercise', value: id, unit: '' })),
+    ...muscles.map((value) => ({ name: 'muscle', value, unit: '' })),
+  ];
   return [finding(AUDIT_UNKNOWN_MUSCLE, [], inputs)];
 }

@@ -19,8 +19,9 @@ export type AuditRuleName = (typeof AUDIT_RULES)[number];
 /** `Chest, arms: fewer than …`. */
 const ofGroups = (f: Figure, said: string): string => begun(clause(f('group'), (names) => `${names}: `) + said);
 
-/** `two days` of how many, where the plan falls short. */
-const found = (f: Figure, name: string): string => clause(f(name), (n) => `; here it is ${n}`);
+/** How many there are where the plan falls short. */
+const found = (f: Figure, name: string): string =>
+  clause(f(name), (n) => `; here it is ${n.startsWith('0') ? 'none' : n}`);
 
 /** `: 8 sets against 3 in week 1`. */
 const against = (f: Figure, one: string, other: string): string =>
