@@ -80,8 +80,11 @@ function Drills({ book, drills }: { readonly book: Book; readonly drills: readon
   );
 }
 
-const InWords = ({ drills }: { readonly drills: readonly Drill[] }) =>
-  drills.length === 0 ? null : <Bullets lines={drills.map(({ text }) => plainLine(text))} />;
+function InWords({ drills }: { readonly drills: readonly Drill[] }) {
+  const [only, ...more] = drills;
+  if (only === undefined) return null;
+  return more.length === 0 ? <p>{only.text}</p> : <Bullets lines={drills.map(({ text }) => plainLine(text))} />;
+}
 
 function DrillLine({ book, drill }: { readonly book: Book; readonly drill: Drill }) {
   const page = drill.exercise === undefined ? undefined : book.exercises.get(drill.exercise);

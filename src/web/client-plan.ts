@@ -142,6 +142,9 @@ const itemOf = (item: Item): ClientItem => ({
   easier: item.easier.map(easierOf),
 });
 
+/** What warms up and cools down is easy as it is: its easier ways stand on its pages. */
+const isAround = ({ kind }: Group): boolean => kind === 'warm-up' || kind === 'cool-down';
+
 const groupOf = (group: Group): ClientGroup => ({
   kind: group.kind,
   name: group.name,
@@ -149,7 +152,7 @@ const groupOf = (group: Group): ClientGroup => ({
   ...(group.everySeconds === undefined ? {} : { everySeconds: group.everySeconds }),
   ...(group.workSeconds === undefined ? {} : { workSeconds: group.workSeconds }),
   ...(group.pauseSeconds === undefined ? {} : { pauseSeconds: group.pauseSeconds }),
-  items: group.items.map(itemOf),
+  items: group.items.map((item) => (isAround(group) ? { ...itemOf(item), easier: [] } : itemOf(item))),
 });
 
 /** What of a plan its client may hold. */
