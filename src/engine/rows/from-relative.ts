@@ -1,4 +1,5 @@
 /** Where a row begins that was never tested itself: from a linked version that was, weakly and one load lighter. */
+import type { MakeableLoad } from '../../model/kit.js';
 import type { Grams, Tenths } from '../../model/quantity.js';
 import type { CapacityInput, VersionInput } from '../../model/strand.js';
 import type { BlockContext } from '../block-context.js';
@@ -74,13 +75,13 @@ export function firstLoad(
 ): Grams | null {
   const bodyMass = context.client.bodyMass?.mass.grams ?? null;
   const counted = isCounted(version, bodyMass);
-  if (!counted) return version.loads.length === 1 ? (version.loads[0]?.grams ?? null) : null;
+  const held = (load: MakeableLoad): boolean => isAtMost({ ...load, grams: externalLoad(load) }, most);
+  const [only] = version.loads;
+  if (!counted) return only !== undefined && version.loads.length === 1 && held(only) ? only.grams : null;
   const k = capacityOf('epley', capacity, true);
   const needed = neededAtFirst(context, fitted);
   const fits = version.loads.filter(
-    (load) =>
-      isAtMost({ ...load, grams: externalLoad(load) }, most) &&
-      repsToFailure('epley', k, capacity.reps, resistedLoad(version, load, bodyMass)) >= needed,
+    (load) => held(load) && repsToFailure('epley', k, capacity.reps, resistedLoad(version, load, bodyMass)) >= needed,
   );
   if (fits.length === 0) return null;
   const index = Math.max(0, fits.length - 1 - context.rules.valueOf(NEW_MOVEMENT_LIGHTER));
