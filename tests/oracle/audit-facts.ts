@@ -57,7 +57,7 @@ export function auditFacts(plan: PlanJson, exercises: readonly ExerciseFacts[], 
     const all = withParts(exercise, byId);
     const said = [
       ...all.flatMap((one) => cautionsMet(plan, one, use)),
-      ...all.flatMap((one) => signOffMissing(plan, one, use, client)),
+      ...all.flatMap((one) => signOffMissing(plan, one, use, client, byId)),
       ...all.flatMap((one) => kitMissing(plan, one)),
       ...heldWrongly(plan, exercise, use),
       ...tooManyReps(plan, exercise, use),
@@ -163,7 +163,13 @@ function needsSignOff({ facts }: ExerciseFacts): boolean {
   );
 }
 
-function signOffMissing(plan: PlanJson, exercise: ExerciseFacts, use: Use, client: ClientFacts): string[] {
+function signOffMissing(
+  plan: PlanJson,
+  exercise: ExerciseFacts,
+  use: Use,
+  client: ClientFacts,
+  byId: ReadonlyMap<string, ExerciseFacts>,
+): string[] {
   const ids = [exercise.id, ...exercise.formerIds];
   const given = plan.inputs.signOffs
     .filter((one) => ids.includes(one.exercise) && one.date <= plan.today)
@@ -180,10 +186,15 @@ function signOffMissing(plan: PlanJson, exercise: ExerciseFacts, use: Use, clien
   if (mass > top + 1) found.push(`${load?.label} is above what was signed off`);
   if (!needed && bar !== true) return found;
   const tests = client.tests.filter((test) => ids.includes(test.exercise) && test.date <= plan.today);
+  /** Done by itself, or as a part of what is done. */
+  const usesIt = (id: string): boolean => {
+    const done = byId.get(id);
+    return done !== undefined && withParts(done, byId).includes(exercise);
+  };
   const planned = plan.weeks.flatMap((week) =>
     week.sessions.filter(
       ({ date, groups }) =>
-        date < session.date && groups.some((group) => group.items.some((item) => ids.includes(item.exercise))),
+        date < session.date && groups.some((group) => group.items.some((item) => usesIt(item.exercise))),
     ),
   );
   const used = Math.max(...[latest, ...tests, ...planned].map(({ date }) => dayOf(date)));

@@ -137,10 +137,11 @@ function shortFindings(plan: PlanJson, session: PlanSession, library: Library): 
 function isLong(plan: PlanJson, item: PlanItem, library: Library): boolean {
   const left = 60 * (ruled(plan, 'short-minutes') - ruled(plan, 'short-warm-up'));
   const first = item.sets.filter(({ round, kind }) => round === 1 || kind !== 'work');
-  const hands = item.sides === 'each' ? 2 : 1;
+  if (first.some(({ kind }) => kind === 'test')) return true;
+  const hands = item.sides === 'both' ? 1 : 2;
   const top = item.asked.max * (item.asked.unit === 'reps' ? 8 : item.asked.unit === 'metres' ? 2 : 1);
   const work = first.reduce((sum, set) => sum + secondsOf(plan, item, set, library), 0);
-  return work + hands * top + 2 * 60 + 2 * ruled(plan, 'down-or-up') > left;
+  return 2 * work + hands * top + item.restSeconds + 2 * 60 + 2 * ruled(plan, 'down-or-up') > left;
 }
 
 /** Few pieces in hand, no plates changed, no two that tire the grip or two hinges side by side, round after round. */
