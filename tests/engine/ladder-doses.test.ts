@@ -1,7 +1,8 @@
 /** What holds of the doses of every stage, whatever the way of working and the dose. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Asked, dosesOf } from '../../src/engine/ladder/rungs-of-way.js';
+import { dosesOf } from '../../src/engine/ladder/rungs-of-way.js';
+import type { Asked } from '../../src/engine/ladder/stage-doses.js';
 import { plannedBy } from '../../src/engine/rows/planned-by.js';
 import { layOverrides } from '../../src/engine/rulebook.js';
 import type { Dose } from '../../src/model/dose.js';

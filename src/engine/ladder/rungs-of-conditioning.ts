@@ -2,8 +2,9 @@
  * Conditioning: longer work against the same rest, or more of it in the same time; rounds stay. How hard is told by
  * breath, never by load alone.
  */
-import type { Asked, DosesOfStage } from './rungs-of-way.js';
+
 import { spreadMetres, spreadReps, spreadSeconds, spreadSignals, stageOf } from './spread-doses.js';
+import type { Asked, DosesOfStage } from './stage-doses.js';
 
 export function conditioningRungs(asked: Asked): DosesOfStage {
   switch (asked.dose.kind) {

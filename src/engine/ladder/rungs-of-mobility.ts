@@ -1,7 +1,7 @@
 /** Mobility: one rung, the least of the range, the same every week. */
 import type { RungDose } from '../../model/ladder.js';
-import type { Asked, DosesOfStage } from './rungs-of-way.js';
 import { stageOf } from './spread-doses.js';
+import type { Asked, DosesOfStage } from './stage-doses.js';
 
 export const mobilityRungs = ({ dose }: Asked): DosesOfStage => stageOf([fixed(dose)]);
 

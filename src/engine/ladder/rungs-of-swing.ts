@@ -8,8 +8,8 @@ import { DEAD_STOP_REPS } from '../rules/dead-stop-reps.js';
 import { NEXT_UP_FIRST } from '../rules/next-up-first.js';
 import { SECONDS_A_SWING } from '../rules/seconds-a-swing.js';
 import { SWING_CAP } from '../rules/swing-cap.js';
-import type { Asked, DoseOfRung, DosesOfStage } from './rungs-of-way.js';
 import { partOf, spread, spreadReps, spreadSeconds, spreadSignals, stageOf } from './spread-doses.js';
+import type { Asked, DoseOfRung, DosesOfStage } from './stage-doses.js';
 
 /** Most reps of one set: the exercise's own, else the common cap. */
 export const mostOfSwing = ({ facts, inForce }: Pick<Asked, 'facts' | 'inForce'>): number =>

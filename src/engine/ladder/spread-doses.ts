@@ -8,7 +8,7 @@ import { RUNG_SECONDS } from '../rules/rung-seconds.js';
 import { RUNG_SIGNAL_REPS } from '../rules/rung-signal-reps.js';
 import { SIGNAL_MINUTES_FIRST } from '../rules/signal-minutes-first.js';
 import { SIGNAL_REPS_FIRST } from '../rules/signal-reps-first.js';
-import type { Asked, DosesOfStage } from './rungs-of-way.js';
+import type { Asked, DosesOfStage } from './stage-doses.js';
 
 /** From `low` up in steps of `step`, and `high` last of all. */
 export function spread(low: number, high: number, step: number): readonly number[] {
