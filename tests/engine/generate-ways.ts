@@ -125,9 +125,13 @@ const banded = (chance: Chance): readonly (readonly [string, Sketch])[] => {
 /** Of two loaded exercises that are held alike, so that one load can serve both. */
 function combinations(chance: Chance, walked: readonly Exercise[]): readonly (readonly [string, Sketch])[] {
   const loaded = walked.filter(({ facts }) => facts.way === 'strength' && facts.holds !== 'added');
+  const plain = loaded.filter(({ facts }) => facts.asks.length === 0 && facts.room.ceiling === 'any' && !facts.signOff);
   return [0, 1].flatMap((number) => {
-    const first = loaded.length === 0 ? undefined : chance.oneOf(loaded);
-    const others = loaded.filter((one) => one !== first && one.facts.holds === first?.facts.holds);
+    const from = number === 0 && plain.length > 0 ? plain : loaded;
+    const first = from.length === 0 ? undefined : chance.oneOf(from);
+    const alike = ({ facts }: Exercise): boolean =>
+      facts.holds === first?.facts.holds && (number > 0 || facts.sides === first.facts.sides);
+    const others = from.filter((one) => one !== first && alike(one));
     const second = others.length === 0 ? undefined : chance.oneOf(others);
     if (first === undefined || second === undefined) return [];
     const sketch: Sketch = {

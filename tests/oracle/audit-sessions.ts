@@ -141,7 +141,7 @@ function isLong(plan: PlanJson, item: PlanItem, library: Library): boolean {
   const hands = item.sides === 'both' ? 1 : 2;
   const top = item.asked.max * (item.asked.unit === 'reps' ? 8 : item.asked.unit === 'metres' ? 2 : 1);
   const work = first.reduce((sum, set) => sum + secondsOf(plan, item, set, library), 0);
-  return 2 * work + hands * top + item.restSeconds + 2 * 60 + 2 * ruled(plan, 'down-or-up') > left;
+  return 2 * work + hands * top * 2 + item.restSeconds + 2 * 60 + 2 * ruled(plan, 'down-or-up') > left;
 }
 
 /** Few pieces in hand, no plates changed, no two that tire the grip or two hinges side by side, round after round. */
