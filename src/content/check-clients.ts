@@ -47,7 +47,8 @@ const checkDays = each((client, file) => {
 const checkMainBells = each(({ mainBells }, file) => {
   const patterns = mainBells.map(({ pattern }) => pattern);
   const twice = patterns.find((pattern, index) => patterns.indexOf(pattern) !== index);
-  if (twice !== undefined) file.report.add({ code: 'entry-twice', data: { entry: twice } }, placeOf(file, 'main bells'));
+  if (twice !== undefined)
+    file.report.add({ code: 'entry-twice', data: { entry: twice } }, placeOf(file, 'main bells'));
 });
 
 const checkPartner = each((client, file, { clients }) => {
