@@ -38,7 +38,7 @@ function find(table: Readonly<Record<string, RuleWords>>, rule: string): RuleWor
   return Object.hasOwn(table, rule) ? table[rule] : undefined;
 }
 
-const NAMES_OF_EXERCISES: readonly string[] = ['exercise', 'programme', 'relative', 'row', 'met by'];
+const NAMES_OF_EXERCISES: readonly string[] = ['exercise', 'programme', 'relative', 'part', 'row', 'met by'];
 
 /** A figure with its unit: `2` for 20 tenths, `16 kg`, `10 %`, `90 s`. */
 export function sayInput(input: ReasonInput, names: Names, speech: Speech): string {

@@ -37,17 +37,26 @@ const cautioned = (f: Figure): string => {
 
 const oneSide = (side: string): string => (side === 'left' || side === 'right' ? side : '');
 
+/** Each said once: a combination asks the same of several parts. */
+const once = (listed: string): string => [...new Set(listed.split(', '))].join(', ');
+
+/** `2 × bell`: a pair of bells. */
+const pairs = (load: string): string => load.replace(/2 × (\p{L}+)/gu, 'a pair of $1s').replace(/^(?!a )/, 'a ');
+
 /** Everything that would open a version, in the order it was refused. */
 const unlocks = (f: Figure): string =>
   [
-    clause(f('unlock: caution'), (what) => `the end of the caution on ${what}`),
-    clause(f('unlock: thing'), (thing) => `at home: ${thing}`),
-    clause(f('unlock: load'), (load) => `a load for it: ${load}`),
+    clause(f('unlock: caution'), (what) => `the end of the caution on ${once(what)}`),
+    clause(f('unlock: thing'), (thing) => `${once(thing)} at home`),
+    clause(f('unlock: load'), (load) => `${pairs(once(load))} at home`),
     clause(f('unlock: ceiling'), (height) => `a clear height of ${height}, on file`),
     clause(f('unlock: floor'), (floor) => `a clear floor of ${floor}, on file`),
-    clause(f('unlock: sign-off'), (how) => `${how} by you`),
+    clause(
+      f('unlock: sign-off'),
+      (how) => `your sign-off${clause(once(how).replace(/^(seen and )?passed ?/, ''), (far) => ` ${far}`)}`,
+    ),
     clause(f('unlock: clearance'), () => 'clearance for vigorous effort'),
-    clause(f('unlock: test'), () => 'a test of it, or what its link says it can be lifted with'),
+    clause(f('unlock: test'), () => 'a test of it, or a ratio on the link to it'),
     clause(f('unlock: part'), (part) => `in the library: ${part}`),
   ]
     .filter((part) => part !== '')
