@@ -3,6 +3,7 @@ import type { Day } from '../../model/day.js';
 import type { Rule } from '../../model/reason.js';
 import type { BlockContext } from '../block-context.js';
 import { isOlder } from '../effort/plan-effort.js';
+import { BREAK_COUNTS } from '../rules/break-counts.js';
 import { STRENGTH_KEPT } from '../rules/strength-kept.js';
 import { STRENGTH_KEPT_OLDER } from '../rules/strength-kept-older.js';
 import { STRENGTH_UNKNOWN } from '../rules/strength-unknown.js';
@@ -29,4 +30,14 @@ export function trustIn(context: BlockContext, tested: Day): Trust {
   if (days >= rules.valueOf(STRENGTH_UNKNOWN)) return { kind: 'nothing', rule: STRENGTH_UNKNOWN, days };
   const kept = isOlder(context) ? STRENGTH_KEPT_OLDER : STRENGTH_KEPT;
   return days >= rules.valueOf(kept) ? { kind: 'lighter', rule: kept, days } : WHOLE;
+}
+
+/** Of what has no date of its own, a bell that is stated or was passed: by a break that ended not long before the block. */
+export function trustAfterBreak(context: BlockContext): Trust {
+  const { client, firstDay, rules } = context;
+  const recent = client.breaks.filter(
+    ({ from, until }) => from < firstDay && until >= firstDay - rules.valueOf(BREAK_COUNTS),
+  );
+  const [first] = recent.map(({ from }) => from).sort((a, b) => a - b);
+  return first === undefined ? WHOLE : trustIn(context, first);
 }

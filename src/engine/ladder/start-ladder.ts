@@ -5,7 +5,7 @@ import type { RungLoad } from '../../model/ladder.js';
 import type { Grams } from '../../model/quantity.js';
 import type { Rule } from '../../model/reason.js';
 import { type BlockContext, names } from '../block-context.js';
-import { trustIn } from '../breaks/trust.js';
+import { trustAfterBreak, trustIn, WHOLE } from '../breaks/trust.js';
 import { isAtMost } from '../kit/at-most.js';
 import type { LadderFitted } from '../rows/fit-rows.js';
 import { roleBell } from '../rows/role-bell.js';
@@ -44,12 +44,16 @@ export function startLadder(context: BlockContext, fitted: LadderFitted, judged:
   const loads = loadsOf(judged);
   const stated = context.client.mainBells.some(({ pattern }) => pattern === exercise.facts.pattern);
   const tested = trustedTest(context, exercise);
-  const fresh = tested === null && (context.client.blocksBefore === 0 || !stated);
+  const back = tested === null ? trustAfterBreak(context) : WHOLE;
+  const fresh = tested === null && (context.client.blocksBefore === 0 || !stated || back.kind === 'nothing');
+  const down = back.kind === 'whole' ? 0 : context.rules.valueOf(RETURN_LIGHTER);
   const found = (load: number, rule: Rule | null, stays = false): LadderStart => ({ load, rule, fresh, stays });
   if (loads.every((load) => load === null)) return found(0, null);
   const role = fitted.row.bell ?? (fitted.dose.kind === 'main-next' ? 'main' : null);
   const named = role === null ? null : roleBell(context, exercise, judged.loads, role);
-  if (named !== null) return found(indexOf(loads, named.load), LADDER_START_ROLE, role === 'lighter');
+  if (named !== null) {
+    return found(Math.max(0, indexOf(loads, named.load) - down), LADDER_START_ROLE, role === 'lighter');
+  }
   if (tested !== null) {
     const index = loads.findLastIndex((load) => load === null || ('grams' in load && isAtMost(load, tested.grams)));
     if (index >= 0) return found(Math.max(0, index - tested.lighter), LADDER_START_TESTED);
@@ -57,10 +61,11 @@ export function startLadder(context: BlockContext, fitted: LadderFitted, judged:
   }
   if (stated) {
     const main = roleBell(context, exercise, judged.loads, 'main');
-    return main === null ? found(0, LADDER_START_LIGHTEST) : found(indexOf(loads, main.load), LADDER_START_MAIN_BELL);
+    if (main === null) return found(0, LADDER_START_LIGHTEST);
+    return found(Math.max(0, indexOf(loads, main.load) - down), LADDER_START_MAIN_BELL);
   }
   if (exercise.facts.way === 'swing' && judged.signedOffTo !== null) {
-    return found(loads.length - 1, LADDER_START_SIGNED_OFF);
+    return found(Math.max(0, loads.length - 1 - down), LADDER_START_SIGNED_OFF);
   }
   return found(0, LADDER_START_LIGHTEST);
 }
