@@ -12,6 +12,7 @@ import { type Breadth, generateStudio } from '../engine/generate-studio.js';
 import { planDemo } from '../studio/demo-plans.js';
 import { auditPlan } from './audit.js';
 import { auditFacts } from './audit-facts.js';
+import { auditMuscles } from './audit-muscles.js';
 import { auditSessions } from './audit-sessions.js';
 import { planSchema } from './plan-json.js';
 
@@ -25,7 +26,12 @@ function findIn(plan: Plan, exercises: readonly Exercise[], client: Client): rea
   const parsed = planSchema.safeParse(json);
   if (!parsed.success) return found;
   const tests = client.tests.map(({ exercise, date }) => ({ exercise, date: isoOfDay(date) }));
-  return [...found, ...auditFacts(parsed.data, exercises, { tests }), ...auditSessions(parsed.data, exercises)];
+  return [
+    ...found,
+    ...auditFacts(parsed.data, exercises, { tests }),
+    ...auditSessions(parsed.data, exercises),
+    ...auditMuscles(parsed.data, exercises),
+  ];
 }
 
 it("finds nothing in the demo studio's plans", async () => {

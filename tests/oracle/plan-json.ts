@@ -78,6 +78,7 @@ const set = z.looseObject({
   [THEN]: z.looseObject({ reps: positive, load }).optional(),
   deadStop: z.boolean().optional(),
   stopAt: z.looseObject({ reserve: whole }).optional(),
+  optional: z.boolean().optional(),
   side: z.enum(['left', 'right']).optional(),
   exercise: z.string().min(1).optional(),
   load: load.optional(),
