@@ -27,6 +27,7 @@ import { queueFindings } from './sessions/queue-findings.js';
 import { type Queue, queueSessions } from './sessions/queue-sessions.js';
 import { judgeFor } from './versions/judge-version.js';
 import { type LinksOf, linkVersions } from './versions/linked-versions.js';
+import { besideFor } from './versions/list-beside.js';
 
 export interface BlockInput {
   readonly library: Library;
@@ -89,7 +90,8 @@ export function planBlock(input: BlockInput): Result<Plan | null> {
   };
   const gate = [...rules.problems, ...whole.problems, ...screenClient(context)];
   if (queue === null) return { value: null, problems: gate };
-  const versions: Versions = { judge: judgeFor(context), linksOf };
+  const judge = judgeFor(context);
+  const versions: Versions = { judge, linksOf, besideOf: besideFor(context, judge, linksOf) };
   const planned = planRows(context, queue, versions);
   const problems = [...gate, ...planned.problems];
   if (problems.some(({ severity }) => severity === 'error')) return { value: null, problems };

@@ -6,13 +6,15 @@ import type { StrandInput } from '../model/strand.js';
 import { rulesOfTheWalk } from './rules-of-the-walk.js';
 import { findingsOf } from './walk/findings.js';
 import { layGround } from './walk/ground.js';
+import type { Ground } from './walk/situation.js';
 import { type SortedRules, sortRules } from './walk/sorted-rules.js';
 import type { Trail } from './walk/trail.js';
-import { beginWalk, walkOn } from './walk/walk-on.js';
+import { beginWalk, type Manner, walkOn } from './walk/walk-on.js';
 import type { RuleOfWalk } from './walk/walk-rule.js';
 import type { WalkResult, WalkStep } from './walk-step.js';
 
-const ALL = sortRules(rulesOfTheWalk);
+/** Every rule of the walk. */
+export const ALL = sortRules(rulesOfTheWalk);
 
 /** `rules` is all of them, or fewer to see what one of them does. */
 export function planStrand(input: StrandInput, rules: readonly RuleOfWalk[] = rulesOfTheWalk): WalkResult {
@@ -20,17 +22,31 @@ export function planStrand(input: StrandInput, rules: readonly RuleOfWalk[] = ru
   const ground = layGround(input, sorted);
   if (ground === null) return { kind: 'feeler' };
   const begun = beginWalk(ground);
-  const main = walkOn(begun, 0, sorted, false);
+  const main = walkOn(begun, 0, sorted, { barred: false, told: true });
   if (main.kind === 'impossible') return main;
   const { gated } = main;
-  if (gated === null) return finished(main, sorted);
-  const barred = walkOn(gated.before, gated.index, sorted, true);
+  if (gated === null) return finished(main, sorted, ground);
+  const barred = walkOn(gated.before, gated.index, sorted, BARRED);
   if (barred.kind === 'impossible') return barred;
-  return finished({ ...main, steps: withOtherwise(main.steps, barred.steps, gated.index) }, sorted);
+  return finished({ ...main, steps: withOtherwise(main.steps, barred.steps, gated.index) }, sorted, ground);
 }
 
-function finished(trail: Trail, rules: SortedRules): WalkResult {
-  return { kind: 'walked', steps: trail.steps, findings: findingsOf(trail, rules) };
+const BARRED: Manner = { barred: true, told: false };
+
+function finished(trail: Trail, rules: SortedRules, ground: Ground): WalkResult {
+  return { kind: 'walked', steps: trail.steps, findings: findingsOf(trail, rules), ground };
+}
+
+/** What is done in each occurrence whether a gate opens or not, and no reasons; `null` where nothing is planned. */
+export function planSurely(input: StrandInput): readonly Omit<WalkStep, 'reasons' | 'considered'>[] | null {
+  const ground = layGround(input, ALL);
+  if (ground === null) return null;
+  const main = walkOn(beginWalk(ground), 0, ALL, { barred: false, told: false });
+  if (main.kind === 'impossible') return null;
+  const { gated } = main;
+  if (gated === null) return main.steps;
+  const barred = walkOn(gated.before, gated.index, ALL, BARRED);
+  return barred.kind === 'impossible' ? null : [...main.steps.slice(0, gated.index), ...barred.steps];
 }
 
 /** From the gate on, each step carries what to do if the gate did not open. */

@@ -2,6 +2,7 @@
 
 import type { Grams, Tenths } from '../model/quantity.js';
 import type { Reason } from '../model/reason.js';
+import type { Ground } from './walk/situation.js';
 
 /** Version, load and tempo, as indices into the strand's own lists; `load` in grams. */
 export interface Option {
@@ -70,7 +71,12 @@ export interface WalkFinding {
 }
 
 export type WalkResult =
-  | { readonly kind: 'walked'; readonly steps: readonly WalkStep[]; readonly findings: readonly WalkFinding[] }
+  | {
+      readonly kind: 'walked';
+      readonly steps: readonly WalkStep[];
+      readonly findings: readonly WalkFinding[];
+      readonly ground: Ground;
+    }
   /** Nothing is known to start from: a feeler set, and no load is claimed. */
   | { readonly kind: 'feeler' }
   /** Nothing leaves the floor in this week: a client-scoped error. */

@@ -9,6 +9,7 @@ import { timeRow } from '../../src/engine/sessions/seconds-of-set.js';
 import { type Shape, shapeSessions } from '../../src/engine/sessions/shape-sessions.js';
 import { judgeFor } from '../../src/engine/versions/judge-version.js';
 import { linkVersions } from '../../src/engine/versions/linked-versions.js';
+import { besideFor } from '../../src/engine/versions/list-beside.js';
 import type { Client } from '../../src/model/client.js';
 import type { Exercise } from '../../src/model/exercise.js';
 import type { Item, Plan } from '../../src/model/plan.js';
@@ -51,7 +52,9 @@ export function made(
       return { session: template.id, day: date, week, occurrence };
     }),
   };
-  const versions = { judge: judgeFor(context), linksOf: linkVersions(context.exercises) };
+  const judge = judgeFor(context);
+  const linksOf = linkVersions(context.exercises);
+  const versions = { judge, linksOf, besideOf: besideFor(context, judge, linksOf) };
   const fitted = fitRows(context, queue.templates, versions);
   if (fitted.problems.length > 0) throw new Error(JSON.stringify(fitted.problems));
   return { context, versions, shape: shapeSessions(context, fitted.value) };

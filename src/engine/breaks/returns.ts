@@ -90,6 +90,7 @@ const SESSIONS: readonly Rule[] = [RETURN_DAYS_FIRST, RETURN_DAYS_SECOND];
  * missed session included: there is no published rule for one.
  */
 export function returnOf(context: BlockContext, day: Day): Return | null {
+  if (context.client.breaks.length === 0) return null;
   const all = stretchesOf(context).flatMap((stretch) => afterOne(context, stretch, day) ?? []);
   return all.reduce<Return | null>((found, next) => (found === null ? next : together(found, next)), null);
 }
@@ -175,7 +176,7 @@ export function restOnReturn(context: BlockContext, day: Day, way: Way, dose: Do
 
 /** Whether some session of the block is one of the gentle ones after a break: then no gain is counted on. */
 export const hasGentleWeeks = (context: BlockContext): boolean =>
-  context.days.some(({ day }) => (returnOf(context, day)?.floor ?? null) !== null);
+  context.client.breaks.length > 0 && context.days.some(({ day }) => (returnOf(context, day)?.floor ?? null) !== null);
 
 /** The block's weeks in which `break-floor` holds, in order. */
 export function weeksOfFloor(context: BlockContext): readonly number[] {

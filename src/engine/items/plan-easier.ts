@@ -2,7 +2,6 @@
 import type { Exercise } from '../../model/exercise.js';
 import type { MakeableLoad } from '../../model/kit.js';
 import type { EasierItem, PlanSet } from '../../model/plan.js';
-import type { Refusal } from '../../model/problems-plan.js';
 import type { Grams, PerMille, Tenths } from '../../model/quantity.js';
 import type { VersionInput } from '../../model/strand.js';
 import {
@@ -15,10 +14,8 @@ import {
   slowedReps,
 } from '../capacity.js';
 import { isWalked } from '../rows/planned-by.js';
-import { carries, versionOf } from '../versions/chain-versions.js';
-import { waysBeside } from '../versions/choose-version.js';
-import type { Judge, Judged } from '../versions/judge-version.js';
-import type { Link, LinksOf } from '../versions/linked-versions.js';
+import type { Judged } from '../versions/judge-version.js';
+import type { Beside, EasierVersion } from '../versions/list-beside.js';
 import { planLoad } from './plan-load.js';
 import type { AmountOf } from './set-amount.js';
 
@@ -48,12 +45,6 @@ export interface Planned {
   readonly amount?: AmountOf;
 }
 
-export interface EasierFound {
-  readonly easier: readonly EasierItem[];
-  /** Where none is found: what was refused. */
-  readonly refused: readonly Refusal[];
-}
-
 /**
  * Easier ways of the same exercise in the order a coach makes it easier, then easier exercises in the order of their
  * links. Of an exercise that is itself done in an easier way, only other ways that answer the same cautions.
@@ -63,42 +54,20 @@ export interface EasierFound {
  * load: the bottom of the range at most, and the asked reserve. A way keeps the load; since it may be a slower one, it
  * has only the reps that a slow lowering would leave with the asked reserve, at least one.
  */
-export function planEasier(planned: Planned, judge: Judge, linksOf: LinksOf): EasierFound {
-  const { judged } = planned;
-  const links = linksOf(judged.exercise);
-  const allowed = links.easier.filter((link) => judge(link.to).allowed);
-  const exercises = allowed.map((link): EasierItem => {
-    const to = judge(link.to);
-    const dose = doseOf(planned, to, link);
-    return {
-      exercise: to.exercise.id,
-      way: to.exercise.facts.way,
-      say: link.say,
-      for: link.causes,
-      sets: easierSets(planned, dose, to.exercise),
-    };
-  });
+export function planEasier(planned: Planned, { ways, easier }: Beside): readonly EasierItem[] {
+  const { exercise } = planned.judged;
   const own = wayOf(planned);
-  const ways = waysBeside(judged, links.easierWays).map((way): EasierItem => {
-    return {
-      exercise: `${judged.exercise.id}#${way.slug}`,
-      way: judged.exercise.facts.way,
-      say: way.say,
-      for: way.causes,
-      sets: easierSets(planned, own, judged.exercise),
-    };
-  });
-  return {
-    easier: [...ways, ...exercises],
-    refused: links.easier.flatMap((link) => judge(link.to).refusals),
-  };
-}
-
-/** Harder versions this client may do, for the coach to see what lies ahead: no sets are claimed. */
-export function listHarder({ exercise }: Judged, judge: Judge, linksOf: LinksOf): readonly EasierItem[] {
-  return linksOf(exercise)
-    .harder.filter((link) => judge(link.to).allowed && judge(link.to).care.length === 0)
-    .map((link) => ({ exercise: link.to.id, way: link.to.facts.way, say: link.say, for: link.causes, sets: [] }));
+  const items: EasierItem[] = [];
+  for (const { slug, say, causes } of ways) {
+    const sets = easierSets(planned, own, exercise);
+    items.push({ exercise: `${exercise.id}#${slug}`, way: exercise.facts.way, say, for: causes, sets });
+  }
+  for (const version of easier) {
+    const { link, to } = version;
+    const sets = easierSets(planned, doseOf(planned, version), to.exercise);
+    items.push({ exercise: to.exercise.id, way: to.exercise.facts.way, say: link.say, for: link.causes, sets });
+  }
+  return items;
 }
 
 interface Dose {
@@ -113,9 +82,13 @@ function easierSets({ sets, amount }: Planned, { load, reps, reserve }: Dose, ex
   const held = load === null || load.grams === 0 ? {} : { load: planLoad(load) };
   const left = reserve === null ? {} : { reserve };
   const much = amount?.(reps, exercise, 'normal') ?? { reps };
-  return sets.map(({ key, side }, index): PlanSet => {
-    const round = sets.slice(0, index + 1).filter((set) => set.side === side).length;
-    return { key, kind: 'work', round, ...much, ...(side === undefined ? {} : { side }), ...held, ...left };
+  const rounds = { left: 0, right: 0, both: 0 };
+  return sets.map(({ key, side }): PlanSet => {
+    rounds[side ?? 'both'] += 1;
+    const round = rounds[side ?? 'both'];
+    return side === undefined
+      ? { key, kind: 'work', round, ...much, ...held, ...left }
+      : { key, kind: 'work', round, ...much, side, ...held, ...left };
   });
 }
 
@@ -127,22 +100,23 @@ function wayOf({ version, k, equation, tested, bodyMass, slow, load, reps, reser
   return { load, reps: most, reserve: slowly - 10 * most };
 }
 
-function doseOf(planned: Planned, to: Judged, link: Link): Dose {
+function doseOf(planned: Planned, { link, to, version, counted, carried }: EasierVersion): Dose {
   const { asked, bottom, reps, bodyMass } = planned;
   if (!isWalked(to.exercise.facts)) return { load: null, reps: Math.min(reps, bottom), reserve: null };
   const unknown: Dose = { load: null, reps: Math.min(reps, bottom), reserve: asked };
-  if (planned.k === 0 || planned.load === null || !carries(planned.judged, to, link, bodyMass)) return unknown;
-  const theirs = versionOf(to, bodyMass);
+  if (planned.k === 0 || planned.load === null || !carried) return unknown;
   const from = { share: planned.version.share, counted: isCounted(planned.version, bodyMass) };
-  const k = carriedCapacity(planned.k, from, { share: theirs.share, counted: isCounted(theirs, bodyMass) }, link.ratio);
+  const k = carriedCapacity(planned.k, from, { share: version.share, counted }, link.ratio);
   if (k === 0) return unknown;
   const held = externalLoad(planned.load);
-  const lighter = theirs.loads.filter((load) => externalLoad(load) <= held);
-  const least = Math.max(1, bottom - 2);
-  for (const load of [...lighter].reverse()) {
-    const toFailure = repsToFailure(planned.equation, k, planned.tested, resistedLoad(theirs, load, bodyMass));
-    const most = Math.min(reps, Math.floor((toFailure - Math.max(asked, planned.floor)) / 10));
-    if (most >= Math.min(least, reps)) return { load, reps: most, reserve: toFailure - 10 * most };
+  const needed = Math.max(asked, planned.floor);
+  const least = Math.min(reps, Math.max(1, bottom - 2));
+  for (let index = version.loads.length - 1; index >= 0; index -= 1) {
+    const load = version.loads[index];
+    if (load === undefined || externalLoad(load) > held) continue;
+    const toFailure = repsToFailure(planned.equation, k, planned.tested, resistedLoad(version, load, bodyMass));
+    const most = Math.min(reps, Math.floor((toFailure - needed) / 10));
+    if (most >= least) return { load, reps: most, reserve: toFailure - 10 * most };
   }
   return unknown;
 }

@@ -37,18 +37,18 @@ interface Dose {
 
 function listSets(place: SetPlace, kind: SetKind, rounds: number, dose: Dose): readonly PlanSet[] {
   const { block, occurrence, row } = place;
+  const much = amountOf(place, kind, dose);
+  const held = dose.load === null ? {} : loadPart(dose.load);
+  const left = dose.reserve === null ? {} : { reserve: dose.reserve };
   const sets: PlanSet[] = [];
   for (let round = 1; round <= rounds; round += 1) {
     for (const side of place.sides) {
-      sets.push({
-        key: setKey({ block, occurrence, row, side, kind, ordinal: round }),
-        kind,
-        round,
-        ...amountOf(place, kind, dose),
-        ...(side === 'both' ? {} : { side }),
-        ...(dose.load === null || dose.load.grams === 0 ? {} : { load: planLoad(dose.load) }),
-        ...(dose.reserve === null ? {} : { reserve: dose.reserve }),
-      });
+      const key = setKey({ block, occurrence, row, side, kind, ordinal: round });
+      sets.push(
+        side === 'both'
+          ? { key, kind, round, ...much, ...held, ...left }
+          : { key, kind, round, ...much, side, ...held, ...left },
+      );
     }
   }
   return sets;
@@ -85,11 +85,14 @@ export function workSets(place: SetPlace, strand: StrandInput, step: WalkStep): 
   });
   return [
     ...trialSets,
-    ...work.map((set, index) => ({
-      ...set,
-      ...(index > 0 || gate === undefined ? {} : { gate: { needs: needsOf(strand, gate.needs) } }),
-      ...(index > 0 || otherwise === undefined ? {} : { otherwise: [otherwiseOf(strand, otherwise)] }),
-    })),
+    ...work.map((set, index) => {
+      if (index > 0 || (gate === undefined && otherwise === undefined)) return set;
+      return {
+        ...set,
+        ...(gate === undefined ? {} : { gate: { needs: needsOf(strand, gate.needs) } }),
+        ...(otherwise === undefined ? {} : { otherwise: [otherwiseOf(strand, otherwise)] }),
+      };
+    }),
   ];
 }
 

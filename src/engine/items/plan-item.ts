@@ -14,7 +14,7 @@ import type { WalkStep } from '../walk-step.js';
 import { doneOnly } from './care-reasons.js';
 import { reasonsOfLoad } from './explain-load.js';
 import { reasonsOfRow } from './explain-row.js';
-import { listHarder, type Planned, planEasier } from './plan-easier.js';
+import { type Planned, planEasier } from './plan-easier.js';
 import { feelerSets, loadAt, type SetPlace, sidesInOrder, warmUpSets, workSets } from './plan-item-sets.js';
 import { amountIn } from './set-amount.js';
 import { isTested, isTestedIn, testReasons, withTestSet } from './test-sets.js';
@@ -49,10 +49,7 @@ export function planItem(
     },
   };
   const own = step === undefined ? null : ownBellIn(context, walked, step);
-  const work =
-    step === undefined
-      ? unknownSets(walked, index, place)
-      : workSets(place, strand, step).map((set) => withOwnBell(set, own));
+  const work = step === undefined ? unknownSets(walked, index, place) : withOwnBell(workSets(place, strand, step), own);
   const tested = isTested(context, fitted) && isTestedIn(index, strand.occurrences.length, work);
   const main = tested ? withTestSet(context, work, place, { top: strand.top, floor: occurrence.floor }) : work;
   const before = step === undefined || !warmUp ? [] : warmUpOf(context, walked, step, place);
@@ -71,8 +68,8 @@ export function planItem(
     allowed: step === undefined ? [] : allowedOf(walked, step),
     relaxed: step?.relaxed ?? [],
     sets: [...before, ...main],
-    easier: planEasier(planned, versions.judge, versions.linksOf).easier,
-    harder: listHarder(judged, versions.judge, versions.linksOf),
+    easier: planEasier(planned, versions.besideOf(planned.judged)),
+    harder: versions.besideOf(judged).harder,
     reasons: [
       ...(step === undefined ? [] : step.reasons),
       ...reasonsOfRow(context, walked, index),

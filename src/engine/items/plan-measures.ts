@@ -44,7 +44,7 @@ interface Due {
   readonly floor: Tenths;
 }
 
-function measureItem(context: BlockContext, judged: Judged, due: Due, { judge, linksOf }: Versions): Item {
+function measureItem(context: BlockContext, judged: Judged, due: Due, { besideOf }: Versions): Item {
   const { exercise } = judged;
   const { facts, id } = exercise;
   const row = rowId(`test-${id}`);
@@ -88,7 +88,7 @@ function measureItem(context: BlockContext, judged: Judged, due: Due, { judge, l
     allowed: [],
     relaxed: [],
     sets,
-    easier: planEasier(planned, judge, linksOf).easier.map((item) => ({ ...item, sets: timed(item.sets, seconds) })),
+    easier: planEasier(planned, besideOf(judged)).map((item) => ({ ...item, sets: timed(item.sets, seconds) })),
     harder: [],
     reasons: [reasonOf(rule, 'client', [], 'measured'), reasonOf(rule, 'coach', [], 'measured')],
   };

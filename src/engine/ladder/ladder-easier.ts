@@ -7,7 +7,6 @@ import { externalLoad } from '../capacity.js';
 import type { Versions } from '../rows/fit-rows.js';
 import { SECONDS_A_METRE } from '../rules/seconds-a-metre.js';
 import { SECONDS_A_REP } from '../rules/seconds-a-rep.js';
-import { waysBeside } from '../versions/choose-version.js';
 import type { Judged } from '../versions/judge-version.js';
 import { loadPart } from './ladder-load.js';
 import { amountOf } from './ladder-sets.js';
@@ -20,30 +19,24 @@ import { latestTest, loadsOf } from './start-ladder.js';
  */
 export function ladderEasier(
   context: BlockContext,
-  { linksOf, judge }: Versions,
+  { besideOf }: Versions,
   ladder: LadderInput,
   { judged, rung, sets }: { readonly judged: Judged; readonly rung: Rung; readonly sets: readonly PlanSet[] },
 ): readonly EasierItem[] {
   const { exercise } = judged;
-  const { easier, easierWays } = linksOf(exercise);
+  const { easier, ways } = besideOf(judged);
   const { dose: least } = ladder.rungs.find(({ stage }) => stage === rung.stage) ?? rung;
-  const ways = waysBeside(judged, easierWays).map(
-    ({ slug, causes, say }): EasierItem => ({
-      exercise: `${exercise.id}#${slug}`,
-      way: exercise.facts.way,
-      say,
-      for: causes,
-      sets: setsLike(sets, least, rung.load),
+  return [
+    ...ways.map(({ slug, causes, say }): EasierItem => {
+      const own = setsLike(sets, least, rung.load);
+      return { exercise: `${exercise.id}#${slug}`, way: exercise.facts.way, say, for: causes, sets: own };
     }),
-  );
-  const exercises = easier
-    .filter(({ to }) => judge(to).allowed)
-    .map(({ to, causes, say }): EasierItem => {
-      const load = noHeavier(context, judge(to), rung.load);
-      const dose = doseFor(to.facts, least, context);
-      return { exercise: to.id, way: to.facts.way, say, for: causes, sets: setsLike(sets, dose, load) };
-    });
-  return [...ways, ...exercises];
+    ...easier.map(({ link: { causes, say }, to }): EasierItem => {
+      const { facts, id } = to.exercise;
+      const theirs = setsLike(sets, doseFor(facts, least, context), noHeavier(context, to, rung.load));
+      return { exercise: id, way: facts.way, say, for: causes, sets: theirs };
+    }),
+  ];
 }
 
 /** In place of the item's own sets and under their keys. */

@@ -9,7 +9,6 @@ import { restOnReturn } from '../breaks/returns.js';
 import { readCapacity } from '../capacity/read-capacity.js';
 import { careReasons, doneOnly } from '../items/care-reasons.js';
 import { versionReason } from '../items/explain-row.js';
-import { listHarder } from '../items/plan-easier.js';
 import { type SetPlace, sidesInOrder } from '../items/plan-item-sets.js';
 import type { Versions } from '../rows/fit-rows.js';
 import { DEAD_STOP_REPS } from '../rules/dead-stop-reps.js';
@@ -60,7 +59,7 @@ export function planLadderItem(context: BlockContext, row: LadderRow, index: num
     relaxed: [],
     sets,
     easier: ladderEasier(context, versions, ladder, { judged: judgedAt(row, sure.exercise), rung: sure, sets }),
-    harder: listHarder(judged, versions.judge, versions.linksOf),
+    harder: versions.besideOf(judged).harder,
     reasons: [
       ...withCautions(row, step),
       ...reasonsOfDose(context, row, step),

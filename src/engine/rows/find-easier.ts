@@ -4,15 +4,15 @@ import { ofClient, type Problem } from '../../model/problem.js';
 import type { Refusal } from '../../model/problems-plan.js';
 import { invariant } from '../../model/result.js';
 import type { BlockContext } from '../block-context.js';
-import { type EasierFound, planEasier } from '../items/plan-easier.js';
+import { planEasier } from '../items/plan-easier.js';
 import { EASIER_IN_KIT } from '../rules/easier-in-kit.js';
 import { unlocksOf } from '../versions/list-unlocks.js';
 import type { Versions, WalkFitted } from './fit-rows.js';
 
-function easierOf(context: BlockContext, { chain, reps }: WalkFitted, { judge, linksOf }: Versions, index: number) {
-  const judged = chain.judged[index];
-  const version = chain.versions[index];
-  invariant(judged !== undefined && version !== undefined, 'asked of versions of the chain');
+function easierOf(context: BlockContext, { chain, reps }: WalkFitted, { besideOf }: Versions): readonly EasierItem[] {
+  const judged = chain.judged[chain.base];
+  const version = chain.versions[chain.base];
+  invariant(judged !== undefined && version !== undefined, 'a row begins with a version of its chain');
   const nothing = {
     judged,
     version,
@@ -29,8 +29,7 @@ function easierOf(context: BlockContext, { chain, reps }: WalkFitted, { judge, l
     slow: 1000,
     sets: [],
   } as const;
-  const found: EasierFound = planEasier(nothing, judge, linksOf);
-  return found;
+  return planEasier(nothing, besideOf(judged));
 }
 
 /**
@@ -38,7 +37,7 @@ function easierOf(context: BlockContext, { chain, reps }: WalkFitted, { judge, l
  * slower or shorter way leaves no more reps than the exercise does.
  */
 export function easierInReps(context: BlockContext, fitted: WalkFitted, versions: Versions): EasierItem | null {
-  const counted = easierOf(context, fitted, versions, fitted.chain.base).easier.filter(
+  const counted = easierOf(context, fitted, versions).filter(
     ({ way }) => way === 'strength' || way === 'bodyweight' || way === 'combination',
   );
   return counted.find(({ exercise }) => exercise?.includes('#') === false) ?? counted[0] ?? null;
@@ -46,9 +45,9 @@ export function easierInReps(context: BlockContext, fitted: WalkFitted, versions
 
 /** Every version the walk may reach needs an easier one below it: promised to whoever trains alone. */
 export function easierMissing(context: BlockContext, fitted: WalkFitted, versions: Versions): readonly Problem[] {
-  return fitted.chain.judged.flatMap((_, index): readonly Problem[] => {
-    const { easier, refused } = easierOf(context, fitted, versions, index);
-    const enough = easier.length >= context.rules.valueOf(EASIER_IN_KIT);
+  return fitted.chain.judged.flatMap((judged, index): readonly Problem[] => {
+    const { ways, easier, refused } = versions.besideOf(judged);
+    const enough = ways.length + easier.length >= context.rules.valueOf(EASIER_IN_KIT);
     return enough ? [] : [noEasier(context, fitted, index, refused)];
   });
 }

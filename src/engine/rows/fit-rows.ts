@@ -15,6 +15,7 @@ import { type Chain, chainVersions } from '../versions/chain-versions.js';
 import { type Choice, chooseVersion, choosingIn, isOpen } from '../versions/choose-version.js';
 import type { Judge } from '../versions/judge-version.js';
 import type { LinksOf } from '../versions/linked-versions.js';
+import type { BesideOf } from '../versions/list-beside.js';
 import { unlocksOf } from '../versions/list-unlocks.js';
 import { dosesFor, type Planned, plannedBy, repsOf, setsOf } from './planned-by.js';
 
@@ -56,6 +57,7 @@ export type FittedRow = WalkFitted | LadderFitted;
 export interface Versions {
   readonly judge: Judge;
   readonly linksOf: LinksOf;
+  readonly besideOf: BesideOf;
 }
 
 /**

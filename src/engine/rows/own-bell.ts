@@ -68,7 +68,10 @@ export function ownBellIn(context: BlockContext, walked: WalkedRow, step: WalkSt
 }
 
 /** The same reps; the stronger side's first sets with the bell it was tested with. */
-export function withOwnBell(set: PlanSet, own: OwnBell | null): PlanSet {
-  if (own === null || set.side !== own.side || set.round > own.sets) return set;
-  return { ...set, load: planLoad(own.load), reserve: own.reserve };
+export function withOwnBell(sets: readonly PlanSet[], own: OwnBell | null): readonly PlanSet[] {
+  if (own === null) return sets;
+  return sets.map((set) => {
+    if (set.side !== own.side || set.round > own.sets) return set;
+    return { ...set, load: planLoad(own.load), reserve: own.reserve };
+  });
 }

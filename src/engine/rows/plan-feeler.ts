@@ -6,7 +6,7 @@ import { invariant } from '../../model/result.js';
 import type { StrandInput, VersionInput } from '../../model/strand.js';
 import { capacityOf, isCounted, repsToFailure, resistedLoad } from '../capacity.js';
 import { planLoad } from '../items/plan-load.js';
-import { planStrand } from '../plan-strand.js';
+import { planSurely } from '../plan-strand.js';
 import { type Share, underPercent } from './under-percent.js';
 
 export interface Feeler {
@@ -83,6 +83,5 @@ function walkFrom(
   const start = { version: base, load: (first.at(-1) ?? felt).grams, tempo: 0, earned: 0 } as const;
   // A line of the table has no room for a tempo, a trial or a gate: what holds without them is printed.
   const known = { ...strand, capacity, start, trials: false, tempi: strand.tempi.slice(0, 1) };
-  const result = planStrand(share === null ? known : underPercent(known, share));
-  return result.kind === 'walked' ? result.steps.map((step) => step.otherwise ?? step) : undefined;
+  return planSurely(share === null ? known : underPercent(known, share));
 }

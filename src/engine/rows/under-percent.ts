@@ -1,11 +1,8 @@
 /** A row asked for as a part of one maximum: the loads that stay under it. The reps are the walk's. */
 import type { StrandInput } from '../../model/strand.js';
 import { isCounted, resistedLoad } from '../capacity.js';
-import { rulesOfTheWalk } from '../rules-of-the-walk.js';
+import { ALL } from '../plan-strand.js';
 import { layGround } from '../walk/ground.js';
-import { sortRules } from '../walk/sorted-rules.js';
-
-const ALL = sortRules(rulesOfTheWalk);
 
 export interface Share {
   readonly percent: number;

@@ -9,12 +9,9 @@ import type { Floor } from '../effort/plan-effort.js';
 import { planStrand } from '../plan-strand.js';
 import { FEELER_RISE } from '../rules/feeler-rise.js';
 import { PERCENT_OF_MAXIMUM } from '../rules/percent-of-maximum.js';
-import { rulesOfTheWalk } from '../rules-of-the-walk.js';
 import type { PlannedSession } from '../sessions/plan-sets.js';
 import type { Judged } from '../versions/judge-version.js';
-import { layGround } from '../walk/ground.js';
 import type { Ground } from '../walk/situation.js';
-import { sortRules } from '../walk/sorted-rules.js';
 import type { WalkFinding, WalkStep } from '../walk-step.js';
 import type { Beginning } from './beginning.js';
 import { buildStrand } from './build-strand.js';
@@ -38,8 +35,6 @@ export interface WalkedRow {
     | { readonly kind: 'feeler'; readonly feeler: Feeler };
   readonly findings: readonly WalkFinding[];
 }
-
-const ALL = sortRules(rulesOfTheWalk);
 
 /**
  * A row whose plan falls to an easier version that meets a caution is planned anew, without gain and trials.
@@ -89,16 +84,17 @@ function walkWith(
   const common = { fitted, beginning, strand, cares, floors, sessions };
   const missing = easierMissing(context, fitted, versions);
   const result = planStrand(strand);
-  const ground = layGround(strand, ALL);
   if (result.kind === 'impossible') {
     const floor = strand.occurrences.find(({ week }) => week === result.week)?.floor ?? 0;
     const data = { session: strand.session, row: strand.row, week: result.week, floor };
     return { value: null, problems: [...missing, { ...head, code: 'nothing-leaves-the-floor', data }] };
   }
   if (missing.length > 0) return { value: null, problems: missing };
-  if (result.kind === 'walked' && ground !== null) {
-    const plan = { kind: 'walked', steps: result.steps, ground } as const;
-    return { value: { ...common, plan, findings: findingsWithin(beginning, share, result.findings) }, problems: [] };
+  if (result.kind === 'walked') {
+    return {
+      value: { ...common, plan: result, findings: findingsWithin(beginning, share, result.findings) },
+      problems: [],
+    };
   }
   if (isTooHeavy(strand, beginning, fitted.chain.base)) {
     const { week = 1, floor = 0 } = strand.occurrences[0] ?? {};

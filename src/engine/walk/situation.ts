@@ -15,16 +15,8 @@ export interface Footing {
   readonly counted: boolean;
 }
 
-/** Values that a removed rule leaves neutral. */
-export interface Values {
-  readonly tolerance: Tenths;
-  /** Steps up to this many thousandths are small. */
-  readonly smallStep: number;
-  readonly trialMargin: Tenths;
-  /** Most reps of a trial on a weak estimate. */
-  readonly weakTrial: number;
-  readonly gates: boolean;
-  readonly volume: number;
+/** Whether rules that hold for every strand alike are among those walked by. */
+export interface Habits {
   readonly volumeOneRep: boolean;
   readonly volumeFirstExempt: boolean;
   readonly tempoCounts: boolean;
@@ -33,7 +25,6 @@ export interface Values {
   readonly newIsLighter: boolean;
   readonly bodyweightVersionFirst: boolean;
   readonly heldReps: boolean;
-  readonly top: number;
   readonly floor: boolean;
   readonly fewest: boolean;
   readonly earnedReset: boolean;
@@ -41,6 +32,19 @@ export interface Values {
   readonly easyWeek: boolean;
   readonly easyDepth: boolean;
   readonly easyLeast: boolean;
+}
+
+/** Habits, and values that a removed rule leaves neutral. */
+export interface Values extends Habits {
+  readonly tolerance: Tenths;
+  /** Steps up to this many thousandths are small. */
+  readonly smallStep: number;
+  readonly trialMargin: Tenths;
+  /** Most reps of a trial on a weak estimate. */
+  readonly weakTrial: number;
+  readonly gates: boolean;
+  readonly volume: number;
+  readonly top: number;
 }
 
 /** What is the same in every occurrence of a week. */

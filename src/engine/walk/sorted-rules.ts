@@ -1,7 +1,7 @@
 /** The rules a walk goes by, sorted once by what they do, so that the walk itself never searches. */
 import type { StrandInput } from '../../model/strand.js';
 import { weakTrial } from '../rules/walk-weak-trial.js';
-import type { Values } from './situation.js';
+import type { Habits, Values } from './situation.js';
 import type { Earning, Fall, Guard, Limit, Preference, RuleOfWalk, StepOfWalk, Telling } from './walk-rule.js';
 
 export interface StepWithGuards {
@@ -11,6 +11,7 @@ export interface StepWithGuards {
 
 export interface SortedRules {
   readonly has: (id: string) => boolean;
+  readonly habits: Habits;
   readonly strengthSteps: readonly StepWithGuards[];
   readonly bodyweightSteps: readonly StepWithGuards[];
   readonly workLimits: readonly Limit[];
@@ -42,6 +43,7 @@ export function sortRules(rules: readonly RuleOfWalk[]): SortedRules {
   const isSlower = (entry: StepWithGuards): boolean => entry.step.named === 'slower';
   return {
     has: (id) => ids.has(id),
+    habits: habitsOf(ids),
     strengthSteps: steps,
     bodyweightSteps: ids.has('walk-bodyweight-version-first')
       ? [...steps.filter((entry) => !isSlower(entry)), ...steps.filter(isSlower)]
@@ -55,16 +57,8 @@ export function sortRules(rules: readonly RuleOfWalk[]): SortedRules {
   };
 }
 
-/** The values of one strand as its rules leave them. */
-export function valuesOf(rules: SortedRules, input: StrandInput): Values {
-  const own = input.rules;
+function habitsOf(rules: ReadonlySet<string>): Habits {
   return {
-    tolerance: rules.has('walk-tolerance') ? own.tolerance : 0,
-    smallStep: rules.has('walk-small-step-size') ? own.smallStep : 0,
-    trialMargin: own.trialMargin,
-    weakTrial: rules.has('walk-weak-trial') ? weakTrial.row.value : Number.MAX_SAFE_INTEGER,
-    gates: input.gates !== false || !rules.has('walk-gates-allowed'),
-    volume: rules.has('walk-volume-share') ? own.volume : 0,
     volumeOneRep: rules.has('walk-volume-one-rep'),
     volumeFirstExempt: rules.has('walk-volume-first'),
     tempoCounts: rules.has('walk-tempo-factor'),
@@ -73,7 +67,6 @@ export function valuesOf(rules: SortedRules, input: StrandInput): Values {
     newIsLighter: rules.has('walk-new-is-lighter'),
     bodyweightVersionFirst: rules.has('walk-bodyweight-version-first'),
     heldReps: rules.has('walk-held-reps'),
-    top: rules.has('walk-range') ? input.top : Number.MAX_SAFE_INTEGER,
     floor: rules.has('walk-floor'),
     fewest: rules.has('walk-fewest'),
     earnedReset: rules.has('walk-earned-reset'),
@@ -81,5 +74,20 @@ export function valuesOf(rules: SortedRules, input: StrandInput): Values {
     easyWeek: rules.has('walk-easy-week'),
     easyDepth: rules.has('walk-easy-depth'),
     easyLeast: rules.has('walk-easy-least'),
+  };
+}
+
+/** The values of one strand as its rules leave them. */
+export function valuesOf(rules: SortedRules, input: StrandInput): Values {
+  const own = input.rules;
+  return {
+    ...rules.habits,
+    tolerance: rules.has('walk-tolerance') ? own.tolerance : 0,
+    smallStep: rules.has('walk-small-step-size') ? own.smallStep : 0,
+    trialMargin: own.trialMargin,
+    weakTrial: rules.has('walk-weak-trial') ? weakTrial.row.value : Number.MAX_SAFE_INTEGER,
+    gates: input.gates !== false || !rules.has('walk-gates-allowed'),
+    volume: rules.has('walk-volume-share') ? own.volume : 0,
+    top: rules.has('walk-range') ? input.top : Number.MAX_SAFE_INTEGER,
   };
 }

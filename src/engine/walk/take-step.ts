@@ -22,7 +22,8 @@ interface Refusal {
 
 export const BARRED: Taken = { step: null, next: null, considered: [], reasons: [] };
 
-export function takeStep(at: Situation, rules: SortedRules): Taken {
+/** Not `told`: what was considered and why is left out. */
+export function takeStep(at: Situation, rules: SortedRules, told: boolean): Taken {
   const ahead = aheadOf(at);
   const refusals: Refusal[] = [];
   const steps = at.ground.input.way === 'bodyweight' ? rules.bodyweightSteps : rules.strengthSteps;
@@ -30,10 +31,10 @@ export function takeStep(at: Situation, rules: SortedRules): Taken {
     const next = step.next(at, ahead);
     if (next === null) continue;
     const guard = refusing(at, guards, next);
-    if (guard === null) return taken(at, step, next, refusals);
-    note(refusals, { next, guard });
+    if (guard === null) return told ? taken(at, step, next, refusals) : { ...BARRED, step, next };
+    if (told) note(refusals, { next, guard });
   }
-  return taken(at, null, null, refusals);
+  return told ? taken(at, null, null, refusals) : BARRED;
 }
 
 function refusing(at: Situation, guards: readonly Guard[], next: Candidate): Guard | null {

@@ -43,8 +43,14 @@ export function beginWalk(ground: Ground): Standing {
   };
 }
 
-/** `barred`: no step at all is taken any more. */
-export function walkOn(begun: Standing, from: number, rules: SortedRules, barred: boolean): Walked {
+export interface Manner {
+  /** No step at all is taken any more. */
+  readonly barred: boolean;
+  /** With reasons, and what was considered; else its steps say only what is done. */
+  readonly told: boolean;
+}
+
+export function walkOn(begun: Standing, from: number, rules: SortedRules, { barred, told }: Manner): Walked {
   const { ground } = begun;
   const { occurrences } = ground.input;
   const steps: WalkStep[] = [];
@@ -60,16 +66,16 @@ export function walkOn(begun: Standing, from: number, rules: SortedRules, barred
     if (occurrence.easy && ground.values.easyWeek) {
       const reps = easyReps(at, rules);
       if (reps === null) return impossible(at);
-      steps.push(easyStep(at, reps));
+      steps.push(easyStep(at, reps, told));
       continue;
     }
-    const taken = barred ? BARRED : takeStep(at, rules);
+    const taken = barred ? BARRED : takeStep(at, rules, told);
     const goes = taken.step !== null && taken.step.outcome !== 'trial' && taken.next !== null;
     const reps = workReps(at, goes && taken.next !== null ? placeOf(taken.next) : at.place, rules);
     if (reps === null) return impossible(at);
     if (taken.step?.outcome === 'gate') gated = { index, before: standing };
     standing = standingAfter(at, taken, reps, rules);
-    steps.push(workStep(at, taken, reps, standing, index));
+    steps.push(workStep(at, taken, reps, standing, index, told));
   }
   return { kind: 'walked', steps, situations, gated };
 }
@@ -132,7 +138,7 @@ function trialReps({ ground, occurrence }: Situation, next: Candidate): number {
 
 type Written<Record> = { -readonly [Key in keyof Record]: Record[Key] };
 
-function workStep(at: Situation, taken: Taken, done: Reps, after: Standing, index: number): WalkStep {
+function workStep(at: Situation, taken: Taken, done: Reps, after: Standing, index: number, told: boolean): WalkStep {
   const { occurrence, ground } = at;
   const stayed: StepRule = index === 0 ? 'start' : 'stay';
   const { step: way, next } = taken;
@@ -147,7 +153,7 @@ function workStep(at: Situation, taken: Taken, done: Reps, after: Standing, inde
     relaxed: done.relaxed,
     considered: taken.considered,
     earned: after.earned,
-    reasons: [...taken.reasons, repsReason(at, done.because, done.place, done.reps, done.reserve)],
+    reasons: told ? [...taken.reasons, whyDone(at, done)] : [],
   };
   if (next !== null && way?.outcome === 'trial') written.trial = trialOf(at, next);
   if (next !== null && way?.outcome === 'gate') written.gate = gateOf(at, next);
@@ -176,7 +182,10 @@ function gateOf(at: Situation, next: Candidate): NonNullable<WalkStep['gate']> {
   return { needs: { option: optionOf(ground, at.place), reps: ground.input.top, reserve, weeks } };
 }
 
-function easyStep(at: Situation, done: Reps): WalkStep {
+const whyDone = (at: Situation, done: Reps): Reason =>
+  repsReason(at, done.because, done.place, done.reps, done.reserve);
+
+function easyStep(at: Situation, done: Reps, told: boolean): WalkStep {
   return {
     week: at.occurrence.week,
     easy: true,
@@ -188,6 +197,6 @@ function easyStep(at: Situation, done: Reps): WalkStep {
     relaxed: done.relaxed,
     considered: [],
     earned: at.earned,
-    reasons: [repsReason(at, done.because, done.place, done.reps, done.reserve)],
+    reasons: told ? [whyDone(at, done)] : [],
   };
 }
