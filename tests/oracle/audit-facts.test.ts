@@ -1,6 +1,7 @@
 /** Plans with the facts of their exercises: silent where all is well, and each check speaks up on a fault planted for it. */
 import { describe, expect, it } from 'vitest';
 import { auditFacts } from './audit-facts.js';
+import { auditWords } from './audit-words.js';
 import { bell, changed, exercises, type Fault, itemOf, planOf } from './plan-of-case.js';
 
 const caution = (what: string, degree: string) => ({
@@ -171,6 +172,22 @@ const OF_FACTS: readonly Fault[] = [
     },
   ],
 ];
+
+describe('an audit of words', () => {
+  const without = (id: string, words: 'cues' | 'stopIf') =>
+    exercises.map((one) => (one.id === id ? { ...one, words: { ...one.words, [words]: [] } } : one));
+
+  it('sees cues, stop signs and easier sets that are missing', () => {
+    const plan = planOf('rpe-row');
+    expect(auditWords(plan, exercises)).toEqual([]);
+    expect(auditWords(plan, without('goblet-squat', 'cues'))).toEqual(['goblet-squat has no cues']);
+    expect(auditWords(plan, without('chair-squat', 'stopIf'))).toEqual(['chair-squat has no stop sign']);
+    itemOf(plan, 'straight').easier[0]?.sets.pop();
+    expect(auditWords(plan, exercises).join()).toMatch(/for 2 sets, of 3/);
+    itemOf(plan, 'straight').easier = [];
+    expect(auditWords(plan, exercises).join()).toMatch(/nothing easier/);
+  });
+});
 
 const NO_TESTS = { tests: [] };
 

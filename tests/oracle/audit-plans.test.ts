@@ -14,6 +14,7 @@ import { auditPlan } from './audit.js';
 import { auditFacts } from './audit-facts.js';
 import { auditMuscles } from './audit-muscles.js';
 import { auditSessions } from './audit-sessions.js';
+import { auditWords } from './audit-words.js';
 import { planSchema } from './plan-json.js';
 
 /** Thousands in `npm run verify:deep`. */
@@ -34,12 +35,17 @@ function findIn(plan: Plan, exercises: readonly Exercise[], client: Client): rea
   ];
 }
 
+const wordsIn = (plan: Plan, exercises: readonly Exercise[]): readonly string[] =>
+  auditWords(planSchema.parse(JSON.parse(JSON.stringify(plan))), exercises);
+
 it("finds nothing in the demo studio's plans", async () => {
   const { plans, library, clients } = await planDemo();
   expect(plans.size).toBeGreaterThan(0);
   for (const client of clients) {
     const plan = plans.get(client.id);
-    if (plan !== undefined) expect(findIn(plan, library.exercises, client), client.id).toEqual([]);
+    if (plan === undefined) continue;
+    expect(findIn(plan, library.exercises, client), client.id).toEqual([]);
+    expect(wordsIn(plan, library.exercises), client.id).toEqual([]);
   }
 });
 
@@ -50,7 +56,8 @@ it('finds nothing in the plans of the cases', () => {
     const name = file.replace('.case.txt', '');
     const { library, client, today } = readCaseFile(name, exercises);
     const { value } = planBlock({ library, client, today, edition: 0 });
-    return value === null ? [] : findIn(value, exercises, client).map((text) => `${name}: ${text}`);
+    const all = value === null ? [] : [...findIn(value, exercises, client), ...wordsIn(value, exercises)];
+    return all.map((text) => `${name}: ${text}`);
   });
   expect(found).toEqual([]);
 });

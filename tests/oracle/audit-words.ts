@@ -1,0 +1,38 @@
+/** Everything a client does has its cues, its stop sign, and an easier way with sets of its own. */
+import type { PlanItem, PlanJson } from './plan-json.js';
+
+export interface WordsFacts {
+  readonly id: string;
+  readonly words: { readonly cues: readonly unknown[]; readonly stopIf: readonly unknown[] };
+}
+
+export function auditWords(plan: PlanJson, exercises: readonly WordsFacts[]): string[] {
+  const library = new Map(exercises.map((one) => [one.id, one.words]));
+  const found = new Set<string>();
+  for (const group of plan.weeks.flatMap((week) => week.sessions.flatMap((session) => session.groups))) {
+    for (const item of group.items) {
+      const done = [item.exercise, ...item.sets.flatMap((set) => set.exercise ?? [])];
+      const easier = item.easier.flatMap((one) => one.exercise?.split('#')[0] ?? []);
+      for (const id of [...done, ...easier]) {
+        const words = library.get(id);
+        if (words === undefined || words.cues.length === 0) found.add(`${id} has no cues`);
+        if (words === undefined || words.stopIf.length === 0) found.add(`${id} has no stop sign`);
+      }
+      for (const text of easierFindings(item)) found.add(`${item.id}: ${text}`);
+    }
+  }
+  return [...found];
+}
+
+/** As many sets as there are, both sides alike. */
+function easierFindings(item: PlanItem): string[] {
+  const done = item.sets.filter(
+    ({ kind }) => kind !== 'feeler' && (kind !== 'warm-up' || item.row.startsWith('warm-up-')),
+  );
+  if (item.easier.length === 0) return ['nothing easier'];
+  return item.easier.flatMap(({ say, sets }) => {
+    if (sets.length === 0) return [`${say} without sets`];
+    const other = sets.length !== done.length && !item.row.startsWith('test-');
+    return other ? [`${say} for ${sets.length} sets, of ${done.length}`] : [];
+  });
+}
