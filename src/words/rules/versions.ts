@@ -27,8 +27,10 @@ const sparing = (cause: string): string =>
 
 /** `Avoid (knee, left, by Coach since 3 January 2027)`. */
 const cautioned = (f: Figure): string => {
-  const by = clause(f('by'), (name) => `by ${name}`);
-  const since = clause(f('since'), (date) => `since ${date}`);
+  // A caution that follows from a fact of health has that fact for an author, in small letters, and no day of its own.
+  const isFact = /^\p{Ll}/u.test(f('by'));
+  const by = clause(f('by'), (name) => (isFact ? `because of the ${name} on file` : `by ${name}`));
+  const since = isFact ? '' : clause(f('since'), (date) => `since ${date}`);
   const side = f('side') === 'both' ? '' : f('side');
   const parts = [f('caution'), side, [by, since].filter((part) => part !== '').join(' ')];
   const said = parts.filter((part) => part !== '').join(', ');
