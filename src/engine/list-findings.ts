@@ -33,13 +33,15 @@ export function listFindings(
     ...breakFindings(context),
     ...cautionFindings(context, queue.begins),
     ...testFindings(context, fitted),
-    ...fitted.flatMap((row) => [
-      ...walked.filter(({ fitted }) => fitted === row).flatMap((one) => ofWalked(context, one)),
-      ...ladders
-        .filter(({ fitted }) => fitted === row)
-        .flatMap((one) => ofRow(one.fitted, one.ladder, [], one.findings)),
-      ...unlockFindings(context, row, versions),
-    ]),
+    ...fitted.flatMap((row) => {
+      const one = walked.get(row);
+      const ladder = ladders.get(row);
+      return [
+        ...(one === undefined ? [] : ofWalked(context, one)),
+        ...(ladder === undefined ? [] : ofRow(row, ladder.ladder, [], ladder.findings)),
+        ...unlockFindings(context, row, versions),
+      ];
+    }),
   ];
 }
 

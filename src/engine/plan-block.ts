@@ -115,7 +115,7 @@ function writePlan(
     edition: input.edition,
     starts: isoOfDay(client.starts),
     engine: ENGINE_VERSION,
-    inputs: listInputs(context, queue, walked, ladders, floorsOf(context)),
+    inputs: listInputs(context, queue, [...walked.values()], [...ladders.values()], floorsOf(context)),
   } as const;
   const plan: Plan = {
     ...body,
@@ -128,7 +128,6 @@ function writePlan(
       aroundOf,
       measuresOf,
       reasonsOf: shape.reasonsOf,
-      versions,
     }),
     findings: [
       ...queueFindings(context, queue),

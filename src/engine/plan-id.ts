@@ -1,46 +1,39 @@
 /** A plan's name, from what it was made of: the same inputs give the same name on every machine. */
 import type { Rule } from '../model/reason.js';
 
-/** The 64-bit offset basis as four 16-bit limbs, lowest first. */
-const OFFSET = [0x2325, 0x8422, 0x9ce4, 0xcbf2] as const;
 /** The prime is 2^40 + 0x1b3. */
 const PRIME_LOW = 0x1b3;
 
 /**
  * FNV-1a, 64 bits (Fowler, Noll and Vo), over the text in UTF-8, as 16 hexadecimal digits. It names, it does
  * not protect: anybody can make a text with a given name. Only products below 2^53 are formed, so that it is exact in
- * plain numbers.
+ * plain numbers: the 64 bits are kept as four limbs of 16, the lowest first.
  */
 export function nameOf(text: string): string {
-  const limbs: Limbs = [...OFFSET];
+  let [a, b, c, d] = [0x2325, 0x8422, 0x9ce4, 0xcbf2];
+  // × (2^40 + 0x1b3): the limbs times 0x1b3, and the lowest two 40 bits up.
+  const take = (byte: number): void => {
+    const low = a ^ byte;
+    const a1 = low * PRIME_LOW;
+    const b1 = b * PRIME_LOW + (a1 >>> 16);
+    const c1 = c * PRIME_LOW + low * 0x100 + (b1 >>> 16);
+    const d1 = d * PRIME_LOW + b * 0x100 + (c1 >>> 16);
+    a = a1 & 0xffff;
+    b = b1 & 0xffff;
+    c = c1 & 0xffff;
+    d = d1 & 0xffff;
+  };
   for (let index = 0; index < text.length; index += 1) {
+    const unit = text.charCodeAt(index);
+    if (unit < 0x80) {
+      take(unit);
+      continue;
+    }
     const code = text.codePointAt(index) ?? 0;
-    if (code < 0x80) take(limbs, code);
-    else for (const byte of bytesOf(code)) take(limbs, byte);
+    for (const byte of bytesOf(code)) take(byte);
     if (code > 0xffff) index += 1;
   }
-  return [...limbs]
-    .reverse()
-    .map((limb) => limb.toString(16).padStart(4, '0'))
-    .join('');
-}
-
-type Limbs = [number, number, number, number];
-
-/** × (2^40 + 0x1b3): the limbs times 0x1b3, and the lowest two 40 bits up. */
-function take(limbs: Limbs, byte: number): void {
-  const a = limbs[0] ^ byte;
-  const b = limbs[1];
-  const c = limbs[2];
-  const d = limbs[3];
-  const a1 = a * PRIME_LOW;
-  const b1 = b * PRIME_LOW + (a1 >>> 16);
-  const c1 = c * PRIME_LOW + a * 0x100 + (b1 >>> 16);
-  const d1 = d * PRIME_LOW + b * 0x100 + (c1 >>> 16);
-  limbs[0] = a1 & 0xffff;
-  limbs[1] = b1 & 0xffff;
-  limbs[2] = c1 & 0xffff;
-  limbs[3] = d1 & 0xffff;
+  return [d, c, b, a].map((limb) => limb.toString(16).padStart(4, '0')).join('');
 }
 
 /** UTF-8 of a code point from 0x80 up, with a half of a surrogate pair as it stands. */

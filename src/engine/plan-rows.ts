@@ -29,8 +29,8 @@ export interface PlannedRows {
   readonly aroundOf: AroundOf;
   readonly measuresOf: MeasuresOf;
   /** In the order done. */
-  readonly walked: readonly WalkedRow[];
-  readonly ladders: readonly LadderRow[];
+  readonly walked: ReadonlyMap<FittedRow, WalkedRow>;
+  readonly ladders: ReadonlyMap<FittedRow, LadderRow>;
 }
 
 /** Reports what any of its rows does. */
@@ -57,20 +57,20 @@ export function planRows(context: BlockContext, queue: Queue, versions: Versions
   const sets = planSets(context, queue, shape.rows, needs, around.value, measuresOf);
   const floors = floorsOf(context);
   const problems: Problem[] = [...fitted.problems, ...around.problems, ...sets.problems];
-  const walked: WalkedRow[] = [];
-  const ladders: LadderRow[] = [];
+  const walked = new Map<FittedRow, WalkedRow>();
+  const ladders = new Map<FittedRow, LadderRow>();
   for (const row of shape.rows) {
     if (row.planned === 'ladder') {
       const ladder = planLadderRow(context, row, sets.value, versions);
       problems.push(...ladder.problems);
-      if (ladder.value !== null) ladders.push(ladder.value);
+      if (ladder.value !== null) ladders.set(row, ladder.value);
       continue;
     }
     const beginning = beginnings.get(row);
     invariant(beginning !== undefined, 'every walked row begins somewhere');
     const one = walkRow(context, row, beginning, sets.value, floors, versions);
     problems.push(...one.problems);
-    if (one.value !== null) walked.push(one.value);
+    if (one.value !== null) walked.set(row, one.value);
   }
   return { value: { sessions: sets.value, shape, aroundOf: around.value, measuresOf, walked, ladders }, problems };
 }
@@ -83,9 +83,9 @@ export function itemIn(
   session: PlannedSession,
   { fitted, warmUp }: Pick<TimedRow, 'fitted' | 'warmUp'>,
 ): Item | null {
-  const one = walked.find((row) => row.fitted === fitted);
+  const one = walked.get(fitted);
   if (one !== undefined) return planItem(context, one, one.sessions.indexOf(session), warmUp, versions);
-  const ladder = ladders.find((row) => row.fitted === fitted);
+  const ladder = ladders.get(fitted);
   return ladder === undefined ? null : planLadderItem(context, ladder, ladder.sessions.indexOf(session), versions);
 }
 

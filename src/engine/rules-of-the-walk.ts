@@ -66,8 +66,8 @@ import { volumeFirst } from './rules/walk-volume-first.js';
 import { volumeOneRep } from './rules/walk-volume-one-rep.js';
 import { volumeShare } from './rules/walk-volume-share.js';
 import { weakAbove } from './rules/walk-weak-above.js';
-import { weakTrial } from './rules/walk-weak-trial.js';
 import { weakNoRiseGuard } from './rules/walk-weak-no-rise.js';
+import { weakTrial } from './rules/walk-weak-trial.js';
 import { weakTwiceGuard } from './rules/walk-weak-twice.js';
 import type { RuleOfWalk } from './walk/walk-rule.js';
 

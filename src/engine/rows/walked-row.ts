@@ -73,7 +73,10 @@ function walkWith(
   versions: Versions,
 ): Result<WalkedRow | null> {
   const cautioned = cares.length > 0;
-  const sessions = all.filter(({ rows }) => rows.some((timed) => timed.fitted === fitted && timed.sets > 0));
+  const sessions = all.filter(
+    ({ queued, rows }) =>
+      queued.template === fitted.session && rows.some((timed) => timed.fitted === fitted && timed.sets > 0),
+  );
   if (sessions.length === 0) return { value: null, problems: [] };
   const uncapped = buildStrand(context, { fitted, beginning, sessions, floors, cautioned });
   const share = shareOf(context, fitted);

@@ -2,6 +2,7 @@
 import type { Exercise, Pattern, Way } from '../../model/exercise.js';
 import { compareIds } from '../../model/identity.js';
 import type { ThingKind } from '../../model/kit.js';
+import type { EasierItem } from '../../model/plan.js';
 import type { SessionTemplate } from '../../model/programme.js';
 import type { BlockContext } from '../block-context.js';
 import type { FittedRow, Versions } from '../rows/fit-rows.js';
@@ -40,8 +41,11 @@ function openDrills(
     .sort((a, b) => compareIds(a.exercise.id, b.exercise.id));
 }
 
+/** An easier exercise or way that takes the same dose. */
+export type EasierDrill = Pick<EasierItem, 'exercise' | 'way' | 'say' | 'for'>;
+
 /** Easier exercises and ways to which the same dose may be given: with bare hands too. */
-export function easierDrills({ exercise }: Judged, { judge, linksOf }: Versions) {
+export function easierDrills({ exercise }: Judged, { judge, linksOf }: Versions): readonly EasierDrill[] {
   const { easier, easierWays } = linksOf(exercise);
   const bare = easier.filter((link) => {
     const to = judge(link.to);
@@ -52,9 +56,9 @@ export function easierDrills({ exercise }: Judged, { judge, linksOf }: Versions)
     );
   });
   return [
-    ...bare.map(({ to, say, causes }) => ({ exercise: to.id as string, way: to.facts.way, say, causes })),
+    ...bare.map(({ to, say, causes }) => ({ exercise: to.id, way: to.facts.way, say, for: causes })),
     ...easierWays.map(({ slug, say, causes }) => {
-      return { exercise: `${exercise.id}#${slug}`, way: exercise.facts.way, say, causes };
+      return { exercise: `${exercise.id}#${slug}`, way: exercise.facts.way, say, for: causes };
     }),
   ];
 }
@@ -87,7 +91,7 @@ export function chooseWarmUp(
     const found = best ?? easiestOf(pattern, left, versions);
     if (found !== undefined) chosen.push(found);
   }
-  return floorLast(chosen);
+  return floorLast(chosen, ({ exercise }) => exercise);
 }
 
 /** The first of a pattern to which no other of them is an easier version. */
@@ -113,7 +117,7 @@ export function chooseCoolDown(
     .sort((a, b) => near(b) - near(a));
 }
 
-export const floorLast = (drills: readonly Judged[]): readonly Judged[] => [
-  ...drills.filter(({ exercise }) => !asksFloor(exercise)),
-  ...drills.filter(({ exercise }) => asksFloor(exercise)),
+export const floorLast = <Drill>(drills: readonly Drill[], exerciseOf: (of: Drill) => Exercise): readonly Drill[] => [
+  ...drills.filter((drill) => !asksFloor(exerciseOf(drill))),
+  ...drills.filter((drill) => asksFloor(exerciseOf(drill))),
 ];

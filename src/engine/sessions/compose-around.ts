@@ -19,7 +19,15 @@ import { WARM_UP_OLDER_MOST } from '../rules/warm-up-older-most.js';
 import { WARM_UP_ROUNDS } from '../rules/warm-up-rounds.js';
 import type { Judged } from '../versions/judge-version.js';
 import { holdsInBlock } from '../versions/meet-caution.js';
-import { chooseCoolDown, chooseWarmUp, type DrillKind, floorLast, rowOfDrill } from './choose-drills.js';
+import {
+  chooseCoolDown,
+  chooseWarmUp,
+  type DrillKind,
+  type EasierDrill,
+  easierDrills,
+  floorLast,
+  rowOfDrill,
+} from './choose-drills.js';
 import { minutesOf, secondsOfRows } from './count-seconds.js';
 import { asksFloor } from './order-rows.js';
 import { tenthsOfRep, timeRow } from './seconds-of-set.js';
@@ -42,6 +50,7 @@ export interface Drill {
   readonly restSeconds: Seconds;
   /** One time through all its sets, with the way to the next. */
   readonly seconds: Seconds;
+  readonly easier: readonly EasierDrill[];
 }
 
 export interface Around {
@@ -137,6 +146,7 @@ function readOwn(
         sets: row.sets,
         restSeconds: row.fitted.row.restSeconds,
         seconds: secondsOfRows([row], context.rules),
+        easier: easierDrills(judged, versions),
       },
     ];
   });
@@ -182,6 +192,7 @@ function composeWarmUp(
     'warm-up',
     chooseWarmUp(context, session, rows, versions),
     Math.max(minutes, most),
+    versions,
   );
   return fill(context, 'warm-up', drills, minutes);
 }
@@ -195,7 +206,7 @@ function composeCoolDown(
 ): Around {
   if (!careful) return { kind: 'cool-down', name: '', minutes: 0, rounds: 1, drills: [], own: false };
   const minutes = context.rules.valueOf(COOL_DOWN_OLDER);
-  const fitting = makeDrills(context, 'cool-down', chooseCoolDown(context, session, rows, versions), minutes);
+  const fitting = makeDrills(context, 'cool-down', chooseCoolDown(context, session, rows, versions), minutes, versions);
   return fill(context, 'cool-down', fitting, minutes);
 }
 
@@ -205,16 +216,17 @@ function makeDrills(
   kind: DrillKind,
   chosen: readonly Judged[],
   minutes: number,
+  versions: Versions,
 ): readonly Drill[] {
-  const kept: Judged[] = [];
-  const drill = (judged: Judged) => drillOf(context, kind, judged);
+  const kept: Drill[] = [];
   for (const judged of chosen) {
-    if (onceThrough(context, [...kept, judged].map(drill)) <= 60 * minutes) kept.push(judged);
+    const drill = drillOf(context, kind, judged, versions);
+    if (onceThrough(context, [...kept, drill]) <= 60 * minutes) kept.push(drill);
   }
-  return floorLast(kept).map(drill);
+  return floorLast(kept, ({ judged }) => judged.exercise);
 }
 
-function drillOf(context: BlockContext, kind: DrillKind, judged: Judged): Drill {
+function drillOf(context: BlockContext, kind: DrillKind, judged: Judged, versions: Versions): Drill {
   const { facts } = judged.exercise;
   const seconds = context.rules.valueOf(EASY_SET);
   const counted = facts.way !== 'hold' && facts.way !== 'conditioning';
@@ -229,6 +241,7 @@ function drillOf(context: BlockContext, kind: DrillKind, judged: Judged): Drill 
     sets: 1,
     restSeconds: 0,
     seconds: (facts.sides === 'each' ? 2 : 1) * set + context.rules.valueOf(BETWEEN_EXERCISES),
+    easier: easierDrills(judged, versions),
   };
 }
 

@@ -3,7 +3,7 @@ import { isoOfDay } from '../../model/day.js';
 import type { Group, Item, PlanSession, Week } from '../../model/plan.js';
 import type { Reason } from '../../model/reason.js';
 import type { BlockContext } from '../block-context.js';
-import type { FittedRow, Versions } from '../rows/fit-rows.js';
+import type { FittedRow } from '../rows/fit-rows.js';
 import type { Around, AroundOf } from './compose-around.js';
 import type { TimedRow } from './count-seconds.js';
 import { planDrill } from './plan-drill.js';
@@ -20,7 +20,6 @@ export interface WeekParts {
   readonly measuresOf: MeasuresOf;
   /** Why rows stand where they do. */
   readonly reasonsOf: (fitted: FittedRow) => readonly Reason[];
-  readonly versions: Versions;
 }
 
 /** A week that a break or an early end leaves without a session stays, empty. */
@@ -39,15 +38,16 @@ function composeSession(context: BlockContext, session: PlannedSession, parts: W
   const done = session.rows.flatMap((timed): readonly DoneRow[] => {
     const item = timed.sets > 0 ? parts.itemOf(session, timed) : null;
     if (item === null) return [];
-    return [{ timed, item: { ...item, reasons: [...item.reasons, ...parts.reasonsOf(timed.fitted)] } }];
+    const more = parts.reasonsOf(timed.fitted);
+    return [{ timed, item: more.length === 0 ? item : { ...item, reasons: [...item.reasons, ...more] } }];
   });
   const { warmUp, coolDown } = parts.aroundOf(
     queued.template,
     session.rows.filter(({ sets }) => sets > 0).map(({ fitted }) => fitted),
   );
-  const before = aroundGroup(context, queued, warmUp, parts);
+  const before = aroundGroup(context, queued, warmUp);
   const measures = parts.measuresOf(queued.occurrence);
-  const after = aroundGroup(context, queued, coolDown, parts);
+  const after = aroundGroup(context, queued, coolDown);
   return {
     id: queued.template.id,
     name: queued.template.name,
@@ -65,9 +65,9 @@ function composeSession(context: BlockContext, session: PlannedSession, parts: W
   };
 }
 
-function aroundGroup(context: BlockContext, queued: QueuedSession, around: Around, { versions }: WeekParts): Group {
+function aroundGroup(context: BlockContext, queued: QueuedSession, around: Around): Group {
   const { kind, name, rounds, minutes, drills } = around;
-  const items = drills.map((drill) => planDrill(context, queued, around, drill, versions));
+  const items = drills.map((drill) => planDrill(context, queued, around, drill));
   return { kind, name, rounds, minutes, items };
 }
 
@@ -76,22 +76,21 @@ function aroundGroup(context: BlockContext, queued: QueuedSession, around: Aroun
  * that share it.
  */
 function workGroups(done: readonly DoneRow[]): readonly Group[] {
-  const groups: { readonly key: string; readonly rows: DoneRow[] }[] = [];
+  const groups: { readonly block: number; readonly beat: Beat; readonly rows: DoneRow[] }[] = [];
   for (const row of done) {
-    const { blockIndex, inCircuit } = row.timed.fitted;
-    const beat = inCircuit ? {} : beatOf([row]);
-    const key = `${blockIndex} ${JSON.stringify(beat)}`;
+    const { blockIndex: block, inCircuit } = row.timed.fitted;
+    const beat = inCircuit ? NO_BEAT : ownBeat(row);
     const last = groups.at(-1);
-    if (last?.key === key) last.rows.push(row);
-    else groups.push({ key, rows: [row] });
+    if (last?.block === block && isSameBeat(last.beat, beat)) last.rows.push(row);
+    else groups.push({ block, beat, rows: [row] });
   }
-  return groups.map(({ rows }): Group => {
+  return groups.map(({ beat, rows }): Group => {
     const circuit = rows.some(({ timed }) => timed.fitted.inCircuit);
     return {
       kind: circuit ? 'circuit' : 'straight',
       name: rows[0]?.timed.fitted.block.name ?? '',
       rounds: circuit ? Math.max(...rows.map(({ timed }) => timed.sets)) : 1,
-      ...beatOf(rows),
+      ...(circuit ? sharedBeat(rows) : beat),
       items: rows.map(({ item }) => item),
     };
   });
@@ -99,13 +98,18 @@ function workGroups(done: readonly DoneRow[]): readonly Group[] {
 
 type Beat = Pick<Group, 'everySeconds' | 'workSeconds' | 'pauseSeconds'>;
 
-/** The signal, or the work and the pause, that all of them share; straight, only breath goes by work and pause. */
-function beatOf(rows: readonly DoneRow[]): Beat {
-  const beats = new Set(rows.map((row) => JSON.stringify(ownBeat(row))));
-  const [first] = rows;
-  return beats.size === 1 && first !== undefined ? ownBeat(first) : {};
+const NO_BEAT: Beat = {};
+
+const isSameBeat = (a: Beat, b: Beat): boolean =>
+  a.everySeconds === b.everySeconds && a.workSeconds === b.workSeconds && a.pauseSeconds === b.pauseSeconds;
+
+/** The signal, or the work and the pause, that all of them share. */
+function sharedBeat(rows: readonly DoneRow[]): Beat {
+  const [first = NO_BEAT, ...others] = rows.map(ownBeat);
+  return others.every((beat) => isSameBeat(beat, first)) ? first : NO_BEAT;
 }
 
+/** Straight, only breath goes by work and pause. */
 function ownBeat({ timed, item }: DoneRow): Beat {
   const { dose, inCircuit } = timed.fitted;
   if (dose.kind === 'every') return { everySeconds: dose.everySeconds };

@@ -57,9 +57,14 @@ function visitsOf(rows: readonly TimedRow[]): readonly Visit[] {
     const row = rows[at];
     if (row === undefined) break;
     const { block, inCircuit } = row.fitted;
-    const end = rows.findIndex((other, index) => index > at && (other.fitted.block !== block || !inCircuit));
+    if (!inCircuit) {
+      visits.push({ row, round: 0 });
+      at += 1;
+      continue;
+    }
+    const end = rows.findIndex((other, index) => index > at && other.fitted.block !== block);
     const together = rows.slice(at, end === -1 ? rows.length : end);
-    const rounds = inCircuit ? Math.max(...together.map(({ sets }) => sets)) : 1;
+    const rounds = Math.max(...together.map(({ sets }) => sets));
     for (let round = 0; round < rounds; round += 1) {
       for (const one of together) if (round < one.sets) visits.push({ row: one, round });
     }

@@ -7,23 +7,16 @@ import type { BlockContext } from '../block-context.js';
 import { sidesInOrder } from '../items/plan-item-sets.js';
 import { planLoad } from '../items/plan-load.js';
 import { reasonOf } from '../reason-of.js';
-import type { Versions } from '../rows/fit-rows.js';
 import { COOL_DOWN_OLDER } from '../rules/cool-down-older.js';
 import { WARM_UP } from '../rules/warm-up.js';
-import { easierDrills } from './choose-drills.js';
 import type { Around, Drill, DrillDose } from './compose-around.js';
 import type { QueuedSession } from './queue-sessions.js';
 
-export function planDrill(
-  context: BlockContext,
-  queued: QueuedSession,
-  around: Around,
-  drill: Drill,
-  versions: Versions,
-): Item {
-  const { row, judged, dose, restSeconds } = drill;
+export function planDrill(context: BlockContext, queued: QueuedSession, around: Around, drill: Drill): Item {
+  const { row, judged, load, dose, restSeconds } = drill;
   const { facts, id } = judged.exercise;
   const sets = setsOf(context, queued, around, drill);
+  const bare = load === null ? sets : sets.map(({ load: _, ...set }) => set);
   return {
     id: `${queued.template.id}/${row}/${queued.week}`,
     row,
@@ -37,9 +30,7 @@ export function planDrill(
     allowed: [],
     relaxed: [],
     sets,
-    easier: easierDrills(judged, versions).map(({ exercise, way, say, causes }): EasierItem => {
-      return { exercise, way, say, for: causes, sets: sets.map(({ load: _, ...bare }) => bare) };
-    }),
+    easier: drill.easier.map((easier): EasierItem => ({ ...easier, sets: bare })),
     harder: [],
     reasons: whyOf(around),
   };
@@ -49,17 +40,15 @@ function setsOf(context: BlockContext, queued: QueuedSession, around: Around, dr
   const { row, judged, load, dose } = drill;
   const kind = around.kind;
   const block = context.client.blocksBefore + 1;
+  const much = amountOf(dose);
+  const held = load === null ? {} : { load: planLoad(load) };
   const sets: PlanSet[] = [];
   for (let round = 1; round <= around.rounds * drill.sets; round += 1) {
     for (const side of sidesInOrder(judged.exercise.facts.sides, 'both')) {
-      sets.push({
-        key: setKey({ block, occurrence: queued.occurrence, row, side, kind, ordinal: round }),
-        kind,
-        round,
-        ...amountOf(dose),
-        ...(side === 'both' ? {} : { side }),
-        ...(load === null ? {} : { load: planLoad(load) }),
-      });
+      const key = setKey({ block, occurrence: queued.occurrence, row, side, kind, ordinal: round });
+      sets.push(
+        side === 'both' ? { key, kind, round, ...much, ...held } : { key, kind, round, ...much, side, ...held },
+      );
     }
   }
   return sets;

@@ -8,10 +8,10 @@ import type { Group, Trim } from '../../model/plan.js';
 import { ofClient, type Problem } from '../../model/problem.js';
 import type { SessionTemplate } from '../../model/programme.js';
 import type { PerMille, Seconds } from '../../model/quantity.js';
-import type { Reason } from '../../model/reason.js';
 import { invariant, type Result } from '../../model/result.js';
 import type { BlockContext } from '../block-context.js';
 import { restOnReturn, setsOnReturn } from '../breaks/returns.js';
+import { reasonOf } from '../reason-of.js';
 import type { FittedRow } from '../rows/fit-rows.js';
 import type { Rulebook } from '../rulebook.js';
 import { BETWEEN_EXERCISES } from '../rules/between-exercises.js';
@@ -105,23 +105,25 @@ export function planSets(
   for (const template of queue.templates) {
     const own = rows.filter((fitted) => fitted.session === template);
     const sessions = queue.sessions.filter((queued) => queued.template === template);
-    for (const fitted of [null, ...cutOrder(context, own)]) {
-      if (fitted !== null) {
-        if (isOnlyWork(fitted, rows, cut)) continue;
-        cut.add(fitted);
-      }
-      const left = own.filter((row) => !cut.has(row));
-      if (untrimmed(sessions, left, plan).every(({ minutes }) => minutes <= context.client.minutes)) break;
+    const left = () => own.filter((row) => !cut.has(row));
+    let fitting = untrimmed(sessions, own, plan);
+    for (const fitted of cutOrder(context, own)) {
+      if (fitIn(fitting, context)) break;
+      if (isOnlyWork(fitted, rows, cut)) continue;
+      cut.add(fitted);
+      fitting = untrimmed(sessions, left(), plan);
     }
-    const left = own.filter((row) => !cut.has(row));
     const gone = own.filter((row) => cut.has(row));
-    const fitting = fitSessions(sessions, left, gone, plan);
+    if (gone.length > 0 || !fitIn(fitting, context)) fitting = fitSessions(sessions, left(), gone, plan);
     for (const session of fitting) planned.set(session.queued.occurrence, session);
     const long = fitting.find((session) => session.minutes > context.client.minutes);
     if (long !== undefined) problems.push(tooLong(long, template, context));
   }
   return { value: [...planned.values()].sort((a, b) => a.queued.occurrence - b.queued.occurrence), problems };
 }
+
+const fitIn = (sessions: readonly PlannedSession[], { client }: BlockContext): boolean =>
+  sessions.every(({ minutes }) => minutes <= client.minutes);
 
 function tooLong(session: PlannedSession, template: SessionTemplate, context: BlockContext): Problem {
   const { client, programme } = context;
@@ -205,12 +207,15 @@ function timedRows(
     const { fitted } = one;
     const { feeler, warmUp, trials, times, test } = neededBy(fitted, needs);
     // The rows of a circuit keep the number of rounds they share.
-    const rounds = asked.filter((row) => row.fitted.block === fitted.block && row.planned === one.planned);
-    const sets = setsOnReturn(context, queued.date, fitted.inCircuit ? rounds : [one]);
+    const together = fitted.inCircuit
+      ? asked.filter((row) => row.fitted.block === fitted.block && row.planned === one.planned)
+      : [one];
+    const sets = setsOnReturn(context, queued.date, together);
     const way = fitted.chain.judged[fitted.chain.base]?.exercise.facts.way ?? fitted.target.facts.way;
+    const rest = restOnReturn(context, queued.date, way, fitted.dose, times.rest);
     return {
       fitted,
-      times: { ...times, rest: restOnReturn(context, queued.date, way, fitted.dose, times.rest) },
+      times: rest === times.rest ? times : { ...times, rest },
       sets,
       feeler: feeler && first,
       warmUp,
@@ -235,34 +240,44 @@ function fitSessions(
   for (const queued of sessions) {
     const ends = endsOf(queued, sessions);
     const timed = timedRows(queued, rows, lastWork(planned), ends, plan);
-    const whole = timedRows(queued, [...rows, ...gone], undefined, ends, plan);
-    const minutes = plan.minutesOf(queued, whole);
     const kept = trimSets(timed, context, (left) => plan.minutesOf(queued, left));
-    const trimmed = [
-      ...gone.map((fitted) => trimOf(fitted, 'row', setsAskedFor(fitted), minutes, context)),
-      ...timed.flatMap(({ fitted, sets }, i) => {
+    const cuts = [
+      ...gone.map((fitted): Cut => ({ fitted, what: 'row', sets: setsAskedFor(fitted) })),
+      ...timed.flatMap(({ fitted, sets }, i): readonly Cut[] => {
         const fewer = sets - (kept[i]?.sets ?? sets);
-        return fewer > 0 ? [trimOf(fitted, 'sets', fewer, minutes, context)] : [];
+        return fewer > 0 ? [{ fitted, what: 'sets', sets: fewer }] : [];
       }),
     ];
+    const trimmed = cuts.length === 0 ? [] : trimsOf(cuts, queued, [...rows, ...gone], ends, plan);
     planned.push({ queued, rows: kept, minutes: plan.minutesOf(queued, kept), trimmed });
   }
   return planned;
 }
 
-function trimOf(fitted: FittedRow, what: Trim['what'], sets: number, minutes: number, context: BlockContext): Trim {
-  const reason: Reason = {
-    rule: MINUTES_CAP.id,
-    says: '',
-    inputs: [
-      { name: 'row', value: fitted.row.id, unit: '' },
-      { name: 'minutes', value: minutes, unit: 'minutes' },
-      { name: 'cap', value: context.client.minutes, unit: 'minutes' },
-      { name: 'sets', value: sets, unit: 'sets' },
-    ],
-    source: MINUTES_CAP.source,
-    confidence: 'estimated',
-    audience: 'coach',
-  };
+interface Cut {
+  readonly fitted: FittedRow;
+  readonly what: Trim['what'];
+  readonly sets: number;
+}
+
+/** Each told with how long the session would be with all its rows and sets. */
+function trimsOf(
+  cuts: readonly Cut[],
+  queued: QueuedSession,
+  rows: readonly FittedRow[],
+  ends: Ends,
+  plan: Plan,
+): readonly Trim[] {
+  const minutes = plan.minutesOf(queued, timedRows(queued, rows, undefined, ends, plan));
+  return cuts.map((cut) => trimOf(cut, minutes, plan.context));
+}
+
+function trimOf({ fitted, what, sets }: Cut, minutes: number, { client }: BlockContext): Trim {
+  const reason = reasonOf(MINUTES_CAP, 'coach', [
+    { name: 'row', value: fitted.row.id, unit: '' },
+    { name: 'minutes', value: minutes, unit: 'minutes' },
+    { name: 'cap', value: client.minutes, unit: 'minutes' },
+    { name: 'sets', value: sets, unit: 'sets' },
+  ]);
   return { row: fitted.row.id, what, sets, reason };
 }

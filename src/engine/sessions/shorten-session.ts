@@ -14,9 +14,9 @@ export interface DoneRow {
   readonly item: Item;
 }
 
-/** A row of the short version with the sets it has there. */
+/** A row with the sets it has in the short version, 0 where it has none; and the most it may have. */
 interface Kept extends DoneRow {
-  readonly rounds: number;
+  readonly most: number;
 }
 
 /**
@@ -36,25 +36,32 @@ export function shortenSession(
   const secondsOf = (rows: readonly Kept[]) =>
     warming +
     secondsOfRows(
-      rows.map(({ timed, rounds }) => ({ ...timed, sets: rounds, trial: false, test: 0 })),
+      rows.map(({ timed }) => timed),
       rules,
     );
-  const order = inOrder(context, done);
-  let kept: readonly Kept[] = done.map((row) => ({ ...row, rounds: 0 }));
-  const add = (item: Item): boolean => {
-    const more = kept.map((row) => (row.item === item ? { ...row, rounds: row.rounds + 1 } : row));
-    const fits = (more.find((row) => row.item === item)?.rounds ?? 0) <= roundsOf(item) && secondsOf(more) <= cap;
+  let kept = done.map(({ timed, item }): Kept => {
+    return { timed: { ...timed, sets: 0, trial: false, test: 0 }, item, most: roundsOf(item) };
+  });
+  const add = (index: number): boolean => {
+    const row = kept[index];
+    if (row === undefined || row.timed.sets >= row.most) return false;
+    const more = kept.with(index, { ...row, timed: { ...row.timed, sets: row.timed.sets + 1 } });
+    const fits = secondsOf(more) <= cap;
     if (fits) kept = more;
     return fits;
   };
   const patterns = new Set<string>();
-  for (const { item, timed } of order) {
-    const pattern = patternOf(timed.fitted);
-    if (patterns.has(pattern) && !context.programme.neverCut.includes(item.row)) continue;
-    if (add(item)) patterns.add(pattern);
+  const chosen: number[] = [];
+  for (const index of inOrder(context, done)) {
+    const row = done[index];
+    if (row === undefined) continue;
+    const pattern = patternOf(row.timed.fitted);
+    if (patterns.has(pattern) && !context.programme.neverCut.includes(row.item.row)) continue;
+    if (!add(index)) continue;
+    patterns.add(pattern);
+    chosen.push(index);
   }
-  const chosen = order.filter(({ item }) => kept.some((row) => row.item === item && row.rounds > 0));
-  for (let grew = true; grew; ) grew = chosen.map(({ item }) => add(item)).some((fits) => fits);
+  for (let grew = true; grew; ) grew = chosen.map(add).some((fits) => fits);
   return {
     minutes: minutesOf(secondsOf(kept), rules),
     sets: [...firstDrills(warmUp, drills, warming), ...keysOf(kept)],
@@ -64,11 +71,15 @@ export function shortenSession(
 const roundsOf = (item: Item): number =>
   Math.max(0, ...item.sets.filter(({ kind }) => kind === 'work').map(({ round }) => round));
 
-/** Rows never cut first; without those behind a gate. */
-function inOrder({ programme }: BlockContext, done: readonly DoneRow[]): readonly DoneRow[] {
-  const open = done.filter(({ item }) => item.sets.every(({ gate }) => gate === undefined));
-  const never = open.filter(({ item }) => programme.neverCut.includes(item.row));
-  return [...never, ...open.filter((row) => !never.includes(row))];
+/** Places of the rows, those never cut first; without those behind a gate. */
+function inOrder({ programme }: BlockContext, done: readonly DoneRow[]): readonly number[] {
+  const never: number[] = [];
+  const others: number[] = [];
+  for (const [index, { item }] of done.entries()) {
+    if (item.sets.some(({ gate }) => gate !== undefined)) continue;
+    (programme.neverCut.includes(item.row) ? never : others).push(index);
+  }
+  return [...never, ...others];
 }
 
 /** Each once through, as many as fit; the rest of the minutes is easy walking. */
@@ -93,11 +104,11 @@ function keysOf(kept: readonly Kept[]): readonly SetKey[] {
     if (told.has(inCircuit ? block : row)) continue;
     told.add(inCircuit ? block : row);
     const together = inCircuit ? kept.filter(({ timed }) => timed.fitted.block === block) : [row];
-    for (const one of together) if (one.rounds > 0) keys.push(...keysOfKind(one.item, ['warm-up', 'feeler']));
-    const rounds = Math.max(...together.map((one) => one.rounds));
+    for (const one of together) if (one.timed.sets > 0) keys.push(...keysOfKind(one.item, ['warm-up', 'feeler']));
+    const rounds = Math.max(...together.map(({ timed }) => timed.sets));
     for (let round = 1; round <= rounds; round += 1) {
       for (const one of together) {
-        if (round <= one.rounds) keys.push(...keysOfKind(one.item, ['work'], round));
+        if (round <= one.timed.sets) keys.push(...keysOfKind(one.item, ['work'], round));
       }
     }
   }

@@ -8,7 +8,7 @@ import type { Cause, Exercise } from '../../model/exercise.js';
 import { BODY_PARTS } from '../../model/exercise.js';
 import { compareIds, type SessionId } from '../../model/identity.js';
 import type { Refusal } from '../../model/problems-plan.js';
-import type { BlockContext } from '../block-context.js';
+import { type BlockContext, names } from '../block-context.js';
 import { SIGN_OFF_LAPSES } from '../rules/sign-off-lapses.js';
 import { WAY_UNLOCKS } from '../rules/way-unlocks.js';
 import type { Judge, Judged } from './judge-version.js';
@@ -47,6 +47,8 @@ export interface Choosing {
   readonly holds: number;
   /** Easier ways of the exercise itself may answer, by `way-unlocks`. */
   readonly ways: boolean;
+  /** Whether the coach has a test of it on file. */
+  readonly tested: (exercise: Exercise) => boolean;
 }
 
 export function choosingIn(
@@ -59,6 +61,8 @@ export function choosingIn(
     days: context.days.filter((each) => each.session === session).map(({ day }) => day),
     holds: context.rules.valueOf(SIGN_OFF_LAPSES),
     ways: context.rules.valueOf(WAY_UNLOCKS) > 0,
+    tested: (exercise) =>
+      context.client.tests.some((test) => test.date <= context.today && names(context, test.exercise, exercise)),
   };
 }
 
@@ -67,8 +71,9 @@ export function choosingIn(
  * the row itself keeps it in use: begun in time, and never left for longer than it holds.
  *
  * Refused for nothing but asking *much* of what wants *care*, it is done in an easier way of its own that is for every
- * one of those causes, before another exercise takes its place: never where a caution says avoid. The way needs another
- * easier version beside it that this client may do.
+ * one of those causes, before another exercise takes its place: never where a caution says avoid, and not before an
+ * easier version for that cause which the coach has tested: what was seen goes before what was only written. The way
+ * needs another easier version beside it that this client may do.
  *
  * The easier versions are searched along every link, nearest first. Of those allowed: one reached by a link that is
  * for what refused the exercise, before others; one of the same movement pattern, before others; the fewest steps;
@@ -80,7 +85,7 @@ export function chooseVersion(exercise: Exercise, choosing: Choosing): Choice {
   const itself = { own, causes: [], byCause: false, steps: 0, refused: [] } as const;
   if (isOpen(own, choosing)) return { ...itself, chosen: own };
   const causes = causesOf(own.refusals);
-  const way = wayThatAnswers(own, choosing);
+  const way = wayThatAnswers(own, causes, choosing);
   if (way !== null) {
     const chosen: Judged = { ...own, way, allowed: true, refusals: [], care: [...own.care, ...own.refusedBy] };
     return { own, chosen, causes, byCause: true, steps: 0, refused: own.refusals };
@@ -122,11 +127,13 @@ export function isOpen(judged: Judged, { days, holds }: Pick<Choosing, 'days' | 
   return days.every((day, index) => day - (days[index - 1] ?? day) <= holds);
 }
 
-function wayThatAnswers(own: Judged, { judge, linksOf, ways }: Choosing): EasierWay | null {
+function wayThatAnswers(own: Judged, causes: readonly Cause[], choosing: Choosing): EasierWay | null {
+  const { judge, linksOf, ways, tested } = choosing;
   if (!ways || own.refusals.length === 0) return null;
   const ofItself = own.refusals.every(({ cause, exercise }) => cause === 'take-care' && exercise === own.exercise.id);
   if (!ofItself) return null;
   const links = linksOf(own.exercise);
+  if (links.easier.some((link) => answers(link, causes) && judge(link.to).allowed && tested(link.to))) return null;
   const answering = inOrderOfRegress(waysThatAnswer(links.easierWays, own));
   const [way] = answering;
   if (way === undefined) return null;
