@@ -71,7 +71,7 @@ export function auditLoads(plan: PlanJson): string[] {
           const said = how.startsWith('two') && version.mode !== 'per-hand' ? 2 * grams : grams;
           const missing = !version.loads.some((load) => load.grams === said);
           const heaviest = Math.max(...version.loads.map((load) => load.grams));
-          const capped = isCapped(plan, strand) && (said > heaviest || version.loads.length === 1);
+          const capped = isCapped(plan, strand, CAPS) && (said > heaviest || isCapped(plan, strand, HELD));
           if (missing && said <= top && !capped) found.push(`${name}: ${said} g of ${how} is left out`);
         }
       }
@@ -82,13 +82,19 @@ export function auditLoads(plan: PlanJson): string[] {
 
 /** A part of a maximum, the lighter bell, or a circuit with too many bells leave the heavier loads out. */
 const CAPS = ['percent-of-maximum', 'lighter-bell', 'circuit-bells'];
+/** A circuit keeps to the very pieces it begins with. */
+const HELD = ['circuit-bells'];
 
-const isCapped = (plan: PlanJson, { session, row }: { readonly session: string; readonly row: string }): boolean =>
+const isCapped = (
+  plan: PlanJson,
+  { session, row }: { readonly session: string; readonly row: string },
+  by: readonly string[],
+): boolean =>
   workOf(plan).some(
     (placed) =>
       placed.session.id === session &&
       placed.item.row === row &&
-      placed.item.reasons.some(({ rule }) => CAPS.includes(rule)),
+      placed.item.reasons.some(({ rule }) => by.includes(rule)),
   );
 
 /** Loads of every rung of every ladder, and what comes straight after them. */
