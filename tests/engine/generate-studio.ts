@@ -316,7 +316,7 @@ function ownBlock(kind: 'warm-up' | 'cool-down', chance: Chance, exercises: read
   const chosen = [...new Set([chance.oneOf(bare), chance.oneOf(bare)])];
   const rows = chosen.map((exercise) => ({
     ...broadRow(rowOf(exercise, chance), exercise, chance),
-    id: rowId(`${kind}-of-${exercise.id}`),
+    id: rowId(`own-${kind}-${exercise.id}`),
     target: { kind: 'exercise', id: exercise.id } as const,
   }));
   return { name: kind, kind, rows };

@@ -119,7 +119,9 @@ export function fitRow(context: BlockContext, placed: Placed, versions: Versions
   const bodyMass = client.bodyMass?.mass.grams ?? null;
   const chain = chainVersions(choice.chosen, bodyMass, versions.judge, versions.linksOf);
   const inCircuit = placed.block.kind === 'circuit';
-  const common = { ...placed, inCircuit, dose, sets: setsOf(dose), target, choice, chain };
+  const turnAbout = planned === 'walk' && dose.kind === 'every' && facts.sides === 'each';
+  const sets = turnAbout ? Math.max(1, Math.floor(setsOf(dose) / 2)) : setsOf(dose);
+  const common = { ...placed, inCircuit, dose, sets, target, choice, chain };
   const reps = planned === 'walk' ? repsOf(dose, secondsOfRep(facts.tempo, 'normal', context.rules)) : null;
   if (reps === null) return { value: { ...common, planned: 'ladder' }, problems: [] };
   return {
