@@ -1,7 +1,7 @@
 /** A sentence of the planner's with the way to its rule, and the figures behind it folded away. */
 import type { ReasonInput } from '../../src/model/reason.js';
 import { sayRuleTitle } from '../../src/words/rulebook-words.js';
-import { sayInput } from '../../src/words/say-reason.js';
+import { namesOf, sayInput } from '../../src/words/say-reason.js';
 import type { Account } from '../../src/words/why-account.js';
 import type { WhyReason } from '../../src/words/why-tree.js';
 import type { Desk } from './desk.js';
@@ -23,7 +23,8 @@ const inputText = ({ speech, names }: Account, input: ReasonInput): string =>
 /** The figures a reason used, where its rule comes from, and the coach's own value for it. */
 export function figuresText(account: Account, reason: WhyReason): string {
   const { why } = account.speech.words;
-  const inputs = reason.inputs.map((input) => inputText(account, input));
+  const within = { ...account, names: namesOf(reason.inputs, account.names) };
+  const inputs = reason.inputs.map((input) => inputText(within, input));
   return [
     ...(inputs.length === 0 ? [] : [why.with(inputs.join(', '))]),
     why.source(reason.rule, reason.source, why.confidence[reason.confidence]),

@@ -2,7 +2,8 @@
 
 import { compareIds } from '../model/identity.js';
 import type { Problem } from '../model/problem.js';
-import { findingsOf, sayFindings } from '../words/say-findings.js';
+import { sayFindings } from '../words/print-findings.js';
+import { accountIn, findingsOf, recordsOf } from '../words/say-findings.js';
 import { sayWithheld } from '../words/say-withheld.js';
 import { drawClient, drawStudio, openDrawing } from './draw-client.js';
 import type { CommonOptions } from './options.js';
@@ -109,12 +110,16 @@ async function fill(stage: Stage, { studio, planned, problems, options, progress
     progress.step('Putting it in place …');
     const published = await publishStage(stage);
     if ('code' in published) return { problems: [...problems, published], ...UNTOUCHED };
-    const findings = wanted.flatMap(({ plan }) => findingsOf(plan, studio.content.library));
+    const findings = wanted.flatMap(({ plan }) => findingsOf(accountIn(plan, studio.content.library)));
+    const told = sayFindings(
+      findings,
+      wanted.map(({ plan }) => plan),
+    );
     const built = { clients: wanted.map(({ client }) => client.id), withheld, changed: published.changed };
     return {
       problems: concerning(problems, options.only),
-      summary: [...sayFindings(findings), ...summarise(wanted.length, withheld, published.changed, options.out)],
-      facts: { built, findings },
+      summary: [...told, ...summarise(wanted.length, withheld, published.changed, options.out)],
+      facts: { built, findings: recordsOf(findings) },
     };
   } catch (fault) {
     await abandonStage(stage);

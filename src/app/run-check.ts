@@ -1,8 +1,9 @@
 /** `chalkleaf check`: reads and plans everything, writes nothing. */
 import { compareIds } from '../model/identity.js';
 import type { Plan } from '../model/plan.js';
+import { sayFindings } from '../words/print-findings.js';
 import { counted } from '../words/problems/said.js';
-import { findingsOf, sayFindings } from '../words/say-findings.js';
+import { accountIn, findingsOf, recordsOf } from '../words/say-findings.js';
 import type { CommonOptions } from './options.js';
 import { progressOn } from './progress.js';
 import { chosenClients, concerning, planClient, publishable, readStudio } from './read-studio.js';
@@ -27,17 +28,17 @@ export async function runCheck(options: CommonOptions): Promise<number> {
   progress.done();
   const { exercises, programmes } = studio.content.library;
   const withheld = [...withheldClients(problems)].sort(compareIds);
-  const findings = plans.flatMap((plan) => findingsOf(plan, studio.content.library));
+  const findings = plans.flatMap((plan) => findingsOf(accountIn(plan, studio.content.library)));
   const counts = [
     counted(exercises.length, 'exercise'),
     counted(programmes.length, 'programme'),
     counted(studio.content.clients.length, 'client'),
   ];
   const summary = [
-    ...sayFindings(findings),
+    ...sayFindings(findings, plans),
     `Checked: ${counts.join(', ')}.`,
     ...(withheld.length > 0 ? [`Would be withheld: ${withheld.join(', ')}.`] : []),
   ];
-  const facts = { command: 'check', withheld, findings };
+  const facts = { command: 'check', withheld, findings: recordsOf(findings) };
   return printReport({ problems, sourceOf: studio.sourceOf, summary, facts }, options.json);
 }

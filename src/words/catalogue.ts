@@ -148,8 +148,10 @@ export interface SetWords {
   readonly optional: string;
   /** `weeks 3 and 4`. */
   readonly weekList: (weeks: readonly number[]) => string;
-  /** A name as it stands inside a sentence: `goblet squat`. */
+  /** A name as it stands inside a sentence: `goblet squat`; what comes after a comma is left away. */
   readonly inSentence: (name: string) => string;
+  /** The same, with all of it: `front squat (two bells)`. */
+  readonly inSentenceWhole: (name: string) => string;
 }
 
 export interface Catalogue {

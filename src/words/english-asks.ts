@@ -52,6 +52,12 @@ const PHASES: ReadonlyMap<string, string> = new Map([
   ['back', 'on the way back'],
 ]);
 
+/** `bending under load`; what nobody knows stays as it is written. */
+export function sayAsked(what: string): string {
+  const known = (text: string): text is Quality => Object.hasOwn(QUALITIES, text);
+  return known(what) ? QUALITIES[what] : what;
+}
+
 const isPart = (of: Ask['of']): of is BodyPart => BODY_PARTS.some((part) => part === of);
 
 const sideOf = (side: Ask['side']): string =>

@@ -101,7 +101,12 @@ function rest(seconds: number): string {
 
 /** A name as it stands inside a sentence: what follows a comma is left to the heading, and the first letter is small. */
 function inSentence(name: string): string {
-  const short = name.split(', ')[0] ?? name;
+  return inSentenceWhole(name.split(', ')[0] ?? name);
+}
+
+function inSentenceWhole(name: string): string {
+  const [called = name, ...more] = name.split(', ');
+  const short = more.length === 0 ? called : `${called} (${more.join(', ')})`;
   const [first = '', second = ''] = Array.from(short);
   // An initialism, or a name from an alphabet without small letters, is left alone.
   const initialism = second !== '' && second === second.toUpperCase() && second !== second.toLowerCase();
@@ -182,6 +187,7 @@ export const englishSets: SetWords = {
   optional: 'Only if you feel fresh.',
   weekList,
   inSentence,
+  inSentenceWhole,
 };
 
 /** What else than a sore part makes an easier way the right one. */

@@ -97,7 +97,7 @@ export const english: Catalogue = {
         ? `Left out for time: the ${row}.`
         : `Cut for time: ${sets}${NO_BREAK}${sets === 1 ? 'set' : 'sets'} of the ${row}.`,
     findings: 'Worth knowing',
-    finding: (where, says) => (where === '' ? says : `${where}: ${says}`),
+    asks: { decide: 'To decide', look: 'Worth a look', desk: 'On the desk' },
     relaxed: (rules) => `Nothing kept to every rule; set aside here: ${rules}.`,
     overridden: (value, reason) => `Your own value, ${value}: ${reason}`,
     groups: { 'warm-up': 'Warm-up', straight: '', circuit: '', 'cool-down': 'Cool-down', test: 'Test' },

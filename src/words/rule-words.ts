@@ -27,6 +27,13 @@ export const held = (f: Figure, otherwise: string): string => f('value') || othe
 
 export const begun = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
+/** As it goes on inside a sentence; an initialism is left alone. */
+export function midway(text: string): string {
+  const [first = '', second = ''] = Array.from(text);
+  const initialism = second !== '' && second === second.toUpperCase() && second !== second.toLowerCase();
+  return initialism ? text : first.toLowerCase() + text.slice(first.length);
+}
+
 /** An author's words as a sentence of their own; nothing stays nothing. */
 export function sentence(words: string): string {
   const told = begun(words);

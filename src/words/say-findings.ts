@@ -1,16 +1,19 @@
 /**
- * What is worth knowing of a plan that stops nothing, a line each, for whoever checks or builds it: what the engine
- * found, what was cut for time, and an exercise that comes twice in one session. Every figure's reason is left to `say-why.ts`.
+ * What is worth knowing of a plan that stops nothing, as records: what the engine found, what was cut for time, and an
+ * exercise that comes twice in one session. Each knows what it asks of the coach. Telling those alike together is left
+ * to `gather-findings.ts`, every figure's reason to `say-why.ts`.
  */
 import { compareIds } from '../model/identity.js';
 import type { Plan, PlanSession } from '../model/plan.js';
+import type { Reason } from '../model/reason.js';
 import type { Library } from '../model/studio.js';
-import { namesIn } from './say-plan.js';
-import { type Names, sayReason } from './say-reason.js';
+import { type Asks, type OwnMatter, placeOf } from './matters.js';
+import type { Figure } from './rule-words.js';
+import { figuresOf, namesOf, PLAIN_NAMES, sayInput, sayReason } from './say-reason.js';
 import { NO_BREAK } from './spacing.js';
-import { type Speech, speechOf } from './speech.js';
-import { whyNotWritten } from './why-account.js';
+import { type Account, accountOf, refusedFor, whyNotWritten } from './why-account.js';
 
+/** As programs read it. */
 export interface SaidFinding {
   readonly client: string;
   /** Absent where it is about the whole block. */
@@ -20,30 +23,71 @@ export interface SaidFinding {
   readonly weeks: readonly number[];
   /** The rule behind it, or `twice-in-a-session`, which is read from the plan itself. */
   readonly rule: string;
+  readonly asks: Asks;
   readonly says: string;
 }
 
-/** By the plan's own order: of the whole block, then row by row, then what was cut, then what comes twice. */
-export function findingsOf(plan: Plan, library: Library): readonly SaidFinding[] {
-  const speech = speechOf(library.studio.language);
-  const called = new Map<string, string>(library.exercises.map(({ id, name }) => [id, name]));
-  const inSentence = (id: string): string => speech.words.sets.inSentence(called.get(id) ?? id.replaceAll('-', ' '));
-  const names: Names = { ...namesIn(plan), exercise: inSentence };
-  const found: readonly Found[] = [
-    ...plan.findings.map(({ reason, ...finding }) => ({
-      ...finding,
-      says: [sayReason(reason, 'coach', speech, names) || reason.says, whyNotWritten(reason, names)].join(''),
-    })),
-    ...trimmed(plan, speech, names),
-    ...twice(plan, names),
-  ];
-  return found.map(({ session, row, weeks, rule, says }) => ({
+/** One finding with all that a sentence about several needs. */
+export interface Finding extends SaidFinding {
+  /** What it is ranked and told together by: its rule, or what the plan itself shows. */
+  readonly matter: string;
+  readonly rank: number;
+  readonly row?: string;
+  readonly figure: Figure;
+  readonly values: (name: string) => readonly string[];
+  readonly refused: readonly string[];
+  /** Absent where no rule found it. */
+  readonly reason?: Reason;
+}
+
+/** The account of a plan by the names in a library. */
+export function accountIn(plan: Plan, library: Library): Account {
+  const exercises = new Map<string, string>(library.exercises.map(({ id, name }) => [id, name]));
+  const called = {
     client: plan.client,
+    programme: library.programmes.find(({ id }) => id === plan.programme)?.name ?? plan.programme,
+    exercise: (id: string): string => exercises.get(id) ?? PLAIN_NAMES.exercise(id),
+  };
+  return accountOf(plan, called, library.studio.language);
+}
+
+/** By the plan's own order: of the whole block, then row by row, then what was cut, then what comes twice. */
+export function findingsOf(account: Account): readonly Finding[] {
+  const { plan, names } = account;
+  const found: readonly Found[] = [...ofEngine(account), ...trimmed(account), ...twice(account)];
+  return found.map(({ session, row, weeks, rule, matter = rule, says, reason }): Finding => {
+    const inputs = reason?.inputs ?? [];
+    const within = namesOf(inputs, names);
+    return {
+      client: plan.client,
+      ...(session === undefined ? {} : { session }),
+      ...(row === undefined ? {} : { row, exercise: names.exercise(row) }),
+      weeks,
+      rule,
+      matter,
+      ...placeOf(matter),
+      says: says.replaceAll(NO_BREAK, ' '),
+      figure: reason === undefined ? () => '' : figuresOf(reason, account.speech, names),
+      values: (name) => {
+        const own = inputs.filter((input) => input.name === name);
+        return [...new Set(own.map((input) => sayInput(input, within, account.speech)))];
+      },
+      refused: reason === undefined ? [] : refusedFor(reason),
+      ...(reason === undefined ? {} : { reason }),
+    };
+  });
+}
+
+/** As programs read them. */
+export function recordsOf(findings: readonly Finding[]): readonly SaidFinding[] {
+  return findings.map(({ client, session, exercise, weeks, rule, asks, says }) => ({
+    client,
     ...(session === undefined ? {} : { session }),
-    ...(row === undefined ? {} : { exercise: names.exercise(row) }),
+    ...(exercise === undefined ? {} : { exercise }),
     weeks,
     rule,
-    says: says.replaceAll(NO_BREAK, ' '),
+    asks,
+    says,
   }));
 }
 
@@ -52,7 +96,24 @@ interface Found {
   readonly row?: string;
   readonly weeks: readonly number[];
   readonly rule: string;
+  readonly matter?: OwnMatter;
   readonly says: string;
+  readonly reason?: Reason;
+}
+
+/** What the client is told besides is not told the coach again. */
+function ofEngine({ plan, speech, names }: Account): readonly Found[] {
+  const ofCoach = new Set(plan.findings.filter(({ audience }) => audience === 'coach').map(({ rule }) => rule));
+  return plan.findings
+    .filter(({ audience, rule }) => audience === 'coach' || !ofCoach.has(rule))
+    .map(({ session, row, weeks, rule, reason }) => ({
+      ...(session === undefined ? {} : { session }),
+      ...(row === undefined ? {} : { row }),
+      weeks,
+      rule,
+      says: [sayReason(reason, 'coach', speech, names) || reason.says, whyNotWritten(reason, names)].join(''),
+      reason,
+    }));
 }
 
 /** Findings that differ in their weeks alone are one. */
@@ -69,18 +130,19 @@ function acrossWeeks(found: readonly Found[]): readonly Found[] {
 const sessionsOf = ({ weeks }: Plan): readonly { readonly week: number; readonly session: PlanSession }[] =>
   weeks.flatMap(({ number: week, sessions }) => sessions.map((session) => ({ week, session })));
 
-function trimmed(plan: Plan, { words }: Speech, names: Names): readonly Found[] {
+function trimmed({ plan, speech, names }: Account): readonly Found[] {
   const cuts = sessionsOf(plan).flatMap(({ week, session }) =>
     session.trimmed.map(({ row, what, sets, reason }): Found => {
-      const says = words.why.trimmed(names.exercise(row), sets, what === 'row');
-      return { session: session.id, row, weeks: [week], rule: reason.rule, says };
+      const says = speech.words.why.trimmed(names.exercise(row), sets, what === 'row');
+      const matter = what === 'row' ? { matter: 'row-left-out' as const } : {};
+      return { session: session.id, row, weeks: [week], rule: reason.rule, ...matter, says, reason };
     }),
   );
   return acrossWeeks(cuts);
 }
 
 /** A version chosen for one row may be what another row has already. */
-function twice(plan: Plan, names: Names): readonly Found[] {
+function twice({ plan, names }: Account): readonly Found[] {
   const found = sessionsOf(plan).flatMap(({ week, session }) => {
     const work = session.groups.filter(({ kind }) => kind === 'straight' || kind === 'circuit');
     const items = work.flatMap((group) => group.items);
@@ -94,20 +156,4 @@ function twice(plan: Plan, names: Names): readonly Found[] {
     });
   });
   return acrossWeeks(found);
-}
-
-/** Lines of plain text under a heading, and an empty line after them; nothing where nothing was found. */
-export function sayFindings(findings: readonly SaidFinding[]): readonly string[] {
-  if (findings.length === 0) return [];
-  const { why, sets } = speechOf('en-GB').words;
-  const lines = findings.map(({ client, session, exercise, weeks, says }) => {
-    const where = [
-      client,
-      weeks.length === 0 ? '' : sets.weekList(weeks),
-      session === undefined ? '' : `session ${session}`,
-      exercise ?? '',
-    ].filter((part) => part !== '');
-    return `  ${where.join(', ')}: ${says}`.replaceAll(NO_BREAK, ' ');
-  });
-  return [why.findings, ...lines, ''];
 }

@@ -2,7 +2,7 @@
 import type { Item, Plan, PlanSession } from '../model/plan.js';
 import type { Reason } from '../model/reason.js';
 import { sayTenths } from './say-dose.js';
-import { type Names, PLAIN_NAMES, sayReason } from './say-reason.js';
+import { heldIn, type Names, PLAIN_NAMES, sayReason } from './say-reason.js';
 import { unbroken } from './spacing.js';
 import { type Speech, speechOf } from './speech.js';
 
@@ -13,8 +13,11 @@ import { type Speech, speechOf } from './speech.js';
 export function sayPlan(plan: Plan, language = 'en-GB'): Plan {
   const speech = speechOf(language);
   const names = namesIn(plan);
-  const told = (reason: Reason): Reason => ({ ...reason, says: sayInFull(reason, speech, names) });
-  const item = (of: Item): Item => ({ ...of, reasons: of.reasons.map(told) });
+  const told = (reason: Reason, within = names): Reason => ({ ...reason, says: sayInFull(reason, speech, within) });
+  const item = (of: Item): Item => {
+    const within = heldIn(of.exercise, names);
+    return { ...of, reasons: of.reasons.map((reason) => told(reason, within)) };
+  };
   const session = (of: PlanSession): PlanSession => ({
     ...of,
     trimmed: of.trimmed.map((trim) => ({ ...trim, reason: told(trim.reason) })),
@@ -56,14 +59,25 @@ export function sayCapacity(plan: Plan, { capacity, exercise }: Item, speech: Sp
   });
 }
 
-/** Loads as their owner calls them; exercises by their ids, since a plan carries no names. */
+/**
+ * Loads as their owner calls them; exercises by their ids, since a plan carries no names. One mass may be one bell in
+ * one exercise and a pair of them in another; of no exercise it is the one piece of kit.
+ */
 export function namesIn(plan: Plan): Names {
-  const labels = new Map<number, string>();
-  for (const { grams, label } of plan.inputs.kit) if (grams !== null) labels.set(grams, label);
+  const held = new Map<string, string>();
+  const any = new Map<number, string>();
+  const note = (exercise: string, grams: number, label: string): void => {
+    held.set(`${exercise}/${grams}`, label);
+    if (!any.has(grams)) any.set(grams, label);
+  };
+  for (const { grams, label } of plan.inputs.kit) if (grams !== null) any.set(grams, label);
   for (const { versions } of plan.inputs.strands)
-    for (const { loads } of versions) for (const { grams, label } of loads) labels.set(grams, label);
+    for (const { exercise, loads } of versions) for (const { grams, label } of loads) note(exercise, grams, label);
+  for (const { rungs } of plan.inputs.ladders)
+    for (const { exercise, load } of rungs)
+      if (load !== null && 'grams' in load) note(exercise, load.grams, load.label);
   return {
     exercise: PLAIN_NAMES.exercise,
-    load: (grams) => unbroken(labels.get(grams) ?? PLAIN_NAMES.load(grams)),
+    load: (grams, exercise) => unbroken(held.get(`${exercise}/${grams}`) ?? any.get(grams) ?? PLAIN_NAMES.load(grams)),
   };
 }

@@ -2,7 +2,7 @@
 
 import { dayOfIso } from '../model/day.js';
 import type { Audience, Reason, ReasonInput } from '../model/reason.js';
-import type { RuleWords } from './rule-words.js';
+import type { Figure, RuleWords } from './rule-words.js';
 import { sayFullDate } from './say-date.js';
 import { sayTenths } from './say-dose.js';
 import { NO_BREAK, unbroken } from './spacing.js';
@@ -11,8 +11,8 @@ import type { Speech } from './speech.js';
 /** How things that a reason carries by id or by mass are called. */
 export interface Names {
   readonly exercise: (id: string) => string;
-  /** A load as its owner calls it: `35 lb`; kilograms where nobody owns it. */
-  readonly load: (grams: number) => string;
+  /** A load as its owner calls it: `35 lb`, `2 × 16 kg` where the exercise takes a pair; kilograms where nobody owns it. */
+  readonly load: (grams: number, exercise?: string) => string;
 }
 
 /** To two decimals at most, rounded half up. */
@@ -21,11 +21,27 @@ export const PLAIN_NAMES: Names = { exercise: (id) => id.replaceAll('-', ' '), l
 
 /** A sentence for whoever it is meant for; empty where this audience is told nothing. */
 export function sayReason(reason: Reason, audience: Audience, speech: Speech, names: Names = PLAIN_NAMES): string {
-  const figure = (name: string): string => {
-    const inputs = reason.inputs.filter((each) => each.name === name);
-    return inputs.map((input) => sayInput(input, names, speech)).join(', ');
+  return wordsOf(reason.rule, speech)?.[audience](figuresOf(reason, speech, names)) ?? '';
+}
+
+/** The figures of a reason by name: each of several alike once, and a load as its exercise holds it. */
+export function figuresOf({ inputs }: Reason, speech: Speech, names: Names): Figure {
+  const within = namesOf(inputs, names);
+  return (name) => {
+    const own = inputs.filter((each) => each.name === name);
+    return [...new Set(own.map((input) => sayInput(input, within, speech)))].join(', ');
   };
-  return wordsOf(reason.rule, speech)?.[audience](figure) ?? '';
+}
+
+/** The same names, where a load is held as one exercise holds it if nothing else is said. */
+export function heldIn(about: string, names: Names): Names {
+  return { ...names, load: (grams, exercise = about) => names.load(grams, exercise) };
+}
+
+/** For the figures of one reason: as the exercise it is about holds its loads. */
+export function namesOf(inputs: readonly ReasonInput[], names: Names): Names {
+  const about = inputs.find(({ name }) => name === 'exercise')?.value;
+  return typeof about === 'string' ? heldIn(about, names) : names;
 }
 
 /** The sentences of a rule; `undefined` for one the catalogue does not know. */
@@ -38,7 +54,8 @@ function find(table: Readonly<Record<string, RuleWords>>, rule: string): RuleWor
   return Object.hasOwn(table, rule) ? table[rule] : undefined;
 }
 
-const NAMES_OF_EXERCISES: readonly string[] = ['exercise', 'programme', 'relative', 'part', 'row', 'met by'];
+/** Figures that are an exercise's id. */
+export const NAMES_OF_EXERCISES: readonly string[] = ['exercise', 'programme', 'relative', 'part', 'row', 'met by'];
 
 /** A figure with its unit: `2` for 20 tenths, `16 kg`, `10 %`, `90 s`. */
 export function sayInput(input: ReasonInput, names: Names, speech: Speech): string {

@@ -1,6 +1,5 @@
 /** The account a coach asks for, as plain text: each number, the rule behind it, and why not the next one up. */
 import type { Plan } from '../model/plan.js';
-import { begun } from './rule-words.js';
 import { sayDate, sayFullDate } from './say-date.js';
 import { sayTenths } from './say-dose.js';
 import { NO_BREAK } from './spacing.js';
@@ -104,8 +103,11 @@ function nextLines({ speech }: Printing, next: WhyNext): readonly string[] {
   return [`    ${answer}`, ...[...sources, ...bare].map((line) => `      ${line}`)];
 }
 
-function findingLines({ speech }: Printing, { findings }: WhyTree): readonly string[] {
+function findingLines({ speech }: Printing, { matters }: WhyTree): readonly string[] {
   const { why } = speech.words;
-  if (findings.length === 0) return [];
-  return [why.findings, ...findings.map(({ where, reason }) => `  ${why.finding(begun(where), reason.says)}`)];
+  if (matters.length === 0) return [];
+  return [
+    why.findings,
+    ...matters.map(({ asks, says }) => (asks === 'desk' ? `  ${says}` : `  ${why.asks[asks]}: ${says}`)),
+  ];
 }

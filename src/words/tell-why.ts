@@ -1,12 +1,24 @@
 /** Makes the tree of reasons of a plan, of all of it or of what is asked. It leaves printing to `say-why.ts`. */
 import type { Group, Item, Plan, PlanSession, PlanSet, Trim, Week } from '../model/plan.js';
 import type { Reason } from '../model/reason.js';
+import { gatherFindings, plansBy } from './gather-findings.js';
 import { sayItemEffort, sayTenths } from './say-dose.js';
 import { sayDoses } from './say-doses.js';
+import { findingsOf } from './say-findings.js';
 import { sayCapacity, sayMass } from './say-plan.js';
-import { type Account, accountOf, type Called, calledById, tellReason } from './why-account.js';
+import { type Account, accountOf, type Called, calledById, tellReason, withinItem } from './why-account.js';
 import { refuses, tellNext } from './why-next.js';
-import type { WhyAsked, WhyFinding, WhyItem, WhySession, WhyTest, WhyTree, WhyTrim, WhyWeek } from './why-tree.js';
+import type {
+  WhyAsked,
+  WhyFinding,
+  WhyItem,
+  WhyMatter,
+  WhySession,
+  WhyTest,
+  WhyTree,
+  WhyTrim,
+  WhyWeek,
+} from './why-tree.js';
 
 /** `null` where the plan has nothing of what was asked. */
 export function tellWhy(
@@ -30,6 +42,7 @@ export function tellWhy(
     stops: plan.stops ?? null,
     weeks,
     findings: tellFindings(account, asked),
+    matters: tellMatters(account, asked),
   };
 }
 
@@ -73,7 +86,8 @@ function tellTrim(account: Account, { row, sets, what, reason }: Trim): WhyTrim 
   return { row, says, reason: tellReason(account, reason) };
 }
 
-export function tellItem(account: Account, group: Group['kind'], item: Item): WhyItem {
+export function tellItem(of: Account, group: Group['kind'], item: Item): WhyItem {
+  const account = withinItem(of, item);
   const { plan, speech, called } = account;
   // What stands under a heading of its own need not be called warm-up once more.
   const apart = group === 'warm-up' || group === 'cool-down';
@@ -129,26 +143,45 @@ function reasonsToTell(item: Item): readonly Reason[] {
   });
 }
 
+/** Whether something found is about what was asked. */
+function isAsked(
+  asked: WhyAsked,
+  { session, row, weeks }: { readonly session?: string; readonly row?: string; readonly weeks: readonly number[] },
+): boolean {
+  if (asked.week !== undefined && weeks.length > 0 && !weeks.includes(asked.week)) return false;
+  if (asked.session !== undefined && session !== undefined && !same(session, asked.session)) return false;
+  return asked.exercise === undefined || row === undefined || same(row, asked.exercise);
+}
+
 function tellFindings(account: Account, asked: WhyAsked): readonly WhyFinding[] {
   const { plan, speech, names } = account;
   const { sets, booklet } = speech.words;
-  const told = plan.findings.filter(({ session, row, weeks }) => {
-    if (asked.week !== undefined && weeks.length > 0 && !weeks.includes(asked.week)) return false;
-    if (asked.session !== undefined && session !== undefined && !same(session, asked.session)) return false;
-    return asked.exercise === undefined || row === undefined || same(row, asked.exercise);
-  });
-  return told.map(({ reason, session, row, weeks }) => {
-    const where = [
-      session === undefined ? '' : booklet.sessionTitle(session, ''),
-      row === undefined ? '' : names.exercise(row),
-      weeks.length === 0 ? '' : sets.weekList(weeks),
-    ].filter((part) => part !== '');
-    return {
-      where: where.join(', '),
-      ...(session === undefined ? {} : { session }),
-      ...(row === undefined ? {} : { row }),
-      weeks,
-      reason: tellReason(account, reason),
-    };
-  });
+  return plan.findings
+    .filter((finding) => isAsked(asked, finding))
+    .map(({ reason, session, row, weeks }) => {
+      const where = [
+        session === undefined ? '' : booklet.sessionTitle(session, ''),
+        row === undefined ? '' : names.exercise(row),
+        weeks.length === 0 ? '' : sets.weekList(weeks),
+      ].filter((part) => part !== '');
+      return {
+        where: where.join(', '),
+        ...(session === undefined ? {} : { session }),
+        ...(row === undefined ? {} : { row }),
+        weeks,
+        reason: tellReason(account, reason),
+      };
+    });
+}
+
+/** What was cut for time stands with its session. */
+const CUTS: ReadonlySet<string> = new Set(['minutes-cap', 'row-left-out']);
+
+function tellMatters(account: Account, asked: WhyAsked): readonly WhyMatter[] {
+  const found = findingsOf(account).filter((finding) => isAsked(asked, finding) && !CUTS.has(finding.matter));
+  return gatherFindings(found, plansBy([account.plan]), account.speech).map(({ asks, findings, says }) => ({
+    asks,
+    rule: findings[0]?.rule ?? '',
+    says,
+  }));
 }

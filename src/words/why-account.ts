@@ -1,9 +1,10 @@
 /** One plan with how its things are called: what every part of an account of it is made from. */
-import type { Plan } from '../model/plan.js';
+import type { Item, Plan } from '../model/plan.js';
 import type { Reason } from '../model/reason.js';
 import { sayRefusal } from './problems/plan.js';
+import { exercisesIn, namesAmong } from './say-names.js';
 import { namesIn } from './say-plan.js';
-import { type Names, PLAIN_NAMES, sayReason } from './say-reason.js';
+import { heldIn, type Names, PLAIN_NAMES, sayReason } from './say-reason.js';
 import { type Speech, speechOf } from './speech.js';
 import type { WhyReason } from './why-tree.js';
 
@@ -40,9 +41,15 @@ export const calledById = (plan: Plan): Called => ({
 
 export function accountOf(plan: Plan, called: Called, language: string): Account {
   const speech = speechOf(language);
-  const exercise = (id: string): string => speech.words.sets.inSentence(called.exercise(id));
+  const exercise = namesAmong(exercisesIn(plan), called.exercise, speech);
   return { plan, speech, called, names: { ...namesIn(plan), exercise } };
 }
+
+/** Of one item: its loads are held as its exercise holds them. */
+export const withinItem = (account: Account, { exercise }: Pick<Item, 'exercise'>): Account => ({
+  ...account,
+  names: heldIn(exercise, account.names),
+});
 
 export function tellReason({ plan, speech, names }: Account, reason: Reason): WhyReason {
   const own = plan.rules.find(({ id }) => id === reason.rule)?.overridden;
@@ -58,14 +65,22 @@ export function tellReason({ plan, speech, names }: Account, reason: Reason): Wh
   };
 }
 
-/** Where another version stands in for the one in the programme: what that one was refused for. */
-export function whyNotWritten({ inputs }: Reason, names: Names): string {
+/** Where another version stands in for the one in the programme: what that one was refused for, each once. */
+export function refusedFor({ inputs }: Reason): readonly string[] {
   const written = inputs.find(({ name }) => name === 'programme')?.value;
-  if (typeof written !== 'string') return '';
+  if (typeof written !== 'string') return [];
   const said = inputs.flatMap(({ name, value }) => {
     const [of = '', cause = ''] = name.split(': ');
     const refused = of === written || of === 'refused' ? sayRefusal(cause, String(value)) : '';
     return refused === '' ? [] : [refused];
   });
+  return [...new Set(said)];
+}
+
+/** The same as a sentence of its own, after another. */
+export function whyNotWritten(reason: Reason, names: Names): string {
+  const written = reason.inputs.find(({ name }) => name === 'programme')?.value;
+  const said = refusedFor(reason);
+  if (typeof written !== 'string') return '';
   return said.length === 0 ? '' : ` Why not the ${names.exercise(written)}: ${said.join('; ')}.`;
 }

@@ -4,8 +4,9 @@ import type { RungDose } from '../model/ladder.js';
 import type { AllowedOption, Item, PlanSet } from '../model/plan.js';
 import type { Reason } from '../model/reason.js';
 import type { DoseWords } from './catalogue.js';
+import type { Figure } from './rule-words.js';
 import { sayUnlock } from './rules/unlocks.js';
-import { sayInput, sayReason, wordsOf } from './say-reason.js';
+import { figuresOf, sayReason, wordsOf } from './say-reason.js';
 import { type Account, tellReason } from './why-account.js';
 import type { WhyNext, WhyStanding } from './why-tree.js';
 
@@ -36,12 +37,8 @@ export function tellNext(account: Account, item: Item, option: AllowedOption): W
   };
 }
 
-const figureOf =
-  ({ names, speech }: Account, reason: Reason | undefined) =>
-  (name: string): string => {
-    const inputs = reason?.inputs.filter((each) => each.name === name) ?? [];
-    return inputs.map((input) => sayInput(input, names, speech)).join(', ');
-  };
+const figureOf = ({ names, speech }: Account, reason: Reason | undefined): Figure =>
+  reason === undefined ? () => '' : figuresOf(reason, speech, names);
 
 /** What becomes of an option this week. */
 function standingOf(item: Item, option: AllowedOption): WhyStanding {
@@ -78,7 +75,11 @@ function optionText(account: Account, item: Item, option: AllowedOption): string
   const other = option.exercise === item.exercise ? '' : names.exercise(option.exercise);
   const parts =
     option.rung === undefined
-      ? [other, option.grams > 0 ? names.load(option.grams) : '', speech.words.sets.tempo[option.tempo]]
+      ? [
+          other,
+          option.grams > 0 ? names.load(option.grams, option.exercise) : '',
+          speech.words.sets.tempo[option.tempo],
+        ]
       : [other, ...rungText(account, item, option.rung)];
   const said = parts.filter((part) => part !== '');
   return said.length === 0 ? names.exercise(option.exercise) : said.join(', ');

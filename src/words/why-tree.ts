@@ -7,6 +7,7 @@ import type { Way } from '../model/exercise.js';
 import type { Group, Plan } from '../model/plan.js';
 import type { Confidence } from '../model/quantity.js';
 import type { Audience, ReasonInput } from '../model/reason.js';
+import type { Asks } from './matters.js';
 
 /** A figure that carries its unit. */
 export interface WhyFigure {
@@ -110,6 +111,13 @@ export interface WhyFinding {
   readonly reason: WhyReason;
 }
 
+/** Findings that are one matter, told once. */
+export interface WhyMatter {
+  readonly asks: Asks;
+  readonly rule: string;
+  readonly says: string;
+}
+
 export interface WhyTree {
   readonly client: { readonly id: string; readonly name: string };
   readonly programme: { readonly id: string; readonly name: string };
@@ -119,6 +127,8 @@ export interface WhyTree {
   readonly stops: NonNullable<Plan['stops']> | null;
   readonly weeks: readonly WhyWeek[];
   readonly findings: readonly WhyFinding[];
+  /** The same, gathered, most pressing first, with what comes twice. */
+  readonly matters: readonly WhyMatter[];
 }
 
 /** What to account for; all of it where nothing is named. */

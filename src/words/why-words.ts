@@ -1,5 +1,6 @@
 /** The few words of the account a coach asks for: why these numbers, and why not the next one up. */
 import type { Group } from '../model/plan.js';
+import type { Asks } from './matters.js';
 
 export interface SaidCapacity {
   readonly side: string;
@@ -30,7 +31,8 @@ export interface WhyWords {
   readonly confidence: Readonly<Record<'measured' | 'estimated' | 'weak', string>>;
   readonly trimmed: (row: string, sets: number, whole: boolean) => string;
   readonly findings: string;
-  readonly finding: (where: string, says: string) => string;
+  /** Before what a finding asks of the coach. */
+  readonly asks: Readonly<Record<Asks, string>>;
   readonly relaxed: (rules: string) => string;
   readonly overridden: (value: string, reason: string) => string;
   /** Where in a session something stands that is not its work; empty for the work. */

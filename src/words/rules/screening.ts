@@ -58,7 +58,13 @@ export const SCREENING_RULES = [
 export type ScreeningRuleName = (typeof SCREENING_RULES)[number];
 
 /** `(avoid: impact, take care: balance)`: the cautions that follow, where the reason carries them. */
-const cautions = (f: Figure): string => clause(f('caution'), (list) => ` (${list})`);
+const cautions = (f: Figure): string => clause(f('caution'), (list) => ` (${byDegree(list.split(', '))})`);
+
+/** `take care: a, take care: b` → `take care: a, b`. */
+function byDegree(list: readonly string[]): string {
+  const degrees = [...new Set(list.map((each) => each.split(': ')[0]))];
+  return degrees.map((of) => `${of}: ${list.flatMap((one) => one.split(`${of}: `)[1] ?? []).join(', ')}`).join('; ');
+}
 
 const ASK = 'ask their doctor, midwife or physiotherapist where you are not sure';
 

@@ -58,8 +58,7 @@ export const englishSession: Readonly<Record<SessionRuleName, RuleWords>> = {
         : 'One exercise at a time here: it saves you running between bells.',
   ),
   'cool-down-older': both(
-    (f) =>
-      `An older client, or one with blood pressure to mind, cools down for ${f('minutes') || held(f, '5 minutes')}.`,
+    (f) => `The cool-down takes ${f('minutes') || held(f, '5 minutes')}.`,
     'Take your time to cool down.',
   ),
   'down-or-up': only((f) => `Down to the floor, or up from it: ${held(f, '20 s')}.`),

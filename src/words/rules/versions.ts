@@ -1,8 +1,10 @@
 /** The rules of versions, cautions and sign-offs, with those of breaks and tests: their names, and what English says of each. */
 import { BODY_PARTS } from '../../model/exercise.js';
+import { sayAsked } from '../english-asks.js';
 import { begun, both, clause, type Figure, held, only, type RuleWords, sentence } from '../rule-words.js';
 import { BREAK_RULES, englishBreak } from './breaks.js';
 import { cautionWords } from './caution-words.js';
+import { sayOpening } from './opening.js';
 
 export const VERSION_RULES = [
   ...BREAK_RULES,
@@ -25,50 +27,40 @@ const sparing = (cause: string): string =>
     ? `, to spare the ${cause}`
     : clause(cause, () => `, the easier one for ${cause}`);
 
-/** `Avoid (knee, left, by Coach since 3 January 2027)`. */
-const cautioned = (f: Figure): string => {
-  // A caution that follows from a fact of health has that fact for an author, in small letters, and no day of its own.
-  const isFact = /^\p{Ll}/u.test(f('by'));
-  const by = clause(f('by'), (name) => (isFact ? `because of the ${name} on file` : `by ${name}`));
-  const since = isFact ? '' : clause(f('since'), (date) => `since ${date}`);
-  const side = f('side') === 'both' ? '' : f('side');
-  const parts = [f('caution'), side, [by, since].filter((part) => part !== '').join(' ')];
-  const said = parts.filter((part) => part !== '').join(', ');
-  return `${begun(f('degree') || 'a caution')}${clause(said, (words) => ` (${words})`)}`;
+/** A caution that follows from a fact of health has that fact for an author, and no day of its own. */
+const FACTS: Readonly<Record<string, string>> = {
+  medicines: 'for a medicine',
+  'blood pressure': 'for blood pressure',
+  pregnancy: 'in pregnancy',
+  birth: 'after a birth',
+  'vertebral fracture': 'after a vertebral fracture',
+  'low bone density': 'with low bone density',
+  falls: 'after a fall',
 };
 
+/** `Take care with the left knee (Maren Oakes, since 3 January 2027)`; `Avoid impact (after a birth)`. */
+const cautioned = (f: Figure): string => {
+  const dated = [f('by'), clause(f('since'), (date) => `since ${date}`)].filter((part) => part !== '').join(', ');
+  return `${heeded(f)}${clause(FACTS[f('by')] ?? dated, (words) => ` (${words})`)}`;
+};
+
+/** `Take care with the left knee`, `Spare the left knee`, `Avoid impact`. */
+function heeded(f: Figure): string {
+  const what = f('caution');
+  if (what === '') return begun(f('degree') || 'a caution');
+  const part = BODY_PARTS.some((name) => name === what);
+  const called = [part ? 'the' : '', oneSide(f('side')), sayAsked(what)].filter((word) => word !== '').join(' ');
+  if (f('degree') === 'take care') return `Take care with ${called}`;
+  return part ? `Spare ${called}` : `Avoid ${called}`;
+}
+
 const oneSide = (side: string): string => (side === 'left' || side === 'right' ? side : '');
-
-/** Each said once: a combination asks the same of several parts. */
-const once = (listed: string): string => [...new Set(listed.split(', '))].join(', ');
-
-/** `2 × bell`: a pair of bells. */
-const pairs = (load: string): string => load.replace(/2 × (\p{L}+)/gu, 'a pair of $1s').replace(/^(?!a )/, 'a ');
-
-/** Everything that would open a version, in the order it was refused. */
-const unlocks = (f: Figure): string =>
-  [
-    clause(f('unlock: caution'), (what) => `the end of the caution on ${once(what)}`),
-    clause(f('unlock: thing'), (thing) => `${once(thing)} at home`),
-    clause(f('unlock: load'), (load) => `${pairs(once(load))} at home`),
-    clause(f('unlock: ceiling'), (height) => `a clear height of ${height}, on file`),
-    clause(f('unlock: floor'), (floor) => `a clear floor of ${floor}, on file`),
-    clause(
-      f('unlock: sign-off'),
-      (how) => `your sign-off${clause(once(how).replace(/^(seen and )?passed ?/, ''), (far) => ` ${far}`)}`,
-    ),
-    clause(f('unlock: clearance'), () => 'clearance for vigorous effort'),
-    clause(f('unlock: test'), () => 'a test of it, or a ratio on the link to it'),
-    clause(f('unlock: part'), (part) => `in the library: ${part}`),
-  ]
-    .filter((part) => part !== '')
-    .join('; ');
 
 export const englishVersion: Readonly<Record<VersionRuleName, RuleWords>> = {
   ...englishBreak,
   'caution-in-block': only(
     (f) =>
-      `${begun(f('degree') || 'a caution')}${clause(f('caution'), (what) => ` (${what})`)}: counted for the whole block, though ${
+      `${heeded(f)}${clause(f('by'), (name) => ` (${name})`)}: counted for the whole block, though ${
         [clause(f('from'), (date) => `it begins on ${date}`), clause(f('until'), (date) => `it ends on ${date}`)]
           .filter((part) => part !== '')
           .join(' and ') || 'its dates fall inside it'
@@ -76,7 +68,7 @@ export const englishVersion: Readonly<Record<VersionRuleName, RuleWords>> = {
   ),
   'caution-met': both(
     (f) =>
-      `${cautioned(f)}: ${f('kept') === 'kept' ? 'the exercise stays, and nothing is counted on' : 'what asks it gives way'}.`,
+      `${cautioned(f)}: ${f('kept') === 'kept' ? 'the exercise stays, and no gain is counted on' : 'the exercise as written gives way'}.`,
     (f) => sentence(f('say')) || cautionWords(f('caution'), oneSide(f('side')), f('kept') !== 'kept'),
   ),
   'caution-review': only(
@@ -101,7 +93,5 @@ export const englishVersion: Readonly<Record<VersionRuleName, RuleWords>> = {
       `${begun(f('exercise') || 'the exercise')} done only like this: ${f('way') || 'in an easier way of its own'}${clause(f('caution'), (what) => `, for the ${what}`)}.`,
     (f) => `Only like this for you: ${f('way') || 'the easier way'}.`,
   ),
-  'would-unlock': only(
-    (f) => `${begun(f('exercise') || 'this version')} would be open with ${unlocks(f) || 'what it was refused for'}.`,
-  ),
+  'would-unlock': only((f) => `${begun(f('exercise') || 'this version')} opens ${sayOpening(f)}.`),
 };
