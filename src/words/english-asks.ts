@@ -1,6 +1,6 @@
 /** English for what an exercise asks of the body, as somebody reads it who has not met the words of a description. */
 import { type Ask, BODY_PARTS, type BodyPart, type Quality } from '../model/exercise.js';
-import { listed } from './english-sets.js';
+import { listed } from './listed.js';
 
 interface Part {
   readonly one: string;

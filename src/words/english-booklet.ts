@@ -1,6 +1,7 @@
 /** English for the fixed prose of a booklet. Safety sentences here are the product's own and are not to be softened. */
 import type { BookletWords, WhoIsWho } from './booklet-words.js';
-import { englishSets, listed } from './english-sets.js';
+import { englishSets } from './english-sets.js';
+import { listed } from './listed.js';
 import { NO_BREAK, unbroken } from './spacing.js';
 
 const notMedical = (who: WhoIsWho): string =>

@@ -2,6 +2,7 @@
 import { BODY_PARTS, type BodyPart, type Cause } from '../model/exercise.js';
 import type { DateParts, DateWords, DoseWords, LoadWords, SetWords } from './catalogue.js';
 import { MONTHS } from './english-months.js';
+import { listed } from './listed.js';
 import { NO_BREAK, unbroken } from './spacing.js';
 
 const WEEKDAYS = { 1: 'Mon', 2: 'Tue', 3: 'Wed', 4: 'Thu', 5: 'Fri', 6: 'Sat', 7: 'Sun' } as const;
@@ -17,12 +18,6 @@ export const englishDates: DateWords = {
     return `${start} to ${dayAndMonth(to)} ${to.year}`;
   },
 };
-
-/** `a`, `a and b`, `a, b and c`. */
-export function listed(items: readonly string[], word = 'and'): string {
-  const last = items.at(-1) ?? '';
-  return items.length < 2 ? last : `${items.slice(0, -1).join(', ')} ${word} ${last}`;
-}
 
 const counted = (count: number | string, one: string, many: string): string =>
   `${count}${NO_BREAK}${String(count) === '1' ? one : many}`;

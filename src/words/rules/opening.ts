@@ -1,6 +1,7 @@
 /** What would open a version, as a coach would say it: `once the caution on balance ends, with a bar at home and your sign-off`. */
+
+import { listed } from '../listed.js';
 import { clause, type Figure } from '../rule-words.js';
-import { all } from './all.js';
 
 /** Of a pair: `two bells`; of one: `a bell`. */
 function piece(what: string): string {
@@ -19,14 +20,14 @@ const metres = (figures: string): string =>
 /** `shoulder (Maren Oakes)`, one or several. */
 function cautions(figures: string): string {
   const what = figures.split(', ');
-  return what.length === 1 ? `once the caution on ${figures} ends` : `once the cautions on ${all(what)} end`;
+  return what.length === 1 ? `once the caution on ${figures} ends` : `once the cautions on ${listed(what)} end`;
 }
 
 /** In the order a coach can do something about it; all that is named must come. */
 export function sayOpening(f: Figure): string {
   const had = [
     clause(f('unlock: clearance'), () => 'clearance for vigorous effort'),
-    clause(f('unlock: thing'), (things) => `${all(things.split(', ').map(piece))} at home`),
+    clause(f('unlock: thing'), (things) => `${listed(things.split(', ').map(piece))} at home`),
     clause(f('unlock: load'), (kit) => `${pieces(kit)} at home`),
     clause(f('unlock: ceiling'), (height) => `a clear height of ${metres(height)} on file`),
     clause(f('unlock: floor'), (floor) => `a clear floor of ${metres(floor)} on file`),
@@ -35,7 +36,7 @@ export function sayOpening(f: Figure): string {
   ].filter((part) => part !== '');
   const said = [
     clause(f('unlock: caution'), cautions),
-    clause(all(had), (what) => `with ${what}`),
+    clause(listed(had), (what) => `with ${what}`),
     clause(f('unlock: test'), () => 'after a test of it'),
   ].filter((part) => part !== '');
   return said.join(', ') || 'when what it was refused for is past';

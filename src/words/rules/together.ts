@@ -2,8 +2,9 @@
  * How one matter is told where it concerns several rows, weeks or clients: a sentence that names them, in place of the
  * same sentence over and over. A matter without one is told in its rule's own words, once for each wording.
  */
+
+import { listed } from '../listed.js';
 import { clause, type Figure } from '../rule-words.js';
-import { all } from './all.js';
 import { sayOpening } from './opening.js';
 
 /** One finding of several. */
@@ -47,7 +48,7 @@ function bySaying(told: readonly Told[], saying: (of: Told) => string): Readonly
 const short =
   (least: string, said: (value: string) => string) =>
   (told: readonly Told[]): string => {
-    const groups = told.map(({ values, weeks }) => noted(all(values('group')), weeks));
+    const groups = told.map(({ values, weeks }) => noted(listed(values('group')), weeks));
     return `${said(told[0]?.figure('value') || least)}: ${groups.join('; ')}.`;
   };
 
@@ -58,7 +59,7 @@ const TOGETHER: Readonly<Record<string, Together>> = {
     says: (told) => {
       const several = new Set(told.map(({ client }) => client)).size > 1;
       const facts = [...bySaying(told, ({ figure }) => figure('not asked'))].map(([of, who]) =>
-        several ? `${of} (${all(once(who.map(({ client }) => client)))})` : of,
+        several ? `${of} (${listed(once(who.map(({ client }) => client)))})` : of,
       );
       return `Not asked yet: ${facts.join('; ')}. Until you have, breath and words set the effort.`;
     },
@@ -71,7 +72,7 @@ const TOGETHER: Readonly<Record<string, Together>> = {
         noted(exercise, sessions, one === '' ? figure('load') : ''),
       );
       const begins = told.length === 1 ? 'it begins' : 'each begins';
-      return `Nothing is known yet of the ${all(names)}: ${begins} with the lightest there is${clause(one, (load) => ` (${load})`)}. Please look.`;
+      return `Nothing is known yet of the ${listed(names)}: ${begins} with the lightest there is${clause(one, (load) => ` (${load})`)}. Please look.`;
     },
   },
   'nothing-climbs': {
@@ -112,7 +113,7 @@ const TOGETHER: Readonly<Record<string, Together>> = {
     says: (told) => {
       const muscles = once(told.flatMap(({ values }) => values('muscle')));
       const exercises = once(told.flatMap(({ values }) => values('exercise')));
-      return `Counted nowhere, since no major group has ${muscles.length === 1 ? 'it' : 'them'}: ${all(muscles)} (in the ${all(exercises)}). Write the anatomical name.`;
+      return `Counted nowhere, since no major group has ${muscles.length === 1 ? 'it' : 'them'}: ${listed(muscles)} (in the ${listed(exercises)}). Write the anatomical name.`;
     },
   },
   'would-unlock': {

@@ -1,3 +1,0 @@
-/** `a`, `a and b`, `a, b and c`. */
-export const all = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1) ?? ''}`;
