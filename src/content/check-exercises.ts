@@ -108,8 +108,9 @@ const checkWay = eachRead(({ file }, { way, kit }) => {
 function needsSignOff({ way, kit, room, asks }: Facts): string | undefined {
   const loaded = kit.load.length > 0;
   if (way === 'swing') return 'fast work';
-  if (loaded && asks.some(({ of, degree }) => of === 'speed' && degree === 'much')) return 'fast work';
-  if (room.ceiling === 'load overhead') return 'done with the load overhead';
+  if (asks.some(({ of }) => of === 'speed')) return 'fast work';
+  const overhead = loaded && asks.some(({ of }) => of === 'overhead');
+  if (room.ceiling === 'load overhead' || overhead) return 'done with the load overhead';
   if (asks.some(({ of }) => of === 'loaded twist')) return 'a loaded twist';
   return kit.load.some(({ kind }) => kind === 'bar') ? 'barbell work' : undefined;
 }
