@@ -2,22 +2,14 @@
 import type { Item, Plan } from '../../src/model/plan.js';
 import { sayFullDate } from '../../src/words/say-date.js';
 import { sayTenths } from '../../src/words/say-dose.js';
-import { type Account, accountOf, tellReason } from '../../src/words/why-account.js';
+import { type Account, accountOf } from '../../src/words/why-account.js';
 import { StudioPage } from '../studio-page.js';
-import {
-  type Desk,
-  type DeskClient,
-  type GlanceRow,
-  type GlanceTable,
-  glanceOf,
-  programmeName,
-  sentenceOf,
-} from './desk.js';
+import { type Desk, type DeskClient, type GlanceRow, type GlanceTable, glanceOf, programmeName } from './desk.js';
+import { Findings } from './findings.js';
 import { Forms } from './forms.js';
 import { dosesOf, type PlannedDose } from './planned-doses.js';
 import { Problems } from './problems.js';
 import { Reasons, reasonsId } from './reasons.js';
-import { Figures as FiguresOf, figuresText, RuleLink } from './ruled.js';
 import { WeeklySetsTables } from './weekly-sets.js';
 
 interface Planned {
@@ -138,31 +130,6 @@ function Figures({ of }: { readonly of: Planned }) {
   );
 }
 
-function Findings({ of }: { readonly of: Planned }) {
-  const { words } = of.desk;
-  const { plan, names } = of.account;
-  const trims = plan.weeks.flatMap(({ number, sessions }) =>
-    sessions.flatMap(({ trimmed }) => trimmed.map(({ row, reason }) => ({ row, reason, weeks: [number] }))),
-  );
-  const all = [...plan.findings.map(({ row, reason, weeks }) => ({ row, reason, weeks })), ...trims];
-  if (all.length === 0) return <p>{words.none.findings}</p>;
-  return (
-    <ul>
-      {all.map(({ row, reason, weeks }) => {
-        const told = tellReason(of.account, reason);
-        return (
-          <li>
-            {row === undefined ? '' : <strong>{sentenceOf(names.exercise(row))}: </strong>}
-            {weeks.length === 0 ? '' : `${sentenceOf(of.account.speech.words.sets.weekList(weeks))}: `}
-            {told.says || told.rule} <RuleLink desk={of.desk} rule={told.rule} />
-            <FiguresOf desk={of.desk} lines={[figuresText(of.account, told)]} />
-          </li>
-        );
-      })}
-    </ul>
-  );
-}
-
 function PlanParts({ desk, plan, sets }: { readonly desk: Desk; readonly plan: Plan } & Pick<DeskClient, 'sets'>) {
   const called = {
     client: plan.client,
@@ -186,7 +153,7 @@ function PlanParts({ desk, plan, sets }: { readonly desk: Desk; readonly plan: P
       </section>
       <section>
         <h2>{desk.words.findings}</h2>
-        <Findings of={of} />
+        <Findings desk={desk} account={of.account} />
       </section>
       <section>
         <h2>{desk.words.reasons}</h2>

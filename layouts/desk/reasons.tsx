@@ -2,7 +2,7 @@
 import type { Item } from '../../src/model/plan.js';
 import { sayTenths } from '../../src/words/say-dose.js';
 import { tellItem } from '../../src/words/tell-why.js';
-import type { Account } from '../../src/words/why-account.js';
+import { type Account, withinItem } from '../../src/words/why-account.js';
 import type { WhyItem, WhyNext } from '../../src/words/why-tree.js';
 import { type Desk, type GlanceRow, type GlanceTable, sentenceOf } from './desk.js';
 import { dosesOf } from './planned-doses.js';
@@ -70,7 +70,8 @@ function Reason({ of, group, nth }: { readonly of: Of; readonly group: Group; re
   const { account, desk } = of;
   const own = group.standings.flatMap(({ week, told }) => {
     const reason = told.reasons[nth];
-    return reason ? [{ week, rule: reason.rule, text: reason.says, note: figuresText(account, reason) }] : [];
+    if (reason === undefined) return [];
+    return [{ week, rule: reason.rule, text: reason.says, note: figuresText(withinItem(account, told), reason) }];
   });
   const among = weekCount(own.map(({ week }) => week));
   return toldOnce(own).map((told) => {

@@ -32,6 +32,10 @@ export interface DeskWords {
   readonly reasons: string;
   readonly whyNot: string;
   readonly findings: string;
+  /** Over what follows from the programme and the rules, folded away. */
+  readonly asPlanned: (count: number) => string;
+  /** Over what would open each version that is closed, folded away. */
+  readonly wouldOpen: string;
   readonly problems: string;
   /** Said where there is nothing to list. */
   readonly none: Readonly<Record<'clients' | 'folder' | 'client' | 'findings', string>>;
@@ -80,6 +84,8 @@ const englishDesk: DeskWords = {
   reasons: 'Every reason',
   whyNot: 'What stood open, and why not',
   findings: 'Worth knowing',
+  asPlanned: (count) => `As the programme and the rules have it (${count})`,
+  wouldOpen: 'What would open more exercises',
   problems: 'Problems',
   none: {
     clients: 'No client is in the folder yet.',

@@ -113,6 +113,9 @@ export type FoundMatter = (typeof DECIDE)[number] | (typeof LOOK)[number] | (typ
 export const MATTERS: Readonly<Record<Asks, readonly FoundMatter[]>> = { decide: DECIDE, look: LOOK, desk: DESK };
 export const ASKS: readonly Asks[] = ['decide', 'look', 'desk'];
 
+/** What would open a version that is closed. */
+export const OPENS: FoundMatter = 'would-unlock';
+
 /** What is true of many clients alike is told once for all of them: it is about the studio's forms, or its library. */
 export const OF_THE_STUDIO: ReadonlySet<string> = new Set<FoundMatter>(['not-asked', 'audit-unknown-muscle']);
 

@@ -1,7 +1,7 @@
 /** What is worth knowing in a terminal: what each client asks of the coach, a line a matter, and how much more there is. */
 import type { Plan } from '../model/plan.js';
 import { apart, type Gathered, gatherFindings, plansBy } from './gather-findings.js';
-import { ASKS } from './matters.js';
+import { ASKS, OPENS } from './matters.js';
 import { counted } from './problems/said.js';
 import type { Finding } from './say-findings.js';
 import { speechOf } from './speech.js';
@@ -50,9 +50,9 @@ function linesOf(client: string, gathered: readonly Gathered[]): readonly string
 /** `On the desk: 9 more, with what would open 31 exercises.` */
 function sayMore(left: readonly Gathered[]): string {
   const { why } = speechOf('en-GB').words;
-  const opened = left.filter(({ matter }) => matter === 'would-unlock').flatMap((one) => one.findings);
+  const opened = left.filter(({ matter }) => matter === OPENS).flatMap((one) => one.findings);
   const exercises = new Set(opened.map(({ figure }) => figure('exercise')));
-  const more = left.filter(({ matter }) => matter !== 'would-unlock').length;
+  const more = left.filter(({ matter }) => matter !== OPENS).length;
   const said = [
     ...(more === 0 ? [] : [`${more} more`]),
     ...(exercises.size === 0 ? [] : [`what would open ${counted(exercises.size, 'more exercise')}`]),

@@ -1,5 +1,5 @@
 /** One plan with how its things are called: what every part of an account of it is made from. */
-import type { Item, Plan } from '../model/plan.js';
+import type { Plan } from '../model/plan.js';
 import type { Reason } from '../model/reason.js';
 import { sayRefusal } from './problems/plan.js';
 import { exercisesIn, namesAmong } from './say-names.js';
@@ -46,7 +46,7 @@ export function accountOf(plan: Plan, called: Called, language: string): Account
 }
 
 /** Of one item: its loads are held as its exercise holds them. */
-export const withinItem = (account: Account, { exercise }: Pick<Item, 'exercise'>): Account => ({
+export const withinItem = (account: Account, { exercise }: { readonly exercise: string }): Account => ({
   ...account,
   names: heldIn(exercise, account.names),
 });

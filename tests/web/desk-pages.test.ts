@@ -1,7 +1,9 @@
 /** The coach's desk as text. */
 import { describe, expect, test } from 'vitest';
-import { clientId } from '../../src/model/identity.js';
+import { clientId, rowId, ruleId, sessionId } from '../../src/model/identity.js';
+import type { Finding } from '../../src/model/plan.js';
 import type { Problem } from '../../src/model/problem.js';
+import type { Reason } from '../../src/model/reason.js';
 import { MUSCLE_GROUPS, type WeeklySets } from '../../src/model/weekly-sets.js';
 import { deskPages } from '../../src/web/desk/render-desk.js';
 import { RULEBOOK } from '../../src/web/library/render-library.js';
@@ -65,6 +67,45 @@ describe('the desk', () => {
     expect(html).toMatch(
       /<summary><h4 id="why-a-goblet-squat">Goblet squat<\/h4><\/summary><p class="lead">Weeks\u00a01 and 2: /,
     );
+  });
+
+  test('what is found: what the coach decides first, the rest folded away, each matter once', () => {
+    const found = (rule: string, row: string, inputs: Reason['inputs']): Finding => ({
+      rule,
+      audience: 'coach',
+      session: sessionId('a'),
+      row: rowId(row),
+      weeks: [1, 2],
+      reason: {
+        ...{ rule: ruleId(rule), says: '', inputs, source: 'common practice, no source' },
+        ...{ confidence: 'measured', audience: 'coach' },
+      },
+    });
+    const bar: Reason['inputs'] = [{ name: 'unlock: load', value: 'bar', unit: '' }];
+    const of = (exercise: string): Reason['inputs'] => [{ name: 'exercise', value: exercise, unit: '' }, ...bar];
+    const findings = [
+      found('would-unlock', 'goblet-squat', of('front-squat')),
+      found('would-unlock', 'goblet-squat', of('back-squat')),
+      found('ladder-top', 'goblet-squat', []),
+      found('ladder-start-lightest', 'goblet-squat', [{ name: 'load', value: 'light band', unit: '' }]),
+    ];
+    const plan = { ...fixturePlan, findings };
+    const desk = deskPages({ library: fixtureLibrary, clients: [], plans: [plan], problems: [], sayProblem });
+    const html = desk.find(({ path }) => path === 'clients/rowan-ashby.html')?.render() ?? '';
+    const told = html.slice(html.indexOf('<h2>Worth knowing</h2>'), html.indexOf('<h2>Every reason</h2>'));
+    const order = [
+      '<h3>To decide</h3>',
+      'Nothing is known yet of the goblet squat (a)',
+      '<h3>Worth a look</h3>',
+      'Goblet squat (a): nothing further to go to',
+      '<details><summary>As the programme and the rules have it (1)</summary>',
+      'Cut for time, as the programme lets it be: goblet squat',
+      '<details><summary>What would open more exercises</summary>',
+      'Open with a bar at home: front squat, back squat.',
+    ].map((text) => [text, told.indexOf(text)] as const);
+    for (const [text, at] of order) expect([text, at]).not.toEqual([text, -1]);
+    expect(order).toEqual([...order].sort(([, a], [, b]) => a - b));
+    expect(told.match(/a bar at home/g)).toHaveLength(1);
   });
 
   test('says plainly where nothing is wrong', () => {
