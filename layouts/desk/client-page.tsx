@@ -2,6 +2,7 @@
 import type { Item, Plan } from '../../src/model/plan.js';
 import { sayFullDate } from '../../src/words/say-date.js';
 import { sayTenths } from '../../src/words/say-dose.js';
+import { PLAIN_NAMES } from '../../src/words/say-reason.js';
 import { type Account, accountOf } from '../../src/words/why-account.js';
 import { StudioPage } from '../studio-page.js';
 import { type Desk, type DeskClient, type GlanceRow, type GlanceTable, glanceOf, programmeName } from './desk.js';
@@ -134,7 +135,7 @@ function PlanParts({ desk, plan, sets }: { readonly desk: Desk; readonly plan: P
   const called = {
     client: plan.client,
     programme: programmeName(desk, plan.programme),
-    exercise: (id: string) => desk.library.exercises.find((one) => one.id === id)?.name ?? id,
+    exercise: (id: string) => desk.library.exercises.find((one) => one.id === id)?.name ?? PLAIN_NAMES.exercise(id),
   };
   const of: Planned = { desk, account: accountOf(plan, called, desk.library.studio.language) };
   const tables = glanceOf(plan);

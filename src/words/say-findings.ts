@@ -4,10 +4,10 @@
  * to `gather-findings.ts`, every figure's reason to `say-why.ts`.
  */
 import { compareIds } from '../model/identity.js';
-import type { Plan, PlanSession } from '../model/plan.js';
+import type { Plan, PlanSession, Trim } from '../model/plan.js';
 import type { Reason } from '../model/reason.js';
 import type { Library } from '../model/studio.js';
-import { type Asks, type OwnMatter, placeOf } from './matters.js';
+import { type Asks, type FoundMatter, placeOf } from './matters.js';
 import type { Figure } from './rule-words.js';
 import { figuresOf, namesOf, PLAIN_NAMES, sayInput, sayReason } from './say-reason.js';
 import { NO_BREAK } from './spacing.js';
@@ -96,7 +96,7 @@ interface Found {
   readonly row?: string;
   readonly weeks: readonly number[];
   readonly rule: string;
-  readonly matter?: OwnMatter;
+  readonly matter?: FoundMatter;
   readonly says: string;
   readonly reason?: Reason;
 }
@@ -130,12 +130,13 @@ function acrossWeeks(found: readonly Found[]): readonly Found[] {
 const sessionsOf = ({ weeks }: Plan): readonly { readonly week: number; readonly session: PlanSession }[] =>
   weeks.flatMap(({ number: week, sessions }) => sessions.map((session) => ({ week, session })));
 
+const CUT: Readonly<Record<Trim['what'], FoundMatter>> = { row: 'row-left-out', sets: 'minutes-cap' };
+
 function trimmed({ plan, speech, names }: Account): readonly Found[] {
   const cuts = sessionsOf(plan).flatMap(({ week, session }) =>
     session.trimmed.map(({ row, what, sets, reason }): Found => {
       const says = speech.words.why.trimmed(names.exercise(row), sets, what === 'row');
-      const matter = what === 'row' ? { matter: 'row-left-out' as const } : {};
-      return { session: session.id, row, weeks: [week], rule: reason.rule, ...matter, says, reason };
+      return { session: session.id, row, weeks: [week], rule: reason.rule, matter: CUT[what], says, reason };
     }),
   );
   return acrossWeeks(cuts);
