@@ -16,13 +16,13 @@ import { ENGINE_VERSION } from './engine-version.js';
 import { listFindings } from './list-findings.js';
 import { listInputs } from './list-inputs.js';
 import { nameOf, rulesInName } from './plan-id.js';
-import { itemIn, type PlannedRows, planRows } from './plan-rows.js';
+import { type PlannedRows, planItems, planRows } from './plan-rows.js';
 import type { Versions } from './rows/fit-rows.js';
 import { layOverrides } from './rulebook.js';
 import { screenClient } from './screening/screen-client.js';
 import { standingOf } from './screening/standing.js';
 import { stopSessions } from './screening/stop-sessions.js';
-import { composeWeeks, type WeekParts } from './sessions/compose-week.js';
+import { composeWeeks } from './sessions/compose-week.js';
 import { queueFindings } from './sessions/queue-findings.js';
 import { type Queue, queueSessions } from './sessions/queue-sessions.js';
 import { judgeFor } from './versions/judge-version.js';
@@ -107,7 +107,6 @@ function writePlan(
 ): Plan {
   const { client, programme, today, rules, standing } = context;
   const { sessions, shape, aroundOf, measuresOf, walked, ladders } = planned;
-  const itemOf: WeekParts['itemOf'] = (session, row) => itemIn(context, planned, versions, session, row);
   const body = {
     schema: 1,
     client: client.id,
@@ -124,7 +123,7 @@ function writePlan(
     today: isoOfDay(today),
     weeks: composeWeeks(context, queue, {
       sessions,
-      itemOf,
+      itemOf: planItems(context, planned, versions),
       aroundOf,
       measuresOf,
       reasonsOf: shape.reasonsOf,

@@ -4,10 +4,10 @@ import type { Problem } from '../model/problem.js';
 import { invariant, type Result } from '../model/result.js';
 import type { BlockContext } from './block-context.js';
 import { floorsOf } from './effort/plan-effort.js';
-import { planItem } from './items/plan-item.js';
+import { type ItemsOfRow, itemsOfWalk } from './items/plan-item.js';
 import { planMeasures } from './items/plan-measures.js';
 import { isTested, testsOf } from './items/test-sets.js';
-import { planLadderItem } from './ladder/ladder-item.js';
+import { itemsOfLadder } from './ladder/ladder-item.js';
 import { type LadderRow, planLadderRow } from './ladder/ladder-row.js';
 import { beginRow } from './rows/begin-row.js';
 import type { Beginning } from './rows/beginning.js';
@@ -76,17 +76,18 @@ export function planRows(context: BlockContext, queue: Queue, versions: Versions
 }
 
 /** The item of a row in one session, walked or of a ladder; `null` where the row has nothing planned. */
-export function itemIn(
+export function planItems(
   context: BlockContext,
   { walked, ladders }: PlannedRows,
   versions: Versions,
-  session: PlannedSession,
-  { fitted, warmUp }: Pick<TimedRow, 'fitted' | 'warmUp'>,
-): Item | null {
-  const one = walked.get(fitted);
-  if (one !== undefined) return planItem(context, one, one.sessions.indexOf(session), warmUp, versions);
-  const ladder = ladders.get(fitted);
-  return ladder === undefined ? null : planLadderItem(context, ladder, ladder.sessions.indexOf(session), versions);
+): (session: PlannedSession, timed: TimedRow) => Item | null {
+  const items = new Map<FittedRow, readonly [readonly PlannedSession[], ItemsOfRow]>();
+  for (const [fitted, one] of walked) items.set(fitted, [one.sessions, itemsOfWalk(context, one, versions)]);
+  for (const [fitted, one] of ladders) items.set(fitted, [one.sessions, itemsOfLadder(context, one, versions)]);
+  return (session, { fitted, warmUp }) => {
+    const [sessions, itemAt] = items.get(fitted) ?? [];
+    return sessions === undefined || itemAt === undefined ? null : itemAt(sessions.indexOf(session), warmUp);
+  };
 }
 
 /** Where the stronger side keeps its own bell, each set may need a change of bell there and back. */

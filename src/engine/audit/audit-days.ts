@@ -11,13 +11,13 @@ import { AUDIT_BONE_BALANCE } from '../rules/audit-bone-balance.js';
 import { AUDIT_DIRECT_SET } from '../rules/audit-direct-set.js';
 import { AUDIT_GROUP_DAYS } from '../rules/audit-group-days.js';
 import { OLDER_FROM } from '../rules/older-from.js';
-import { countOf } from './count-sets.js';
+import type { CountOf } from './count-sets.js';
 import { BACK_EXTENSORS, muscleOf } from './muscle-groups.js';
 import { valueIn } from './value-in-plan.js';
 import type { WorkedSession } from './working-sets.js';
 
-export function auditDays(plan: Plan, sessions: readonly WorkedSession[]): readonly Finding[] {
-  return [...groupDays(plan, sessions), ...balanceDays(plan, sessions), ...boneDays(plan, sessions)];
+export function auditDays(plan: Plan, sessions: readonly WorkedSession[], count: CountOf): readonly Finding[] {
+  return [...groupDays(plan, sessions, count), ...balanceDays(plan, sessions), ...boneDays(plan, sessions)];
 }
 
 /** Conditions with which the published advice on low bone density holds. */
@@ -53,10 +53,9 @@ const onDay = (sessions: readonly WorkedSession[], of: IsoDate): readonly Worked
   sessions.filter(({ date }) => date === of);
 
 /** A day counts for a group that it gives at least one whole set; groups short in the same weeks are told together. */
-function groupDays(plan: Plan, sessions: readonly WorkedSession[]): readonly Finding[] {
+function groupDays(plan: Plan, sessions: readonly WorkedSession[], count: CountOf): readonly Finding[] {
   const least = valueIn(plan, AUDIT_GROUP_DAYS);
   const whole = Math.floor(valueIn(plan, AUDIT_DIRECT_SET) / 100);
-  const count = countOf(plan);
   const short = new Map<string, { weeks: readonly number[]; inputs: ReasonInput[] }>();
   const ofDay = new Map<string, Map<string, number>>();
   for (const { date, worked } of sessions) {

@@ -15,7 +15,7 @@ import { AUDIT_SQUAT_HINGE } from '../rules/audit-squat-hinge.js';
 import { AUDIT_UNKNOWN_MUSCLE } from '../rules/audit-unknown-muscle.js';
 import { AUDIT_WEEKLY_SETS } from '../rules/audit-weekly-sets.js';
 import { auditDays } from './audit-days.js';
-import { countIn } from './count-sets.js';
+import { countIn, countOf } from './count-sets.js';
 import { muscleOf } from './muscle-groups.js';
 import { valueIn } from './value-in-plan.js';
 import { type WorkedSession, workingSets } from './working-sets.js';
@@ -23,10 +23,11 @@ import { type WorkedSession, workingSets } from './working-sets.js';
 /** `exercises` by id, former ids included. In the order below; each finding once, with the weeks it holds in. */
 export function auditPlan(plan: Plan, exercises: ReadonlyMap<string, Exercise>): readonly Finding[] {
   const sessions = workingSets(plan, exercises);
-  const sets = countIn(plan, sessions);
+  const count = countOf(plan);
+  const sets = countIn(plan, sessions, count);
   return [
     ...tooFewSets(plan, sets),
-    ...auditDays(plan, sessions),
+    ...auditDays(plan, sessions, count),
     ...outOfBalance(plan, sets, AUDIT_PUSH_PULL, ['push'], ['pull']),
     ...outOfBalance(plan, sets, AUDIT_SQUAT_HINGE, ['squat', 'lunge'], ['hinge']),
     ...sideAhead(plan, sessions),

@@ -15,8 +15,10 @@ export interface SetCount {
   readonly groups: ReadonlyMap<MuscleGroup, Tenths>;
 }
 
+export type CountOf = (exercise: Exercise) => SetCount;
+
 /** By the plan's own values; each exercise is counted out once. */
-export function countOf(plan: Pick<Plan, 'rules'>): (exercise: Exercise) => SetCount {
+export function countOf(plan: Pick<Plan, 'rules'>): CountOf {
   const direct = Math.floor(valueIn(plan, AUDIT_DIRECT_SET) / 100);
   const indirect = Math.floor(valueIn(plan, AUDIT_INDIRECT_SET) / 100);
   const known = new Map<Exercise, SetCount>();
@@ -64,11 +66,10 @@ function tallyOver<Key>(weeks: number): Tally<Key> {
 
 /** For a plan as it stands, draft or edition; `exercises` by id, former ids included. */
 export function countSets(plan: Plan, exercises: ReadonlyMap<string, Exercise>): WeeklySets {
-  return countIn(plan, workingSets(plan, exercises));
+  return countIn(plan, workingSets(plan, exercises), countOf(plan));
 }
 
-export function countIn(plan: Plan, sessions: readonly WorkedSession[]): WeeklySets {
-  const count = countOf(plan);
+export function countIn(plan: Plan, sessions: readonly WorkedSession[], count: CountOf): WeeklySets {
   const muscles = tallyOver<Muscle>(plan.weeks.length);
   const groups = tallyOver<MuscleGroup>(plan.weeks.length);
   const patterns = tallyOver<Pattern>(plan.weeks.length);

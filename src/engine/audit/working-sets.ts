@@ -30,14 +30,16 @@ export function workingSets(
 ): readonly WorkedSession[] {
   return weeks.flatMap(({ sessions }, week) =>
     sessions.map(({ date, groups }): WorkedSession => {
-      const main = groups.filter(({ kind }) => kind !== 'warm-up' && kind !== 'cool-down');
-      const every = groups.flatMap(({ items }) => items);
-      return {
-        week,
-        date,
-        worked: main.flatMap(({ items }) => items.flatMap((item) => workedIn(item, exercises))),
-        done: every.flatMap(({ exercise }) => exercises.get(exercise) ?? []),
-      };
+      const worked: Worked[] = [];
+      const done: Exercise[] = [];
+      for (const { kind, items } of groups) {
+        for (const item of items) {
+          const exercise = exercises.get(item.exercise);
+          if (exercise !== undefined) done.push(exercise);
+          if (kind !== 'warm-up' && kind !== 'cool-down') worked.push(...workedIn(item, exercises));
+        }
+      }
+      return { week, date, worked, done };
     }),
   );
 }

@@ -13,15 +13,18 @@ import type { Judged } from '../versions/judge-version.js';
 export const doneOnly = ({ exercise, way }: Judged): Pick<Item, 'done'> =>
   way === null ? {} : { done: { way: `${exercise.id}#${way.slug}`, say: way.say } };
 
-/** `cares` are the versions it goes through that meet a caution; `day` is the session's. */
-export function careReasons(
+/** `cares` are the versions it goes through that meet a caution. */
+export const cautionsOf = ({ choice }: FittedRow, cares: readonly Judged[]): readonly Reason[] =>
+  choice.chosen === null ? [] : cautionReasons(choice.own, choice.chosen, cares);
+
+/** `day` is the session's. */
+export function returnsOf(
   context: BlockContext,
   { choice, target }: FittedRow,
-  cares: readonly Judged[],
   day: Day | undefined,
 ): readonly Reason[] {
-  return [
-    ...(choice.chosen === null ? [] : cautionReasons(choice.own, choice.chosen, cares)),
-    ...returnReasons(day === undefined ? null : returnOf(context, day), (choice.chosen?.exercise ?? target).facts.way),
-  ];
+  return returnReasons(
+    day === undefined ? null : returnOf(context, day),
+    (choice.chosen?.exercise ?? target).facts.way,
+  );
 }

@@ -21,18 +21,24 @@ import { RPE_TO_RESERVE } from '../rules/rpe-to-reserve.js';
 import { VERSION_CHOSEN } from '../rules/version-chosen.js';
 import { WEAKER_SIDE } from '../rules/weaker-side.js';
 import { WEAKEST_PART } from '../rules/weakest-part.js';
-import { careReasons } from './care-reasons.js';
+import { cautionsOf, returnsOf } from './care-reasons.js';
 
-export function reasonsOfRow(context: BlockContext, walked: WalkedRow, index: number): readonly Reason[] {
-  return [
-    ...versionReason(walked.fitted),
-    ...careReasons(context, walked.fitted, walked.cares, walked.sessions[index]?.queued.date),
-    ...floorReason(context, walked, index),
+/** For each occurrence of a row. What holds for all of them is said once. */
+export function reasonsOfRow(context: BlockContext, walked: WalkedRow): (index: number) => readonly Reason[] {
+  const { fitted, cares, sessions } = walked;
+  const choice = [...versionReason(fitted), ...cautionsOf(fitted, cares)];
+  const held = [
     ...cautionReason(context, walked),
     ...gainReason(context, walked),
     ...trustReason(walked),
     ...beginningReason(context, walked),
     ...roleReason(walked),
+  ];
+  return (index) => [
+    ...choice,
+    ...returnsOf(context, fitted, sessions[index]?.queued.date),
+    ...floorReason(context, walked, index),
+    ...held,
     ...doseReason(walked, index),
   ];
 }

@@ -1,5 +1,6 @@
 /** One row in one session as the plan shows it. */
 import type { AllowedOption, Item, PlanSet } from '../../model/plan.js';
+import type { TempoStep } from '../../model/programme.js';
 import type { Confidence } from '../../model/quantity.js';
 import { invariant } from '../../model/result.js';
 import type { StrandInput } from '../../model/strand.js';
@@ -10,6 +11,7 @@ import { ownBellIn, withOwnBell } from '../rows/own-bell.js';
 import type { WalkedRow } from '../rows/walked-row.js';
 import { TEMPO_SLOW_LOWERING } from '../rules/tempo-slow-lowering.js';
 import { WARM_UP_LOAD } from '../rules/warm-up-load.js';
+import type { Judged } from '../versions/judge-version.js';
 import type { WalkStep } from '../walk-step.js';
 import { doneOnly } from './care-reasons.js';
 import { reasonsOfLoad } from './explain-load.js';
@@ -19,63 +21,76 @@ import { feelerSets, loadAt, type SetPlace, sidesInOrder, warmUpSets, workSets }
 import { amountIn } from './set-amount.js';
 import { isTested, isTestedIn, testReasons, withTestSet } from './test-sets.js';
 
-/** The item of the row's `index`th occurrence. `warmUp`: a lighter set goes before it, where there is a lighter load. */
-export function planItem(
-  context: BlockContext,
-  walked: WalkedRow,
-  index: number,
-  warmUp: boolean,
-  versions: Versions,
-): Item {
+/**
+ * The item of a row's `index`th occurrence. `warmUp`: a lighter set goes before it, where there is a lighter load. What
+ * is the same in all of them is found once.
+ */
+export type ItemsOfRow = (index: number, warmUp: boolean) => Item;
+
+export function itemsOfWalk(context: BlockContext, walked: WalkedRow, versions: Versions): ItemsOfRow {
   const { fitted, strand, plan, sessions, beginning } = walked;
-  const occurrence = strand.occurrences[index];
-  const session = sessions[index];
-  invariant(occurrence !== undefined && session !== undefined, 'an item stands in a session');
-  const step = plan.kind === 'walked' ? plan.steps[index] : undefined;
-  const at = step?.option.version ?? fitted.chain.base;
-  const judged = fitted.chain.judged[at];
-  invariant(judged !== undefined, 'the walk stays among the versions of its strand');
-  const { facts } = judged.exercise;
-  const tempo = strand.tempi[step?.option.tempo ?? 0]?.step ?? 'normal';
-  const amountOf = amountIn(fitted.dose, judged.exercise, context.rules);
-  const place: SetPlace = {
-    block: context.client.blocksBefore + 1,
-    occurrence: session.queued.occurrence,
-    row: fitted.row.id,
-    sides: sidesInOrder(facts.sides, beginning.capacity?.side ?? 'both'),
-    amount: (reps, exercise) => {
-      const of = exercise === undefined ? judged : fitted.chain.judged.find((one) => one.exercise.id === exercise);
-      return amountOf(reps, (of ?? judged).exercise, tempo);
-    },
+  const tested = isTested(context, fitted);
+  const reasonsIn = reasonsOfRow(context, walked);
+  return (index, warmUp) => {
+    const occurrence = strand.occurrences[index];
+    const session = sessions[index];
+    invariant(occurrence !== undefined && session !== undefined, 'an item stands in a session');
+    const step = plan.kind === 'walked' ? plan.steps[index] : undefined;
+    const judged = judgedAt(walked, step?.option.version ?? fitted.chain.base);
+    const { facts } = judged.exercise;
+    const tempo = strand.tempi[step?.option.tempo ?? 0]?.step ?? 'normal';
+    const place: SetPlace = {
+      block: context.client.blocksBefore + 1,
+      occurrence: session.queued.occurrence,
+      row: fitted.row.id,
+      sides: sidesInOrder(facts.sides, beginning.capacity?.side ?? 'both'),
+      amount: amountHere(context, fitted, judged, tempo),
+    };
+    const own = step === undefined ? null : ownBellIn(context, walked, step);
+    const work =
+      step === undefined ? unknownSets(walked, index, place) : withOwnBell(workSets(place, strand, step), own);
+    const testedNow = tested && isTestedIn(index, strand.occurrences.length, work);
+    const main = testedNow ? withTestSet(context, work, place, { top: strand.top, floor: occurrence.floor }) : work;
+    const before = step === undefined || !warmUp ? [] : warmUpOf(context, walked, step, place);
+    const planned = plannedOf(context, walked, index, main);
+    return {
+      id: `${strand.id}/${occurrence.week}`,
+      row: fitted.row.id,
+      exercise: judged.exercise.id,
+      ...doneOnly(judged),
+      way: facts.way,
+      sides: facts.sides,
+      tempo,
+      restSeconds: fitted.row.restSeconds,
+      asked: { min: strand.bottom, max: strand.top, unit: 'reps', reserve: occurrence.asked, sets: occurrence.sets },
+      capacity: capacityOf(walked, index),
+      allowed: step === undefined ? [] : allowedOf(walked, step),
+      relaxed: step?.relaxed ?? [],
+      sets: [...before, ...main],
+      easier: planEasier(planned, versions.besideOf(planned.judged)),
+      harder: versions.besideOf(judged).harder,
+      reasons: [...(step?.reasons ?? []), ...reasonsIn(index), ...reasonsOfLoad(main, own), ...testReasons(main)],
+    };
   };
-  const own = step === undefined ? null : ownBellIn(context, walked, step);
-  const work = step === undefined ? unknownSets(walked, index, place) : withOwnBell(workSets(place, strand, step), own);
-  const tested = isTested(context, fitted) && isTestedIn(index, strand.occurrences.length, work);
-  const main = tested ? withTestSet(context, work, place, { top: strand.top, floor: occurrence.floor }) : work;
-  const before = step === undefined || !warmUp ? [] : warmUpOf(context, walked, step, place);
-  const planned = plannedOf(context, walked, index, main);
-  return {
-    id: `${strand.id}/${occurrence.week}`,
-    row: fitted.row.id,
-    exercise: judged.exercise.id,
-    ...doneOnly(judged),
-    way: facts.way,
-    sides: facts.sides,
-    tempo,
-    restSeconds: fitted.row.restSeconds,
-    asked: { min: strand.bottom, max: strand.top, unit: 'reps', reserve: occurrence.asked, sets: occurrence.sets },
-    capacity: capacityOf(walked, index),
-    allowed: step === undefined ? [] : allowedOf(walked, step),
-    relaxed: step?.relaxed ?? [],
-    sets: [...before, ...main],
-    easier: planEasier(planned, versions.besideOf(planned.judged)),
-    harder: versions.besideOf(judged).harder,
-    reasons: [
-      ...(step === undefined ? [] : step.reasons),
-      ...reasonsOfRow(context, walked, index),
-      ...reasonsOfLoad(main, own),
-      ...testReasons(main),
-    ],
+}
+
+function judgedAt({ fitted }: WalkedRow, version: number): Judged {
+  const judged = fitted.chain.judged[version];
+  invariant(judged !== undefined, 'the walk stays among the versions of its strand');
+  return judged;
+}
+
+/** How much so many reps are, of the item's own exercise or of another version of the row. */
+function amountHere(
+  { rules }: BlockContext,
+  { dose, chain }: WalkedRow['fitted'],
+  own: Judged,
+  tempo: TempoStep,
+): NonNullable<SetPlace['amount']> {
+  const amountOf = amountIn(dose, own.exercise, rules);
+  return (reps, exercise) => {
+    const of = exercise === undefined ? own : chain.judged.find((one) => one.exercise.id === exercise);
+    return amountOf(reps, (of ?? own).exercise, tempo);
   };
 }
 
@@ -126,9 +141,9 @@ function plannedOf(context: BlockContext, walked: WalkedRow, index: number, sets
   const occurrence = strand.occurrences[index];
   const sure = step === undefined ? undefined : surelyDone(strand, step);
   const at = sure?.option.version ?? fitted.chain.base;
-  const judged = fitted.chain.judged[at];
+  const judged = judgedAt(walked, at);
   const version = strand.versions[at];
-  invariant(judged !== undefined && version !== undefined && occurrence !== undefined, 'an item has a version');
+  invariant(version !== undefined && occurrence !== undefined, 'an item has a version');
   const worked = sets.filter((set) => set.kind === 'work' || set.kind === 'trial' || set.kind === 'test');
   return {
     judged,

@@ -7,8 +7,9 @@ import { invariant } from '../../model/result.js';
 import type { BlockContext } from '../block-context.js';
 import { restOnReturn } from '../breaks/returns.js';
 import { readCapacity } from '../capacity/read-capacity.js';
-import { careReasons, doneOnly } from '../items/care-reasons.js';
+import { cautionsOf, doneOnly, returnsOf } from '../items/care-reasons.js';
 import { versionReason } from '../items/explain-row.js';
+import type { ItemsOfRow } from '../items/plan-item.js';
 import { type SetPlace, sidesInOrder } from '../items/plan-item-sets.js';
 import type { Versions } from '../rows/fit-rows.js';
 import { DEAD_STOP_REPS } from '../rules/dead-stop-reps.js';
@@ -27,48 +28,56 @@ import { rungReason } from './ladder-why.js';
 import { mostOfSwing } from './rungs-of-swing.js';
 
 /** The item of the row's `index`th occurrence. */
-export function planLadderItem(context: BlockContext, row: LadderRow, index: number, versions: Versions): Item {
+export function itemsOfLadder(context: BlockContext, row: LadderRow, versions: Versions): ItemsOfRow {
   const { fitted, ladder, result, sessions } = row;
-  const step = result.steps[index];
-  const session = sessions[index];
-  invariant(step !== undefined && session !== undefined, 'an item stands in a session');
-  const rung = rungAt(ladder, step.rung);
-  const judged = judgedAt(row, rung.exercise);
-  const { facts } = judged.exercise;
-  const place: SetPlace = {
-    block: context.client.blocksBefore + 1,
-    occurrence: session.queued.occurrence,
-    row: fitted.row.id,
-    sides: sidesInOrder(facts.sides, weakerSide(context, judged)),
-  };
-  const sets = ladderSets(place, ladder, step, facts.sides);
-  const sure = rungAt(ladder, step.otherwise?.rung ?? step.rung);
-  const { talk, reasons } = talkOf(fitted.row, facts.way, context.standing.talk);
-  return {
-    id: `${ladder.id}/${step.week}`,
-    row: fitted.row.id,
-    exercise: judged.exercise.id,
-    ...doneOnly(judged),
-    way: facts.way,
-    sides: facts.sides,
-    tempo: 'normal',
-    restSeconds: restOnReturn(context, session.queued.date, facts.way, fitted.dose, fitted.row.restSeconds),
-    asked: { ...askedBy(fitted.dose), reserve: null, sets: sets.length / place.sides.length },
-    capacity: null,
-    allowed: step.considered.map((one) => optionOf(row, one)),
-    relaxed: [],
-    sets,
-    easier: ladderEasier(context, versions, ladder, { judged: judgedAt(row, sure.exercise), rung: sure, sets }),
-    harder: versions.besideOf(judged).harder,
-    reasons: [
-      ...withCautions(row, step),
-      ...reasonsOfDose(context, row, step),
-      ...reasons,
-      ...versionReason(fitted),
-      ...careReasons(context, fitted, row.cares, session.queued.date),
-    ],
-    ...(talk === null ? {} : { talk }),
-    rung: { number: step.rung + 1, of: ladder.rungs.length },
+  const choice = [...versionReason(fitted), ...cautionsOf(fitted, row.cares)];
+  const sides = new Map(
+    fitted.chain.judged.map((judged) => {
+      return [judged, sidesInOrder(judged.exercise.facts.sides, weakerSide(context, judged))];
+    }),
+  );
+  return (index) => {
+    const step = result.steps[index];
+    const session = sessions[index];
+    invariant(step !== undefined && session !== undefined, 'an item stands in a session');
+    const rung = rungAt(ladder, step.rung);
+    const judged = judgedAt(row, rung.exercise);
+    const { facts } = judged.exercise;
+    const place: SetPlace = {
+      block: context.client.blocksBefore + 1,
+      occurrence: session.queued.occurrence,
+      row: fitted.row.id,
+      sides: sides.get(judged) ?? ['both'],
+    };
+    const sets = ladderSets(place, ladder, step, facts.sides);
+    const sure = rungAt(ladder, step.otherwise?.rung ?? step.rung);
+    const { talk, reasons } = talkOf(fitted.row, facts.way, context.standing.talk);
+    return {
+      id: `${ladder.id}/${step.week}`,
+      row: fitted.row.id,
+      exercise: judged.exercise.id,
+      ...doneOnly(judged),
+      way: facts.way,
+      sides: facts.sides,
+      tempo: 'normal',
+      restSeconds: restOnReturn(context, session.queued.date, facts.way, fitted.dose, fitted.row.restSeconds),
+      asked: { ...askedBy(fitted.dose), reserve: null, sets: sets.length / place.sides.length },
+      capacity: null,
+      allowed: step.considered.map((one) => optionOf(row, one)),
+      relaxed: [],
+      sets,
+      easier: ladderEasier(context, versions, ladder, { judged: judgedAt(row, sure.exercise), rung: sure, sets }),
+      harder: versions.besideOf(judged).harder,
+      reasons: [
+        ...withCautions(row, step),
+        ...reasonsOfDose(context, row, step),
+        ...reasons,
+        ...choice,
+        ...returnsOf(context, fitted, session.queued.date),
+      ],
+      ...(talk === null ? {} : { talk }),
+      rung: { number: step.rung + 1, of: ladder.rungs.length },
+    };
   };
 }
 
@@ -79,6 +88,7 @@ function judgedAt({ fitted }: LadderRow, id: string): Judged {
 }
 
 function weakerSide(context: BlockContext, judged: Judged): Side | 'both' {
+  if (judged.exercise.facts.sides !== 'each') return 'both';
   const version = versionOf(judged, context.client.bodyMass?.mass.grams ?? null);
   return readCapacity(context, judged, version)?.capacity.side ?? 'both';
 }

@@ -13,8 +13,7 @@ import { ladderEasyDown } from '../rules/ladder-easy-down.js';
 import { LADDER_START_LIGHTEST } from '../rules/ladder-start-lightest.js';
 import { ladderWeeks } from '../rules/ladder-weeks.js';
 import { NEXT_UP_PASSED } from '../rules/next-up-passed.js';
-import type { PlannedSession } from '../sessions/plan-sets.js';
-import { waysBeside } from '../versions/choose-version.js';
+import { type PlannedSession, sessionsOf } from '../sessions/plan-sets.js';
 import type { Judged } from '../versions/judge-version.js';
 import { unlocksOf } from '../versions/list-unlocks.js';
 import { buildRungs } from './build-rungs.js';
@@ -44,7 +43,7 @@ export function planLadderRow(
 ): Result<LadderRow | null> {
   const { chain, session, row } = fitted;
   const judged = chain.judged[chain.base];
-  const sessions = all.filter(({ rows }) => rows.some((timed) => timed.fitted === fitted && timed.sets > 0));
+  const sessions = sessionsOf(all, fitted);
   if (judged === undefined || sessions.length === 0) return { value: null, problems: [] };
   const cares = caresAtStart(fitted);
   const began = startLadder(context, fitted, judged);
@@ -100,16 +99,14 @@ function easierMissing(
   context: BlockContext,
   { chain, session, row }: LadderFitted,
   { rungs, gates }: LadderInput,
-  { judge, linksOf }: Versions,
+  { besideOf }: Versions,
 ): readonly Problem[] {
   const reached = new Set(rungs.filter(({ stage }) => stage <= (gates ? 1 : 0)).map(({ exercise }) => exercise));
   return chain.judged.flatMap((judged): readonly Problem[] => {
     const { exercise } = judged;
-    const { easier, easierWays } = linksOf(exercise);
     if (!reached.has(exercise.id)) return [];
-    const open = waysBeside(judged, easierWays).length + easier.filter(({ to }) => judge(to).allowed).length;
-    if (open >= context.rules.valueOf(EASIER_IN_KIT)) return [];
-    const refused = easier.flatMap(({ to }) => judge(to).refusals);
+    const { ways, easier, refused } = besideOf(judged);
+    if (ways.length + easier.length >= context.rules.valueOf(EASIER_IN_KIT)) return [];
     const unlocks = unlocksOf(refused, context);
     const data = { session: session.id, row: row.id, exercise: exercise.id, refused, unlocks };
     const head = { severity: 'error', scope: ofClient(context.client.id), place: row.place } as const;

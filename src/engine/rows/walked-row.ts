@@ -9,7 +9,7 @@ import type { Floor } from '../effort/plan-effort.js';
 import { planStrand } from '../plan-strand.js';
 import { FEELER_RISE } from '../rules/feeler-rise.js';
 import { PERCENT_OF_MAXIMUM } from '../rules/percent-of-maximum.js';
-import type { PlannedSession } from '../sessions/plan-sets.js';
+import { type PlannedSession, sessionsOf } from '../sessions/plan-sets.js';
 import type { Judged } from '../versions/judge-version.js';
 import type { Ground } from '../walk/situation.js';
 import type { WalkFinding, WalkStep } from '../walk-step.js';
@@ -50,7 +50,9 @@ export function walkRow(
 ): Result<WalkedRow | null> {
   const cares = caresAtStart(fitted);
   const first = walkWith(context, fitted, beginning, all, floors, cares, versions);
-  if (first.value === null || cares.length > 0) return first;
+  if (first.value === null || cares.length > 0 || fitted.chain.judged.every(({ care }) => care.length === 0)) {
+    return first;
+  }
   const met = caresPlanned(fitted, exercisesOf(first.value));
   return met.length === 0 ? first : walkWith(context, fitted, beginning, all, floors, met, versions);
 }
@@ -73,10 +75,7 @@ function walkWith(
   versions: Versions,
 ): Result<WalkedRow | null> {
   const cautioned = cares.length > 0;
-  const sessions = all.filter(
-    ({ queued, rows }) =>
-      queued.template === fitted.session && rows.some((timed) => timed.fitted === fitted && timed.sets > 0),
-  );
+  const sessions = sessionsOf(all, fitted);
   if (sessions.length === 0) return { value: null, problems: [] };
   const uncapped = buildStrand(context, { fitted, beginning, sessions, floors, cautioned });
   const share = shareOf(context, fitted);

@@ -9,6 +9,6 @@ export const nearestAsked: Preference = {
     const { asked } = at.occurrence;
     const x = Math.abs(a.reserve - asked);
     const y = Math.abs(b.reserve - asked);
-    return at.ground.values.halfReps ? Math.floor((2 * x + 5) / 10) - Math.floor((2 * y + 5) / 10) : x - y;
+    return at.ground.habits.halfReps ? Math.floor((2 * x + 5) / 10) - Math.floor((2 * y + 5) / 10) : x - y;
   },
 };

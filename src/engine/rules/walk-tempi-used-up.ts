@@ -6,7 +6,7 @@ export const tempiUsedUpGuard: Guard = {
   kind: 'guard',
   row: practiceRow('walk-tempi-used-up', 0, ''),
   permits: (at) =>
-    (at.ground.input.way === 'bodyweight' && at.ground.values.bodyweightVersionFirst) ||
+    (at.ground.input.way === 'bodyweight' && at.ground.habits.bodyweightVersionFirst) ||
     at.place.tempo >= at.ground.input.tempi.length - 1,
   numbers: (at) => [
     { name: 'tempo', value: at.place.tempo + 1, unit: '' },

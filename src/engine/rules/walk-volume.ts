@@ -8,11 +8,11 @@ export const volumeLimit: Limit = {
   row: practiceRow('walk-volume', 0, 'per-mille'),
   weeks: 'work',
   most: (at, place) => {
-    const { values } = at.ground;
-    if (at.greatest === null && values.volumeFirstExempt) return Number.MAX_SAFE_INTEGER;
+    const { habits, values } = at.ground;
+    if (at.greatest === null && habits.volumeFirstExempt) return Number.MAX_SAFE_INTEGER;
     const greatest = at.greatest ?? 0;
     const resisted = resistedAt(at.ground, place);
-    const oneMore = values.volumeOneRep ? greatest + resisted : 0;
+    const oneMore = habits.volumeOneRep ? greatest + resisted : 0;
     return Math.floor(Math.max(Math.floor((greatest * values.volume) / 1000), oneMore) / resisted);
   },
 };

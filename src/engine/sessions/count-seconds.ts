@@ -27,20 +27,20 @@ export interface TimedRow {
 /** Whole minutes of `seconds`, rounded up. */
 export const minutesOf = (seconds: Seconds, rules: Rulebook): number => Math.ceil(seconds / rules.valueOf(MINUTES_CAP));
 
-/** One row at work: all its sets one after the other, or one of them in a circuit. */
-interface Visit {
-  readonly row: TimedRow;
-  /** 0 in straight blocks. */
-  readonly round: number;
-}
-
 /** In the order of `rows`: work, rests, ways between, changes of bell where one may be needed, trips to the floor. */
 export function secondsOfRows(rows: readonly TimedRow[], rules: Rulebook): Seconds {
   const done = rows.filter(({ sets }) => sets > 0);
-  const visits = visitsOf(done);
-  const trips = tripsDown(visits.map(({ row }) => row.times.floor));
-  const work = done.reduce((sum, row) => sum + secondsOfRow(row, rules), 0);
-  return work + 2 * trips * rules.valueOf(DOWN_OR_UP) + changesOf(visits, rules);
+  const floors: boolean[] = [];
+  let seconds = 0;
+  let held: TimedRow | null = null;
+  for (const row of done) seconds += secondsOfRow(row, rules);
+  visitEach(done, (row, round) => {
+    floors.push(row.times.floor);
+    if (row.times.change === 0) return;
+    seconds += changeTo(row, round, held, rules);
+    held = row;
+  });
+  return seconds + 2 * tripsDown(floors) * rules.valueOf(DOWN_OR_UP);
 }
 
 /** Sets and rests, what comes before them, and the way to the next exercise. */
@@ -51,14 +51,14 @@ function secondsOfRow({ fitted, times, sets, feeler, warmUp, trial, test }: Time
   return sets * top + rests * rest + extra + test + rules.valueOf(BETWEEN_EXERCISES);
 }
 
-function visitsOf(rows: readonly TimedRow[]): readonly Visit[] {
-  const visits: Visit[] = [];
+/** Each row at work: all its sets one after the other, round 0, or one of them in each round of a circuit. */
+function visitEach(rows: readonly TimedRow[], visit: (row: TimedRow, round: number) => void): void {
   for (let at = 0; at < rows.length; ) {
     const row = rows[at];
     if (row === undefined) break;
     const { block, inCircuit } = row.fitted;
     if (!inCircuit) {
-      visits.push({ row, round: 0 });
+      visit(row, 0);
       at += 1;
       continue;
     }
@@ -66,26 +66,18 @@ function visitsOf(rows: readonly TimedRow[]): readonly Visit[] {
     const together = rows.slice(at, end === -1 ? rows.length : end);
     const rounds = Math.max(...together.map(({ sets }) => sets));
     for (let round = 0; round < rounds; round += 1) {
-      for (const one of together) if (round < one.sets) visits.push({ row: one, round });
+      for (const one of together) if (round < one.sets) visit(one, round);
     }
     at += together.length;
   }
-  return visits;
 }
 
 /**
  * Before the first row with something in hand, and wherever the next one is not sure to want the same. Inside a circuit
  * no plates are changed: from its second round on a bell is taken up at most.
  */
-function changesOf(visits: readonly Visit[], rules: Rulebook): Seconds {
-  let seconds = 0;
-  let last: TimedRow | null = null;
-  for (const { row, round } of visits) {
-    const { change, only } = row.times;
-    if (change === 0) continue;
-    const same: boolean = last === row || (last !== null && only !== null && last.times.only === only);
-    if (!same) seconds += round > 0 ? Math.min(change, rules.valueOf(CHANGE_OF_BELL)) : change;
-    last = row;
-  }
-  return seconds;
+function changeTo(row: TimedRow, round: number, held: TimedRow | null, rules: Rulebook): Seconds {
+  const { change, only } = row.times;
+  if (held === row || (held !== null && only !== null && held.times.only === only)) return 0;
+  return round > 0 ? Math.min(change, rules.valueOf(CHANGE_OF_BELL)) : change;
 }

@@ -31,6 +31,14 @@ export interface PlannedSession {
   readonly trimmed: readonly Trim[];
 }
 
+/** Those in which a row is done. */
+export function sessionsOf(all: readonly PlannedSession[], fitted: FittedRow): readonly PlannedSession[] {
+  return all.filter(
+    ({ queued, rows }) =>
+      queued.template === fitted.session && rows.some((timed) => timed.fitted === fitted && timed.sets > 0),
+  );
+}
+
 /** What a row needs besides its sets, known before the walk. */
 export interface RowNeeds {
   readonly feeler: boolean;

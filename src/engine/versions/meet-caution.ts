@@ -35,10 +35,9 @@ export const holdsInBlock = (caution: Caution, firstDay: Day, lastDay: Day): boo
  */
 export function meetCautions(exercise: Exercise, cautions: readonly Caution[]): readonly Meeting[] {
   const asks = allAsks(exercise);
-  const known = phasesOf(exercise, asks);
   return cautions.flatMap((caution) =>
     asks.flatMap((ask): readonly Meeting[] => {
-      if (ask.of !== caution.what || !samePhase(ask, caution, known)) return [];
+      if (ask.of !== caution.what || !samePhase(ask, caution, () => phasesOf(exercise, asks))) return [];
       const outcome = caution.degree === 'avoid' || ask.degree === 'much' ? 'refused' : 'no gain';
       return [{ caution, ask, onSets: setsMet(exercise, ask, caution), outcome }];
     }),
@@ -57,9 +56,10 @@ function phasesOf(exercise: Exercise, asks: readonly Ask[]): ReadonlySet<string>
   return new Set(named.map((phase) => phase.toLowerCase()).filter((phase) => phase !== ''));
 }
 
-function samePhase(ask: Ask, caution: Caution, known: ReadonlySet<string>): boolean {
+function samePhase(ask: Ask, caution: Caution, phases: () => ReadonlySet<string>): boolean {
   if (ask.phases.length === 0 || caution.phases.length === 0) return true;
   const meant = caution.phases.map((phase) => phase.toLowerCase());
+  const known = phases();
   if (meant.some((phase) => !known.has(phase))) return true;
   return ask.phases.some((phase) => meant.includes(phase.toLowerCase()));
 }

@@ -34,7 +34,7 @@ function nextVersion(at: Situation): Candidate | null {
   const enough = 10 * ground.input.bottom + at.occurrence.floor;
   for (let load = footing.external.length - 1; load > 0; load -= 1) {
     const external = footing.external[load] ?? 0;
-    if (ground.values.newIsLighter ? external >= held : external > held) continue;
+    if (ground.habits.newIsLighter ? external >= held : external > held) continue;
     const candidate = candidateAt(at, version, load);
     if (candidate.predicted >= enough) return candidate;
   }
@@ -43,6 +43,6 @@ function nextVersion(at: Situation): Candidate | null {
 
 /** Predictions of a step are at normal tempo, whatever tempo it will be done at. */
 function candidateAt(at: Situation, version: number, load: number): Candidate {
-  const tempo = at.ground.values.tempoReset ? 0 : at.place.tempo;
+  const tempo = at.ground.habits.tempoReset ? 0 : at.place.tempo;
   return { version, load, tempo, predicted: predictedAt(at, version, load, 0) };
 }

@@ -28,6 +28,7 @@ export function layGround(input: StrandInput, rules: SortedRules): Ground | null
     equation,
     tested: capacity.reps,
     weak: capacity.weak || (rules.has('walk-weak-above') && capacity.reps > input.rules.weakAbove),
+    habits: rules.habits,
     values: valuesOf(rules, input),
     weeks: weeksOf(input, footings, capacityOf(equation, capacity, counted), rules.has('walk-gain')),
     began,

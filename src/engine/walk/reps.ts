@@ -39,7 +39,7 @@ export function workReps(at: Situation, place: Place, rules: SortedRules): Reps 
     }
   }
   if (reps >= bottom) return { place, reps, reserve: toFailure - 10 * reps, because, relaxed: NOTHING, fell: null };
-  if (at.ground.values.fewest && leastByFloor >= bottom) {
+  if (at.ground.habits.fewest && leastByFloor >= bottom) {
     const reserve = toFailure - 10 * bottom;
     return {
       place,
@@ -59,7 +59,7 @@ const FLOOR = 'walk-floor';
 export function easyReps(at: Situation, rules: SortedRules): Reps | null {
   const { place } = at;
   const toFailure = predictedAt(at, place.version, place.load, place.tempo);
-  const depth = at.ground.values.easyDepth ? 2 : 0;
+  const depth = at.ground.habits.easyDepth ? 2 : 0;
   const least = Math.max(1, bottomOf(at) - depth);
   let cap = topOf(at);
   let reps = cap;
@@ -75,7 +75,7 @@ export function easyReps(at: Situation, rules: SortedRules): Reps | null {
   if (reps >= least) return { place, reps, reserve: toFailure - 10 * reps, because, relaxed: NOTHING, fell: null };
   const few = Math.min(cap, least);
   const reserve = toFailure - 10 * few;
-  if (at.ground.values.easyLeast && (reserve >= at.occurrence.floor || !at.ground.values.floor)) {
+  if (at.ground.habits.easyLeast && (reserve >= at.occurrence.floor || !at.ground.habits.floor)) {
     const relaxed = broken(at, rules.easyLimits, place, toFailure, few);
     if (few < least) relaxed.unshift(easyDepth.row.id);
     return { place, reps: few, reserve, because: easyLeast.row, relaxed, fell: null };

@@ -34,8 +34,8 @@ export interface Habits {
   readonly easyLeast: boolean;
 }
 
-/** Habits, and values that a removed rule leaves neutral. */
-export interface Values extends Habits {
+/** Values of one strand that a removed rule leaves neutral. */
+export interface Values {
   readonly tolerance: Tenths;
   /** Steps up to this many thousandths are small. */
   readonly smallStep: number;
@@ -62,6 +62,7 @@ export interface Ground {
   /** n₀ in tenths. */
   readonly tested: Tenths;
   readonly weak: boolean;
+  readonly habits: Habits;
   readonly values: Values;
   /** By week of the block. */
   readonly weeks: ReadonlyMap<number, WeekOfWalk>;
@@ -117,12 +118,12 @@ export function predictedAt(at: Situation, version: number, load: number, tempo:
   if (capacity <= 0) return -300;
   const normal = repsToFailure(ground.equation, capacity, ground.tested, resisted);
   const factor = ground.input.tempi[tempo]?.factor ?? 1000;
-  return factor === 1000 || !ground.values.tempoCounts ? normal : slowedReps(normal, factor);
+  return factor === 1000 || !ground.habits.tempoCounts ? normal : slowedReps(normal, factor);
 }
 
 /** Reps a hold caps sets at; `null` where nothing does. */
 export function capOf(at: Situation): number | null {
-  const cap = at.ground.values.heldReps ? (at.occurrence.held?.maxReps ?? null) : null;
+  const cap = at.ground.habits.heldReps ? (at.occurrence.held?.maxReps ?? null) : null;
   return cap === null ? null : Math.max(1, cap);
 }
 

@@ -81,7 +81,6 @@ function habitsOf(rules: ReadonlySet<string>): Habits {
 export function valuesOf(rules: SortedRules, input: StrandInput): Values {
   const own = input.rules;
   return {
-    ...rules.habits,
     tolerance: rules.has('walk-tolerance') ? own.tolerance : 0,
     smallStep: rules.has('walk-small-step-size') ? own.smallStep : 0,
     trialMargin: own.trialMargin,

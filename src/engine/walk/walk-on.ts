@@ -63,7 +63,7 @@ export function walkOn(begun: Standing, from: number, rules: SortedRules, { barr
     invariant(occurrence !== undefined && week !== undefined, 'every week of a strand is a week of its block');
     const at = situationIn(standing, occurrence, week);
     situations.push(at);
-    if (occurrence.easy && ground.values.easyWeek) {
+    if (occurrence.easy && ground.habits.easyWeek) {
       const reps = easyReps(at, rules);
       if (reps === null) return impossible(at);
       steps.push(easyStep(at, reps, told));
@@ -100,11 +100,11 @@ function impossible(at: Situation): Impossible {
 
 function standingAfter(at: Situation, taken: Taken, done: Reps, rules: SortedRules): Standing {
   const changed = !samePlace(done.place, at.place);
-  const afresh = changed && at.ground.values.earnedReset;
+  const afresh = changed && at.ground.habits.earnedReset;
   const earns = earnsAt(at, done, rules);
   const before = afresh ? 0 : at.earned;
   const earnedIn = afresh ? [] : at.earnedIn;
-  const closes = changed && at.gate === 'open' && at.ground.values.trialCloses;
+  const closes = changed && at.gate === 'open' && at.ground.habits.trialCloses;
   const volume = done.reps * resistedAt(at.ground, done.place);
   return {
     ground: at.ground,
