@@ -53,7 +53,8 @@ describe('jottings', () => {
  * hester-vane, A, press, left, 27.5 lb × 8 and 2 left: K = 12,474 × 400 = 4,989,600. Week 4: 5,064,818; at 30 lb, 13,608
  *   (9.1 % more, earned once) 72: the bottom and the floor, 7, fit; 5 leaves 2.2, 6 only 1.2.
  * hester-vane, B, row, left, 35 lb × 10 and 2 left: K = 15,876 × 420. Week 4: 6,768,438; at 37.5 lb, 17,010, 97.9: 7 leaves 2.7.
- * hester-vane, B, deadlift, 57.5 lb × 12 and 2 left: 140 and rising; 12 is the top and there is nothing heavier.
+ * hester-vane, B, deadlift, 57.5 lb × 12 and 2 left, which takes six plates a side, one more than a handle is taken to hold:
+ *   at 55 lb above 140 and rising; 12 is the top and there is nothing heavier.
  */
 test('the account of one number: what it is, why, and why not the next one up', async () => {
   const asked = { week: 4, session: 'A', exercise: 'goblet-squat' };

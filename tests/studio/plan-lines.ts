@@ -1,6 +1,6 @@
 /**
  * A plan as a coach would jot it down: one line a row, weeks from left to right, `e` for the easier week. Made from
- * the plan alone; what is not in the line (rests, reasons) is tested elsewhere.
+ * the plan alone; what is not in the line (rests, reasons, what would open more) is tested elsewhere.
  */
 import type { Item, Plan, PlanLoad, PlanSession } from '../../src/model/plan.js';
 import type { TempoStep } from '../../src/model/programme.js';
@@ -27,10 +27,10 @@ export function planLines(plan: Plan): readonly string[] {
   for (const id of ids) {
     const own = sessions.filter(({ session }) => session.id === id);
     lines.push('', `${id}  ${own.map(({ session }) => session.minutes).join(', ')} min`);
-    const rows = [...new Set(own.flatMap(({ session }) => itemsOf(session).map((item) => item.row)))];
+    const rows = [...new Set(own.flatMap(({ session }) => workOf(session).map((item) => item.row)))];
     for (const row of rows) {
       const weeks = own.flatMap(({ week, session }) =>
-        itemsOf(session)
+        workOf(session)
           .filter((item) => item.row === row)
           .map((item) => ({ item, easy: week.deload })),
       );
@@ -43,10 +43,15 @@ export function planLines(plan: Plan): readonly string[] {
   }
   if (plan.findings.length > 0) lines.push('');
   for (const { rule, session, row, weeks } of plan.findings) {
+    if (rule === 'would-unlock') continue;
     lines.push(`${rule}${session === undefined ? '' : `  ${session}/${row ?? ''}`}  ${weeks.join(', ')}`.trimEnd());
   }
   return lines;
 }
+
+/** What a warm-up and a cool-down are is the same in every week. */
+const workOf = (session: PlanSession): readonly Item[] =>
+  session.groups.filter(({ kind }) => kind !== 'warm-up' && kind !== 'cool-down').flatMap((group) => group.items);
 
 export const itemsOf = (session: PlanSession): readonly Item[] => session.groups.flatMap((group) => group.items);
 

@@ -63,7 +63,7 @@ describe('the desk', () => {
 
   test('tells what holds in several weeks once, with the weeks', () => {
     const html = page('clients/rowan-ashby.html');
-    expect(html.match(/<details>/g)).toHaveLength(1);
+    expect(html.match(/<details><summary><h4/g)).toHaveLength(1);
     expect(html).toMatch(
       /<summary><h4 id="why-a-goblet-squat">Goblet squat<\/h4><\/summary><p class="lead">Weeks\u00a01 and 2: /,
     );
