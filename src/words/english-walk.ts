@@ -1,6 +1,6 @@
 /** English for the rules of the walk: one sentence for the coach, and one for the client where it helps. */
 import type { TellingName, WalkRuleName } from './reason-words.js';
-import { both, clause, type Figure, only, type RuleWords } from './rule-words.js';
+import { both, clause, type Figure, heldFor, only, type RuleWords } from './rule-words.js';
 
 /** `12.6 to failure`, and what is left of it where that is a little less than asked for. */
 const toFailure = (f: Figure): string =>
@@ -105,7 +105,7 @@ export const englishWalk: Readonly<Record<WalkRuleName, RuleWords>> = {
   ),
   'walk-heavier-first': only('Of two as near, the heavier.'),
   'walk-held': both(
-    (f) => `Held: nothing is made harder for now${clause(f('why'), (why) => ` (${why})`)}.`,
+    (f) => `Held${clause(f('why'), heldFor)}: nothing is made harder for now.`,
     'We stay here for now, and do it well.',
   ),
   'walk-held-reps': both('While held, no more reps than were last done before.', 'No more than last time, for now.'),
@@ -138,7 +138,7 @@ export const englishWalk: Readonly<Record<WalkRuleName, RuleWords>> = {
   'walk-small-step-size': only(
     (f) => `A step of load is small up to ${f('value') || '10 %'} above what is held; above that it is big.`,
   ),
-  'walk-tempi-used-up': only('A strength row comes to a harder version once its tempi are used up.'),
+  'walk-tempi-used-up': only('In strength work a harder version comes last.'),
   'walk-tempo-factor': only('A slower tempo leaves fewer reps: the prediction is multiplied by its factor.'),
   'walk-tempo-reset': both(
     'A rise in load, or a new version, brings the tempo back to normal.',

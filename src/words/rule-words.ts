@@ -25,6 +25,15 @@ export const clause = (figure: string, said: (figure: string) => string): string
 /** The rule's own value where the reason carries it. */
 export const held = (f: Figure, otherwise: string): string => f('value') || otherwise;
 
+/** What holds a client back: a break by its cause, or a test. */
+const HELD: Readonly<Record<string, string>> = {
+  test: ', since it is tested this week',
+  away: ' after the time away',
+  ill: ' after being ill',
+  hurt: ' after being hurt',
+};
+export const heldFor = (why: string): string => HELD[why] ?? ` (${why})`;
+
 export const begun = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 /** As it goes on inside a sentence; an initialism is left alone. */

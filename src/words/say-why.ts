@@ -60,7 +60,7 @@ function itemLines(printing: Printing, item: WhyItem, before: readonly WhyItem[]
   const dose = [`${item.dose.join('; ')}.`, item.effort].filter((part) => part !== '').join(' ');
   return [
     `  ${why.row(where === '' ? item.name : why.within(where, item.name), dose)}`,
-    ...(item.rung === undefined ? [] : [`    ${why.rung(item.rung.number, item.rung.of)}`]),
+    ...(item.rung === undefined || item.rung.of < 2 ? [] : [`    ${why.rung(item.rung.number, item.rung.of)}`]),
     ...(item.capacity === '' ? [] : [`    ${item.capacity}`]),
     ...testLines(printing, item.row, item.test),
     ...item.reasons

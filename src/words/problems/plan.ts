@@ -1,6 +1,8 @@
 /** Sentences for what planning meets. The coach reads them; what would settle each is the hint. */
 import type { Dose, Effort } from '../../model/dose.js';
+import { BODY_PARTS } from '../../model/exercise.js';
 import type { PlanProblems, Refusal, RefusalCause, Unlock } from '../../model/problems-plan.js';
+import { sayAsked } from '../english-asks.js';
 import { sayFullDate } from '../say-date.js';
 import { NO_BREAK } from '../spacing.js';
 import { speechOf } from '../speech.js';
@@ -8,8 +10,8 @@ import { counted, listed, quoted, type Sayings } from './said.js';
 import { sayUnlocks } from './unlocks.js';
 
 const CAUSES: Readonly<Record<RefusalCause, (detail: string) => string>> = {
-  avoid: (detail) => `a caution says avoid: ${detail}`,
-  'take-care': (detail) => `a caution says take care, and it asks much of: ${detail}`,
+  avoid: (detail) => `it asks for ${asked(detail)}, and a caution says avoid`,
+  'take-care': (detail) => `it asks much ${isPart(detail) ? 'of ' : ''}${asked(detail)}, and a caution says take care`,
   thing: (detail) => `not in the kit: ${detail}`,
   load: (detail) => `the kit makes no load for it: ${detail}`,
   'ceiling-unknown': (detail) => `the ceiling is not stated, and it needs ${metres(detail)}`,
@@ -22,6 +24,10 @@ const CAUSES: Readonly<Record<RefusalCause, (detail: string) => string>> = {
   moderate: () => 'it is fast work, and only moderate effort is cleared',
   part: (detail) => `a part of it is not in the library: ${detail}`,
 };
+
+const isPart = (what: string): boolean => BODY_PARTS.some((part) => part === what);
+/** `the wrist`, `balance`. */
+const asked = (what: string): string => (isPart(what) ? `the ${what}` : sayAsked(what));
 
 /** Millimetres as metres, one or two of them. */
 const metres = (detail: string): string => `${detail.replace(/\d+/g, (figure) => String(Number(figure) / 1000))} m`;

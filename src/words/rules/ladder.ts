@@ -1,5 +1,5 @@
 /** The rules of the ladder: their names, and what English says of each. */
-import { both, clause, type Figure, held, only, type RuleWords } from '../rule-words.js';
+import { both, clause, type Figure, held, heldFor, only, type RuleWords } from '../rule-words.js';
 
 export const LADDER_RULES = [
   'dead-stop-reps',
@@ -39,6 +39,9 @@ export const LADDER_RULES = [
 ] as const;
 export type LadderRuleName = (typeof LADDER_RULES)[number];
 
+const times = (n: string): string => ({ '1': 'once', '2': 'twice' })[n] ?? `${n} times`;
+const soFar = (n: string): string => (n === '0' ? '; not once so far' : `; so far ${times(n)}`);
+
 /** With which load, where one is known. */
 const withLoad = (f: Figure): string => clause(f('load'), (load) => ` (${load})`);
 
@@ -50,7 +53,7 @@ export const englishLadder: Readonly<Record<LadderRuleName, RuleWords>> = {
   'ladder-counted': only('Sessions in which nothing may be made harder do not count towards the next step.'),
   'ladder-earned': both(
     (f) =>
-      `The next step waits until this one has been done ${f('needed') || held(f, '2')} times running${clause(f('earned'), (n) => `; so far ${n}`)}.`,
+      `The next step waits until this one has been done ${times(f('needed') || held(f, '2'))} running${clause(f('earned'), soFar)}.`,
     'Do this one well a few times before it gets harder.',
   ),
   'ladder-easy': both(
@@ -67,7 +70,7 @@ export const englishLadder: Readonly<Record<LadderRuleName, RuleWords>> = {
   ),
   'ladder-gate-once': only('One new load or version in a booklet; the next waits until you have seen how it went.'),
   'ladder-held': both(
-    (f) => `Held back${clause(f('why'), (why) => ` (${why})`)}: nothing is made harder.`,
+    (f) => `Held back${clause(f('why'), heldFor)}: nothing is made harder for now.`,
     'Held here for now, so that nothing gets harder.',
   ),
   'ladder-new-stage': only(
@@ -79,7 +82,7 @@ export const englishLadder: Readonly<Record<LadderRuleName, RuleWords>> = {
     (f) => `Nothing is known of this one yet, so it begins with the lightest there is${withLoad(f)}: please look.`,
   ),
   'ladder-start-main-bell': only((f) => `Not tested, so it begins with the main bell of the movement${withLoad(f)}.`),
-  'ladder-start-role': only((f) => `It begins with the bell the row names by its role${withLoad(f)}.`),
+  'ladder-start-role': only((f) => `It begins with the bell that the row asks for${withLoad(f)}.`),
   'ladder-start-signed-off': only(
     (f) =>
       `Not tested, so it begins with the bell it was signed off with${withLoad(f)}: too light teaches the wrong thing.`,
@@ -97,7 +100,7 @@ export const englishLadder: Readonly<Record<LadderRuleName, RuleWords>> = {
     (f) =>
       `A new load or version waits until the step before it was done in ${f('needed') || held(f, '2')} different weeks.`,
   ),
-  'mobility-fixed': both('Mobility is a dose: it stays as it is.', 'This one stays the same, on purpose.'),
+  'mobility-fixed': both('Mobility work stays as it is.', 'This one stays the same, on purpose.'),
   'next-up-first': only((f) => `Reps with the next bell up begin with ${held(f, '50 %')} of those in the programme.`),
   'next-up-passed': only('The next bell up is not in the house, or not signed off, so only the main one is planned.'),
   'rung-metres': only((f) => `Metres climb by ${held(f, '5')} at a time.`),
@@ -112,7 +115,7 @@ export const englishLadder: Readonly<Record<LadderRuleName, RuleWords>> = {
     (f) => `No more than ${f('most') || held(f, '15')} fast reps in a set: after that they lose their snap.`,
     'Short sets on purpose, so that every rep stays sharp.',
   ),
-  'talk-limit': both('Breath works no harder than this plan allows.', (f) =>
+  'talk-limit': both('The breath works no harder than this plan allows.', (f) =>
     f('talk') === 'phrases'
       ? 'Only as hard as you can still say short phrases.'
       : 'Only as hard as you can still say whole sentences.',

@@ -15,7 +15,7 @@ const reach = (f: Figure): string =>
   'more reps to failure';
 
 const WRITTEN: Readonly<Record<string, Saying>> = {
-  'walk-held': 'It opens when what holds the client is past.',
+  'walk-held': 'It opens once that is past.',
   'walk-derived': 'A body mass on file, or a test of that version, opens it.',
   'walk-earned-once': (f) => `${sessions(f)} would open it.`,
   'walk-earned-twice': (f) => `${sessions(f)}, or a good trial set, would open it.`,
@@ -38,7 +38,7 @@ const WRITTEN: Readonly<Record<string, Saying>> = {
   'walk-trial-waits': 'It opens once the trial has become a rise, or is closed.',
   'ladder-earned': 'Doing this step as asked, as often as it takes, opens it.',
   'ladder-gate-once': 'The next edition may offer it.',
-  'ladder-held': 'It opens when what holds the client is past.',
+  'ladder-held': 'It opens once that is past.',
 };
 
 /** Empty where nothing is said of it. */

@@ -1,7 +1,8 @@
 /** The rules of versions, cautions and sign-offs, with those of breaks and tests: their names, and what English says of each. */
 import { BODY_PARTS } from '../../model/exercise.js';
 import { sayAsked } from '../english-asks.js';
-import { begun, both, clause, type Figure, held, only, type RuleWords, sentence } from '../rule-words.js';
+import { listed } from '../listed.js';
+import { begun, both, clause, type Figure, held, midway, only, type RuleWords, sentence } from '../rule-words.js';
 import { BREAK_RULES, englishBreak } from './breaks.js';
 import { cautionWords } from './caution-words.js';
 import { sayOpening } from './opening.js';
@@ -54,6 +55,14 @@ function heeded(f: Figure): string {
   return part ? `Spare ${called}` : `Avoid ${called}`;
 }
 
+/** `, for the wrist and balance`. */
+const sparingOf = (list: string): string => {
+  const called = list
+    .split(', ')
+    .map((what) => (BODY_PARTS.some((part) => part === what) ? `the ${what}` : sayAsked(what)));
+  return `, for ${listed(called)}`;
+};
+
 const oneSide = (side: string): string => (side === 'left' || side === 'right' ? side : '');
 
 export const englishVersion: Readonly<Record<VersionRuleName, RuleWords>> = {
@@ -90,7 +99,7 @@ export const englishVersion: Readonly<Record<VersionRuleName, RuleWords>> = {
   ),
   'way-unlocks': both(
     (f) =>
-      `${begun(f('exercise') || 'the exercise')} done only like this: ${f('way') || 'in an easier way of its own'}${clause(f('caution'), (what) => `, for the ${what}`)}.`,
+      `${begun(f('exercise') || 'the exercise')} only like this: ${midway(f('way')) || 'in an easier way of its own'}${clause(f('caution'), sparingOf)}.`,
     (f) => `Only like this for you: ${f('way') || 'the easier way'}.`,
   ),
   'would-unlock': only((f) => `${begun(f('exercise') || 'this version')} opens ${sayOpening(f)}.`),
