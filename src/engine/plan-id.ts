@@ -11,8 +11,8 @@ const PRIME_LOW = 0x1b3;
  */
 export function nameOf(text: string): string {
   let [a, b, c, d] = [0x2325, 0x8422, 0x9ce4, 0xcbf2];
-  // × (2^40 + 0x1b3): the limbs times 0x1b3, and the lowest two 40 bits up.
-  const take = (byte: number): void => {
+  for (const byte of new TextEncoder().encode(text)) {
+    // × (2^40 + 0x1b3): the limbs times 0x1b3, and the lowest two 40 bits up.
     const low = a ^ byte;
     const a1 = low * PRIME_LOW;
     const b1 = b * PRIME_LOW + (a1 >>> 16);
@@ -22,27 +22,8 @@ export function nameOf(text: string): string {
     b = b1 & 0xffff;
     c = c1 & 0xffff;
     d = d1 & 0xffff;
-  };
-  for (let index = 0; index < text.length; index += 1) {
-    const unit = text.charCodeAt(index);
-    if (unit < 0x80) {
-      take(unit);
-      continue;
-    }
-    const code = text.codePointAt(index) ?? 0;
-    for (const byte of bytesOf(code)) take(byte);
-    if (code > 0xffff) index += 1;
   }
   return [d, c, b, a].map((limb) => limb.toString(16).padStart(4, '0')).join('');
-}
-
-/** UTF-8 of a code point from 0x80 up, with a half of a surrogate pair as it stands. */
-function bytesOf(code: number): readonly number[] {
-  const last = 0x80 | (code & 0x3f);
-  if (code < 0x800) return [0xc0 | (code >> 6), last];
-  const middle = 0x80 | ((code >> 6) & 0x3f);
-  if (code < 0x10000) return [0xe0 | (code >> 12), middle, last];
-  return [0xf0 | (code >> 18), 0x80 | ((code >> 12) & 0x3f), middle, last];
 }
 
 /** What of the rules goes into the name: each id with the value in force, in order of id. */

@@ -155,7 +155,7 @@ export interface SetsAsked {
  * the top of the range and the floor left in reserve: `n ⋅ r ⋅ 310 / (300 + 10 r + floor)` by Epley's equation.
  */
 export function setsOnReturn(context: BlockContext, day: Day, rows: readonly SetsAsked[]): number {
-  const most = rows.map(({ planned }) => planned).sort((a, b) => a - b)[0] ?? 1;
+  const most = rows.length === 0 ? 1 : Math.min(...rows.map(({ planned }) => planned));
   const back = returnOf(context, day);
   if (back === null) return most;
   const limits = rows.flatMap(({ whole, reps }) => [

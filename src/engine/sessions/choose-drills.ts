@@ -20,25 +20,31 @@ export type DrillKind = 'warm-up' | 'cool-down';
 /** The row its sets are kept under: a name that no row of the session bears. */
 export const rowOfDrill = (kind: DrillKind, exercise: Exercise): string => `${kind}-${exercise.id}`;
 
-/** Everything in the library that may stand in this session's warm-up or cool-down, by id. */
-function openDrills(
-  context: BlockContext,
-  kind: DrillKind,
-  session: SessionTemplate,
-  rows: readonly FittedRow[],
-  versions: Versions,
-): readonly Judged[] {
-  const used = rows.flatMap(({ chain }) => chain.judged.flatMap(({ exercise }) => exercise.facts.kit.things));
-  const taken = new Set<string>(session.blocks.flatMap((block) => block.rows.map(({ id }) => id)));
+/** Everything in the library that may stand in a warm-up or cool-down of this client, by id. */
+export function listDrills(context: BlockContext, versions: Versions): readonly Judged[] {
   return [...new Set(context.exercises.values())]
     .filter(({ facts }) => facts.kit.load.length === 0 || facts.kit.unloaded)
     .filter(({ facts }) => !NEVER.includes(facts.way) && facts.asks.every((ask) => ask.of !== 'speed'))
-    .filter(({ facts }) => facts.kit.things.every((thing) => AT_HAND.includes(thing) || used.includes(thing)))
-    .filter((exercise) => !taken.has(rowOfDrill(kind, exercise)))
     .map(versions.judge)
     .filter((judged) => judged.allowed && judged.loads.some(({ pieces }) => pieces.length === 0))
     .filter((judged) => easierDrills(judged, versions).length > 0)
     .sort((a, b) => compareIds(a.exercise.id, b.exercise.id));
+}
+
+/** Those with the things this session has at hand, and no row of it by the same name. */
+function openDrills(
+  drills: readonly Judged[],
+  kind: DrillKind,
+  session: SessionTemplate,
+  rows: readonly FittedRow[],
+): readonly Judged[] {
+  const used = rows.flatMap(({ chain }) => chain.judged.flatMap(({ exercise }) => exercise.facts.kit.things));
+  const taken = new Set<string>(session.blocks.flatMap((block) => block.rows.map(({ id }) => id)));
+  return drills.filter(
+    ({ exercise }) =>
+      exercise.facts.kit.things.every((thing) => AT_HAND.includes(thing) || used.includes(thing)) &&
+      !taken.has(rowOfDrill(kind, exercise)),
+  );
 }
 
 /** An easier exercise or way that takes the same dose. */
@@ -72,13 +78,13 @@ export const patternOf = ({ chain, target }: FittedRow): Pattern =>
  * Ties go by id. Those on the floor come last.
  */
 export function chooseWarmUp(
-  context: BlockContext,
+  drills: readonly Judged[],
   session: SessionTemplate,
   rows: readonly FittedRow[],
   versions: Versions,
 ): readonly Judged[] {
   const patterns = [...new Set(rows.map(patternOf))];
-  const open = openDrills(context, 'warm-up', session, rows, versions);
+  const open = openDrills(drills, 'warm-up', session, rows);
   const count = ({ exercise }: Judged): number =>
     patterns.filter((one) => exercise.facts.rehearses.includes(one)).length;
   const chosen: Judged[] = [];
@@ -104,15 +110,14 @@ function easiestOf(pattern: Pattern, open: readonly Judged[], { linksOf }: Versi
 
 /** What may cool down: first what is of today's patterns or rehearses them, then by id. */
 export function chooseCoolDown(
-  context: BlockContext,
+  drills: readonly Judged[],
   session: SessionTemplate,
   rows: readonly FittedRow[],
-  versions: Versions,
 ): readonly Judged[] {
   const patterns = rows.map(patternOf);
   const near = ({ exercise: { facts } }: Judged): number =>
     Number([facts.pattern, ...facts.rehearses].some((pattern) => patterns.includes(pattern)));
-  return openDrills(context, 'cool-down', session, rows, versions)
+  return openDrills(drills, 'cool-down', session, rows)
     .filter(({ exercise }) => exercise.facts.cools)
     .sort((a, b) => near(b) - near(a));
 }

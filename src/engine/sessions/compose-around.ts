@@ -26,6 +26,7 @@ import {
   type EasierDrill,
   easierDrills,
   floorLast,
+  listDrills,
   rowOfDrill,
 } from './choose-drills.js';
 import { minutesOf, secondsOfRows } from './count-seconds.js';
@@ -100,14 +101,14 @@ export function planAround(
     }
   }
   const known = new Map<string, AroundSession>();
-  const careful = isCareful(context);
+  const composing = { context, versions, careful: isCareful(context), drills: listDrills(context, versions) };
   const of: AroundOf = (session, rows) => {
     const key = [session.id, ...rows.map(({ row }) => row.id)].join(' ');
     const before = known.get(key);
     if (before !== undefined) return before;
     const made = {
-      warmUp: own.get(`${session.id}/warm-up`) ?? composeWarmUp(context, session, rows, versions, careful),
-      coolDown: own.get(`${session.id}/cool-down`) ?? composeCoolDown(context, session, rows, versions, careful),
+      warmUp: own.get(`${session.id}/warm-up`) ?? composeWarmUp(composing, session, rows),
+      coolDown: own.get(`${session.id}/cool-down`) ?? composeCoolDown(composing, session, rows),
     };
     known.set(key, made);
     return made;
@@ -177,36 +178,29 @@ function asWritten({ dose }: FittedRow): DrillDose {
   }
 }
 
-function composeWarmUp(
-  context: BlockContext,
-  session: SessionTemplate,
-  rows: readonly FittedRow[],
-  versions: Versions,
-  careful: boolean,
-): Around {
+/** What is composed with: `drills` are all that are open to this client. */
+interface Composing {
+  readonly context: BlockContext;
+  readonly versions: Versions;
+  readonly careful: boolean;
+  readonly drills: readonly Judged[];
+}
+
+function composeWarmUp(composing: Composing, session: SessionTemplate, rows: readonly FittedRow[]): Around {
+  const { context, versions, careful, drills } = composing;
   const { rules } = context;
   const minutes = rules.valueOf(careful ? WARM_UP_OLDER : WARM_UP);
   const most = rules.valueOf(careful ? WARM_UP_OLDER_MOST : WARM_UP_MOST);
-  const drills = makeDrills(
-    context,
-    'warm-up',
-    chooseWarmUp(context, session, rows, versions),
-    Math.max(minutes, most),
-    versions,
-  );
-  return fill(context, 'warm-up', drills, minutes);
+  const chosen = chooseWarmUp(drills, session, rows, versions);
+  const fitting = makeDrills(context, 'warm-up', chosen, Math.max(minutes, most), versions);
+  return fill(context, 'warm-up', fitting, minutes);
 }
 
-function composeCoolDown(
-  context: BlockContext,
-  session: SessionTemplate,
-  rows: readonly FittedRow[],
-  versions: Versions,
-  careful: boolean,
-): Around {
+function composeCoolDown(composing: Composing, session: SessionTemplate, rows: readonly FittedRow[]): Around {
+  const { context, versions, careful, drills } = composing;
   if (!careful) return { kind: 'cool-down', name: '', minutes: 0, rounds: 1, drills: [], own: false };
   const minutes = context.rules.valueOf(COOL_DOWN_OLDER);
-  const fitting = makeDrills(context, 'cool-down', chooseCoolDown(context, session, rows, versions), minutes, versions);
+  const fitting = makeDrills(context, 'cool-down', chooseCoolDown(drills, session, rows), minutes, versions);
   return fill(context, 'cool-down', fitting, minutes);
 }
 

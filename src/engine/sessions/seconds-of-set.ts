@@ -1,6 +1,8 @@
 /** How long the parts of one row take, whatever its dose and way of working. When they come stands with the clock. */
 import type { Dose } from '../../model/dose.js';
 import type { Exercise } from '../../model/exercise.js';
+import type { MakeableLoad } from '../../model/kit.js';
+import type { BandLoad } from '../../model/ladder.js';
 import type { TempoStep } from '../../model/programme.js';
 import type { Seconds } from '../../model/quantity.js';
 import type { BlockContext } from '../block-context.js';
@@ -38,7 +40,8 @@ export function timeRow(fitted: FittedRow, context: BlockContext): RowTimes {
   const { dose, row } = fitted;
   const exercises = fitted.chain.judged.map((version) => version.exercise);
   const tenths = Math.max(...exercises.map((exercise) => tenthsOfRep(exercise, row.tempi, context)));
-  const change = changeSeconds(fitted, rules);
+  const loads = loadsOf(fitted);
+  const change = changeSeconds(loads, rules);
   const putDown = exercises.some((exercise) => exercise.facts.onTheFloor) ? rules.valueOf(PUT_DOWN) : 0;
   const setOf = (end: 'min' | 'max'): Seconds => {
     const work = workOf(fitted, end, tenths, rules) * timesThrough(fitted);
@@ -50,7 +53,7 @@ export function timeRow(fitted: FittedRow, context: BlockContext): RowTimes {
     top: every ?? setOf('max'),
     bottom: setOf('min'),
     change,
-    only: onlyLoad(fitted),
+    only: dose.kind === 'main-next' ? null : onlyLoad(loads),
     floor: needsFloor(fitted),
     rest: every === null ? row.restSeconds : 0,
     rep: Math.ceil(tenths / 10) * timesThrough(fitted),
@@ -101,19 +104,20 @@ function timesThrough({ chain, dose }: FittedRow): 1 | 2 {
   return sides === 'each' || (sides === 'alternate' && 'eachSide' in dose && dose.eachSide) ? 2 : 1;
 }
 
-const loadsOf = ({ chain }: FittedRow) => [
+type Held = Pick<MakeableLoad | BandLoad, 'pieces'>;
+
+const loadsOf = ({ chain }: FittedRow): readonly Held[] => [
   ...chain.versions.flatMap(({ loads }) => loads),
   ...chain.judged.flatMap(({ bands }) => bands),
 ];
 
-function changeSeconds(fitted: FittedRow, rules: Rulebook): Seconds {
-  const loads = loadsOf(fitted);
+function changeSeconds(loads: readonly Held[], rules: Rulebook): Seconds {
   if (loads.some((load) => load.pieces.length > 2)) return rules.valueOf(RE_PLATING);
   return loads.some((load) => load.pieces.length > 0) ? rules.valueOf(CHANGE_OF_BELL) : 0;
 }
 
-function onlyLoad(fitted: FittedRow): string | null {
-  const named = new Set(loadsOf(fitted).map(({ pieces }) => pieces.map(({ id }) => id).join(' ')));
-  const [first] = named;
-  return named.size === 1 && first !== undefined && fitted.dose.kind !== 'main-next' ? first : null;
+function onlyLoad([first, ...others]: readonly Held[]): string | null {
+  const nameOf = ({ pieces }: Held): string => pieces.map(({ id }) => id).join(' ');
+  const name = first === undefined ? null : nameOf(first);
+  return others.every((load) => nameOf(load) === name) ? name : null;
 }
