@@ -5,7 +5,7 @@ import type { Choice, Item, PlanSet } from '../model/plan.js';
 import { sayItemEffort } from '../words/say-dose.js';
 import { openDose } from '../words/say-found.js';
 import { type SaidSet, sayPlanned } from '../words/say-planned.js';
-import { sayReason } from '../words/say-reason.js';
+import { heldIn, sayReason } from '../words/say-reason.js';
 import { composeChoice, composeGate, composeTest, composeTrial, type RowSoFar } from './compose-conditions.js';
 import { choicesOf, sayOpenDose } from './find-load.js';
 import { findingsIn } from './findings.js';
@@ -47,10 +47,10 @@ const ORDERS: ReadonlySet<string> = new Set(['unequal-hands']);
 /** Said beside the figures or the cues already. */
 const SAID_ELSEWHERE: ReadonlySet<string> = new Set([...ORDERS, MINDED_RULE, 'way-unlocks']);
 
-function ordersOf({ speech, names }: Subject, { reasons }: Item): readonly string[] {
+function ordersOf({ speech, names }: Subject, { exercise, reasons }: Item): readonly string[] {
   const told = reasons
     .filter(({ audience, rule }) => audience === 'client' && ORDERS.has(rule))
-    .map((reason) => sayReason(reason, 'client', speech, names));
+    .map((reason) => sayReason(reason, 'client', speech, heldIn(exercise, names)));
   return [...new Set(told)].filter((says) => says !== '');
 }
 
@@ -58,7 +58,7 @@ function ordersOf({ speech, names }: Subject, { reasons }: Item): readonly strin
 export function whyOf(subject: Subject, { column, item }: Standing): readonly string[] {
   const told = item.reasons
     .filter(({ audience, rule }) => audience === 'client' && !SAID_ELSEWHERE.has(rule))
-    .map((reason) => sayReason(reason, 'client', subject.speech, subject.names));
+    .map((reason) => sayReason(reason, 'client', subject.speech, heldIn(item.exercise, subject.names)));
   const found = findingsIn(subject, { session: column.session.id, row: item.row })
     .filter(({ week }) => week === column.week.number)
     .map(({ text }) => text);

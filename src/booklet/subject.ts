@@ -6,6 +6,7 @@ import { plainText } from '../model/prose.js';
 import type { Library } from '../model/studio.js';
 import type { WhoIsWho } from '../words/booklet-words.js';
 import { sayFullDate } from '../words/say-date.js';
+import { exercisesIn, namesAmong } from '../words/say-names.js';
 import { namesIn } from '../words/say-plan.js';
 import type { Names } from '../words/say-reason.js';
 import { type Speech, speechOf } from '../words/speech.js';
@@ -41,7 +42,7 @@ export function subjectOf(library: Library, client: Client, plan: Plan): Subject
       date: sayFullDate(plan.today, speech),
     },
     names: {
-      exercise: (id) => speech.words.sets.inSentence(exercises.get(id)?.name ?? plain.exercise(id)),
+      exercise: namesAmong(exercisesIn(plan), (id) => exercises.get(id)?.name ?? plain.exercise(id), speech),
       load: plain.load,
     },
   };
