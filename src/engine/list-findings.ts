@@ -9,6 +9,7 @@ import { testFindings } from './items/test-findings.js';
 import type { PlannedRows } from './plan-rows.js';
 import { reasonOf } from './reason-of.js';
 import type { FittedRow, Versions } from './rows/fit-rows.js';
+import { tellRefit } from './rows/tell-refit.js';
 import type { WalkedRow } from './rows/walked-row.js';
 import { ONE_SIDE_TESTED } from './rules/one-side-tested.js';
 import { SIDE_GAP_TOLD } from './rules/side-gap-told.js';
@@ -63,7 +64,7 @@ type Told = readonly [Rule, readonly ReasonInput[]];
 
 /** Another exercise than the programme names, then what the test says, then what the weeks do. */
 function ofRow(
-  { choice, target }: FittedRow,
+  fitted: FittedRow,
   { session, row, occurrences }: Pick<StrandInput, 'session' | 'row'> & { readonly occurrences: readonly Week[] },
   more: readonly Told[],
   findings: readonly Pick<Finding, 'rule' | 'weeks' | 'reason'>[],
@@ -74,12 +75,14 @@ function ofRow(
     return { rule: rule.id, audience: 'coach', ...at, weeks, reason: reasonOf(rule, 'coach', inputs, 'measured') };
   };
   const found: Finding[] = [];
-  if (choice.chosen !== null && choice.chosen.exercise !== target) {
+  const { choice, target } = fitted;
+  const chosenFor = choice.untested ?? choice.chosen;
+  if (chosenFor !== null && chosenFor.exercise !== target) {
     const refused = choice.refused.map(({ exercise, cause, detail }) => words(`${exercise}: ${cause}`, detail));
-    const chosen = [words('programme', target.id), words('exercise', choice.chosen.exercise.id)];
+    const chosen = [words('programme', target.id), words('exercise', chosenFor.exercise.id)];
     found.push(own(VERSION_CHOSEN, [...chosen, ...refused]));
   }
-  for (const [rule, inputs] of more) found.push(own(rule, inputs));
+  for (const [rule, inputs] of [...tellRefit(fitted), ...more]) found.push(own(rule, inputs));
   const ofWalk = findings.map(({ rule, weeks: during, reason }): Finding => {
     return { rule, audience: 'coach', ...at, weeks: during, reason };
   });

@@ -10,6 +10,7 @@ import { isTested, testsOf } from './items/test-sets.js';
 import { itemsOfLadder } from './ladder/ladder-item.js';
 import { type LadderRow, planLadderRow } from './ladder/ladder-row.js';
 import { beginRow } from './rows/begin-row.js';
+import { beginTested } from './rows/begin-tested.js';
 import type { Beginning } from './rows/beginning.js';
 import { allowsTrials } from './rows/build-strand.js';
 import { caresAtStart } from './rows/cares-met.js';
@@ -36,7 +37,8 @@ export interface PlannedRows {
 /** Reports what any of its rows does. */
 export function planRows(context: BlockContext, queue: Queue, versions: Versions): Result<PlannedRows> {
   const fitted = fitRows(context, queue.templates, versions);
-  const shape = shapeSessions(context, fitted.value);
+  const begun = fitted.value.map((row) => beginTested(context, row, versions));
+  const shape = shapeSessions(context, begun);
   const tests = testsOf(context, versions.judge);
   const measures = new Map(tests.sessions.map((place) => [place, planMeasures(context, tests, place, versions)]));
   const measuresOf: MeasuresOf = (occurrence) => measures.get(occurrence) ?? null;

@@ -1,7 +1,10 @@
 /** Every rule the planner reads outside the walk: its own, and those of each room. The walk's are listed beside it. */
 import type { Rule } from '../model/reason.js';
+import { BEGIN_TESTED } from './rules/begin-tested.js';
 import { CIRCUIT_RESERVE } from './rules/circuit-reserve.js';
 import { CLOCK_ONE_TEMPO } from './rules/clock-one-tempo.js';
+import { DOSE_OF_VERSION } from './rules/dose-of-version.js';
+import { EFFORT_OF_VERSION } from './rules/effort-of-version.js';
 import { FEELER_RISE } from './rules/feeler-rise.js';
 import { FIRST_WEEKS } from './rules/first-weeks.js';
 import { FLOOR_ALONE } from './rules/floor-alone.js';
@@ -37,8 +40,11 @@ import { RULES_OF_VERSIONS } from './rules-of-versions.js';
 
 /** Of rows and their effort. */
 export const RULES_OF_ROWS: readonly Rule[] = [
+  BEGIN_TESTED,
   CIRCUIT_RESERVE,
   CLOCK_ONE_TEMPO,
+  DOSE_OF_VERSION,
+  EFFORT_OF_VERSION,
   FEELER_RISE,
   FIRST_WEEKS,
   FLOOR_ALONE,

@@ -1,17 +1,37 @@
 /** The rules of rows and their effort: what English says of each. The other rooms' stand in `rules/`. */
 import type { RowRuleName } from './reason-words.js';
-import { both, clause, type Figure, held, only, type RuleWords } from './rule-words.js';
+import { begun, both, clause, type Figure, held, only, type RuleWords } from './rule-words.js';
 
 /** What the programme asked for, where a floor stands above it. */
 const written = (f: Figure): string => clause(f('programme'), (n) => ` (the programme asks for ${n})`);
 
+const EFFORTS: Readonly<Record<string, string>> = {
+  reserve: 'reps left',
+  rpe: 'RPE',
+  percent: 'part of a maximum',
+  talk: 'by the breath',
+};
+
 export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
+  'begin-tested': both(
+    (f) =>
+      `${begun(f('exercise') || 'the version tested')} first${clause(f('untested'), (name) => `, since the ${name} was never tested`)}: what was seen goes before a guess.`,
+    'You begin with the one your coach has seen you do.',
+  ),
   'circuit-reserve': both(
     'One more rep is left in reserve, since the next set comes before the breath is back.',
     'One set follows hard on the other, so stop one rep sooner.',
   ),
   'clock-one-tempo': only(
     'On the clock, and in rising or falling reps, the tempo stays as it is: a slower one would not fit.',
+  ),
+  'dose-of-version': only(
+    (f) =>
+      `${begun(f('exercise') || 'this version')} is another way of working, so the row is done in plain sets: ${f('sets') || held(f, 'at most 5')}.`,
+  ),
+  'effort-of-version': only(
+    (f) =>
+      `The effort written for the row${clause(f('effort'), (kind) => ` (${EFFORTS[kind] ?? kind})`)} says nothing of the ${f('exercise') || 'version in its place'}: the week's own is asked for instead.`,
   ),
   'feeler-rise': both(
     'The feeler set finds the load; its table leads one load above the one felt, at most.',

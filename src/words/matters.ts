@@ -47,6 +47,9 @@ const LOOK = [
   // What is not as the programme has it.
   'row-left-out',
   'version-chosen',
+  'begin-tested',
+  'dose-of-version',
+  'effort-of-version',
   'circuit-apart',
   'circuit-bells',
   'next-up-passed',

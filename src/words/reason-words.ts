@@ -78,8 +78,11 @@ export const WALK_RULES = [
 
 /** Of rows and their effort; the other rooms' names stand with their words in `rules/`. */
 const ROW_RULES = [
+  'begin-tested',
   'circuit-reserve',
   'clock-one-tempo',
+  'dose-of-version',
+  'effort-of-version',
   'feeler-rise',
   'first-weeks',
   'floor-alone',

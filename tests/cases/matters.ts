@@ -20,6 +20,9 @@ export const WITHHELD: Readonly<Record<string, readonly string[]>> = {
 
 export const MATTERS: Readonly<Record<string, readonly string[]>> = {
   'another version': ['version-chosen'],
+  'what was tested going first': ['begin-tested'],
+  'plain sets': ['dose-of-version'],
+  'the effort of the week': ['effort-of-version'],
   'an unknown start': ['ladder-start-lightest', 'feeler-rise'],
   'a moderate plan': ['moderate-only'],
   'a clearance that lapses': ['clearance-lapses'],

@@ -4,6 +4,7 @@
  */
 import { auditCalendar, auditEffort } from './audit-calendar.js';
 import { auditLadders } from './audit-ladders.js';
+import { auditRefit } from './audit-refit.js';
 import { auditEasier, auditKeys, auditLoads, auditSides } from './audit-sets.js';
 import { auditStarts } from './audit-starts.js';
 import { auditCapacities, auditWalks } from './audit-walks.js';
@@ -26,6 +27,7 @@ export function auditPlan(plan: unknown): string[] {
     ...auditLadders(data),
     ...auditCapacities(data),
     ...auditStarts(data),
+    ...auditRefit(data),
   ];
 }
 

@@ -5,7 +5,9 @@ import { floorIn, gainOf } from '../effort/plan-effort.js';
 import { reasonOf } from '../reason-of.js';
 import type { FittedRow } from '../rows/fit-rows.js';
 import { isHurried } from '../rows/planned-by.js';
+import { tellRefit } from '../rows/tell-refit.js';
 import type { WalkedRow } from '../rows/walked-row.js';
+import { BEGIN_TESTED } from '../rules/begin-tested.js';
 import { CIRCUIT_RESERVE } from '../rules/circuit-reserve.js';
 import { CLOCK_ONE_TEMPO } from '../rules/clock-one-tempo.js';
 import { FEELER_RISE } from '../rules/feeler-rise.js';
@@ -59,12 +61,21 @@ function trustReason({ beginning: { trust } }: WalkedRow): readonly Reason[] {
   return [reasonOf(client, 'client', inputs, 'measured'), told];
 }
 
-/** Another exercise than the programme names. */
-export function versionReason({ choice, target }: Pick<FittedRow, 'choice' | 'target'>): readonly Reason[] {
-  if (choice.chosen === null || choice.chosen.exercise === target) return [];
+/** Another exercise than the programme names, and what of the row was not written for it. */
+export function versionReason(fitted: Pick<FittedRow, 'choice' | 'refitted' | 'sets' | 'target'>): readonly Reason[] {
+  const refit = tellRefit(fitted).flatMap(([rule, inputs]) => [
+    ...(rule === BEGIN_TESTED ? [reasonOf(rule, 'client', inputs, 'measured')] : []),
+    reasonOf(rule, 'coach', inputs, 'measured'),
+  ]);
+  return [...chosenReason(fitted), ...refit];
+}
+
+function chosenReason({ choice, target }: Pick<FittedRow, 'choice' | 'target'>): readonly Reason[] {
+  const chosen = choice.untested ?? choice.chosen;
+  if (chosen === null || chosen.exercise === target) return [];
   const inputs: ReasonInput[] = [
     { name: 'programme', value: target.id, unit: '' },
-    { name: 'exercise', value: choice.chosen.exercise.id, unit: '' },
+    { name: 'exercise', value: chosen.exercise.id, unit: '' },
     { name: 'steps', value: choice.steps, unit: '' },
     ...choice.causes.map((cause) => ({ name: 'cause', value: cause, unit: '' })),
     ...choice.refused

@@ -1,22 +1,24 @@
 /** Every row of the programme with the version of its exercise that this client begins with. */
 import type { Dose } from '../../model/dose.js';
-import type { Exercise, Way } from '../../model/exercise.js';
+import type { Exercise, Facts } from '../../model/exercise.js';
 import { compareIds, type SessionId } from '../../model/identity.js';
 import { ofClient, type Problem } from '../../model/problem.js';
 import type { Refusal } from '../../model/problems-plan.js';
 import type { Block, Row, SessionTemplate } from '../../model/programme.js';
-import type { Range, Tenths } from '../../model/quantity.js';
+import type { Grams, Range, Tenths } from '../../model/quantity.js';
 import type { Result } from '../../model/result.js';
 import { type BlockContext, names } from '../block-context.js';
+import { isCounted } from '../capacity.js';
 import { reserveOf } from '../effort/plan-effort.js';
 import { MOST_SUMS } from '../kit/plate-sums.js';
 import { secondsOfRep } from '../sessions/seconds-of-rep.js';
-import { type Chain, chainVersions } from '../versions/chain-versions.js';
+import { type Chain, chainVersions, versionOf } from '../versions/chain-versions.js';
 import { type Choice, chooseVersion, choosingIn, isOpen } from '../versions/choose-version.js';
-import type { Judge } from '../versions/judge-version.js';
+import type { Judge, Judged } from '../versions/judge-version.js';
 import type { LinksOf } from '../versions/linked-versions.js';
 import type { BesideOf } from '../versions/list-beside.js';
 import { unlocksOf } from '../versions/list-unlocks.js';
+import { doseOfVersion, type Refitted, takesEffort } from './fit-dose.js';
 import { dosesFor, type Planned, plannedBy, repsOf, setsOf } from './planned-by.js';
 
 interface Fitted {
@@ -25,9 +27,13 @@ interface Fitted {
   /** Place of the block in its session, from 0. */
   readonly blockIndex: number;
   readonly row: Row;
+  /** The row as the programme has it, its effort included. */
+  readonly written: Row;
   /** Done in turn with the rows beside it; a circuit that keeps no limit of circuits is done straight instead. */
   readonly inCircuit: boolean;
   readonly dose: Dose;
+  /** What of the row was written for another way of working than the version's. */
+  readonly refitted: Refitted;
   /** Sets before any share of a week: signals of `every`, times through of `steps`, rounds. */
   readonly sets: number;
   /** What the programme names; for a pattern what was chosen to fill it. */
@@ -91,38 +97,53 @@ export type Placed = Pick<FittedRow, 'session' | 'block' | 'blockIndex' | 'row'>
  * `kit-too-varied`, `no-version-allowed` and `pattern-not-filled`.
  */
 export function fitRow(context: BlockContext, placed: Placed, versions: Versions): Result<FittedRow | null> {
-  const { session, row } = placed;
-  const { client } = context;
-  const head = { severity: 'error', scope: ofClient(client.id), place: row.place } as const;
-  const fail = (...problems: readonly Problem[]): Result<null> => ({ value: null, problems });
   const found = findTarget(context, placed, versions);
   if (found.value === null) return { value: null, problems: found.problems };
-  const { target, choice } = found.value;
+  return fitChoice(context, placed, found.value, versions);
+}
+
+/** The row as the version chosen does it. */
+export function fitChoice(
+  context: BlockContext,
+  placed: Placed,
+  { target, choice }: Target,
+  versions: Versions,
+): Result<FittedRow | null> {
+  const { session } = placed;
+  const { client, rules } = context;
+  const head = { severity: 'error', scope: ofClient(client.id), place: placed.row.place } as const;
+  const fail = (...problems: readonly Problem[]): Result<null> => ({ value: null, problems });
   if (choice.chosen === null) {
     const { refused } = choice;
     const unlocks = unlocksOf(refused, context);
-    const data = { session: session.id, row: row.id, exercise: target.id, refused, unlocks };
+    const data = { session: session.id, row: placed.row.id, exercise: target.id, refused, unlocks };
     const unsafe = choice.refused.some(({ cause }) => cause === 'avoid' || cause === 'take-care');
     const problem = { ...head, code: 'no-version-allowed', data } as const;
     return fail(unsafe ? { ...problem, unsafe: true } : problem);
   }
   if (choice.chosen.tooMany) return fail({ ...head, code: 'kit-too-varied', data: { most: MOST_SUMS } });
   const { facts, id } = choice.chosen.exercise;
-  const { dose } = row;
+  const gaveWay = choice.chosen.exercise !== target;
+  const dose = gaveWay ? doseOfVersion(facts, placed.row.dose, rules) : placed.row.dose;
   const planned = plannedBy(facts, dose);
   if (planned === null) {
-    const data = { row: row.id, exercise: id, way: facts.way, dose: dose.kind, takes: dosesFor(facts) };
+    const data = { row: placed.row.id, exercise: id, way: facts.way, dose: dose.kind, takes: dosesFor(facts) };
     return fail({ ...head, code: 'dose-for-way', data });
   }
-  const problems = effortProblems(row, id, facts.way, planned, head);
-  if (problems.length > 0) return fail(...problems);
   const bodyMass = client.bodyMass?.mass.grams ?? null;
+  const row = gaveWay ? withoutUnfit(placed.row, target, choice.chosen, planned, bodyMass) : placed.row;
+  const problems = effortProblems(row, id, facts, planned, head);
+  if (problems.length > 0) return fail(...problems);
+  const refitted: Refitted = {
+    dose: dose === placed.row.dose ? null : placed.row.dose.kind,
+    effort: row.effort === placed.row.effort ? null : (placed.row.effort?.kind ?? null),
+  };
   const chain = chainVersions(choice.chosen, bodyMass, versions.judge, versions.linksOf);
   const inCircuit = placed.block.kind === 'circuit';
   const turnAbout = planned === 'walk' && dose.kind === 'every' && facts.sides === 'each';
   const sets = turnAbout ? Math.max(1, Math.floor(setsOf(dose) / 2)) : setsOf(dose);
-  const common = { ...placed, inCircuit, dose, sets, target, choice, chain };
-  const reps = planned === 'walk' ? repsOf(dose, secondsOfRep(facts.tempo, 'normal', context.rules)) : null;
+  const common = { ...placed, row, written: placed.row, inCircuit, dose, refitted, sets, target, choice, chain };
+  const reps = planned === 'walk' ? repsOf(dose, secondsOfRep(facts.tempo, 'normal', rules)) : null;
   if (reps === null) return { value: { ...common, planned: 'ladder' }, problems: [] };
   return {
     value: { ...common, planned: 'walk', reps, effort: ownReserve(row), percent: percentOf(row) },
@@ -134,27 +155,36 @@ const percentOf = ({ effort }: Row): number | null => (effort?.kind === 'percent
 
 const ownReserve = ({ effort }: Row): Tenths | null => (effort === undefined ? null : reserveOf(effort));
 
+/** An effort that fits the exercise as written, but not the version in its place, gives way to the curve. */
+function withoutUnfit(row: Row, target: Exercise, chosen: Judged, planned: Planned, bodyMass: Grams | null): Row {
+  const { effort, ...rest } = row;
+  if (effort === undefined) return row;
+  const asWritten = plannedBy(target.facts, row.dose);
+  if (asWritten !== null && !takesEffort(target.facts, effort, asWritten)) return row;
+  const counted = planned === 'ladder' || isCounted(versionOf(chosen, bodyMass), bodyMass);
+  const kept = takesEffort(chosen.exercise.facts, effort, planned) && (effort.kind !== 'percent' || counted);
+  return kept ? row : rest;
+}
+
 type Head = { readonly severity: 'error'; readonly scope: Problem['scope']; readonly place: Row['place'] };
 
-/** Reserve, RPE and part of a maximum speak of reps to failure; the talk test of breath, which a ladder goes by. */
 function effortProblems(
   { id: row, effort }: Row,
   exercise: string,
-  way: Way,
+  facts: Facts,
   planned: Planned,
   head: Head,
 ): readonly Problem[] {
   if (effort === undefined) return [];
-  // The body alone has one load, of which no part can be taken.
-  const fixed = effort.kind === 'percent' && way === 'bodyweight';
-  if (fixed || (effort.kind === 'talk') !== (planned === 'ladder')) {
-    return [{ ...head, code: 'effort-for-way', data: { row, exercise, way, effort: effort.kind } }];
+  if (!takesEffort(facts, effort, planned)) {
+    return [{ ...head, code: 'effort-for-way', data: { row, exercise, way: facts.way, effort: effort.kind } }];
   }
   if (effort.kind !== 'rpe' || reserveOf(effort) !== null) return [];
   return [{ ...head, code: 'effort-not-readable', data: { row, rpe: effort.tenths / 10 } }];
 }
 
-interface Target {
+/** What a row asks for, and what is done. */
+export interface Target {
   readonly target: Exercise;
   readonly choice: Choice;
 }

@@ -3,7 +3,7 @@ import type { MakeableLoad } from '../../model/kit.js';
 import type { Grams, Tenths } from '../../model/quantity.js';
 import type { CapacityInput, VersionInput } from '../../model/strand.js';
 import type { BlockContext } from '../block-context.js';
-import { readCapacity } from '../capacity/read-capacity.js';
+import { readCapacity, type TestedCapacity } from '../capacity/read-capacity.js';
 import { capacityOf, carriedCapacity, externalLoad, isCounted, repsToFailure, resistedLoad } from '../capacity.js';
 import { askedReserve, floorIn, floorsOf } from '../effort/plan-effort.js';
 import { isAtMost } from '../kit/at-most.js';
@@ -16,34 +16,73 @@ import type { Versions, WalkFitted } from './fit-rows.js';
 import { isHurried } from './planned-by.js';
 import { walkValues } from './walk-values.js';
 
+/** A linked version that was tested, and what its test says here. */
+interface PassedOn {
+  readonly relative: Judged;
+  readonly tested: TestedCapacity;
+  readonly capacity: CapacityInput;
+}
+
 /** `null` where no linked version was tested from which capacity passes, or none of its loads may be begun with. */
 export function fromRelative(
   context: BlockContext,
   fitted: WalkFitted,
   own: Judged,
   version: VersionInput,
-  { judge, linksOf }: Versions,
+  versions: Versions,
 ): Found | null {
-  const bodyMass = context.client.bodyMass?.mass.grams ?? null;
-  const links = linksOf(own.exercise);
-  const relatives = [
-    ...links.easier.map((link) => ({ link, back: 'harder' as const })),
-    ...links.harder.map((link) => ({ link, back: 'easier' as const })),
-  ];
-  for (const { link, back } of relatives) {
-    const relative = judge(link.to);
-    const returning = linksOf(link.to)[back].find(({ to }) => to.id === own.exercise.id);
-    if (returning === undefined || !carries(relative, own, returning, bodyMass)) continue;
-    const theirs = versionOf(relative, bodyMass);
-    const tested = readCapacity(context, relative, theirs);
-    const capacity = tested === null ? null : passOn(tested.capacity, theirs, version, returning, bodyMass);
-    if (tested === null || capacity === null) continue;
+  for (const { relative, tested, capacity } of passedOn(context, own, version, versions)) {
     const load = firstLoad(context, fitted, version, capacity, tested.external);
     if (load === null) continue;
     const start = { version: fitted.chain.base, load, tempo: 0, earned: 0 } as const;
     return { how: 'relative', capacity, start, tested, source: relative };
   }
   return null;
+}
+
+/**
+ * Whether a relative's test says that the lightest load leaves the asked reserve at the bottom of the range: then a
+ * feeler set with it is well within reach.
+ */
+export function relativeAllows(
+  context: BlockContext,
+  fitted: WalkFitted,
+  own: Judged,
+  version: VersionInput,
+  versions: Versions,
+): boolean {
+  const bodyMass = context.client.bodyMass?.mass.grams ?? null;
+  const [lightest] = version.loads;
+  if (lightest === undefined) return false;
+  const counted = isCounted(version, bodyMass);
+  const resisted = counted ? resistedLoad(version, lightest, bodyMass) : 1;
+  return passedOn(context, own, version, versions).some(({ capacity }) => {
+    const k = capacityOf('epley', capacity, counted);
+    return repsToFailure('epley', k, capacity.reps, resisted) >= neededAtFirst(context, fitted);
+  });
+}
+
+function passedOn(
+  context: BlockContext,
+  own: Judged,
+  version: VersionInput,
+  { judge, linksOf }: Versions,
+): readonly PassedOn[] {
+  const bodyMass = context.client.bodyMass?.mass.grams ?? null;
+  const links = linksOf(own.exercise);
+  const relatives = [
+    ...links.easier.map((link) => ({ link, back: 'harder' as const })),
+    ...links.harder.map((link) => ({ link, back: 'easier' as const })),
+  ];
+  return relatives.flatMap(({ link, back }): readonly PassedOn[] => {
+    const relative = judge(link.to);
+    const returning = linksOf(link.to)[back].find(({ to }) => to.id === own.exercise.id);
+    if (returning === undefined || !carries(relative, own, returning, bodyMass)) return [];
+    const theirs = versionOf(relative, bodyMass);
+    const tested = readCapacity(context, relative, theirs);
+    const capacity = tested === null ? null : passOn(tested.capacity, theirs, version, returning, bodyMass);
+    return tested === null || capacity === null ? [] : [{ relative, tested, capacity }];
+  });
 }
 
 /** What a relative's test says of this version: never measured, so weak. */

@@ -27,6 +27,8 @@ export interface Choice {
   readonly steps: number;
   /** Every version looked at and refused, in the order looked at. */
   readonly refused: readonly Refusal[];
+  /** Allowed, but never tested, where an easier version that was goes before it. */
+  readonly untested?: Judged;
 }
 
 interface Candidate {
@@ -125,6 +127,18 @@ export function isOpen(judged: Judged, { days, holds }: Pick<Choosing, 'days' | 
   const [first] = days;
   if (judged.lapses === null || first === undefined || first > judged.lapses) return false;
   return days.every((day, index) => day - (days[index - 1] ?? day) <= holds);
+}
+
+/** The easier versions that were tested, open to the row and of the same movement pattern: nearest first. */
+export function testedBelow(exercise: Exercise, choosing: Choosing): readonly Judged[] {
+  const { judge, linksOf, tested } = choosing;
+  const seen = new Set([exercise]);
+  // Grows as it is gone through: the search along every easier link, nearest first.
+  for (const at of seen) for (const { to } of linksOf(at).easier) seen.add(to);
+  return [...seen]
+    .filter((one) => one !== exercise && one.facts.pattern === exercise.facts.pattern && tested(one))
+    .map(judge)
+    .filter((judged) => isOpen(judged, choosing));
 }
 
 function wayThatAnswers(own: Judged, causes: readonly Cause[], choosing: Choosing): EasierWay | null {

@@ -24,6 +24,11 @@ const WRITTEN: Readonly<Record<string, Saying>> = {
   'side-gap-told': (f) => `From a gap of ${said(f)} between the sides, the coach is told.`,
   'side-gap-why': (f) => `Above a gap of ${said(f)} between the sides, the coach is asked why before loading it.`,
   'start-moved': 'Weeks begin on the first training day on or after the start. Where that is later, the coach is told.',
+  'begin-tested':
+    'A row on the body alone that was never tested begins with the nearest easier version that was tested.',
+  'dose-of-version': (f) =>
+    `A version of another way of working than the row’s dose is for is done in plain sets, ${said(f)} at most.`,
+  'effort-of-version': 'An effort that says nothing of the version in its place gives way to the curve’s.',
   'version-chosen': 'An exercise that is not allowed gives way to the easier version that answers the cause.',
   'warm-up-load': (f) => `A lighter set comes before the first heavy one, at up to ${said(f)} of its load.`,
   'weaker-side': 'Both sides do what the weaker one can, and the weaker one goes first.',
