@@ -49,11 +49,13 @@ export const setKey = (parts: SetKeyParts): SetKey =>
 
 /** The stated order of every list of ids: by code point, so that no locale changes it. */
 export function compareIds(a: string, b: string): number {
-  const left = Array.from(a);
-  const right = Array.from(b);
-  for (let i = 0; i < left.length && i < right.length; i += 1) {
-    const difference = (left[i]?.codePointAt(0) ?? 0) - (right[i]?.codePointAt(0) ?? 0);
+  const shorter = Math.min(a.length, b.length);
+  for (let i = 0; i < shorter; i += 1) {
+    const difference = rankOf(a.charCodeAt(i)) - rankOf(b.charCodeAt(i));
     if (difference !== 0) return difference;
   }
-  return left.length - right.length;
+  return a.length - b.length;
 }
+
+/** Halves of pairs stand for code points above all that are written in one unit. */
+const rankOf = (unit: number): number => (unit >= 0xd800 && unit <= 0xdfff ? unit + 0x10000 : unit);
