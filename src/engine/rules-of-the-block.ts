@@ -8,6 +8,7 @@ import { EFFORT_OF_VERSION } from './rules/effort-of-version.js';
 import { FEELER_RISE } from './rules/feeler-rise.js';
 import { FIRST_WEEKS } from './rules/first-weeks.js';
 import { FLOOR_ALONE } from './rules/floor-alone.js';
+import { FLOOR_CAUTIONED } from './rules/floor-cautioned.js';
 import { FLOOR_FIRST_WEEKS } from './rules/floor-first-weeks.js';
 import { FLOOR_NOVICE } from './rules/floor-novice.js';
 import { FLOOR_OLDER } from './rules/floor-older.js';
@@ -48,6 +49,7 @@ export const RULES_OF_ROWS: readonly Rule[] = [
   FEELER_RISE,
   FIRST_WEEKS,
   FLOOR_ALONE,
+  FLOOR_CAUTIONED,
   FLOOR_FIRST_WEEKS,
   FLOOR_NOVICE,
   FLOOR_OLDER,

@@ -42,6 +42,10 @@ export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
     (f) => `Training alone: never fewer than ${f('floor') || held(f, '2')} in reserve${written(f)}.`,
     'At home you always stop with good reps left.',
   ),
+  'floor-cautioned': both(
+    (f) => `A caution is met here: never fewer than ${f('floor') || held(f, '3')} in reserve${written(f)}.`,
+    'Stop while it still looks good.',
+  ),
   'floor-first-weeks': both(
     (f) => `First weeks of a first block: never fewer than ${f('floor') || held(f, '4')} in reserve${written(f)}.`,
     'The first two weeks are gentle, on purpose.',

@@ -86,6 +86,7 @@ const ROW_RULES = [
   'feeler-rise',
   'first-weeks',
   'floor-alone',
+  'floor-cautioned',
   'floor-first-weeks',
   'floor-novice',
   'floor-older',

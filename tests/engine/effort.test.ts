@@ -53,6 +53,15 @@ describe('floors', () => {
     expect(inWeeks({ blocksBefore: 1 })).toEqual([20, 20, 20, 20, 20, 20]);
   });
 
+  test('floor-cautioned in a row that meets a caution, and in no other', () => {
+    const careful = { cautions: [aCaution('knee', { degree: 'take care' })] } as const;
+    expect(inWeeks(careful)).toEqual([30, 30, 30, 30, 30, 30]);
+    expect(inWeeks(careful, [{ rule: 'floor-cautioned', value: 50 }])).toEqual([50, 50, 50, 50, 50, 50]);
+    expect(inWeeks({ ...careful, blocksBefore: 0 })).toEqual([40, 40, 30, 30, 30, 30]);
+    expect(inWeeks({ cautions: [aCaution('hip', { degree: 'take care' })] })).toEqual([20, 20, 20, 20, 20, 20]);
+    expect(floors(careful)).toEqual([['floor-alone', 20, 6]]);
+  });
+
   test('break-floor in the first weeks back', () => {
     const breaks = [{ from: on('2026-12-15'), until: on('2027-01-02'), cause: 'away', place: PLACE }] as const;
     expect(inWeeks({ breaks }, [{ rule: 'break-floor', value: 50 }])).toEqual([50, 50, 20, 20, 20, 20]);

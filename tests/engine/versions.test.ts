@@ -2,9 +2,10 @@
 import { describe, expect, test } from 'vitest';
 import { planBlock } from '../../src/engine/plan-block.js';
 import type { Client } from '../../src/model/client.js';
-import type { Exercise } from '../../src/model/exercise.js';
+import type { Ask, Cause, Exercise } from '../../src/model/exercise.js';
 import type { Group, Plan } from '../../src/model/plan.js';
 import type { Problem } from '../../src/model/problem.js';
+import { PLACE } from './generate-exercises.js';
 import { kitOf } from './generate-studio.js';
 import {
   aBlock,
@@ -92,6 +93,52 @@ describe('cautions', () => {
     expect(refusedWith(made(press, { ...client, cautions: [aCaution('overhead')] }).problems)).toEqual([
       { exercise: 'squat', cause: 'avoid', detail: 'overhead' },
     ]);
+  });
+
+  test.each<[Ask['of'], Cause]>([
+    ['overhead', 'shoulder'],
+    ['breath hold', 'load'],
+    ['head down', 'floor'],
+    ['lying on the back', 'floor'],
+    ['impact', 'speed'],
+    ['deep bend', 'range'],
+    ['reach', 'range'],
+    ['spinal load', 'load'],
+    ['loaded bend', 'load'],
+    ['loaded twist', 'load'],
+    ['grip', 'load'],
+    ['balance', 'balance'],
+    ['speed', 'speed'],
+    ['floor', 'floor'],
+  ])('%s is answered by a link that is for %s', (of, cause) => {
+    const other: Cause = cause === 'load' ? 'range' : 'load';
+    const chain = [
+      anExercise('squat', { asks: [ask(of)], easier: [aLink('nearer', [other]), aLink('meant', [cause])] }),
+      anExercise('nearer'),
+      anExercise('meant'),
+    ];
+    expect(first(planOf(chain, { tests, cautions: [aCaution(of)] })).exercise).toBe('meant');
+  });
+
+  test('a moderate plan looks for what is for speed', () => {
+    const fast = [
+      anExercise('squat', {
+        asks: [ask('speed', 'much')],
+        easier: [aLink('nearer', ['load']), aLink('slow', ['speed'])],
+      }),
+      anExercise('nearer'),
+      anExercise('slow'),
+    ];
+    const screening = {
+      date: on('2026-12-01'),
+      regularExercise: 'yes',
+      knownDisease: 'yes',
+      symptoms: 'no',
+      place: PLACE,
+    } as const;
+    const clearance = { by: 'A doctor', date: on('2026-12-01'), for: 'moderate' } as const;
+    const plan = planOf(fast, { tests, screening, clearance });
+    expect(first(plan).exercise).toBe('slow');
   });
 
   test('no trial and no gain in the row that asks it, and in no other of its pattern', () => {

@@ -1,4 +1,5 @@
 /** Weeks, dates, minutes, effort and sets against the curve: what of a plan does not need a walk to be judged. */
+import { z } from 'zod';
 import { type Placed, type PlanJson, type PlanStrand, workOf } from './plan-json.js';
 
 const MS_PER_DAY = 86_400_000;
@@ -78,6 +79,16 @@ function floorIn(plan: PlanJson, week: number): number {
   return Math.max(10, ...plan.inputs.floors.filter((one) => one.weeks.includes(week)).map((one) => one.reserve));
 }
 
+const CAUTIONED = 30;
+const ruleInForce = z.looseObject({ id: z.string(), overridden: z.looseObject({ value: z.number() }).optional() });
+
+/** A row that meets a caution says so beside its gain, in every session; it has a floor of its own. */
+function cautionFloor(plan: PlanJson, items: readonly Placed[]): number {
+  if (!items.some(({ item }) => item.reasons.some(({ rule }) => rule === 'gain-cautioned'))) return 0;
+  const rule = plan.rules.find(({ id }) => id === 'floor-cautioned');
+  return rule === undefined ? CAUTIONED : (ruleInForce.parse(rule).overridden?.value ?? CAUTIONED);
+}
+
 export interface StrandItems {
   readonly strand: PlanStrand;
   readonly items: readonly Placed[];
@@ -107,8 +118,8 @@ export function auditEffort(plan: PlanJson): string[] {
       if (placed === undefined) return;
       const { asked, id } = placed.item;
       if (one.week !== placed.week || one.easy !== placed.deload) found.push(`${id} stands in another week`);
-      if (one.floor !== floorIn(plan, one.week))
-        found.push(`${id}: floor ${one.floor}, not ${floorIn(plan, one.week)}`);
+      const floor = Math.max(floorIn(plan, one.week), cautionFloor(plan, items));
+      if (one.floor !== floor) found.push(`${id}: floor ${one.floor}, not ${floor}`);
       if (asked.reserve !== one.asked) found.push(`${id}: asks ${asked.reserve}, the strand ${one.asked}`);
       if (asked.sets !== one.sets) found.push(`${id}: ${asked.sets} sets, the strand ${one.sets}`);
       if (asked.min !== strand.bottom || asked.max !== strand.top) found.push(`${id}: not the range of the strand`);

@@ -67,6 +67,11 @@ const FAULTS: readonly Fault[] = [
   ['a circuit without the rep more', /asked is not max/, [[[...strand(2), 'occurrences', 2, 'asked'], 20]]],
   ['asked unlike the strand', /asks 20, the strand 30/, [[[...squat(1), 'asked', 'reserve'], 20]]],
   ['a floor lowered', /floor 10, not 20/, [[[...strand(1), 'occurrences', 0, 'floor'], 10]]],
+  [
+    'a caution met without its floor',
+    /floor 20, not 30/,
+    [[[...squat(1), 'reasons', 0], { rule: 'gain-cautioned', source: 'practice', inputs: [] }]],
+  ],
   ['a floor not stated', /floor 20, not 30/, [[['inputs', 'floors', 0, 'reserve'], 30]]],
   [
     'sets that do not follow the curve',

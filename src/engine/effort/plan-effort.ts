@@ -10,6 +10,7 @@ import { BREAK_FLOOR } from '../rules/break-floor.js';
 import { CIRCUIT_RESERVE } from '../rules/circuit-reserve.js';
 import { FIRST_WEEKS } from '../rules/first-weeks.js';
 import { FLOOR_ALONE } from '../rules/floor-alone.js';
+import { FLOOR_CAUTIONED } from '../rules/floor-cautioned.js';
 import { FLOOR_FIRST_WEEKS } from '../rules/floor-first-weeks.js';
 import { FLOOR_NOVICE } from '../rules/floor-novice.js';
 import { FLOOR_OLDER } from '../rules/floor-older.js';
@@ -56,6 +57,13 @@ export function floorsOf(context: BlockContext): readonly Floor[] {
       ),
     ),
   ];
+}
+
+/** With the floor of a row that meets a caution, in every week. */
+export function floorsOfRow(context: BlockContext, floors: readonly Floor[], cautioned: boolean): readonly Floor[] {
+  if (!cautioned) return floors;
+  const weeks = context.programme.curve.map((_, index) => index + 1);
+  return [...floors, { rule: FLOOR_CAUTIONED, reserve: context.rules.valueOf(FLOOR_CAUTIONED), weeks }];
 }
 
 export function floorIn(week: number, floors: readonly Floor[]): Floor | null {

@@ -5,13 +5,14 @@ import type { CapacityInput, VersionInput } from '../../model/strand.js';
 import type { BlockContext } from '../block-context.js';
 import { readCapacity, type TestedCapacity } from '../capacity/read-capacity.js';
 import { capacityOf, carriedCapacity, externalLoad, isCounted, repsToFailure, resistedLoad } from '../capacity.js';
-import { askedReserve, floorIn, floorsOf } from '../effort/plan-effort.js';
+import { askedReserve, floorIn, floorsOf, floorsOfRow } from '../effort/plan-effort.js';
 import { isAtMost } from '../kit/at-most.js';
 import { NEW_MOVEMENT_LIGHTER } from '../rules/new-movement-lighter.js';
 import { carries, versionOf } from '../versions/chain-versions.js';
 import type { Judged } from '../versions/judge-version.js';
 import type { Link } from '../versions/linked-versions.js';
 import type { Found } from './beginning.js';
+import { caresAtStart } from './cares-met.js';
 import type { Versions, WalkFitted } from './fit-rows.js';
 import { isHurried } from './planned-by.js';
 import { walkValues } from './walk-values.js';
@@ -133,6 +134,7 @@ export const neededAtFirst = (context: BlockContext, fitted: WalkFitted): Tenths
 
 function firstAsked(context: BlockContext, fitted: WalkFitted): number {
   const curve = context.programme.curve[0];
-  const floor = floorIn(1, floorsOf(context))?.reserve ?? 0;
+  const floors = floorsOfRow(context, floorsOf(context), caresAtStart(fitted).length > 0);
+  const floor = floorIn(1, floors)?.reserve ?? 0;
   return curve === undefined ? floor : askedReserve(context, curve, fitted.effort, floor, isHurried(fitted));
 }

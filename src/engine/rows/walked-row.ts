@@ -5,7 +5,7 @@ import type { Result } from '../../model/result.js';
 import type { StrandInput } from '../../model/strand.js';
 import type { BlockContext } from '../block-context.js';
 import { capacityOf, isCounted, repsToFailure, resistedLoad } from '../capacity.js';
-import type { Floor } from '../effort/plan-effort.js';
+import { type Floor, floorsOfRow } from '../effort/plan-effort.js';
 import { planStrand } from '../plan-strand.js';
 import { FEELER_RISE } from '../rules/feeler-rise.js';
 import { PERCENT_OF_MAXIMUM } from '../rules/percent-of-maximum.js';
@@ -70,11 +70,12 @@ function walkWith(
   fitted: WalkFitted,
   beginning: Beginning,
   all: readonly PlannedSession[],
-  floors: readonly Floor[],
+  general: readonly Floor[],
   cares: readonly Judged[],
   versions: Versions,
 ): Result<WalkedRow | null> {
   const cautioned = cares.length > 0;
+  const floors = floorsOfRow(context, general, cautioned);
   const sessions = sessionsOf(all, fitted);
   if (sessions.length === 0) return { value: null, problems: [] };
   const uncapped = buildStrand(context, { fitted, beginning, sessions, floors, cautioned });

@@ -5,7 +5,7 @@
  */
 import type { Day } from '../../model/day.js';
 import type { Cause, Exercise } from '../../model/exercise.js';
-import { BODY_PARTS } from '../../model/exercise.js';
+import { BODY_PARTS, QUALITIES } from '../../model/exercise.js';
 import { compareIds, type SessionId } from '../../model/identity.js';
 import type { Refusal } from '../../model/problems-plan.js';
 import { type BlockContext, names } from '../block-context.js';
@@ -187,6 +187,7 @@ function causesOf(refusals: readonly Refusal[]): readonly Cause[] {
     switch (cause) {
       case 'avoid':
       case 'take-care':
+      case 'moderate':
         return causesOfDemand(detail);
       case 'thing':
       case 'load':
@@ -203,5 +204,6 @@ function causesOf(refusals: readonly Refusal[]): readonly Cause[] {
 function causesOfDemand(demand: string): readonly Cause[] {
   const part = BODY_PARTS.find((name) => name === demand);
   if (part !== undefined) return [part];
-  return CAUSES_OF[demand] ?? [];
+  const quality = QUALITIES.find((name) => name === demand);
+  return quality === undefined ? [] : CAUSES_OF[quality];
 }

@@ -2,7 +2,7 @@
  * The order in which a coach makes an exercise easier: a cue, slower, a shorter range, support, lighter, and only then
  * another exercise. What a way does is read from what it is said to be for.
  */
-import type { Cause } from '../../model/exercise.js';
+import type { Cause, Quality } from '../../model/exercise.js';
 import type { EasierWay } from './linked-versions.js';
 
 const ORDER: readonly (readonly Cause[])[] = [['speed'], ['range'], ['balance', 'floor'], ['load', 'kit']];
@@ -23,10 +23,13 @@ export function inOrderOfRegress<Way extends Pick<EasierWay, 'causes'>>(ways: re
 }
 
 /** What an easier version must be for, to answer what a caution concerns. */
-export const CAUSES_OF: Readonly<Record<string, readonly Cause[]>> = {
+export const CAUSES_OF: Readonly<Record<Quality, readonly Cause[]>> = {
   balance: ['balance'],
   speed: ['speed'],
   floor: ['floor'],
+  overhead: ['shoulder'],
+  'breath hold': ['load'],
+  'head down': ['floor'],
   'lying on the back': ['floor'],
   impact: ['speed'],
   'deep bend': ['range'],
