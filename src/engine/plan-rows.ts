@@ -15,6 +15,7 @@ import type { Beginning } from './rows/beginning.js';
 import { allowsTrials } from './rows/build-strand.js';
 import { caresAtStart } from './rows/cares-met.js';
 import { type FittedRow, fitRows, type Versions } from './rows/fit-rows.js';
+import { leaveOutRepeats } from './rows/leave-out.js';
 import { keepsOwnBell } from './rows/own-bell.js';
 import { type WalkedRow, walkRow } from './rows/walked-row.js';
 import { type AroundOf, planAround } from './sessions/compose-around.js';
@@ -38,7 +39,9 @@ export interface PlannedRows {
 export function planRows(context: BlockContext, queue: Queue, versions: Versions): Result<PlannedRows> {
   const fitted = fitRows(context, queue.templates, versions);
   const begun = fitted.value.map((row) => beginTested(context, row, versions));
-  const shape = shapeSessions(context, begun);
+  const kept = leaveOutRepeats(context, begun);
+  const shaped = shapeSessions(context, kept.rows);
+  const shape = { ...shaped, findings: [...kept.findings, ...shaped.findings] };
   const tests = testsOf(context, versions.judge);
   const measures = new Map(tests.sessions.map((place) => [place, planMeasures(context, tests, place, versions)]));
   const measuresOf: MeasuresOf = (occurrence) => measures.get(occurrence) ?? null;

@@ -22,6 +22,7 @@ import { NEXT_UP_BELL } from './rules/next-up-bell.js';
 import { ONE_SIDE_TESTED } from './rules/one-side-tested.js';
 import { PERCENT_OF_MAXIMUM } from './rules/percent-of-maximum.js';
 import { PLATES_A_SIDE } from './rules/plates-a-side.js';
+import { REFUGE_ONCE } from './rules/refuge-once.js';
 import { RPE_TO_RESERVE } from './rules/rpe-to-reserve.js';
 import { SIDE_GAP_OWN_BELL } from './rules/side-gap-own-bell.js';
 import { SIDE_GAP_TOLD } from './rules/side-gap-told.js';
@@ -63,6 +64,7 @@ export const RULES_OF_ROWS: readonly Rule[] = [
   ONE_SIDE_TESTED,
   PERCENT_OF_MAXIMUM,
   PLATES_A_SIDE,
+  REFUGE_ONCE,
   RPE_TO_RESERVE,
   SIDE_GAP_OWN_BELL,
   SIDE_GAP_TOLD,

@@ -93,6 +93,10 @@ export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
     'Kept light enough to move well.',
   ),
   'plates-a-side': only((f) => `A dumbbell handle is taken to hold ${held(f, '5')} plates on a side.`),
+  'refuge-once': only(
+    (f) =>
+      `The ${f('programme') || 'exercise'} is left out: the ${f('exercise') || 'version in its place'} stands in this session already${clause(f('stays') === f('exercise') ? '' : f('stays'), (name) => `, for the ${name}`)}.${clause(f('never cut'), () => ' The programme says this row is never cut.')}`,
+  ),
   'rpe-to-reserve': only('Reps in reserve are ten less the rating of perceived exertion.'),
   'side-gap-own-bell': both(
     (f) =>

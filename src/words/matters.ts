@@ -22,6 +22,7 @@ const DECIDE = [
   // A caution.
   'caution-review',
   'caution-in-block',
+  'refuge-once',
   // Days.
   'start-moved',
   'queue-slides',

@@ -100,6 +100,7 @@ const ROW_RULES = [
   'one-side-tested',
   'percent-of-maximum',
   'plates-a-side',
+  'refuge-once',
   'rpe-to-reserve',
   'side-gap-own-bell',
   'side-gap-told',

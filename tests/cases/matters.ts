@@ -21,6 +21,7 @@ export const WITHHELD: Readonly<Record<string, readonly string[]>> = {
 export const MATTERS: Readonly<Record<string, readonly string[]>> = {
   'another version': ['version-chosen'],
   'what was tested going first': ['begin-tested'],
+  'a row left out for a version that stands there already': ['refuge-once'],
   'plain sets': ['dose-of-version'],
   'the effort of the week': ['effort-of-version'],
   'an unknown start': ['ladder-start-lightest', 'feeler-rise'],

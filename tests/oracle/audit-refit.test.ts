@@ -51,6 +51,14 @@ it.each<readonly [string, RegExp, (plan: PlanJson) => void]>([
       if (one !== undefined) plan.inputs.capacities.push({ ...one, exercise: 'push-up' });
     },
   ],
+  [
+    'one refuge twice',
+    /deadlift in the place of more than 1/,
+    (plan) => {
+      const { reasons } = of(plan, 'dose-of-version');
+      of(plan, 'begin-tested').reasons.splice(0, 9, ...reasons);
+    },
+  ],
 ])('speaks of %s', (_, found, spoil) => {
   const plan = planOf(CASE);
   spoil(plan);

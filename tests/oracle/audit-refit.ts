@@ -8,14 +8,34 @@ const ruleInForce = z.looseObject({ id: z.string(), overridden: z.looseObject({ 
 const input = z.looseObject({ name: z.string(), value: z.union([z.string(), z.number()]) });
 
 export function auditRefit(plan: PlanJson): string[] {
-  return [...plainSets(plan), ...effortOfTheWeek(plan), ...begunAsTested(plan)];
+  return [...refugeOnce(plan), ...plainSets(plan), ...effortOfTheWeek(plan), ...begunAsTested(plan)];
 }
 
 const has = (item: PlanItem, rule: string): boolean => item.reasons.some((reason) => reason.rule === rule);
 
-function mostSets({ rules }: PlanJson): number {
-  const rule = rules.find(({ id }) => id === 'dose-of-version');
-  return rule === undefined ? MOST_SETS : (ruleInForce.parse(rule).overridden?.value ?? MOST_SETS);
+const inForce = (plan: PlanJson, id: string, value: number): number => {
+  const rule = plan.rules.find((one) => one.id === id);
+  return rule === undefined ? value : (ruleInForce.parse(rule).overridden?.value ?? value);
+};
+
+/** The version a row begins with in another's place; `undefined` where it does what was written for it. */
+function chosenOf(item: PlanItem): string | undefined {
+  const reason =
+    item.reasons.find(({ rule }) => rule === 'begin-tested') ??
+    item.reasons.find(({ rule }) => rule === 'version-chosen');
+  const named = reason?.inputs.map((one) => input.parse(one)).find(({ name }) => name === 'exercise');
+  return named === undefined ? undefined : String(named.value);
+}
+
+/** A version in another's place stands in one row of a session only. */
+function refugeOnce(plan: PlanJson): string[] {
+  const most = inForce(plan, 'refuge-once', 1);
+  const sessions = plan.weeks.flatMap((week) => week.sessions);
+  return sessions.flatMap((session) => {
+    const chosen = workOf(plan).flatMap((one) => (one.session === session ? (chosenOf(one.item) ?? []) : []));
+    const often = [...new Set(chosen)].filter((id) => chosen.filter((other) => other === id).length > most);
+    return often.map((id) => `${session.id} ${session.date}: ${id} in the place of more than ${most}`);
+  });
 }
 
 function plainSets(plan: PlanJson): string[] {
@@ -23,7 +43,7 @@ function plainSets(plan: PlanJson): string[] {
     if (!has(item, 'dose-of-version')) return [];
     const found: string[] = [];
     const { unit, sets } = item.asked;
-    const most = mostSets(plan);
+    const most = inForce(plan, 'dose-of-version', MOST_SETS);
     if (sets > most) found.push(`${item.id}: ${sets} plain sets, above ${most}`);
     if (item.sets.some((set) => set.steps !== undefined)) found.push(`${item.id}: plain sets that go by steps`);
     const must = item.way === 'hold' || item.way === 'carry' ? 'seconds' : 'reps';

@@ -20,6 +20,8 @@ const WRITTEN: Readonly<Record<string, Saying>> = {
   'new-movement-lighter': (f) =>
     `A movement new to the client starts ${said(f)} lighter than its relative would allow.`,
   'one-side-tested': 'One-sided work tested on one side alone rests on that side, as weak evidence.',
+  'refuge-once': (f) =>
+    `Where one version takes the place of several exercises of a session, it is done in ${said(f)}; the coach is told of the others.`,
   'rpe-to-reserve': (f) => `Reps in reserve are ${said(f)} less the rating of perceived exertion.`,
   'side-gap-told': (f) => `From a gap of ${said(f)} between the sides, the coach is told.`,
   'side-gap-why': (f) => `Above a gap of ${said(f)} between the sides, the coach is asked why before loading it.`,

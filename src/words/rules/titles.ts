@@ -22,6 +22,7 @@ export const RULE_TITLES: Readonly<Record<string, string>> = {
   'floor-alone': 'Least reserve when training alone',
   'floor-novice': 'Least reserve of a novice',
   'floor-older': 'Least reserve of an older client',
+  'refuge-once': 'One version in several places',
   'floor-cautioned': 'Least reserve where a caution is met',
   'floor-first-weeks': 'Least reserve in the first weeks',
   'first-weeks': 'How long the first weeks last',
