@@ -1,5 +1,7 @@
 /** Walked rows whose dose is not plain sets: on the clock, at every signal, in rising or falling reps. */
 import { describe, expect, test } from 'vitest';
+import { amountIn } from '../../src/engine/items/set-amount.js';
+import { layOverrides } from '../../src/engine/rulebook.js';
 import type { Dose } from '../../src/model/dose.js';
 import type { Row } from '../../src/model/programme.js';
 import { aLink, anExercise, aTest, aWay, bells, kg } from './make-block.js';
@@ -67,26 +69,51 @@ describe('at every signal', () => {
 });
 
 describe('rising and falling reps', () => {
-  test('once through a set, its longest step within the walk’s reps, and their sum as reps', () => {
-    const [item] = itemsOf(planOf(withRow({ dose: steps })));
+  test('once through a set, all its steps together against the reps to failure, since no rest stands between them', () => {
+    const [item] = itemsOf(planOf(withRow({ dose: { ...steps, reps: [2, 2, 3] } })));
     const [set] = item?.sets.filter(({ kind }) => kind === 'work') ?? [];
-    // 12 to failure less the longest step of five.
-    expect(set).toMatchObject({ reps: 10, steps: [2, 3, 5], reserve: 70 });
-    expect(item?.asked).toMatchObject({ min: 5, max: 5, sets: 4 });
+    // 12 to failure less seven.
+    expect(set).toMatchObject({ reps: 7, steps: [2, 2, 3], reserve: 50 });
+    expect(item?.asked).toMatchObject({ min: 7, max: 7, sets: 4 });
   });
 
-  test('no step is longer than what leaves the floor', () => {
-    const kit = withRow({ dose: { kind: 'steps', reps: [2, 5, 9], times: 2 } });
-    const plan = planOf(kit, { tests: [aTest('squat', 8, { load: kg('8'), reserve: 20 })] });
-    // 10 to failure at the load tested: nine leave one. Seven leave three, nearest to the four asked.
-    const [set] = itemsOf(plan)[0]?.sets.filter(({ kind }) => kind === 'work') ?? [];
-    expect(set).toMatchObject({ steps: [2, 5, 7], reps: 14, reserve: 30 });
+  test('never to failure, though the longest step alone would leave plenty: a lighter load, or the longest steps cut', () => {
+    // 12 to failure at 16 kg: fifteen in a row cannot be done; five, the longest, would leave seven.
+    const lighter = planOf(withRow({ dose: { kind: 'steps', reps: [1, 2, 3, 4, 5], times: 5 } }), {
+      kit: bells('8', '16'),
+    });
+    for (const { sets } of itemsOf(lighter)) {
+      for (const set of sets.filter(({ kind }) => kind === 'work')) {
+        expect(set).toMatchObject({ reps: 15, steps: [1, 2, 3, 4, 5], load: { label: '8 kg' } });
+        expect(set.reserve).toBeGreaterThanOrEqual(20);
+      }
+    }
+    const cut = planOf(withRow({ dose: { kind: 'steps', reps: [2, 3, 4], times: 2 } }), {
+      tests: [aTest('squat', 8, { load: kg('8'), reserve: 20 })],
+    });
+    // 10 to failure at the load tested, the lightest: seven leave three, the nearest to the four asked.
+    const [set] = itemsOf(cut)[0]?.sets.filter(({ kind }) => kind === 'work') ?? [];
+    expect(set).toMatchObject({ steps: [2, 2, 3], reps: 7, reserve: 30 });
+  });
+
+  test('which steps are cut: the longest, of equal ones the earlier keeps more; of too few reps some are left out', () => {
+    const amount = (reps: readonly number[], most: number) =>
+      amountIn({ kind: 'steps', reps, times: 1 }, anExercise('squat'), layOverrides([]).value)(
+        most,
+        anExercise('squat'),
+        'normal',
+      ).steps?.join('-');
+    expect(amount([1, 2, 3, 4, 5], 15)).toBe('1-2-3-4-5');
+    expect(amount([1, 2, 3, 4, 5], 13)).toBe('1-2-3-3-4');
+    expect(amount([5, 4, 3, 2, 1], 13)).toBe('4-3-3-2-1');
+    expect(amount([1, 2, 3, 2, 1], 8)).toBe('1-2-2-2-1');
+    expect(amount([2, 3, 5], 2)).toBe('1-1');
   });
 
   test('an easier way has its steps too, a lighter set before them has none', () => {
-    const [item] = itemsOf(planOf(withRow({ dose: steps })));
-    expect(item?.easier[0]?.sets[0]?.steps).toEqual([2, 3, 5]);
-    expect(item?.sets[0]).toMatchObject({ kind: 'warm-up', reps: 5 });
+    const [item] = itemsOf(planOf(withRow({ dose: { ...steps, reps: [1, 2, 3] } })));
+    expect(item?.easier[0]?.sets[0]?.steps).toEqual([1, 2, 2]);
+    expect(item?.sets[0]).toMatchObject({ kind: 'warm-up', reps: 3 });
     expect(item?.sets[0]?.steps).toBeUndefined();
   });
 

@@ -47,7 +47,7 @@ describe('which doses a way takes', () => {
     }
   });
 
-  test('sets and reps of each: signals that fit, times through, the longest step, the reps that fit the seconds', () => {
+  test('sets and reps of each: signals that fit, times through, all steps together, the reps that fit the seconds', () => {
     expect(DOSES.map(setsOf)).toEqual([3, 3, 3, 6, 1, 4, 3]);
     expect(DOSES.map((one) => repsOf(one, 3))).toEqual([
       { min: 6, max: 10 },
@@ -55,7 +55,7 @@ describe('which doses a way takes', () => {
       null,
       { min: 5, max: 5 },
       null,
-      { min: 3, max: 3 },
+      { min: 6, max: 6 },
       null,
     ]);
     expect(repsOf({ kind: 'timed', sets: 1, seconds: { min: 2, max: 3 }, eachSide: false }, 4)).toEqual({

@@ -41,8 +41,9 @@ function canBeDerived(strand: PlanStrand, from: Option, to: Option): boolean {
   return !loadsSayNothing(strand, to.version) || external(held) === external(next);
 }
 
-/** Rising and falling reps are walked by the longest of them. */
-const longestOf = ({ reps, steps }: PlanSet): number | undefined => (steps === undefined ? reps : Math.max(...steps));
+/** No rest stands between rising and falling reps: they are walked by all of them together. */
+const togetherOf = ({ reps, steps }: PlanSet): number | undefined =>
+  steps?.reduce((sum, step) => sum + step, 0) ?? reps;
 
 /** Above a wide gap the stronger side keeps the bell it was tested with, for its first sets. */
 const isOwnBell = (set: PlanSet, item: PlanItem, { capacity }: PlanStrand): boolean =>
@@ -88,7 +89,7 @@ function stepFindings(plan: PlanJson, { strand }: StrandItems, step: Step, item:
   const sayOf = (set: PlanSet, exercise: string): Said => ({
     exercise,
     grams: set.load?.grams ?? 0,
-    reps: longestOf(set),
+    reps: togetherOf(set),
     reserve: set.reserve,
   });
   if (item.tempo !== tempoOf(step.option)) found.push(`tempo ${item.tempo}, walked again ${tempoOf(step.option)}`);

@@ -106,7 +106,7 @@ function unknownSets({ strand, plan }: WalkedRow, index: number, place: SetPlace
  * that is the one.
  */
 function warmUpOf(context: BlockContext, walked: WalkedRow, step: WalkStep, place: SetPlace): readonly PlanSet[] {
-  const { strand } = walked;
+  const { strand, fitted } = walked;
   const { option, reps: most } = surelyDone(strand, step);
   const version = strand.versions[option.version];
   const loads = version?.loads ?? [];
@@ -115,7 +115,8 @@ function warmUpOf(context: BlockContext, walked: WalkedRow, step: WalkStep, plac
   const lighter = loads.filter((load) => externalLoad(load) < held && load.grams > 0);
   const load = lighter.filter((one) => externalLoad(one) * 1000 <= held * share).at(-1) ?? lighter[0];
   if (load === undefined) return [];
-  const reps = Math.min(strand.bottom, most);
+  const longest = fitted.dose.kind === 'steps' ? Math.max(...fitted.dose.reps) : strand.bottom;
+  const reps = Math.min(longest, most);
   const toFailure = predictedIn(walked, step.week, option.version, load);
   const sets = warmUpSets(place, { reps, load, reserve: toFailure === null ? null : toFailure - 10 * reps });
   if (version === undefined || option.version === step.option.version) return sets;

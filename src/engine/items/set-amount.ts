@@ -3,6 +3,7 @@ import type { Dose } from '../../model/dose.js';
 import type { Exercise, Way } from '../../model/exercise.js';
 import type { PlanSet } from '../../model/plan.js';
 import type { TempoStep } from '../../model/programme.js';
+import { sumOfSteps } from '../rows/planned-by.js';
 import type { Rulebook } from '../rulebook.js';
 import { secondsOfRep } from '../sessions/seconds-of-rep.js';
 
@@ -12,7 +13,8 @@ export type AmountOf = (reps: number, exercise: Exercise, tempo: TempoStep) => S
 const COUNTED: readonly Way[] = ['strength', 'bodyweight', 'combination', 'swing'];
 
 /**
- * Of what is not counted in reps: as many seconds as the reps of `own` would take. Timed: also the seconds they take. Steps: none longer than `reps`, and as reps their sum, once through.
+ * Of what is not counted in reps: as many seconds as the reps of `own` would take. Timed: also the seconds they take. Steps: as written, the longest
+ * of them cut until their sum, once through, is no more than `reps`; what is left of them as one is a plain set.
  */
 export function amountIn(dose: Dose, own: Exercise, rules: Rulebook): AmountOf {
   const counted = amountCounted(dose, rules);
@@ -28,9 +30,21 @@ function amountCounted(dose: Dose, rules: Rulebook): AmountOf {
   }
   if (dose.kind === 'steps') {
     return (reps) => {
-      const steps = dose.reps.map((step) => Math.min(step, reps));
-      return { reps: steps.reduce((sum, step) => sum + step, 0), steps };
+      const steps = stepsWithin(dose.reps, reps);
+      return { reps: sumOfSteps(steps), ...(steps.length > 1 ? { steps } : {}) };
     };
   }
   return (reps) => ({ reps });
+}
+
+/** The highest limit to a step with which they fit; the reps that it leaves over go one each to the longest. */
+function stepsWithin(steps: readonly number[], reps: number): readonly number[] {
+  if (sumOfSteps(steps) <= reps) return steps;
+  const limited = (most: number): readonly number[] => steps.map((step) => Math.min(step, most));
+  let most = 0;
+  while (sumOfSteps(limited(most + 1)) <= reps) most += 1;
+  const cut = limited(most);
+  const longest = steps.map((_, index) => index).sort((a, b) => (steps[b] ?? 0) - (steps[a] ?? 0) || a - b);
+  const more = new Set(longest.slice(0, reps - sumOfSteps(cut)));
+  return cut.map((step, index) => step + (more.has(index) ? 1 : 0)).filter((step) => step > 0);
 }

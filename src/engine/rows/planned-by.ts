@@ -65,7 +65,7 @@ export function setsOf(dose: Dose): number {
 
 /**
  * The range of reps that a walk plans within: as written; the reps that fit the seconds, at least one; those of each
- * signal; of steps the longest. `null` for a dose that no walk takes.
+ * signal; of steps all of them together, since no rest stands between them. `null` for a dose that no walk takes.
  * @param secondsARep at the exercise's own tempo
  */
 export function repsOf(dose: Dose, secondsARep: number): Range | null {
@@ -79,13 +79,16 @@ export function repsOf(dose: Dose, secondsARep: number): Range | null {
     case 'every':
       return { min: dose.reps, max: dose.reps };
     case 'steps': {
-      const longest = Math.max(1, ...dose.reps);
-      return { min: longest, max: longest };
+      const together = Math.max(1, sumOfSteps(dose.reps));
+      return { min: together, max: together };
     }
     default:
       return null;
   }
 }
+
+/** Reps of rising or falling reps, once through. */
+export const sumOfSteps = (steps: readonly number[]): number => steps.reduce((sum, step) => sum + step, 0);
 
 /** The next set comes before the breath is back: in a circuit, at every signal, from one step to the next. */
 export const isHurried = ({ inCircuit, dose }: { readonly inCircuit: boolean; readonly dose: Dose }): boolean =>

@@ -1,5 +1,4 @@
 /** How long the parts of one row take, whatever its dose and way of working. When they come stands with the clock. */
-import type { Dose } from '../../model/dose.js';
 import type { Exercise } from '../../model/exercise.js';
 import type { MakeableLoad } from '../../model/kit.js';
 import type { BandLoad } from '../../model/ladder.js';
@@ -7,6 +6,7 @@ import type { TempoStep } from '../../model/programme.js';
 import type { Seconds } from '../../model/quantity.js';
 import type { BlockContext } from '../block-context.js';
 import type { FittedRow } from '../rows/fit-rows.js';
+import { sumOfSteps } from '../rows/planned-by.js';
 import type { Rulebook } from '../rulebook.js';
 import { CHANGE_OF_BELL } from '../rules/change-of-bell.js';
 import { PUT_DOWN } from '../rules/put-down.js';
@@ -89,14 +89,11 @@ function workOf(fitted: FittedRow, end: 'min' | 'max', tenths: number, rules: Ru
     case 'main-next':
       return reps(dose.main + dose.next, tenths);
     case 'steps':
-      return reps(sumOf(dose), tenths);
+      return reps(sumOfSteps(dose.reps), tenths);
     case 'rounds':
       return rules.valueOf(SECONDS_A_ROUND);
   }
 }
-
-const sumOf = (dose: Extract<Dose, { readonly kind: 'steps' }>): number =>
-  dose.reps.reduce((sum, count) => sum + count, 0);
 
 /** One side after the other takes twice as long; turn about only where the dose is counted for each side. */
 function timesThrough({ chain, dose }: FittedRow): 1 | 2 {
