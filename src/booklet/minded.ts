@@ -1,7 +1,8 @@
 /** What a client minds in an exercise: of a caution only the words the coach wrote for the client, never what it is for. */
 import type { Caution } from '../model/client.js';
 import { dayOfIso } from '../model/day.js';
-import type { Exercise } from '../model/exercise.js';
+import { type Exercise, liftsFromTheFloor } from '../model/exercise.js';
+import type { Item } from '../model/plan.js';
 import { sentence } from '../words/rule-words.js';
 import { sayReason, wordsOf } from '../words/say-reason.js';
 import type { Subject } from './subject.js';
@@ -11,31 +12,43 @@ export const MINDED_RULE = 'caution-met';
 
 /** Each as a sentence, each once: the coach's own in the order of the client's file, then those that follow from health. */
 export function mindedIn(subject: Subject, exercise: Exercise): readonly string[] {
-  const met = cautionsHeld(subject).filter((caution) =>
-    exercise.facts.asks.some(
-      (ask) => ask.of === caution.what && (ask.phases.length === 0 || meets(ask.phases, caution.phases)),
-    ),
+  const lifts = liftsFromTheFloor(exercise) && isLoaded(subject, exercise);
+  const met = cautionsHeld(subject).filter(
+    (caution) =>
+      (lifts && caution.what === 'lifting from the floor') ||
+      exercise.facts.asks.some(
+        (ask) => ask.of === caution.what && (ask.phases.length === 0 || meets(ask.phases, caution.phases)),
+      ),
   );
-  const derived = subject.plan.inputs.standing.derived.filter(({ what }) =>
-    exercise.facts.asks.some((ask) => ask.of === what),
+  const derived = subject.plan.inputs.standing.derived.filter(
+    ({ what }) => exercise.facts.asks.some((ask) => ask.of === what) || (what === 'lifting from the floor' && lifts),
   );
   const said = saidOf(met, followed(subject, derived));
   return said.length > 0 ? said : toldOf(subject, exercise);
 }
 
 /** Where an exercise itself asks nothing to be minded: what the plan says of it, as of one that stands in for another. */
-function toldOf({ plan, speech, names }: Subject, exercise: Exercise): readonly string[] {
-  const items = plan.weeks.flatMap(({ sessions }) =>
-    sessions.flatMap(({ groups }) => groups.flatMap((group) => group.items)),
-  );
-  const told = items
-    .filter((item) => item.exercise === exercise.id)
+function toldOf(subject: Subject, exercise: Exercise): readonly string[] {
+  const { speech, names } = subject;
+  const told = itemsOf(subject, exercise)
     .flatMap(({ reasons }) => reasons)
     .filter(({ rule, audience }) => rule === MINDED_RULE && audience === 'client')
     .map((reason) => sayReason(reason, 'client', speech, names))
     .filter((text) => text !== '');
   return [...new Set(told)];
 }
+
+const itemsOf = ({ plan }: Subject, exercise: Exercise): readonly Item[] =>
+  plan.weeks
+    .flatMap(({ sessions }) => sessions.flatMap(({ groups }) => groups.flatMap((group) => group.items)))
+    .filter((item) => item.exercise === exercise.id);
+
+/** Done with something in the hands anywhere in this plan, as far as its own items say. */
+const isLoaded = (subject: Subject, exercise: Exercise): boolean =>
+  !exercise.facts.kit.unloaded ||
+  itemsOf(subject, exercise).some(({ sets }) =>
+    sets.some(({ load, choose }) => load !== undefined || choose !== undefined),
+  );
 
 /** Everything this client minds anywhere in the block. */
 export const mindedAtAll = (subject: Subject): readonly string[] =>

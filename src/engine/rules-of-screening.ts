@@ -9,6 +9,7 @@ import { BIRTH_SIGNS } from './rules/birth-signs.js';
 import { BIRTH_WINDOW } from './rules/birth-window.js';
 import { BONE_BEND } from './rules/bone-bend.js';
 import { BONE_FAST } from './rules/bone-fast.js';
+import { BONE_LIFT } from './rules/bone-lift.js';
 import { BONE_TWIST } from './rules/bone-twist.js';
 import { CLEARANCE_HOLDS } from './rules/clearance-holds.js';
 import { CLEARANCE_WARNED } from './rules/clearance-warned.js';
@@ -21,6 +22,7 @@ import { FLOOR_MODERATE } from './rules/floor-moderate.js';
 import { FRACTURE_BEND } from './rules/fracture-bend.js';
 import { FRACTURE_FAST } from './rules/fracture-fast.js';
 import { FRACTURE_FLOOR } from './rules/fracture-floor.js';
+import { FRACTURE_LIFT } from './rules/fracture-lift.js';
 import { FRACTURE_MODERATE } from './rules/fracture-moderate.js';
 import { FRACTURE_TWIST } from './rules/fracture-twist.js';
 import { LOWERS_BLOOD_PRESSURE } from './rules/lowers-blood-pressure.js';
@@ -29,6 +31,9 @@ import { NOT_ASKED } from './rules/not-asked.js';
 import { OLDER_FROM } from './rules/older-from.js';
 import { OTHER_MEDICINE } from './rules/other-medicine.js';
 import { PLACENTA_FROM } from './rules/placenta-from.js';
+import { PREGNANCY_ASKS_DIASTOLIC } from './rules/pregnancy-asks-diastolic.js';
+import { PREGNANCY_ASKS_KNOWN } from './rules/pregnancy-asks-known.js';
+import { PREGNANCY_ASKS_SYSTOLIC } from './rules/pregnancy-asks-systolic.js';
 import { PREGNANCY_BACK } from './rules/pregnancy-back.js';
 import { PREGNANCY_BELLY } from './rules/pregnancy-belly.js';
 import { PREGNANCY_BREATH } from './rules/pregnancy-breath.js';
@@ -60,6 +65,7 @@ export const RULES_OF_SCREENING: readonly Rule[] = [
   BIRTH_WINDOW,
   BONE_BEND,
   BONE_FAST,
+  BONE_LIFT,
   BONE_TWIST,
   CLEARANCE_HOLDS,
   CLEARANCE_WARNED,
@@ -72,6 +78,7 @@ export const RULES_OF_SCREENING: readonly Rule[] = [
   FRACTURE_BEND,
   FRACTURE_FAST,
   FRACTURE_FLOOR,
+  FRACTURE_LIFT,
   FRACTURE_MODERATE,
   FRACTURE_TWIST,
   LOWERS_BLOOD_PRESSURE,
@@ -80,6 +87,9 @@ export const RULES_OF_SCREENING: readonly Rule[] = [
   OLDER_FROM,
   OTHER_MEDICINE,
   PLACENTA_FROM,
+  PREGNANCY_ASKS_DIASTOLIC,
+  PREGNANCY_ASKS_KNOWN,
+  PREGNANCY_ASKS_SYSTOLIC,
   PREGNANCY_BACK,
   PREGNANCY_BELLY,
   PREGNANCY_BREATH,

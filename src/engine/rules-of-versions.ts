@@ -1,5 +1,6 @@
 /** The rules of versions, cautions and sign-offs, of breaks, and of tests, in order of id. */
 import type { Rule } from '../model/reason.js';
+import { BIRTH_TEST } from './rules/birth-test.js';
 import { BREAK_AWAY } from './rules/break-away.js';
 import { BREAK_COUNTS } from './rules/break-counts.js';
 import { BREAK_FLOOR } from './rules/break-floor.js';
@@ -8,6 +9,7 @@ import { BREAK_HELD } from './rules/break-held.js';
 import { BREAK_HELD_ILL } from './rules/break-held-ill.js';
 import { BREAK_HURT } from './rules/break-hurt.js';
 import { BREAK_ILL } from './rules/break-ill.js';
+import { BREAK_JOINED } from './rules/break-joined.js';
 import { CAUTION_IN_BLOCK } from './rules/caution-in-block.js';
 import { CAUTION_MET } from './rules/caution-met.js';
 import { CAUTION_REVIEW } from './rules/caution-review.js';
@@ -21,6 +23,7 @@ import { GAIN_RETURN } from './rules/gain-return.js';
 import { GAIN_STEADY } from './rules/gain-steady.js';
 import { MISSED_SESSION } from './rules/missed-session.js';
 import { ONE_LEG_SECONDS } from './rules/one-leg-seconds.js';
+import { PREGNANCY_TEST } from './rules/pregnancy-test.js';
 import { RETURN_CUT_FIRST } from './rules/return-cut-first.js';
 import { RETURN_CUT_FOURTH } from './rules/return-cut-fourth.js';
 import { RETURN_CUT_SECOND } from './rules/return-cut-second.js';
@@ -38,11 +41,13 @@ import { STRENGTH_UNKNOWN } from './rules/strength-unknown.js';
 import { TEST_MOST } from './rules/test-most.js';
 import { TEST_NOT_COUNTED } from './rules/test-not-counted.js';
 import { TEST_RESERVE } from './rules/test-reserve.js';
+import { TEST_WAITS } from './rules/test-waits.js';
 import { VERSION_CHOSEN } from './rules/version-chosen.js';
 import { WAY_UNLOCKS } from './rules/way-unlocks.js';
 import { WOULD_UNLOCK } from './rules/would-unlock.js';
 
 export const RULES_OF_VERSIONS: readonly Rule[] = [
+  BIRTH_TEST,
   BREAK_AWAY,
   BREAK_COUNTS,
   BREAK_FLOOR,
@@ -51,6 +56,7 @@ export const RULES_OF_VERSIONS: readonly Rule[] = [
   BREAK_HELD_ILL,
   BREAK_HURT,
   BREAK_ILL,
+  BREAK_JOINED,
   CAUTION_IN_BLOCK,
   CAUTION_MET,
   CAUTION_REVIEW,
@@ -64,6 +70,7 @@ export const RULES_OF_VERSIONS: readonly Rule[] = [
   GAIN_STEADY,
   MISSED_SESSION,
   ONE_LEG_SECONDS,
+  PREGNANCY_TEST,
   RETURN_CUT_FIRST,
   RETURN_CUT_FOURTH,
   RETURN_CUT_SECOND,
@@ -81,6 +88,7 @@ export const RULES_OF_VERSIONS: readonly Rule[] = [
   TEST_MOST,
   TEST_NOT_COUNTED,
   TEST_RESERVE,
+  TEST_WAITS,
   VERSION_CHOSEN,
   WAY_UNLOCKS,
   WOULD_UNLOCK,

@@ -68,6 +68,7 @@ export const QUALITIES = [
   'loaded twist',
   'deep bend',
   'reach',
+  'lifting from the floor',
 ] as const;
 /** A demand that is not one joint's. */
 export type Quality = (typeof QUALITIES)[number];
@@ -171,6 +172,10 @@ export interface Words {
   readonly stopIf: readonly Line[];
   readonly partner: readonly Line[];
 }
+
+/** Whether a load is picked up from the floor and put down there: not the body alone, nor a band. */
+export const liftsFromTheFloor = ({ facts: { onTheFloor, way, kit } }: Exercise): boolean =>
+  onTheFloor && way !== 'bodyweight' && kit.load.some(({ kind }) => kind !== 'band');
 
 /** A named position, as later drawn; the table's cells as the author wrote them. */
 export interface Pose {

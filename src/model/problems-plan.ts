@@ -1,6 +1,7 @@
 /** Codes of problems found while planning for a client. Codes are permanent: never rename, never reuse. */
 import type { Dose, Effort } from './dose.js';
 import type { Way } from './exercise.js';
+import type { Seconds } from './quantity.js';
 
 /** Why one version of a movement may not be planned, and so what would unlock it. */
 export type RefusalCause =
@@ -62,6 +63,8 @@ export type Unlock =
   | { readonly kind: 'test'; readonly exercise: string }
   /** Clearance for vigorous effort. */
   | { readonly kind: 'clearance'; readonly exercise: string }
+  /** What no clearance opens: `from` is the day after the weeks of a birth, empty elsewhere. */
+  | { readonly kind: 'past'; readonly exercise: string; readonly because: ModerateCause; readonly from: string }
   /** The part of a combination, in the library. */
   | { readonly kind: 'part'; readonly exercise: string; readonly part: string };
 
@@ -124,7 +127,7 @@ export interface PlanProblems {
   readonly 'pressure-ask-first': PressureOver;
   /** Conditions with which nothing is planned in pregnancy. */
   readonly 'pregnancy-refused': { readonly conditions: readonly string[] };
-  /** Conditions with which a licensed person is asked first; a clearance counts from the day the pregnancy began. */
+  /** Conditions with which a licensed person is asked first; a clearance counts from the day the pregnancy began, or a high reading in it. */
   readonly 'pregnancy-ask-first': { readonly conditions: readonly string[]; readonly began: string };
   /** The child is due before the first training day. */
   readonly 'due-date-passed': { readonly due: string; readonly begins: string };
@@ -151,6 +154,15 @@ export interface PlanProblems {
     readonly dose: Dose['kind'];
     /** The kinds it is done by. */
     readonly takes: readonly Dose['kind'][];
+  };
+  /** The reps of a signal leave less rest than work before the next. */
+  readonly 'signal-too-short': {
+    readonly row: string;
+    readonly exercise: string;
+    readonly reps: number;
+    readonly everySeconds: Seconds;
+    /** The most that fit; 0 where not even one does. */
+    readonly fits: number;
   };
   /** A part of a maximum that cannot be kept to: no load is counted, or the lightest is above it. */
   readonly 'percent-not-kept': {

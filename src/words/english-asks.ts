@@ -39,6 +39,7 @@ const QUALITIES: Readonly<Record<Quality, string>> = {
   'loaded twist': 'twisting under load',
   'deep bend': 'deep bending',
   reach: 'reach',
+  'lifting from the floor': 'lifting from the floor',
 };
 
 /** Phases that have a plain wording; others are the author's own words for a part of the movement. */

@@ -35,6 +35,7 @@ const DECIDE = [
   'one-side-tested',
   'ladder-start-lightest',
   'test-not-counted',
+  'test-waits',
 ] as const satisfies readonly MatterName[];
 
 const LOOK = [
@@ -50,6 +51,7 @@ const LOOK = [
   'version-chosen',
   'begin-tested',
   'dose-of-version',
+  'signal-work',
   'effort-of-version',
   'circuit-apart',
   'circuit-bells',
@@ -101,10 +103,12 @@ const DESK = [
   'birth-impact',
   'bone-bend',
   'bone-fast',
+  'bone-lift',
   'bone-twist',
   'fracture-bend',
   'fracture-fast',
   'fracture-floor',
+  'fracture-lift',
   'fracture-twist',
   'falls-support',
   'minutes-cap',

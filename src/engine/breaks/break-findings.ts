@@ -19,29 +19,35 @@ import { RETURN_REST_FIRST } from '../rules/return-rest-first.js';
 import { RETURN_REST_SECOND } from '../rules/return-rest-second.js';
 import { RETURN_VOLUME } from '../rules/return-volume.js';
 import { STRENGTH_KEPT } from '../rules/strength-kept.js';
+import { daysOf } from './join-breaks.js';
 import { type Return, returnOf, type Stretch, stretchesOf } from './returns.js';
 
 /** Of each break in turn; then each week back with more sessions than are good for it. */
 export function breakFindings(context: BlockContext): readonly Finding[] {
   if (context.client.breaks.length === 0) return [];
-  return [...stretchesOf(context).map((stretch) => ofStretch(context, stretch)), ...crowdedWeeks(context)];
+  return [...stretchesOf(context).flatMap((stretch) => ofStretch(context, stretch)), ...crowdedWeeks(context)];
 }
 
 const GENTLE_FOR: Readonly<Record<Stretch['cause'], Rule>> = { away: BREAK_AWAY, ill: BREAK_ILL, hurt: BREAK_HURT };
 
-function ofStretch(context: BlockContext, stretch: Stretch): Finding {
+/** Each cause of it once, with its own days, and where there is more than one of them those of all together. */
+function ofStretch(context: BlockContext, stretch: Stretch): readonly Finding[] {
   const own = context.days.filter(({ day }) => returnOf(context, day)?.stretch.from === stretch.from);
-  const short = stretch.cause === 'ill' ? BREAK_HELD_ILL : MISSED_SESSION;
-  const rule = stretch.gentle ? GENTLE_FOR[stretch.cause] : short;
   const weeks = [...new Set(own.map(({ week }) => week))];
   // What was tested before it is what the block was begun with; how much of it is left, only a test says.
   const inside = stretch.from > context.firstDay && stretch.days >= context.rules.valueOf(STRENGTH_KEPT);
   const again: readonly ReasonInput[] = inside ? [{ name: 'test again', value: isoOfDay(stretch.back), unit: '' }] : [];
-  const reason = reasonOf(rule, 'coach', [...inputsOf(stretch), ...again], 'measured');
-  return { rule: rule.id, audience: 'coach', weeks, reason };
+  const whole: readonly ReasonInput[] =
+    stretch.parts.length > 1 ? [{ name: 'together', value: stretch.days, unit: 'days' }] : [];
+  return stretch.causes.map((cause) => {
+    const rule = stretch.gentle ? GENTLE_FOR[cause] : cause === 'ill' ? BREAK_HELD_ILL : MISSED_SESSION;
+    const inputs = [...inputsOf({ ...stretch, cause, days: daysOf(stretch.parts, cause) }), ...whole, ...again];
+    return { rule: rule.id, audience: 'coach', weeks, reason: reasonOf(rule, 'coach', inputs, 'measured') };
+  });
 }
 
-const inputsOf = ({ cause, days, from, until }: Stretch): readonly ReasonInput[] => [
+type Told = Pick<Stretch, 'cause' | 'days' | 'from' | 'until'>;
+const inputsOf = ({ cause, days, from, until }: Told): readonly ReasonInput[] => [
   { name: 'cause', value: cause, unit: '' },
   { name: 'days', value: days, unit: 'days' },
   { name: 'from', value: isoOfDay(from), unit: '' },
@@ -66,6 +72,12 @@ function crowdedWeeks(context: BlockContext): readonly Finding[] {
   });
 }
 
+/** The causes whose words a client reads: having been away adds nothing to having been ill or hurt. */
+const spokenOf = ({ causes }: Stretch): readonly Stretch['cause'][] => {
+  const grave = causes.filter((cause) => cause !== 'away');
+  return grave.length > 0 ? grave : causes;
+};
+
 const RESTS: readonly Rule[] = [RETURN_REST_FIRST, RETURN_REST_SECOND];
 const CUTS: readonly Rule[] = [RETURN_CUT_FIRST, RETURN_CUT_SECOND, RETURN_CUT_THIRD, RETURN_CUT_FOURTH];
 
@@ -80,7 +92,10 @@ export function returnReasons(back: Return | null, way: Way): readonly Reason[] 
   return [
     ...(held === null
       ? []
-      : [reasonOf(rule, 'client', inputs, 'measured'), reasonOf(rule, 'coach', inputs, 'measured')]),
+      : [
+          ...spokenOf(stretch).map((cause) => reasonOf(rule, 'client', inputsOf({ ...stretch, cause }), 'measured')),
+          reasonOf(rule, 'coach', inputs, 'measured'),
+        ]),
     ...(cut === undefined
       ? []
       : [reasonOf(cut, 'coach', [...inputs, { name: 'cut', value: 1000 - setsShare, unit: 'per-mille' }])]),

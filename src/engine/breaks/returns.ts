@@ -26,10 +26,15 @@ import { RETURN_DAYS_SECOND } from '../rules/return-days-second.js';
 import { RETURN_REST_FIRST } from '../rules/return-rest-first.js';
 import { RETURN_REST_SECOND } from '../rules/return-rest-second.js';
 import { RETURN_VOLUME } from '../rules/return-volume.js';
+import { joinBreaks } from './join-breaks.js';
 
-/** A break, and the day training went on after it. */
+/** A break, or several that are one, and the day training went on after it. */
 export interface Stretch {
+  /** Of several the one that asks for most care: ill, then hurt, then away. */
   readonly cause: Break['cause'];
+  /** All of them, in that order. */
+  readonly causes: readonly Break['cause'][];
+  readonly parts: readonly Break[];
   readonly from: Day;
   readonly until: Day;
   /** Its length, both ends counted. */
@@ -67,17 +72,20 @@ export function stretchesOf(context: BlockContext): readonly Stretch[] {
   const { client, today, firstDay, days, rules } = context;
   if (client.breaks.length === 0) return [];
   const seen = [...client.tests, ...client.signOffs].map(({ date }) => date).filter((date) => date <= today);
-  return [...client.breaks]
-    .sort((a, b) => a.until - b.until || a.from - b.from)
-    .flatMap(({ cause, from, until }): readonly Stretch[] => {
-      if (firstDay - until > rules.valueOf(BREAK_COUNTS)) return [];
-      const after = [...seen, ...days.map(({ day }) => day)].filter((day) => day > until);
-      const back = after.sort((a, b) => a - b)[0];
-      if (back === undefined) return [];
-      const length = until - from + 1;
-      return [{ cause, from, until, days: length, back, gentle: length >= rules.valueOf(LONG_ENOUGH[cause]) }];
-    });
+  return joinBreaks(context).flatMap(({ from, until, parts }): readonly Stretch[] => {
+    if (firstDay - until > rules.valueOf(BREAK_COUNTS)) return [];
+    const after = [...seen, ...days.map(({ day }) => day)].filter((day) => day > until);
+    const back = after.sort((a, b) => a - b)[0];
+    if (back === undefined) return [];
+    const length = until - from + 1;
+    const causes = CAUSES.filter((cause) => parts.some((part) => part.cause === cause));
+    const gentle = causes.some((cause) => length >= rules.valueOf(LONG_ENOUGH[cause]));
+    return [{ cause: causes[0] ?? 'away', causes, parts, from, until, days: length, back, gentle }];
+  });
 }
+
+/** The one that asks for most care first. */
+const CAUSES: readonly Break['cause'][] = ['ill', 'hurt', 'away'];
 
 const LONG_ENOUGH: Readonly<Record<Break['cause'], Rule>> = { away: BREAK_AWAY, ill: BREAK_ILL, hurt: BREAK_HURT };
 
@@ -101,7 +109,7 @@ function afterOne({ rules }: BlockContext, stretch: Stretch, day: Day): Return |
   const within = (weeks: Rule): boolean => week <= rules.valueOf(weeks);
   const held = { why: stretch.cause };
   const kept = { stretch, week, floor: null, setsShare: 1000, limited: false, sessions: null, restTimes: 0 } as const;
-  if (!stretch.gentle) return stretch.cause === 'ill' && within(BREAK_HELD_ILL) ? { ...kept, held } : null;
+  if (!stretch.gentle) return stretch.causes.includes('ill') && within(BREAK_HELD_ILL) ? { ...kept, held } : null;
   // The published limits are for two weeks or more without training, whatever kept the client away.
   const published = stretch.days >= rules.valueOf(BREAK_AWAY);
   const cut = published ? CUTS[week - 1] : undefined;

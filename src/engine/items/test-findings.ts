@@ -9,18 +9,48 @@ import type { FittedRow } from '../rows/fit-rows.js';
 import { CHAIR_STAND_LOW } from '../rules/chair-stand-low.js';
 import { CHAIR_STAND_NORM } from '../rules/chair-stand-norm.js';
 import { TEST_NOT_COUNTED } from '../rules/test-not-counted.js';
+import { TEST_WAITS } from '../rules/test-waits.js';
 import { yearOf } from '../screening/screen-client.js';
 import { normAt } from './chair-stand-norms.js';
-import { isMeasured, isTested } from './test-sets.js';
+import { isMeasured, neverTested, testPlaces } from './test-sets.js';
 
 export function testFindings(context: BlockContext, rows: readonly FittedRow[]): readonly Finding[] {
-  return [...notCounted(context, rows), ...chairStands(context)];
+  return [...notCounted(context, rows), ...waiting(context, rows), ...chairStands(context)];
+}
+
+const couldBeTested = ({ planned, dose }: FittedRow): boolean => planned === 'walk' && dose.kind === 'sets';
+
+/** Once for each reason, with the rows: why the block does not begin with their tests, and where one is then. */
+function waiting(context: BlockContext, rows: readonly FittedRow[]): readonly Finding[] {
+  const asked = new Set<string>(context.programme.tests);
+  const never = neverTested(context);
+  const waits = rows
+    .filter((fitted) => asked.has(fitted.row.id) && couldBeTested(fitted) && !isMeasured(context, fitted))
+    .flatMap(({ session, row }) => {
+      const days = context.days.filter((one) => one.session === session.id);
+      const { places, why } = testPlaces(context, days);
+      if (never !== null) return [{ row: row.id, why: never, moved: '' }];
+      const first = why === 'break' ? days[places[0] ?? -1] : undefined;
+      return why === null ? [] : [{ row: row.id, why, moved: first === undefined ? '' : isoOfDay(first.day) }];
+    });
+  const keys = [...new Set(waits.map(({ why, moved }) => `${why}/${moved}`))];
+  return keys.flatMap((key): readonly Finding[] => {
+    const own = waits.filter(({ why, moved }) => `${why}/${moved}` === key);
+    const [first] = own;
+    if (first === undefined) return [];
+    const inputs: ReasonInput[] = [
+      { name: 'why', value: first.why, unit: '' },
+      ...(first.moved === '' ? [] : [{ name: 'moved', value: first.moved, unit: '' }]),
+      ...[...new Set(own.map(({ row }) => row))].map((row): ReasonInput => ({ name: 'row', value: row, unit: '' })),
+    ];
+    return [finding(TEST_WAITS, inputs)];
+  });
 }
 
 function notCounted(context: BlockContext, rows: readonly FittedRow[]): readonly Finding[] {
   const asked = new Set<string>(context.programme.tests);
   return rows
-    .filter((fitted) => asked.has(fitted.row.id) && !isTested(context, fitted) && !isMeasured(context, fitted))
+    .filter((fitted) => asked.has(fitted.row.id) && !couldBeTested(fitted) && !isMeasured(context, fitted))
     .map(({ session, row }): Finding => {
       const reason = reasonOf(TEST_NOT_COUNTED, 'coach', [{ name: 'row', value: row.id, unit: '' }], 'measured');
       return { rule: TEST_NOT_COUNTED.id, audience: 'coach', session: session.id, row: row.id, weeks: [], reason };

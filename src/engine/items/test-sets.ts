@@ -2,6 +2,7 @@
  * Tests as planned parts of a block: rows that the programme tests in the first and in the last session they stand in,
  * and the published measures of older clients. How long a session then takes is counted elsewhere, from here.
  */
+import type { Day } from '../../model/day.js';
 import type { Exercise } from '../../model/exercise.js';
 import { compareIds, setKey } from '../../model/identity.js';
 import type { PlanSet } from '../../model/plan.js';
@@ -9,13 +10,17 @@ import type { Seconds, Tenths } from '../../model/quantity.js';
 import type { Reason } from '../../model/reason.js';
 import type { Occurrence } from '../../model/strand.js';
 import type { BlockContext } from '../block-context.js';
+import { returnOf } from '../breaks/returns.js';
 import { isOlder } from '../effort/plan-effort.js';
 import { reasonOf } from '../reason-of.js';
 import type { FittedRow } from '../rows/fit-rows.js';
+import { BIRTH_WINDOW } from '../rules/birth-window.js';
 import { CHAIR_STAND_SECONDS } from '../rules/chair-stand-seconds.js';
+import { FIRST_WEEKS } from '../rules/first-weeks.js';
 import { ONE_LEG_SECONDS } from '../rules/one-leg-seconds.js';
 import { TEST_MOST } from '../rules/test-most.js';
 import { TEST_RESERVE } from '../rules/test-reserve.js';
+import { TEST_WAITS } from '../rules/test-waits.js';
 import type { Judge } from '../versions/judge-version.js';
 import type { SetPlace } from './plan-item-sets.js';
 
@@ -54,24 +59,76 @@ export const isTested = (context: BlockContext, fitted: FittedRow): boolean =>
   context.programme.tests.includes(fitted.row.id) &&
   fitted.planned === 'walk' &&
   fitted.dose.kind === 'sets' &&
+  neverTested(context) === null &&
   !isMeasured(context, fitted);
+
+/** Why nobody is tested to a limit in any session; `null` where it is only a matter of when. */
+export function neverTested({ client, rules }: BlockContext): 'pregnancy' | 'vertebral fracture' | null {
+  if (rules.valueOf(TEST_WAITS) > 0) return null;
+  if (client.health.pregnancy !== undefined) return 'pregnancy';
+  return (client.health.conditions ?? []).includes('vertebral fracture') ? 'vertebral fracture' : null;
+}
+
+export type WhyNotTested = NonNullable<ReturnType<typeof neverTested>> | 'birth' | 'break' | 'first weeks' | 'moderate';
+
+interface Training {
+  readonly day: Day;
+  readonly week: number;
+}
+
+/** Why there is no test on a day; `first` where it would be the block's first. */
+function whyNot(context: BlockContext, { day, week }: Training, first: boolean): WhyNotTested | null {
+  const { client, rules, standing } = context;
+  if (rules.valueOf(TEST_WAITS) > 0) return null;
+  const { birth } = client.health;
+  if (birth !== undefined && day - birth.date <= rules.valueOf(BIRTH_WINDOW)) return 'birth';
+  if (first && standing.moderate) return 'moderate';
+  const weeks = Math.max(
+    client.blocksBefore === 0 ? rules.valueOf(FIRST_WEEKS) : 0,
+    ...standing.begins.map((one) => one.weeks),
+  );
+  if (week <= weeks) return 'first weeks';
+  const back = returnOf(context, day);
+  return (back?.floor ?? null) !== null || (back?.held ?? null) !== null ? 'break' : null;
+}
+
+export interface TestPlaces {
+  /** Among the days given, in order: at most the first that allows one, and the last. */
+  readonly places: readonly number[];
+  /** Why the first day is none of them; `null` where it is. */
+  readonly why: WhyNotTested | null;
+}
+
+/**
+ * Of the days a row stands in: the first and the last. After gentle weeks of a break the first test waits for the first
+ * session after them; everywhere else one that may not be at the start is left out.
+ */
+export function testPlaces(context: BlockContext, days: readonly Training[]): TestPlaces {
+  const [start] = days;
+  if (start === undefined) return { places: [], why: null };
+  const last = days.length - 1;
+  const end = whyNot(context, days[last] ?? start, false) === null ? [last] : [];
+  const why = whyNot(context, start, true);
+  if (why !== null && why !== 'break') return { places: end, why };
+  const first = days.findIndex((day) => whyNot(context, day, true) === null);
+  return { places: [...new Set([...(first < 0 ? [] : [first]), ...end])], why };
+}
 
 /** An older client's published measure: a group of its own in the first and the last session. */
 export const isMeasured = (context: BlockContext, { chain }: FittedRow): boolean =>
   isOlder(context) && chain.judged[chain.base]?.exercise.facts.measure !== undefined;
 
 /** Nothing is tried in a week with a test: neither a gate nor a trial, so that the test is of what was done before. */
-export function heldForTests(occurrences: readonly Occurrence[], tested: boolean): readonly Occurrence[] {
-  const weeks = tested ? [occurrences[0]?.week, occurrences.at(-1)?.week] : [];
+export function heldForTests(occurrences: readonly Occurrence[], places: readonly number[]): readonly Occurrence[] {
+  const weeks = places.map((place) => occurrences[place]?.week);
   return occurrences.map((occurrence) => {
     if (occurrence.held !== undefined || !weeks.includes(occurrence.week)) return occurrence;
     return { ...occurrence, held: { maxReps: null, why: 'test' } };
   });
 }
 
-/** Whether the row's `index`th occurrence of `of` has a test set; not where a feeler set tests it already. */
-export const isTestedIn = (index: number, of: number, sets: readonly PlanSet[]): boolean =>
-  (index === 0 || index === of - 1) && sets.every(({ kind }) => kind !== 'feeler');
+/** A feeler set tests already. */
+export const hasNoFeeler = (sets: readonly PlanSet[]): boolean => sets.every(({ kind }) => kind !== 'feeler');
 
 /** The good reps left at which a test stops: never below the floor. */
 export const stopReserve = ({ rules }: BlockContext, floor: Tenths): Tenths =>

@@ -5,7 +5,7 @@ import type { Occurrence, StrandInput } from '../../model/strand.js';
 import type { BlockContext } from '../block-context.js';
 import { returnOf } from '../breaks/returns.js';
 import { askedReserve, type Floor, floorIn, gainOf } from '../effort/plan-effort.js';
-import { heldForTests, isTested } from '../items/test-sets.js';
+import { heldForTests, isTested, testPlaces } from '../items/test-sets.js';
 import type { Rulebook } from '../rulebook.js';
 import { CLOCK_ONE_TEMPO } from '../rules/clock-one-tempo.js';
 import { TEMPO_SLOW_LOWERING } from '../rules/tempo-slow-lowering.js';
@@ -38,7 +38,10 @@ export function buildStrand(context: BlockContext, parts: StrandParts): StrandIn
     const occurrence = { week: queued.week, easy: queued.curve.easy, asked, floor, sets };
     return [held === null ? occurrence : { ...occurrence, held: { maxReps: null, why: held.why } }];
   });
-  const occurrences = heldForTests(all, isTested(context, fitted));
+  const days = sessions
+    .filter(({ rows }) => rows.some((timed) => timed.fitted === fitted && timed.sets > 0))
+    .map(({ queued }) => ({ day: queued.date, week: queued.week }));
+  const occurrences = heldForTests(all, isTested(context, fitted) ? testPlaces(context, days).places : []);
   const { moderate, steady } = context.standing;
   const keepsSteady = moderate || steady;
   const oneTempo = context.rules.valueOf(CLOCK_ONE_TEMPO);

@@ -7,11 +7,13 @@ import { BIRTH_IMPACT } from '../rules/birth-impact.js';
 import { BIRTH_WINDOW } from '../rules/birth-window.js';
 import { BONE_BEND } from '../rules/bone-bend.js';
 import { BONE_FAST } from '../rules/bone-fast.js';
+import { BONE_LIFT } from '../rules/bone-lift.js';
 import { BONE_TWIST } from '../rules/bone-twist.js';
 import { FALLS_SUPPORT } from '../rules/falls-support.js';
 import { FRACTURE_BEND } from '../rules/fracture-bend.js';
 import { FRACTURE_FAST } from '../rules/fracture-fast.js';
 import { FRACTURE_FLOOR } from '../rules/fracture-floor.js';
+import { FRACTURE_LIFT } from '../rules/fracture-lift.js';
 import { FRACTURE_TWIST } from '../rules/fracture-twist.js';
 import { LOWERS_BLOOD_PRESSURE } from '../rules/lowers-blood-pressure.js';
 import { PREGNANCY_BACK } from '../rules/pregnancy-back.js';
@@ -99,6 +101,7 @@ function ofBones({ conditions = [] }: Health): readonly Derived[] {
       avoid(FRACTURE_BEND, 'loaded bend'),
       avoid(FRACTURE_BEND, 'deep bend'),
       avoid(FRACTURE_TWIST, 'loaded twist'),
+      avoid(FRACTURE_LIFT, 'lifting from the floor'),
       care(FRACTURE_FLOOR, 'floor'),
       avoid(FRACTURE_FAST, 'impact'),
       avoid(FRACTURE_FAST, 'speed'),
@@ -109,6 +112,7 @@ function ofBones({ conditions = [] }: Health): readonly Derived[] {
     care(BONE_BEND, 'loaded bend'),
     care(BONE_BEND, 'deep bend'),
     care(BONE_TWIST, 'loaded twist'),
+    care(BONE_LIFT, 'lifting from the floor'),
     care(BONE_FAST, 'speed'),
   ]);
 }

@@ -2,6 +2,7 @@
 import type { Answer } from '../../model/client.js';
 import { addDays, type Day } from '../../model/day.js';
 import { CLEARANCE_HOLDS } from '../rules/clearance-holds.js';
+import { diseaseOnFile } from './on-file.js';
 import { asksOfPregnancy } from './read-pregnancy.js';
 import { readPressure } from './read-pressure.js';
 import type { Screened } from './screened.js';
@@ -55,7 +56,3 @@ export function isCleared(screened: Screened, since: Day): boolean {
 export function knownDisease({ client }: Screened): Answer {
   return diseaseOnFile(client.health) ? 'yes' : (client.screening?.knownDisease ?? 'unknown');
 }
-
-/** What `diabetes-is-disease` says. */
-export const diseaseOnFile = ({ conditions, medicines }: Screened['client']['health']): boolean =>
-  (conditions ?? []).includes('diabetes') || (medicines ?? []).includes('lowers blood sugar');

@@ -2,8 +2,12 @@
 import { PREGNANCY_ABSOLUTE, type Pregnancy, type PregnancyCondition } from '../../model/client.js';
 import { addDays, type Day } from '../../model/day.js';
 import { PLACENTA_FROM } from '../rules/placenta-from.js';
+import { PREGNANCY_ASKS_DIASTOLIC } from '../rules/pregnancy-asks-diastolic.js';
+import { PREGNANCY_ASKS_KNOWN } from '../rules/pregnancy-asks-known.js';
+import { PREGNANCY_ASKS_SYSTOLIC } from '../rules/pregnancy-asks-systolic.js';
 import { PREGNANCY_LENGTH } from '../rules/pregnancy-length.js';
 import { TWINS_FROM } from '../rules/twins-from.js';
+import { diseaseOnFile, knownPressure } from './on-file.js';
 import type { Screened } from './screened.js';
 
 /** The first day of the pregnancy, as weeks are counted. */
@@ -21,10 +25,34 @@ export function refusedOfPregnancy(screened: Screened): readonly PregnancyCondit
   return pregnancy.conditions.filter((condition) => isAbsolute(condition) && !isEarlyPlacenta(condition, screened));
 }
 
-/** Conditions with which a licensed person is asked first (the same table, relative), in the order on file. */
-export function asksOfPregnancy(screened: Screened): readonly PregnancyCondition[] {
+/** With what a licensed person is asked first (the same table, relative): conditions in the order on file, then others. */
+export function asksOfPregnancy(screened: Screened): readonly string[] {
   const { pregnancy } = screened.client.health;
   if (pregnancy === undefined) return [];
+  return [...askedByConditions(pregnancy, screened), ...askedByOthers(pregnancy, screened)];
+}
+
+/**
+ * Other facts on file that are relative contraindications in a pregnancy, whatever it names: pressure that matters or
+ * was 140/90 or more, and diabetes.
+ */
+function askedByOthers({ conditions }: Pregnancy, screened: Screened): readonly string[] {
+  const { health } = screened.client;
+  const known = screened.rules.valueOf(PREGNANCY_ASKS_KNOWN) > 0;
+  const pressure = known && knownPressure(health);
+  const high = (pressure || isHighInPregnancy(screened)) && !conditions.includes('gestational hypertension');
+  return [...(high ? ['high blood pressure'] : []), ...(known && diseaseOnFile(health) ? ['diabetes'] : [])];
+}
+
+/** A reading at or above the figures of gestational hypertension. */
+export function isHighInPregnancy({ client, rules }: Screened): boolean {
+  const { bloodPressure: reading } = client.health;
+  if (reading === undefined) return false;
+  const over = reading.systolic >= rules.valueOf(PREGNANCY_ASKS_SYSTOLIC);
+  return over || reading.diastolic >= rules.valueOf(PREGNANCY_ASKS_DIASTOLIC);
+}
+
+function askedByConditions(pregnancy: Pregnancy, screened: Screened): readonly PregnancyCondition[] {
   return pregnancy.conditions.filter((condition) => {
     if (isAbsolute(condition)) return isEarlyPlacenta(condition, screened);
     return condition !== 'twins' || weekReached(pregnancy, screened) >= screened.rules.valueOf(TWINS_FROM);

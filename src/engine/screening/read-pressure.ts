@@ -4,6 +4,7 @@ import { PRESSURE_ASK_SYSTOLIC } from '../rules/pressure-ask-systolic.js';
 import { PRESSURE_HOLDS } from '../rules/pressure-holds.js';
 import { PRESSURE_STOP_DIASTOLIC } from '../rules/pressure-stop-diastolic.js';
 import { PRESSURE_STOP_SYSTOLIC } from '../rules/pressure-stop-systolic.js';
+import { knownPressure } from './on-file.js';
 import type { Screened } from './screened.js';
 
 export interface PressureRead {
@@ -21,8 +22,8 @@ export interface PressureRead {
 
 /** However old it is, a high reading counts until a newer one stands in its place. */
 export function readPressure({ client, rules, firstDay }: Screened): PressureRead {
-  const { bloodPressure: reading, conditions, medicines } = client.health;
-  const known = (conditions ?? []).includes('blood pressure') || (medicines ?? []).includes('lowers blood pressure');
+  const { bloodPressure: reading } = client.health;
+  const known = knownPressure(client.health);
   if (reading === undefined) {
     return { stops: false, asks: false, old: false, matters: known, unmeasured: known };
   }

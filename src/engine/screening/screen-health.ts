@@ -9,7 +9,7 @@ import { PRESSURE_STOP_DIASTOLIC } from '../rules/pressure-stop-diastolic.js';
 import { PRESSURE_STOP_SYSTOLIC } from '../rules/pressure-stop-systolic.js';
 import { isUnchecked } from './read-birth.js';
 import { isCleared } from './read-clearance.js';
-import { asksOfPregnancy, pregnancyBegan, refusedOfPregnancy } from './read-pregnancy.js';
+import { asksOfPregnancy, isHighInPregnancy, pregnancyBegan, refusedOfPregnancy } from './read-pregnancy.js';
 import { readPressure } from './read-pressure.js';
 import type { Screened } from './screened.js';
 
@@ -54,8 +54,11 @@ function screenPregnancy(screened: Screened): readonly Problem[] {
   if (refused.length > 0) problems.push({ ...head, code: 'pregnancy-refused', data: { conditions: refused } });
   const asks = asksOfPregnancy(screened);
   const began = pregnancyBegan(pregnancy, screened);
-  if (asks.length > 0 && !isCleared(screened, began)) {
-    problems.push({ ...head, code: 'pregnancy-ask-first', data: { conditions: asks, began: isoOfDay(began) } });
+  // A high reading taken since then asks anew.
+  const read = isHighInPregnancy(screened) ? (client.health.bloodPressure?.date ?? began) : began;
+  const [since = began] = [began, read].sort((a, b) => b - a);
+  if (asks.length > 0 && !isCleared(screened, since)) {
+    problems.push({ ...head, code: 'pregnancy-ask-first', data: { conditions: asks, began: isoOfDay(since) } });
   }
   if (due - rules.valueOf(PREGNANCY_LAST) < firstDay) {
     const data = { due: isoOfDay(due), begins: isoOfDay(firstDay) };

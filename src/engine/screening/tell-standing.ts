@@ -27,8 +27,9 @@ import { PRESSURE_STOP_DIASTOLIC } from '../rules/pressure-stop-diastolic.js';
 import { PRESSURE_STOP_SYSTOLIC } from '../rules/pressure-stop-systolic.js';
 import { SLOWS_THE_HEART } from '../rules/slows-the-heart.js';
 import { TALK_MODERATE } from '../rules/talk-moderate.js';
+import { diseaseOnFile } from './on-file.js';
 import { isWithin } from './read-birth.js';
-import { diseaseOnFile } from './read-clearance.js';
+
 import { readPressure } from './read-pressure.js';
 
 interface Told {

@@ -14,7 +14,7 @@ import { listBands } from '../kit/list-bands.js';
 import { listLoads } from '../kit/list-loads.js';
 import { PLATES_A_SIDE } from '../rules/plates-a-side.js';
 import type { EasierWay } from './linked-versions.js';
-import { holdsInBlock, type Meeting, meetCautions } from './meet-caution.js';
+import { holdsInBlock, keepsHandsEmpty, type Meeting, meetCautions } from './meet-caution.js';
 import { readSignOff, type SignOffRead } from './read-sign-off.js';
 import { type Refuse, roomRefusals } from './room-refusals.js';
 
@@ -77,7 +77,8 @@ function judgeVersion(exercise: Exercise, context: BlockContext): Judged {
     context.rules.valueOf(PLATES_A_SIDE),
   );
   const bands = listBands(kit, facts.kit, facts.holds);
-  const loads = facts.way === 'bodyweight' ? [BODY_ALONE] : mayBeBare(exercise) ? [BODY_ALONE, ...made] : made;
+  const held = keepsHandsEmpty(exercise, cautionsIn(context)) ? [] : made;
+  const loads = facts.way === 'bodyweight' ? [BODY_ALONE] : mayBeBare(exercise) ? [BODY_ALONE, ...held] : made;
   const within = loads.filter((load) => grounds.every(({ signOff }) => isPassed(load, signOff)));
   const kitRefusals: Refusal[] = [];
   if (loads.length + bands.length === 0) kitRefusals.push(refuse('load', loadWords(exercise)));
@@ -147,10 +148,9 @@ interface Grounds {
 
 /** What stands against one exercise besides its loads. */
 function groundsOf(exercise: Exercise, context: BlockContext): Grounds {
-  const { client, firstDay, lastDay, standing } = context;
+  const { client, standing } = context;
   const refuse: Refuse = (cause, detail) => ({ exercise: exercise.id, cause, detail });
-  const cautions = standing.cautions.filter((caution) => holdsInBlock(caution, firstDay, lastDay));
-  const met = meetCautions(exercise, cautions);
+  const met = meetCautions(exercise, cautionsIn(context));
   const before: Refusal[] = [];
   if (standing.moderate && isFast(exercise)) before.push(refuse('moderate', 'speed'));
   for (const { caution, outcome } of met) {
@@ -164,6 +164,9 @@ function groundsOf(exercise: Exercise, context: BlockContext): Grounds {
   const signed = refused === undefined ? [] : [refuse(refused.cause, refused.detail)];
   return { before, after: [...roomRefusals(exercise, context, refuse), ...signed], met, signOff, refuse };
 }
+
+const cautionsIn = ({ standing, firstDay, lastDay }: BlockContext) =>
+  standing.cautions.filter((caution) => holdsInBlock(caution, firstDay, lastDay));
 
 /** No part of a moderate plan: swing work, and whatever asks much speed. */
 const isFast = ({ facts }: Exercise): boolean =>

@@ -1,8 +1,9 @@
 /** What would open each version that was refused: for the coach to settle, never filled in silently. */
-import { isoOfDay } from '../../model/day.js';
+import { addDays, isoOfDay } from '../../model/day.js';
 import type { Refusal, Unlock } from '../../model/problems-plan.js';
 import type { ReasonInput } from '../../model/reason.js';
 import type { BlockContext } from '../block-context.js';
+import { BIRTH_WINDOW } from '../rules/birth-window.js';
 import { holdsInBlock } from './meet-caution.js';
 
 /** In the order of the refusals, each unlock once. A version is open only when all of its own are settled. */
@@ -34,10 +35,22 @@ function unlocksOfOne({ exercise, cause, detail }: Refusal, context: BlockContex
     case 'sign-off-load':
       return [{ kind: 'sign-off', exercise, beyond: detail, seen: '' }];
     case 'moderate':
-      return [{ kind: 'clearance', exercise }];
+      return moderateUnlocks(exercise, context);
     case 'part':
       return [{ kind: 'part', exercise, part: detail }];
   }
+}
+
+/** What would make the plan more than moderate: a clearance only where it alone would. */
+function moderateUnlocks(exercise: string, { standing, client, rules }: BlockContext): readonly Unlock[] {
+  const regular = client.screening?.regularExercise === 'yes';
+  const past = standing.moderateBecause.filter(
+    (because) => because !== 'clearance' && (because !== 'known disease' || !regular),
+  );
+  if (past.length === 0) return [{ kind: 'clearance', exercise }];
+  const { birth } = client.health;
+  const after = birth === undefined ? '' : isoOfDay(addDays(birth.date, rules.valueOf(BIRTH_WINDOW) + 1));
+  return past.map((because) => ({ kind: 'past', exercise, because, from: because === 'birth' ? after : '' }));
 }
 
 /** Each caution that holds in the block on what refused it, by its author's name and dates. */
@@ -75,6 +88,8 @@ export function inputOfUnlock(unlock: Unlock): ReasonInput {
       return input('tested');
     case 'clearance':
       return input('vigorous');
+    case 'past':
+      return input(unlock.because);
     case 'part':
       return input(unlock.part);
   }

@@ -1,7 +1,7 @@
 /** Where what an exercise asks meets what a client must avoid or take care with. */
 import type { Caution } from '../../model/client.js';
 import type { Day } from '../../model/day.js';
-import type { Ask, Exercise } from '../../model/exercise.js';
+import { type Ask, type Exercise, liftsFromTheFloor } from '../../model/exercise.js';
 import type { Side } from '../../model/identity.js';
 
 export interface Meeting {
@@ -21,7 +21,7 @@ export const holdsInBlock = (caution: Caution, firstDay: Day, lastDay: Day): boo
  * Every meeting of these cautions with this exercise.
  *
  * *What*: the caution and the ask name the same joint or quality. A room that must be high enough for the arms asks
- * `overhead` even where the author did not say so.
+ * `overhead` even where the author did not say so; a load that begins on the floor asks `lifting from the floor`.
  *
  * *Phase*: an ask or a caution without phases holds throughout. A caution with phases is narrower only where the
  * exercise itself names one of them, in its asks or its cues; a phase the exercise does not know meets everything,
@@ -34,7 +34,8 @@ export const holdsInBlock = (caution: Caution, firstDay: Day, lastDay: Day): boo
  * and no gain is counted on in the rows that do it.
  */
 export function meetCautions(exercise: Exercise, cautions: readonly Caution[]): readonly Meeting[] {
-  const asks = allAsks(exercise);
+  const bare = keepsHandsEmpty(exercise, cautions);
+  const asks = allAsks(exercise).filter(({ of }) => !bare || of !== LIFTING);
   return cautions.flatMap((caution) =>
     asks.flatMap((ask): readonly Meeting[] => {
       if (ask.of !== caution.what || !samePhase(ask, caution, () => phasesOf(exercise, asks))) return [];
@@ -44,11 +45,24 @@ export function meetCautions(exercise: Exercise, cautions: readonly Caution[]): 
   );
 }
 
+const LIFTING = 'lifting from the floor';
+
+/** To be avoided: then what may be done with nothing in the hands is done so, and nothing is lifted. */
+export const keepsHandsEmpty = (exercise: Exercise, cautions: readonly Caution[]): boolean =>
+  exercise.facts.kit.unloaded &&
+  liftsFromTheFloor(exercise) &&
+  cautions.some(({ what, degree }) => what === LIFTING && degree === 'avoid');
+
 function allAsks(exercise: Exercise): readonly Ask[] {
   const { asks, room } = exercise.facts;
-  if (room.ceiling === 'any' || asks.some((ask) => ask.of === 'overhead')) return asks;
-  const degree = room.ceiling === 'load overhead' ? 'much' : 'some';
-  return [...asks, { of: 'overhead', degree, side: 'both', phases: [] }];
+  const asked = (of: Ask['of']): boolean => asks.some((ask) => ask.of === of);
+  const whole = (of: Ask['of'], degree: Ask['degree']): Ask => ({ of, degree, side: 'both', phases: [] });
+  const high = room.ceiling !== 'any' && !asked('overhead');
+  return [
+    ...asks,
+    ...(high ? [whole('overhead', room.ceiling === 'load overhead' ? 'much' : 'some')] : []),
+    ...(liftsFromTheFloor(exercise) && !asked(LIFTING) ? [whole(LIFTING, 'some')] : []),
+  ];
 }
 
 function phasesOf(exercise: Exercise, asks: readonly Ask[]): ReadonlySet<string> {

@@ -34,6 +34,7 @@ export const CAUSES_OF: Readonly<Record<Quality, readonly Cause[]>> = {
   impact: ['speed'],
   'deep bend': ['range'],
   reach: ['range'],
+  'lifting from the floor': ['floor', 'load'],
   'spinal load': ['load'],
   'loaded bend': ['load'],
   'loaded twist': ['load'],

@@ -124,7 +124,9 @@ export const planSayings: Sayings<PlanProblems> = {
   }),
   'moderate-only': ({ because }) => ({
     message: `This is a moderate plan (${listed(because, 'and')}): more left in reserve, whole sentences, nothing fast, nothing tried.`,
-    hint: 'under clearance, what a licensed person says about harder work; nothing where moderate is right',
+    hint: because.every((cause) => cause === 'clearance' || cause === 'known disease')
+      ? 'under clearance, what a licensed person says about harder work; nothing where moderate is right'
+      : 'nothing where moderate is right: no clearance makes it a harder one',
   }),
   'pressure-too-high': ({ systolic, diastolic, over, under, date }) => ({
     message: `The blood pressure at rest was ${systolic}/${diastolic} on ${sayDay(date)}, above ${over}/${under}. No booklet goes out.`,
@@ -188,6 +190,10 @@ export const planSayings: Sayings<PlanProblems> = {
       takes.map((kind) => DOSES[kind].written),
       'or',
     )}`,
+  }),
+  'signal-too-short': ({ row, exercise, reps, everySeconds, fits }) => ({
+    message: `The row ${quoted(row)} asks ${reps} of ${exercise} every ${everySeconds} s, which leaves less rest than work before the next signal.`,
+    hint: fits === 0 ? 'signals further apart' : `${fits} reps at most, or signals further apart`,
   }),
   'percent-not-kept': ({ row, exercise, percent, why }) =>
     why === 'not counted'

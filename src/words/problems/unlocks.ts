@@ -1,5 +1,6 @@
 /** What would open a version that was refused, as a coach would say it: one short phrase for each kind. */
 import type { Unlock } from '../../model/problems-plan.js';
+import { untilPast } from '../rules/opening.js';
 import { sayFullDate } from '../say-date.js';
 import { NO_BREAK } from '../spacing.js';
 import { speechOf } from '../speech.js';
@@ -41,6 +42,8 @@ function sayUnlock(unlock: Unlock): string {
       return 'a test of it';
     case 'clearance':
       return 'clearance for vigorous effort';
+    case 'past':
+      return untilPast(unlock.because, unlock.from === '' ? '' : sayDay(unlock.from));
     case 'part':
       return `its part ${unlock.part} in the library`;
   }

@@ -2,6 +2,7 @@
 import { both, clause, type Figure, held, only, type RuleWords } from '../rule-words.js';
 
 export const BREAK_RULES = [
+  'birth-test',
   'break-away',
   'break-counts',
   'break-floor',
@@ -10,6 +11,7 @@ export const BREAK_RULES = [
   'break-held-ill',
   'break-hurt',
   'break-ill',
+  'break-joined',
   'chair-stand-low',
   'chair-stand-norm',
   'chair-stand-seconds',
@@ -17,6 +19,7 @@ export const BREAK_RULES = [
   'gain-steady',
   'missed-session',
   'one-leg-seconds',
+  'pregnancy-test',
   'return-cut-first',
   'return-cut-fourth',
   'return-cut-second',
@@ -33,12 +36,16 @@ export const BREAK_RULES = [
   'test-most',
   'test-not-counted',
   'test-reserve',
+  'test-waits',
 ] as const;
 export type BreakRuleName = (typeof BREAK_RULES)[number];
 
 /** ` (14 days, until 3 January 2027)`. */
 const length = (f: Figure): string =>
   clause(f('days'), (days) => ` (${days}${clause(f('until'), (until) => `, until ${until}`)})`);
+
+/** Breaks end to end count as one. */
+const together = (f: Figure): string => clause(f('together'), (days) => ` (${days} off in all)`);
 
 const ILL =
   'You have been ill, so this is gentle. Still feverish, or anything wrong in the chest? See your doctor before you train.';
@@ -63,12 +70,26 @@ const stood = (f: Figure): string =>
 const cut = (share: string) =>
   only((f) => `${backAfter(f)}${length(f)}: ${f('cut') || held(f, share)} fewer sets this week.`);
 
+/** Why a test is left out, or moved. */
+const WAITS: Readonly<Record<string, string>> = {
+  pregnancy: ' in pregnancy',
+  birth: ' in the first 12 weeks after a birth',
+  'vertebral fracture': ' after a vertebral fracture: form comes before effort',
+  moderate: ' at the start of a moderate plan',
+  break: ': the weeks after a break are gentle',
+  'first weeks': ' at the start: the first weeks are gentle',
+};
+
 const tooMany = (f: Figure, week: string, most: string): string =>
   `${clause(f('sessions'), (n) => `${n} in the ${week} week back`) || `More in the ${week} week back`}: ${f('most') || held(f, most)} are enough. Let some go.`;
 
 export const englishBreak: Readonly<Record<BreakRuleName, RuleWords>> = {
+  'birth-test': both(
+    'Tested before the birth: that says nothing now, so a feeler set finds the load, from light.',
+    'Your first set finds the load anew. Begin light.',
+  ),
   'break-away': only(
-    (f) => `Away for ${f('days') || held(f, '14 days')}: the first weeks back are gentle.${testAgain(f)}`,
+    (f) => `Away for ${f('days') || held(f, '14 days')}${together(f)}: the first weeks back are gentle.${testAgain(f)}`,
   ),
   'break-counts': only((f) => `A break that ended more than ${held(f, '28 days')} ago is over.`),
   'break-floor': both(
@@ -83,12 +104,13 @@ export const englishBreak: Readonly<Record<BreakRuleName, RuleWords>> = {
   'break-held-ill': both((f) => `Back after a short illness${length(f)}: nothing is made harder for a week.`, ILL),
   'break-hurt': only(
     (f) =>
-      `Hurt, and away for ${f('days') || held(f, '1 days')}: the first weeks back are gentle. What a physiotherapist says goes first.${testAgain(f)}`,
+      `Hurt, and away for ${f('days') || held(f, '1 days')}${together(f)}: the first weeks back are gentle. What a physiotherapist says goes first.${testAgain(f)}`,
   ),
   'break-ill': only(
     (f) =>
-      `Ill for ${f('days') || held(f, '7 days')}: the first weeks back are gentle. After a fever, or anything in the chest, a doctor says when.${testAgain(f)}`,
+      `Ill for ${f('days') || held(f, '7 days')}${together(f)}: the first weeks back are gentle. After a fever, or anything in the chest, a doctor says when.${testAgain(f)}`,
   ),
+  'break-joined': only((f) => `Breaks with no more than ${held(f, '1 day')} between them are one break.`),
   'chair-stand-low': only(
     (f) => `${stood(f)}, which is few at any age: strong legs come first here, and support stays near.`,
   ),
@@ -110,6 +132,7 @@ export const englishBreak: Readonly<Record<BreakRuleName, RuleWords>> = {
     (f) => `The one-leg stand is held for ${held(f, '30 s')} at most, within reach of something steady.`,
     'Stand within reach of something steady; the foot comes down whenever you want.',
   ),
+  'pregnancy-test': only('Tested before the pregnancy: taken as weak, and one load lighter.'),
   'return-cut-first': cut('50 %'),
   'return-cut-fourth': cut('10 %'),
   'return-cut-second': cut('30 %'),
@@ -144,5 +167,9 @@ export const englishBreak: Readonly<Record<BreakRuleName, RuleWords>> = {
     (f) =>
       `A test set: the same exercise, load and rest as always, stopped with ${f('reserve') || held(f, '1')} good reps left.`,
     (f) => `A test: as many good reps as you can, and stop with ${f('reserve') || held(f, '1')} left.`,
+  ),
+  'test-waits': only(
+    (f) =>
+      `${f('moved') === '' ? 'No test' : `The first test waits until ${f('moved')}`}${clause(f('row'), (rows) => ` of ${rows}`)}${WAITS[f('why')] ?? ''}.`,
   ),
 };

@@ -51,6 +51,10 @@ const QUALITY_WORDS: Readonly<Record<Quality, Spoken>> = {
   },
   'deep bend': { changed: 'Chosen so that you need not go so deep.', kept: 'Go only as deep as is comfortable.' },
   reach: { changed: 'Chosen so that you need not reach so far.', kept: 'Reach only as far as is comfortable.' },
+  'lifting from the floor': {
+    changed: 'Chosen so that nothing heavy is lifted from the floor.',
+    kept: 'Lift it from a chair or a box, and put it down there.',
+  },
 };
 
 const PART_NAMES: Readonly<Record<BodyPart, string>> = {

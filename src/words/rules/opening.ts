@@ -23,6 +23,28 @@ function cautions(figures: string): string {
   return what.length === 1 ? `once the caution on ${figures} ends` : `once the cautions on ${listed(what)} end`;
 }
 
+/** What no clearance opens: the end of it, or what must come before. */
+export function untilPast(because: string, from: string): string {
+  switch (because) {
+    case 'pregnancy':
+      return 'not in this pregnancy';
+    case 'birth':
+      return from === '' ? 'not in the first 12 weeks after the birth' : `not before ${from}, 12 weeks after the birth`;
+    case 'blood pressure':
+      return 'not before a newer and lower reading of the blood pressure';
+    case 'vertebral fracture':
+      return 'not after a vertebral fracture';
+    default:
+      return 'not before three months of regular exercise, and a clearance for vigorous effort then';
+  }
+}
+
+export const sayPast = (figures: string): string =>
+  figures
+    .split(', ')
+    .map((because) => untilPast(because, ''))
+    .join('; ');
+
 /** In the order a coach can do something about it; all that is named must come. */
 export function sayOpening(f: Figure): string {
   const had = [

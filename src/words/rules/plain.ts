@@ -11,7 +11,7 @@ const WRITTEN: Readonly<Record<string, Saying>> = {
   'circuit-reserve': (f) =>
     `In a circuit the reserve asked for goes up by ${said(f)}: the next row comes before the breath is back.`,
   'clearance-holds': (f) => `A clearance must reach to the end of the block, and be no older than ${said(f)} by then.`,
-  'cool-down-older': (f) => `An older client, or one with blood pressure to mind, cools down for ${said(f)}.`,
+  'cool-down-older': (f) => `An older client, or one who is not to hold the breath, cools down for ${said(f)}.`,
   'easy-week-sets': (f) => `An easy week has at least ${said(f)} fewer than the last work week.`,
   'feeler-rise': (f) => `From the load a feeler set was done with, its table leads at most ${said(f)} higher.`,
   'first-weeks': (f) => `The first ${said(f)} of a first block are kept gentle.`,
@@ -30,6 +30,10 @@ const WRITTEN: Readonly<Record<string, Saying>> = {
     'A row on the body alone that was never tested begins with the nearest easier version that was tested.',
   'dose-of-version': (f) =>
     `A version of another way of working than the row’s dose is for is done in plain sets, ${said(f)} at most.`,
+  'floor-signal': (f) =>
+    `At a signal no more is done than ${said(f)} of what could be done to failure: load or reps fall until that is so.`,
+  'signal-work': (f) =>
+    `The reps of a signal take ${said(f)} of the time to the next at most. A row that asks more is kept back; another version does fewer.`,
   'effort-of-version': 'An effort that says nothing of the version in its place gives way to the curve’s.',
   'version-chosen': 'An exercise that is not allowed gives way to the easier version that answers the cause.',
   'warm-up-load': (f) => `A lighter set comes before the first heavy one, at up to ${said(f)} of its load.`,
@@ -71,6 +75,9 @@ const WRITTEN: Readonly<Record<string, Saying>> = {
   'return-cut-fourth': (f) => `The fourth week back after a break has ${said(f)} fewer sets.`,
   'return-days-first': (f) => `In the first week back ${said(f)} are enough; more of them are told.`,
   'return-days-second': (f) => `In the second week back ${said(f)} are enough; more of them are told.`,
+  'test-waits':
+    'No test in gentle weeks, in a pregnancy, in the weeks after a birth or with a vertebral fracture, nor at the start of a moderate plan or a first block.',
+  'not-asked': 'Of what was not asked about a client’s health the coach is told, and what is planned until then.',
   'test-not-counted': 'A row without reps to count up to a limit is not tested, and the coach is told.',
   'way-unlocks': 'Where an exercise is refused and one of its own easier ways would do, the coach is told.',
   'would-unlock': 'For each version refused, the coach is told what would open it.',

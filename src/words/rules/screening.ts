@@ -2,6 +2,7 @@
  * The rules of screening and health: their names, and what English says of each. Where a caution follows from a rule,
  * its sentence for the client stands beside the exercises that ask for it, and says what to do, never why.
  */
+import { listed } from '../listed.js';
 import { both, clause, type Figure, held, only, type RuleWords } from '../rule-words.js';
 
 export const SCREENING_RULES = [
@@ -14,6 +15,7 @@ export const SCREENING_RULES = [
   'birth-window',
   'bone-bend',
   'bone-fast',
+  'bone-lift',
   'bone-twist',
   'clearance-holds',
   'clearance-warned',
@@ -26,6 +28,7 @@ export const SCREENING_RULES = [
   'fracture-bend',
   'fracture-fast',
   'fracture-floor',
+  'fracture-lift',
   'fracture-moderate',
   'fracture-twist',
   'lowers-blood-pressure',
@@ -34,6 +37,9 @@ export const SCREENING_RULES = [
   'older-from',
   'other-medicine',
   'placenta-from',
+  'pregnancy-asks-diastolic',
+  'pregnancy-asks-known',
+  'pregnancy-asks-systolic',
   'pregnancy-back',
   'pregnancy-belly',
   'pregnancy-breath',
@@ -65,6 +71,15 @@ function byDegree(list: readonly string[]): string {
   const degrees = [...new Set(list.map((each) => each.split(': ')[0]))];
   return degrees.map((of) => `${of}: ${list.flatMap((one) => one.split(`${of}: `)[1] ?? []).join(', ')}`).join('; ');
 }
+
+/** What is planned while a fact was not asked. */
+const UNTIL_ASKED: readonly (readonly [string, string])[] = [
+  ['medicines', 'breath and words set the effort'],
+  ['conditions', 'nothing is changed for bones, blood pressure or diabetes'],
+  ['falls', 'balance is planned as if there had been no fall'],
+];
+const untilAsked = (facts: readonly string[]): string =>
+  listed(UNTIL_ASKED.flatMap(([fact, until]) => (facts.includes(fact) ? [until] : [])));
 
 const ASK = 'ask their doctor, midwife or physiotherapist where you are not sure';
 
@@ -103,6 +118,10 @@ export const englishScreening: Readonly<Record<ScreeningRuleName, RuleWords>> = 
     'Bend from the hips and keep your back long.',
   ),
   'bone-fast': both((f) => `With low bone density, mind speed${cautions(f)}.`, 'Move slowly and under control.'),
+  'bone-lift': both(
+    (f) => `With low bone density, mind lifting from the floor and putting down on it${cautions(f)}.`,
+    'Lift it from a chair or a box where you can, and put it down there.',
+  ),
   'bone-twist': both(
     (f) => `With low bone density, mind twisting under load${cautions(f)}.`,
     'Turn with your feet, not in your back.',
@@ -146,8 +165,12 @@ export const englishScreening: Readonly<Record<ScreeningRuleName, RuleWords>> = 
     'Move slowly, and keep one foot on the floor.',
   ),
   'fracture-floor': both(
+    (f) => `After a vertebral fracture, getting down to the floor and up again is minded${cautions(f)}.`,
+    'Take your time getting down and up, with a chair to help.',
+  ),
+  'fracture-lift': both(
     (f) => `After a vertebral fracture, nothing is lifted from the floor or put down on it${cautions(f)}.`,
-    'Lift from a chair or a box, and put down there. Nothing goes on the floor.',
+    'Lift from a chair or a box, and put down there. Nothing heavy goes on the floor.',
   ),
   'fracture-moderate': only(`After a vertebral fracture, form comes before effort: a moderate plan; ${ASK}.`),
   'fracture-twist': both(
@@ -164,12 +187,19 @@ export const englishScreening: Readonly<Record<ScreeningRuleName, RuleWords>> = 
   ),
   'not-asked': only(
     (f) =>
-      `Not asked yet${clause(f('not asked'), (facts) => `: ${facts}`)}. Until you have, breath and words set the effort.`,
+      `Not asked yet${clause(f('not asked'), (facts) => `: ${facts}. Until you have, ${untilAsked(facts.split(', '))}`) || '. What was not asked is told'}.`,
   ),
   'older-from': only((f) => `From ${held(f, '65')} a client counts as older.`),
   'other-medicine': only('There is another medicine: ask the pharmacist or doctor what it changes in training.'),
   'placenta-from': only(
     (f) => `With placenta praevia, ask first; nothing is planned that reaches week ${held(f, '26')} of the pregnancy.`,
+  ),
+  'pregnancy-asks-diastolic': only(
+    (f) => `In pregnancy, a lower figure of ${held(f, '90 mmHg')} or more at rest: ask first.`,
+  ),
+  'pregnancy-asks-known': only('In pregnancy, blood pressure or diabetes on file, or a medicine for it: ask first.'),
+  'pregnancy-asks-systolic': only(
+    (f) => `In pregnancy, an upper figure of ${held(f, '140 mmHg')} or more at rest: ask first.`,
   ),
   'pregnancy-back': both(
     (f) => `From week 14 of a pregnancy, nothing flat on the back${cautions(f)}.`,

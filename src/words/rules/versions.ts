@@ -5,7 +5,7 @@ import { listed } from '../listed.js';
 import { begun, both, clause, type Figure, held, midway, only, type RuleWords, sentence } from '../rule-words.js';
 import { BREAK_RULES, englishBreak } from './breaks.js';
 import { cautionWords } from './caution-words.js';
-import { sayOpening } from './opening.js';
+import { sayOpening, sayPast } from './opening.js';
 
 export const VERSION_RULES = [
   ...BREAK_RULES,
@@ -102,5 +102,8 @@ export const englishVersion: Readonly<Record<VersionRuleName, RuleWords>> = {
       `${begun(f('exercise') || 'the exercise')} only like this: ${midway(f('way')) || 'in an easier way of its own'}${clause(f('caution'), sparingOf)}.`,
     (f) => `Only like this for you: ${f('way') || 'the easier way'}.`,
   ),
-  'would-unlock': only((f) => `${begun(f('exercise') || 'this version')} opens ${sayOpening(f)}.`),
+  'would-unlock': only(
+    (f) =>
+      `${begun(f('exercise') || 'this version')} ${clause(f('unlock: past'), (why) => `stays closed: ${sayPast(why)}`) || `opens ${sayOpening(f)}`}.`,
+  ),
 };
