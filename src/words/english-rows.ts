@@ -34,8 +34,11 @@ export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
       `The effort written for the row${clause(f('effort'), (kind) => ` (${EFFORTS[kind] ?? kind})`)} says nothing of the ${f('exercise') || 'version in its place'}: the week's own is asked for instead.`,
   ),
   'feeler-rise': both(
-    'The feeler set finds the load; its table leads one load above the one felt, at most.',
-    'Your feeler set finds the load, so nobody has to guess.',
+    (f) =>
+      f('finds') === 'reps'
+        ? 'The feeler set finds the reps: nothing is known of this version yet.'
+        : 'The feeler set finds the load; its table leads one load above the one felt, at most.',
+    (f) => `Your feeler set finds the ${f('finds') || 'load'}, so nobody has to guess.`,
   ),
   'first-weeks': only((f) => `The first ${held(f, '2 weeks')} of a first block are kept gentle.`),
   'floor-alone': both(

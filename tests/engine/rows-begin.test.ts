@@ -2,6 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Client } from '../../src/model/client.js';
 import type { Exercise } from '../../src/model/exercise.js';
+import { sayReason } from '../../src/words/say-reason.js';
+import { speechOf } from '../../src/words/speech.js';
 import { aLink, anExercise, aTest, aWay, bells, bodyweight, kg, on, oneSession } from './make-block.js';
 import { codes, itemsOf, planOf, squat } from './rows-made.js';
 
@@ -48,6 +50,17 @@ describe('where a row begins', () => {
     expect(begins({ tests: tested }, box)?.start?.load).toBe(8000);
     const none = begins({ kit: bells('16', '20'), tests: tested }, box);
     expect(none?.start).toBeNull();
+  });
+
+  test('a feeler set finds the load; on the body alone, the reps', () => {
+    const said = (exercise: Exercise) => {
+      const [item] = itemsOf(planOf(oneSession('squat'), { tests: [] }, [exercise]));
+      const reasons = (item?.reasons ?? []).filter(({ rule }) => rule === 'feeler-rise');
+      return reasons.map((reason) => sayReason(reason, reason.audience, speechOf('en-GB')));
+    };
+    expect(said(squat).join(' ')).toMatch(/finds the load.*finds the load/);
+    expect(said(anExercise('squat', bodyweight)).join(' ')).toMatch(/finds the reps.*finds the reps/);
+    expect(said(anExercise('squat', bodyweight)).join(' ')).not.toContain('load');
   });
 
   test('nothing known: a feeler set with the lightest bell, and a line for each answer', () => {

@@ -7,6 +7,8 @@ import { kitItemId, rowId } from '../../src/model/identity.js';
 import type { KitItem } from '../../src/model/kit.js';
 import type { Group, Plan } from '../../src/model/plan.js';
 import type { Block, Programme } from '../../src/model/programme.js';
+import { sayReason } from '../../src/words/say-reason.js';
+import { speechOf } from '../../src/words/speech.js';
 import {
   aBlock,
   aCaution,
@@ -58,6 +60,30 @@ const group = (plan: Plan, kind: Group['kind']) => plan.weeks[0]?.sessions[0]?.g
 const names = (of: Group | undefined): string => of?.items.map(({ exercise }) => exercise).join(' ') ?? '';
 const warmUp = (...of: Parameters<typeof made>) => group(planOf(...of), 'warm-up');
 const older = { birthYear: 1950 };
+
+describe('why it is longer than others’', () => {
+  const [squat = expect.fail('no lift')] = lifts;
+  const said = (client: Partial<Client>): readonly string[] => {
+    const cool = easy('m', ['squat'], { cools: true });
+    const plan = planOf(today('a-squat'), [squat, cool], client);
+    const groups = plan.weeks[0]?.sessions[0]?.groups ?? [];
+    return groups
+      .filter(({ kind }) => kind === 'warm-up' || kind === 'cool-down')
+      .flatMap(({ items }) => items.slice(0, 1))
+      .flatMap(({ reasons }) => reasons.map((reason) => sayReason(reason, 'coach', speechOf('en-GB'))))
+      .map((line) => line.replaceAll('\u00a0', ' '));
+  };
+  const breath = aCaution('breath hold', { degree: 'take care' });
+
+  test('names the ground that holds, and no other', () => {
+    expect(said({})).toEqual(['The warm-up takes 5 minutes.']);
+    expect(said(older)[1]).toMatch(/takes 5 minutes, longer for the client’s age\.$/);
+    expect(said({ cautions: [breath] })[0]).toMatch(/longer for the caution on holding the breath \(\S+\)\.$/);
+    expect(said({ cautions: [{ ...breath, by: 'birth' }] })[1]).toMatch(/longer after a birth\.$/);
+    const both = said({ ...older, cautions: [{ ...breath, by: 'blood pressure' }] });
+    expect(both[0]).toMatch(/takes 8 minutes, longer for the client’s age and for blood pressure\.$/);
+  });
+});
 
 describe('which exercises', () => {
   const [squat = expect.fail('no lift'), hinge = expect.fail('no lift')] = lifts;

@@ -125,7 +125,11 @@ function cautionReason(context: BlockContext, { cares, fitted, strand }: WalkedR
 
 function beginningReason({ rules }: BlockContext, { beginning, plan, fitted }: WalkedRow): readonly Reason[] {
   if (plan.kind === 'feeler') {
-    const inputs = [{ name: 'loads up', value: rules.valueOf(FEELER_RISE), unit: '' }];
+    const loads = beginning.versions[fitted.chain.base]?.loads ?? [];
+    const bare = loads.every(({ grams }) => grams === 0);
+    const inputs = bare
+      ? [{ name: 'finds', value: 'reps', unit: '' }]
+      : [{ name: 'loads up', value: rules.valueOf(FEELER_RISE), unit: '' }];
     return [reasonOf(FEELER_RISE, 'client', inputs), reasonOf(FEELER_RISE, 'coach', inputs)];
   }
   const { tested, how, source } = beginning;

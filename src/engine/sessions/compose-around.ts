@@ -64,6 +64,8 @@ export interface Around {
   readonly drills: readonly Drill[];
   /** The coach's own. */
   readonly own: boolean;
+  /** Why it is longer than others': `age`, or whose the caution on holding the breath is. Empty where it is not. */
+  readonly because: readonly string[];
 }
 
 interface AroundSession {
@@ -75,12 +77,12 @@ interface AroundSession {
 export type AroundOf = (session: SessionTemplate, rows: readonly FittedRow[]) => AroundSession;
 
 /** Longer from the age of `older-from`, or with a caution on holding the breath, as blood pressure asks. */
-function isCareful(context: BlockContext): boolean {
+function groundsFor(context: BlockContext): readonly string[] {
   const { standing, firstDay, lastDay } = context;
-  const pressure = standing.cautions.some(
+  const breath = standing.cautions.filter(
     (caution) => caution.what === 'breath hold' && holdsInBlock(caution, firstDay, lastDay),
   );
-  return isOlder(context) || pressure;
+  return [...(isOlder(context) ? ['age'] : []), ...new Set(breath.map(({ by }) => by))];
 }
 
 /** For each session and the rows done in it. Reports what stands against a row of the coach's own blocks. */
@@ -101,7 +103,7 @@ export function planAround(
     }
   }
   const known = new Map<string, AroundSession>();
-  const composing = { context, versions, careful: isCareful(context), drills: listDrills(context, versions) };
+  const composing = { context, versions, because: groundsFor(context), drills: listDrills(context, versions) };
   const of: AroundOf = (session, rows) => {
     const key = [session.id, ...rows.map(({ row }) => row.id)].join(' ');
     const before = known.get(key);
@@ -154,7 +156,7 @@ function readOwn(
   const minutes = minutesOf(secondsOfRows(timed, context.rules), context.rules);
   const name = blocks[0]?.name ?? '';
   return {
-    value: { kind, name, minutes, rounds: 1, drills, own: true },
+    value: { kind, name, minutes, rounds: 1, drills, own: true, because: [] },
     problems: read.flatMap(({ problems }) => problems),
   };
 }
@@ -182,26 +184,28 @@ function asWritten({ dose }: FittedRow): DrillDose {
 interface Composing {
   readonly context: BlockContext;
   readonly versions: Versions;
-  readonly careful: boolean;
+  readonly because: readonly string[];
   readonly drills: readonly Judged[];
 }
 
 function composeWarmUp(composing: Composing, session: SessionTemplate, rows: readonly FittedRow[]): Around {
-  const { context, versions, careful, drills } = composing;
+  const { context, versions, because, drills } = composing;
   const { rules } = context;
-  const minutes = rules.valueOf(careful ? WARM_UP_OLDER : WARM_UP);
-  const most = rules.valueOf(careful ? WARM_UP_OLDER_MOST : WARM_UP_MOST);
+  const minutes = rules.valueOf(because.length > 0 ? WARM_UP_OLDER : WARM_UP);
+  const most = rules.valueOf(because.length > 0 ? WARM_UP_OLDER_MOST : WARM_UP_MOST);
   const chosen = chooseWarmUp(drills, session, rows, versions);
   const fitting = makeDrills(context, 'warm-up', chosen, Math.max(minutes, most), versions);
-  return fill(context, 'warm-up', fitting, minutes);
+  return fill(context, 'warm-up', fitting, minutes, because);
 }
 
 function composeCoolDown(composing: Composing, session: SessionTemplate, rows: readonly FittedRow[]): Around {
-  const { context, versions, careful, drills } = composing;
-  if (!careful) return { kind: 'cool-down', name: '', minutes: 0, rounds: 1, drills: [], own: false };
+  const { context, versions, because, drills } = composing;
+  if (because.length === 0) {
+    return { kind: 'cool-down', name: '', minutes: 0, rounds: 1, drills: [], own: false, because };
+  }
   const minutes = context.rules.valueOf(COOL_DOWN_OLDER);
   const fitting = makeDrills(context, 'cool-down', chooseCoolDown(drills, session, rows), minutes, versions);
-  return fill(context, 'cool-down', fitting, minutes);
+  return fill(context, 'cool-down', fitting, minutes, because);
 }
 
 /** As many as fit in the minutes, in the order chosen; then those on the floor last. */
@@ -246,10 +250,16 @@ function onceThrough({ rules }: BlockContext, drills: readonly Drill[]): Seconds
 }
 
 /** As often through as fits in the minutes, up to `warm-up-rounds`; longer where even one time through is. */
-function fill(context: BlockContext, kind: DrillKind, drills: readonly Drill[], minutes: number): Around {
+function fill(
+  context: BlockContext,
+  kind: DrillKind,
+  drills: readonly Drill[],
+  minutes: number,
+  because: readonly string[],
+): Around {
   const { rules } = context;
   const once = onceThrough(context, drills);
   const fit = once === 0 ? 1 : Math.floor((60 * minutes) / once);
   const rounds = Math.max(1, Math.min(fit, rules.valueOf(WARM_UP_ROUNDS)));
-  return { kind, name: '', minutes: Math.max(minutes, minutesOf(once, rules)), rounds, drills, own: false };
+  return { kind, name: '', minutes: Math.max(minutes, minutesOf(once, rules)), rounds, drills, own: false, because };
 }

@@ -9,6 +9,7 @@ import { planLoad } from '../items/plan-load.js';
 import { reasonOf } from '../reason-of.js';
 import { COOL_DOWN_OLDER } from '../rules/cool-down-older.js';
 import { WARM_UP } from '../rules/warm-up.js';
+import { WARM_UP_OLDER } from '../rules/warm-up-older.js';
 import type { Around, Drill, DrillDose } from './compose-around.js';
 import type { QueuedSession } from './queue-sessions.js';
 
@@ -80,8 +81,14 @@ function askedOf(dose: DrillDose): Pick<Item['asked'], 'min' | 'max' | 'unit'> {
   }
 }
 
-function whyOf({ kind, own, minutes }: Around): readonly Reason[] {
+/** With the ground that holds where it is longer than others'. */
+function whyOf({ kind, own, minutes, because }: Around): readonly Reason[] {
   if (own) return [];
-  const rule = kind === 'warm-up' ? WARM_UP : COOL_DOWN_OLDER;
-  return [reasonOf(rule, 'coach', [{ name: 'minutes', value: minutes, unit: 'minutes' }], 'measured')];
+  const longer = because.length > 0 ? WARM_UP_OLDER : WARM_UP;
+  const rule = kind === 'warm-up' ? longer : COOL_DOWN_OLDER;
+  const inputs = [
+    { name: 'minutes', value: minutes, unit: 'minutes' },
+    ...because.map((ground) => ({ name: 'because', value: ground, unit: '' })),
+  ];
+  return [reasonOf(rule, 'coach', inputs, 'measured')];
 }

@@ -1,5 +1,5 @@
 /** The rules of when sessions are and how long they take: their names, and what English says of each. */
-import { begun, both, clause, held, only, type RuleWords } from '../rule-words.js';
+import { begun, both, clause, type Figure, held, only, type RuleWords } from '../rule-words.js';
 
 export const SESSION_RULES = [
   'between-exercises',
@@ -34,6 +34,19 @@ export const SESSION_RULES = [
 ] as const;
 export type SessionRuleName = (typeof SESSION_RULES)[number];
 
+/** Why one is longer than others': the ground that holds. */
+const GROUNDS: Readonly<Record<string, string>> = {
+  age: 'for the client’s age',
+  'blood pressure': 'for blood pressure',
+  pregnancy: 'in pregnancy',
+  birth: 'after a birth',
+};
+const longer = (f: Figure): string =>
+  clause(f('because'), (grounds) => {
+    const said = grounds.split(', ').map((one) => GROUNDS[one] ?? `for the caution on holding the breath (${one})`);
+    return `, longer ${said.join(' and ')}`;
+  });
+
 export const englishSession: Readonly<Record<SessionRuleName, RuleWords>> = {
   'between-exercises': only((f) => `From one exercise to the next: ${held(f, '20 s')}.`),
   'change-of-bell': only((f) => `Changing one bell for another: ${held(f, '15 s')}.`),
@@ -58,7 +71,7 @@ export const englishSession: Readonly<Record<SessionRuleName, RuleWords>> = {
         : 'One exercise at a time here: it saves you running between bells.',
   ),
   'cool-down-older': both(
-    (f) => `The cool-down takes ${f('minutes') || held(f, '5 minutes')}.`,
+    (f) => `The cool-down takes ${f('minutes') || held(f, '5 minutes')}${longer(f)}.`,
     'Take your time to cool down.',
   ),
   'down-or-up': only((f) => `Down to the floor, or up from it: ${held(f, '20 s')}.`),
@@ -108,11 +121,12 @@ export const englishSession: Readonly<Record<SessionRuleName, RuleWords>> = {
   'warm-up': both((f) => `The warm-up takes ${f('minutes') || held(f, '5 minutes')}.`, 'Warm up every time.'),
   'warm-up-most': only((f) => `A warm-up takes at most ${held(f, '8 minutes')}.`),
   'warm-up-older': both(
-    (f) => `An older client, or one with blood pressure to mind, warms up for ${held(f, '8 minutes')}.`,
+    (f) => `The warm-up takes ${f('minutes') || held(f, '8 minutes')}${longer(f)}.`,
     'Take your time to warm up.',
   ),
   'warm-up-older-most': only(
-    (f) => `For an older client, or one with blood pressure to mind, a warm-up takes at most ${held(f, '10 minutes')}.`,
+    (f) =>
+      `For an older client, or one who is not to hold the breath, a warm-up takes at most ${held(f, '10 minutes')}.`,
   ),
   'warm-up-rounds': only((f) => `A warm-up or cool-down goes at most ${held(f, '3 rounds')} through its exercises.`),
 };
