@@ -229,6 +229,63 @@ describe('what a test from before a break still says', () => {
   });
 });
 
+describe('breaks end to end (break-joined)', () => {
+  const ill = away('2026-11-17', '2026-12-05', 'ill');
+  const startOf = (breaks: readonly Break[]) => strandOf(planOf(breaks)).start;
+  const english = speechOf('en-GB');
+
+  test('are one for what a test still says, when they touch, overlap or have a day between; two days part them', () => {
+    for (const from of ['2026-12-01', '2026-12-06', '2026-12-07']) {
+      expect(startOf([ill, away(from, '2026-12-31')])).toBeNull();
+    }
+    expect(startOf([ill, away('2026-12-08', '2026-12-31')])).not.toBeNull();
+  });
+
+  test('two short ones make gentle weeks together', () => {
+    const first = away('2026-12-20', '2026-12-26');
+    expect(floors([first, away('2026-12-27', '2027-01-02')])).toEqual([40, 40, 20, 20, 20, 20]);
+    expect(floors([first, away('2026-12-29', '2027-01-02')])).toEqual([20, 20, 20, 20, 20, 20]);
+  });
+
+  test('each cause is told with its own days and those of all, and the words of the illness stay', () => {
+    const plan = planOf([ill, away('2026-12-06', '2026-12-31')]);
+    const told = plan.findings
+      .filter(({ rule }) => rule === 'break-ill' || rule === 'break-away')
+      .map(({ reason }) => sayReason(reason, 'coach', english).replaceAll('\u00a0', ' '));
+    expect(told[0]).toContain('Ill for 19 days (45 days off in all)');
+    expect(told[0]).toContain('a doctor says when');
+    expect(told[1]).toContain('Away for 26 days (45 days off in all)');
+    const client = firstItem(plan).reasons.filter(
+      ({ rule, audience }) => rule === 'break-held' && audience === 'client',
+    );
+    expect(client.map((reason) => sayReason(reason, 'client', english)).join()).toContain('See your doctor');
+  });
+});
+
+describe('a birth or a pregnancy since the test', () => {
+  const begun = (health: Client['health'], tested: string) => {
+    const all = { medicines: [], conditions: [], falls: 0, ...health };
+    const plan = planOf([], { health: all, tests: [aTest('squat', 9, { load: kg('16'), date: on(tested) })] });
+    const [strand] = plan.inputs.strands;
+    return { load: strand?.start?.load ?? null, weak: strand?.capacity?.weak ?? null, item: firstItem(plan) };
+  };
+  const birth = { birth: { date: on('2026-11-24'), by: 'vaginal', checked: on('2026-12-19'), place: PLACE } } as const;
+  const pregnancy = { pregnancy: { due: on('2027-06-01'), conditions: [], place: PLACE } };
+
+  test('before a birth it says nothing: a feeler set (birth-test)', () => {
+    const before = begun(birth, '2026-11-16');
+    expect(before.load).toBeNull();
+    expect(before.item.sets[0]?.kind).toBe('feeler');
+    expect(before.item.reasons.map(({ rule }) => rule)).toContain('birth-test');
+    expect(begun(birth, '2026-12-18').load).toBe(16_000);
+  });
+
+  test('before a pregnancy it is weak, and one load lighter (pregnancy-test)', () => {
+    expect(begun(pregnancy, '2026-08-24')).toMatchObject({ load: 12_000, weak: true });
+    expect(begun(pregnancy, '2026-08-25')).toMatchObject({ load: 16_000, weak: false });
+  });
+});
+
 describe('what is read', () => {
   const english = speechOf('en-GB');
   const client = (cause: Break['cause']) => {

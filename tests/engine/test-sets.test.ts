@@ -87,7 +87,7 @@ describe('a row the programme tests', () => {
       itemsOf(planOf(client)).flatMap(({ sets }) => sets.flatMap(({ stopAt }) => stopAt?.reserve ?? []));
     expect(reserves({})).toEqual([20, 20]);
     expect(reserves({ experience: 'novice' })).toEqual([30, 30]);
-    expect(reserves({ blocksBefore: 0 })).toEqual([40, 20]);
+    expect(reserves({ blocksBefore: 0 })).toEqual([20]);
     const lowest = { rule: 'floor-alone', value: 10, reason: 'tests to one left', place: PLACE };
     const own = planBlock({
       library: aLibrary([anExercise('squat')], tested()),
@@ -215,5 +215,54 @@ describe('the measures of older clients', () => {
     // 75 in 2026: 10 of the printed 10 to 15 is within.
     expect(found(10)).toEqual([]);
     expect(found(8, 1936)).toEqual([]);
+  });
+});
+
+describe('when no test is planned (test-waits)', () => {
+  const asked = { medicines: [], conditions: [], falls: 0 };
+  const english = speechOf('en-GB');
+  const places = (client: Partial<Client>) => {
+    const plan = planOf(client);
+    const told = plan.findings
+      .filter(({ rule }) => rule === 'test-waits')
+      .map(({ reason }) => sayReason(reason, 'coach', english).replaceAll('\u00a0', ' '));
+    return [kinds(plan).flatMap((of, index) => (of.includes('test') ? [index] : [])), told] as const;
+  };
+  const pregnancy = { due: on('2027-06-01'), conditions: [], place: PLACE };
+  const bornOn = (date: string) =>
+    ({ date: on(date), by: 'vaginal', checked: on('2026-12-19'), place: PLACE }) as const;
+
+  test.each<[string, Partial<Client>, readonly number[], string | null]>([
+    ['nothing in the way', {}, [0, 5], null],
+    ['pregnant: none', { health: { ...asked, pregnancy } }, [], 'in pregnancy'],
+    [
+      'a vertebral fracture: none',
+      { health: { ...asked, conditions: ['vertebral fracture'] } },
+      [],
+      'form comes before',
+    ],
+    ['12 weeks after a birth in it: none', { health: { ...asked, birth: bornOn('2026-11-17') } }, [], 'after a birth'],
+    [
+      '12 weeks after a birth over in it: the last',
+      { health: { ...asked, birth: bornOn('2026-11-15') } },
+      [5],
+      'after a birth',
+    ],
+    ['moderate: the last', { health: { ...asked, conditions: ['blood pressure'] } }, [5], 'moderate plan'],
+    ['a first block: the last', { blocksBefore: 0 }, [5], 'first weeks are gentle'],
+    [
+      'back after a break: after its gentle weeks',
+      { breaks: [{ from: on('2026-12-15'), until: on('2027-01-02'), cause: 'ill', place: PLACE }] },
+      [2, 5],
+      'The first test waits until 18 January 2027 of squat: the weeks after a break are gentle',
+    ],
+  ])('%s', (_, client, at, said) => {
+    const [found, told] = places({
+      tests: [aTest('squat', 10, { load: kg('16'), date: on('2026-12-18') })],
+      ...client,
+    });
+    expect(found).toEqual(at);
+    if (said === null) expect(told).toEqual([]);
+    else expect(told.join()).toContain(said);
   });
 });

@@ -29,6 +29,13 @@ const OF_FACTS: readonly Fault[] = [
     (plan) => void plan.inputs.standing.derived.push({ rule: 'made-up', what: 'knee', degree: 'avoid' }),
   ],
   [
+    'a load lifted from the floor',
+    /goblet-squat: lifts 8 kg from the floor/,
+    'bone-density',
+    (plan) =>
+      void plan.inputs.standing.derived.push({ rule: 'made-up', what: 'lifting from the floor', degree: 'avoid' }),
+  ],
+  [
     'what a part of a combination asks',
     /clean-and-press: asks wrist, which is to be avoided/,
     'combo-weakest-part',

@@ -22,6 +22,7 @@ export interface ExerciseFacts {
     readonly room: { readonly ceiling: string };
     readonly asks: readonly { readonly of: string; readonly degree: string; readonly phases: readonly string[] }[];
     readonly signOff: boolean;
+    readonly onTheFloor: boolean;
     readonly parts: readonly string[];
     readonly mostReps?: number | undefined;
   };
@@ -59,6 +60,7 @@ export function auditFacts(plan: PlanJson, exercises: readonly ExerciseFacts[], 
       ...all.flatMap((one) => cautionsMet(plan, one, use)),
       ...all.flatMap((one) => signOffMissing(plan, one, use, client, byId)),
       ...all.flatMap((one) => kitMissing(plan, one)),
+      ...all.flatMap((one) => liftedFromTheFloor(plan, one, use)),
       ...heldWrongly(plan, exercise, use),
       ...tooManyReps(plan, exercise, use),
       ...tooFast(plan, all),
@@ -139,6 +141,15 @@ function cautionsMet({ inputs, weeks }: PlanJson, { facts, words }: ExerciseFact
       ? [`asks much of ${what}, which wants care`]
       : [];
   });
+}
+
+/** Whatever is held and set down on the floor; a band is not. */
+function liftedFromTheFloor({ inputs }: PlanJson, { facts }: ExerciseFacts, { load }: Use): string[] {
+  const avoided = [...inputs.cautions, ...inputs.standing.derived].some(
+    ({ what, degree }) => what === 'lifting from the floor' && degree === 'avoid',
+  );
+  const heavy = load?.band === undefined && (load?.grams ?? 0) > 0;
+  return avoided && facts.onTheFloor && heavy ? [`lifts ${load?.label} from the floor`] : [];
 }
 
 const lower = (text: string): string => text.toLowerCase();

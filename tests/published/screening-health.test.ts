@@ -116,6 +116,7 @@ describe('bones', () => {
     const low = withHealth({ conditions: ['low bone density'] });
     expect(derivedIn(low)).toEqual([
       'take care deep bend',
+      'take care lifting from the floor',
       'take care loaded bend',
       'take care loaded twist',
       'take care speed',
@@ -129,6 +130,7 @@ describe('bones', () => {
       expect(derivedIn(fracture)).toEqual([
         'avoid deep bend',
         'avoid impact',
+        'avoid lifting from the floor',
         'avoid loaded bend',
         'avoid loaded twist',
         'avoid speed',

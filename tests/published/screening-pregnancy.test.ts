@@ -9,6 +9,7 @@ import { describe, expect, it } from 'vitest';
 import {
   type Birth,
   type Clearance,
+  type Health,
   PREGNANCY_ABSOLUTE,
   PREGNANCY_RELATIVE,
   type PregnancyCondition,
@@ -91,6 +92,35 @@ describe('the contraindications', () => {
       'clearance-lapses',
       'pregnancy-ask-first',
     ]);
+  });
+
+  const withOthers = (more: Partial<Health>, clearance?: Clearance) =>
+    screen({
+      health: { ...ASKED, pregnancy: { due, conditions: [], place: PLACE }, ...more },
+      ...(clearance === undefined ? {} : { clearance }),
+    });
+  const read = (systolic: number, diastolic: number): Partial<Health> => ({
+    bloodPressure: { systolic, diastolic, date: addDays(FIRST, -20), cuff: false, place: PLACE },
+  });
+
+  // 140/90 is gestational hypertension in ACOG Practice Bulletin 222, 2020: from memory.
+  it.each<[string, Partial<Health>, string | null]>([
+    ['139/89 asks nothing', read(139, 89), null],
+    ['140/80', read(140, 80), 'high blood pressure'],
+    ['120/90', read(120, 90), 'high blood pressure'],
+    ['the condition', { conditions: ['blood pressure'] }, 'high blood pressure'],
+    ['the medicine', { medicines: ['lowers blood pressure'] }, 'high blood pressure'],
+    ['diabetes', { conditions: ['diabetes'] }, 'diabetes'],
+    ['a medicine for blood sugar', { medicines: ['lowers blood sugar'] }, 'diabetes'],
+  ])('facts on file that contradict `with: none` ask first: %s', (_, more, asks) => {
+    const asked = withOthers(more).problems.find(({ code }) => code === 'pregnancy-ask-first');
+    expect(asked?.data ?? null).toEqual(asks === null ? null : { conditions: [asks], began: expect.any(String) });
+    expect(withOthers(more, { ...since, date: addDays(FIRST, -15) }).withheld).not.toContain('pregnancy-ask-first');
+  });
+
+  it('a clearance from before a high reading does not answer it', () => {
+    expect(withOthers(read(148, 95), since).withheld).toEqual(['pregnancy-ask-first']);
+    expect(withOthers(read(148, 95), { ...since, date: addDays(FIRST, -20) }).withheld).toEqual([]);
   });
 
   it('placenta praevia: refused where week 26 is reached, ask first before', () => {
