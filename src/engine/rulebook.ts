@@ -85,6 +85,8 @@ const LIMITS: ReadonlyMap<string, RuleBounds> = new Map([
   ['main-bell', { least: 1, most: 1 }],
   ['weakest-part', { least: 1, most: 1 }],
   ['unequal-hands', { least: 1, most: 1 }],
+  ['unequal-at-most', { least: 0, most: 500 }],
+  ['unequal-near', { least: 0, most: 250 }],
   ['plates-a-side', { least: 1, most: 12 }],
   ['side-gap-own-bell', { least: 0, most: 10 }],
   ['clock-one-tempo', { least: 1, most: 1 }],

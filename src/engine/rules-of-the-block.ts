@@ -29,7 +29,9 @@ import { SIDE_GAP_TOLD } from './rules/side-gap-told.js';
 import { SIDE_GAP_WHY } from './rules/side-gap-why.js';
 import { TEMPO_SLOW_LOWERING } from './rules/tempo-slow-lowering.js';
 import { TEMPO_SLOW_WITH_A_PAUSE } from './rules/tempo-slow-with-a-pause.js';
+import { UNEQUAL_AT_MOST } from './rules/unequal-at-most.js';
 import { UNEQUAL_HANDS } from './rules/unequal-hands.js';
+import { UNEQUAL_NEAR } from './rules/unequal-near.js';
 import { WARM_UP_LOAD } from './rules/warm-up-load.js';
 import { WEAK_RESERVE } from './rules/weak-reserve.js';
 import { WEAKER_SIDE } from './rules/weaker-side.js';
@@ -71,7 +73,9 @@ export const RULES_OF_ROWS: readonly Rule[] = [
   SIDE_GAP_WHY,
   TEMPO_SLOW_LOWERING,
   TEMPO_SLOW_WITH_A_PAUSE,
+  UNEQUAL_AT_MOST,
   UNEQUAL_HANDS,
+  UNEQUAL_NEAR,
   WARM_UP_LOAD,
   WEAK_RESERVE,
   WEAKER_SIDE,

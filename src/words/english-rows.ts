@@ -116,10 +116,14 @@ export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
   ),
   'tempo-slow-lowering': only((f) => `A slow lowering leaves ${held(f, '80 %')} of the reps.`),
   'tempo-slow-with-a-pause': only((f) => `A slow lowering and a pause leave ${held(f, '70 %')} of the reps.`),
+  'unequal-at-most': only(
+    (f) => `Of two unequal bells the heavier is above the lighter by no more than ${held(f, '33.4 %')} of it.`,
+  ),
   'unequal-hands': both(
     'Two unequal bells: they change hands after every set, so that either side holds the heavier one.',
     'Change hands after every set: one is heavier.',
   ),
+  'unequal-near': only((f) => `An equal pair goes before an unequal one within ${held(f, '10 %')} of its mass.`),
   'warm-up-load': both(
     'One lighter set comes before the first heavy one, at up to three quarters of its load.',
     'One lighter set first, to get the feel.',

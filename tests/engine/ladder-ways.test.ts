@@ -215,6 +215,11 @@ describe('holds and carries', () => {
     expect(weeksOf({ exercise: pair(true), dose: metres(1, 20), client: { kit: bells('12', '16') } })[0]).toBe(
       '20m @ 12 kg + 16 kg × 1',
     );
+    const [item] = itemsOf(planOf({ exercise: pair(true), dose: metres(1, 20), client: { kit: bells('12', '16') } }));
+    expect(item?.reasons.flatMap(({ rule, audience }) => (rule === 'unequal-hands' ? [audience] : []))).toEqual([
+      'client',
+      'coach',
+    ]);
     expect(weeksOf({ exercise: pair(false), dose: metres(1, 20), client: { kit: bells('12', '16', '16') } })[0]).toBe(
       '20m @ 2 × 16 kg × 1',
     );

@@ -1,6 +1,7 @@
 /** Bells, pairs and handles as loads, with the items that make them. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { heaviestUpTo } from '../../src/engine/kit/at-most.js';
 import { listLoads } from '../../src/engine/kit/list-loads.js';
 import type { LoadMode, LoadNeed } from '../../src/model/kit.js';
 import { chanceFrom } from './chance.js';
@@ -53,6 +54,34 @@ describe('loads', () => {
       listLoads(both, need(...ways), 'total', 'kg').loads[0]?.pieces[0]?.id;
     expect(made(bell(1), dumbbell(1))).toBe('bell-2');
     expect(made(dumbbell(1), bell(1))).toBe('dumbbell-1');
+  });
+
+  test('two unequal bells are no more than about a third apart, and an equal pair goes before one near it', () => {
+    const limits = { platesASide: 5, unlike: 334, near: 100 };
+    const labels = (...figures: string[]) =>
+      listLoads(
+        kitOf(figures.map((figure) => ['bell', kg(figure)] as const)),
+        need(bell(2, true)),
+        'total',
+        'kg',
+        limits,
+      )
+        .loads.map(({ label }) => label)
+        .join(', ');
+    // 24 to 32 is a third exactly; 8 to 12 is a half.
+    expect(labels('8', '12', '24', '32')).toBe('24 kg + 32 kg');
+    // 12 + 16 is an eighth below two of 16, and so a load of its own; 15 + 16 is near them.
+    expect(labels('12', '16', '16')).toBe('12 kg + 16 kg, 2 × 16 kg');
+    expect(labels('15', '16', '16')).toBe('2 × 16 kg');
+  });
+
+  test('the start: the load tested, else an equal pair before an unequal one', () => {
+    const bells = ['12', '12', '14', '18'].map((figure) => ['bell', kg(figure)] as const);
+    const { loads } = listLoads(kitOf(bells), need(bell(2, true)), 'total', 'kg');
+    const from = (figure: string) => heaviestUpTo(loads, kg(figure).grams)?.label;
+    expect(from('26')).toBe('12 kg + 14 kg');
+    expect(from('27')).toBe('2 × 12 kg');
+    expect(from('23')).toBeUndefined();
   });
 
   test('counted per hand, a single bell is not listed beside pairs', () => {

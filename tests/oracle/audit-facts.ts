@@ -235,10 +235,13 @@ function heldWrongly({ inputs }: PlanJson, { facts }: ExerciseFacts, { load }: U
   const holders = pieces.filter((piece) => piece?.kind !== 'plate');
   const kind = holders[0]?.kind ?? 'nothing';
   const masses = new Set(holders.map((piece) => piece?.grams));
+  const held = holders.map((piece) => piece?.grams ?? 0);
+  /** A third is the most: 12 with 16, 24 with 32. */
+  const isNotTooUnlike = 3 * Math.max(...held) <= 4 * Math.min(...held);
   const fits = facts.kit.load.some((need) => {
     if (need.kind === 'bar' || need.kind === 'band') return kind === need.kind && holders.length === 1;
     const like = kind === need.kind || (need.kind === 'dumbbell' && kind === 'handle');
-    return like && holders.length === need.count && (masses.size === 1 || need.unequal === true);
+    return like && holders.length === need.count && (masses.size === 1 || (need.unequal === true && isNotTooUnlike));
   });
   const found = fits ? [] : [`not done with ${load.label} of ${holders.length} ${kind}`];
   return load.mode === facts.holds ? found : [...found, `held ${load.mode}, not ${facts.holds}`];

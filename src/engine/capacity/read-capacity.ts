@@ -5,6 +5,7 @@ import type { Grams, PerMille, Tenths } from '../../model/quantity.js';
 import type { CapacityInput, VersionInput } from '../../model/strand.js';
 import { type BlockContext, names } from '../block-context.js';
 import { bodyPart, capacityOf, isCounted } from '../capacity.js';
+import { inAllHands } from '../kit/hands.js';
 import { walkValues } from '../rows/walk-values.js';
 import { WEAK_RESERVE } from '../rules/weak-reserve.js';
 import type { Judged } from '../versions/judge-version.js';
@@ -84,13 +85,7 @@ interface Measured {
   readonly weak: boolean;
 }
 
-/** What all hands held in the test: counted per hand, twice that where the exercise fills both. */
-function externalOf(test: Test, { exercise }: Judged): Grams {
-  const { holds, kit } = exercise.facts;
-  const [first] = kit.load;
-  const both = holds === 'per-hand' && first !== undefined && 'count' in first && first.count === 2;
-  return (both ? 2 : 1) * (test.load?.grams ?? 0);
-}
+const externalOf = ({ load }: Test, { exercise }: Judged): Grams => inAllHands(load?.grams ?? 0, exercise);
 
 /** Where loads are not counted, a test speaks only of the load it was done with. */
 function isReadable(test: Test, version: VersionInput, counted: boolean): boolean {

@@ -1,6 +1,7 @@
 /** Why hands or sides do not hold the same: two unequal bells, and the stronger side's own. */
 import type { PlanSet } from '../../model/plan.js';
 import type { Reason } from '../../model/reason.js';
+import { isUnequal } from '../kit/hands.js';
 import { reasonOf } from '../reason-of.js';
 import type { OwnBell } from '../rows/own-bell.js';
 import { SIDE_GAP_OWN_BELL } from '../rules/side-gap-own-bell.js';
@@ -17,14 +18,11 @@ export function reasonsOfLoad(sets: readonly PlanSet[], own: OwnBell | null): re
     ];
     reasons.push(reasonOf(SIDE_GAP_OWN_BELL, 'client', inputs), reasonOf(SIDE_GAP_OWN_BELL, 'coach', inputs));
   }
-  if (sets.some(isUnequal)) {
-    reasons.push(reasonOf(UNEQUAL_HANDS, 'client', []), reasonOf(UNEQUAL_HANDS, 'coach', []));
-  }
-  return reasons;
+  return [...reasons, ...reasonsOfHands(sets)];
 }
 
-/** A bar or a handle has its plates in pairs, so that two pieces are one in either hand. */
-function isUnequal({ load }: PlanSet): boolean {
-  const [one, two, more] = load?.pieces ?? [];
-  return one !== undefined && two !== undefined && more === undefined && one.grams !== two.grams;
-}
+/** Of two unequal bells both are told which hand changes: carried, swung or lifted. */
+export const reasonsOfHands = (sets: readonly PlanSet[]): readonly Reason[] =>
+  sets.some(({ load }) => load !== undefined && isUnequal(load))
+    ? [reasonOf(UNEQUAL_HANDS, 'client', []), reasonOf(UNEQUAL_HANDS, 'coach', [])]
+    : [];

@@ -1,6 +1,7 @@
-/** Whether a load that was made up is no heavier than one the coach named. */
+/** Which loads that were made up are no heavier than one the coach named. */
 import type { MakeableLoad } from '../../model/kit.js';
 import type { Grams } from '../../model/quantity.js';
+import { isUnequal } from './hands.js';
 
 /**
  * Pounds become whole grams item by item, so that several items may weigh a gram or two more than their sum in pounds:
@@ -13,4 +14,15 @@ export function isAtMost(load: MakeableLoad, grams: Grams): boolean {
 
 function roundingOf({ pieces }: MakeableLoad): Grams {
   return pieces.length < 2 ? 0 : Math.floor((pieces.length + 1) / 2);
+}
+
+/**
+ * The heaviest of `loads`, lightest first, up to `grams`: what a client was tested with, else an equal pair before an
+ * unequal one.
+ */
+export function heaviestUpTo(loads: readonly MakeableLoad[], grams: Grams): MakeableLoad | null {
+  const within = loads.filter((load) => isAtMost(load, grams));
+  const heaviest = within.at(-1);
+  if (heaviest === undefined || heaviest.grams === grams) return heaviest ?? null;
+  return within.findLast((load) => load.grams > 0 && !isUnequal(load)) ?? heaviest;
 }

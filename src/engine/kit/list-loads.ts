@@ -5,7 +5,8 @@
 import type { KitItemId } from '../../model/identity.js';
 import { compareIds } from '../../model/identity.js';
 import type { KitItem, KitNeed, LoadKind, LoadMode, LoadNeed, MakeableLoad } from '../../model/kit.js';
-import type { Grams, Mass, MassUnit } from '../../model/quantity.js';
+import type { Grams, Mass, MassUnit, PerMille } from '../../model/quantity.js';
+import { handsOf } from './hands.js';
 import { labelOf, labelOfPair, labelOfSum } from './load-label.js';
 import { type PlateSum, sumPlates } from './plate-sums.js';
 
@@ -22,12 +23,28 @@ export interface LoadList {
   readonly tooMany: boolean;
 }
 
+export interface LoadLimits {
+  /** Most plates on one side of a dumbbell handle. */
+  readonly platesASide: number;
+  /** The heavier of two unequal items is above the lighter by at most this part of it. */
+  readonly unlike: PerMille;
+  /** An unequal pair within this part of the mass of an equal one is not listed. */
+  readonly near: PerMille;
+}
+
+/** Equal pairs still go before unequal ones of the very same mass. */
+const UNLIMITED: LoadLimits = {
+  platesASide: Number.MAX_SAFE_INTEGER,
+  unlike: Number.MAX_SAFE_INTEGER,
+  near: 0,
+};
+
 /**
  * Loads for `need`, counted as `mode` says, lightest first. Of several ways to the same mass: the way the exercise
  * prefers, then the more equal pair or the fewest pieces, then the pieces' ids.
  *
  * A pair is two items of equal mass and kind; a pair of handles carries the same plates on all four sides. An
- * unequal pair is listed only where the need allows it, and counts per hand as half of both, rounded down: the
+ * unequal pair is listed only where the need allows it, the two are not too unlike and no equal pair is near it, and counts per hand as half of both, rounded down: the
  * pieces say what is in either hand. A side of a dumbbell handle holds `platesASide` plates, a bar as many as there are. Counted per hand, one bell and a pair of them are not on one scale: only ways that
  * fill as many hands as the preferred one are listed. Bands are not loads in grams and are not listed.
  */
@@ -36,7 +53,7 @@ export function listLoads(
   need: KitNeed,
   mode: LoadMode,
   unit: MassUnit,
-  platesASide = Number.MAX_SAFE_INTEGER,
+  limits: LoadLimits = UNLIMITED,
 ): LoadList {
   const weights = weightsOf(kit);
   const found: MakeableLoad[] = [];
@@ -44,14 +61,12 @@ export function listLoads(
   const [first] = need.load;
   for (const way of need.load) {
     if (mode === 'per-hand' && first !== undefined && handsOf(way) !== handsOf(first)) continue;
-    const made = loadsOf(way, weights, mode, unit, platesASide);
+    const made = loadsOf(way, weights, mode, unit, limits);
     if (made === null) tooMany = true;
     else found.push(...made);
   }
   return { loads: keepFirstOfEach(found), tooMany };
 }
-
-const handsOf = (way: LoadNeed): 1 | 2 | 'bar' => ('count' in way ? way.count : 'bar');
 
 function weightsOf(kit: readonly KitItem[]): readonly Weight[] {
   return kit
@@ -65,8 +80,9 @@ function loadsOf(
   weights: readonly Weight[],
   mode: LoadMode,
   unit: MassUnit,
-  platesASide: number,
+  limits: LoadLimits,
 ): readonly MakeableLoad[] | null {
+  const { platesASide } = limits;
   if (way.kind === 'band') return [];
   if (way.kind === 'bar') return plated('bar', weights, mode, unit, Number.MAX_SAFE_INTEGER);
   const fixed = weights.filter((item) => item.kind === way.kind);
@@ -77,11 +93,15 @@ function loadsOf(
     const made = plated('handle', weights, mode, unit, platesASide);
     return made === null ? null : [...singles, ...made];
   }
-  const pairs = [...equalPairs(fixed, mode), ...(way.unequal ? unequalPairs(fixed, mode) : [])];
-  if (!handled) return pairs;
-  const made = platedPairs(weights, mode, unit, platesASide);
-  return made === null ? null : [...pairs, ...made];
+  const made = handled ? platedPairs(weights, mode, unit, platesASide) : [];
+  if (made === null) return null;
+  const equal = [...equalPairs(fixed, mode), ...made];
+  const others = way.unequal ? unequalPairs(fixed, mode, limits) : [];
+  return [...equal, ...others.filter((pair) => !equal.some((one) => isNear(one, pair, limits)))];
 }
+
+const isNear = ({ grams }: MakeableLoad, other: MakeableLoad, { near }: LoadLimits): boolean =>
+  Math.abs(grams - other.grams) * 1000 <= grams * near;
 
 const piece = (item: Weight) => ({ id: item.id, grams: item.mass.grams });
 
@@ -99,14 +119,15 @@ function equalPairs(items: readonly Weight[], mode: LoadMode): readonly Makeable
   });
 }
 
-/** Of two pairs of one mass the more equal one is preferred. */
-function unequalPairs(items: readonly Weight[], mode: LoadMode): readonly MakeableLoad[] {
+/** Of two pairs of one mass the more equal one is preferred; pairs too unlike are none. */
+function unequalPairs(items: readonly Weight[], mode: LoadMode, { unlike }: LoadLimits): readonly MakeableLoad[] {
   const pairs = items.flatMap((a, i) =>
     items
       .slice(i + 1)
       .flatMap((b) => (a.mass.grams === b.mass.grams ? [] : [{ a, b, apart: b.mass.grams - a.mass.grams }])),
   );
   return pairs
+    .filter(({ a, apart }) => apart * 1000 <= a.mass.grams * unlike)
     .sort((one, other) => one.apart - other.apart)
     .map(({ a, b }) => {
       const both = a.mass.grams + b.mass.grams;

@@ -8,6 +8,7 @@ import type { BlockContext } from '../block-context.js';
 import { restOnReturn } from '../breaks/returns.js';
 import { readCapacity } from '../capacity/read-capacity.js';
 import { cautionsOf, doneOnly, returnsOf } from '../items/care-reasons.js';
+import { reasonsOfHands } from '../items/explain-load.js';
 import { versionReason } from '../items/explain-row.js';
 import type { ItemsOfRow } from '../items/plan-item.js';
 import { type SetPlace, sidesInOrder } from '../items/plan-item-sets.js';
@@ -71,6 +72,7 @@ export function itemsOfLadder(context: BlockContext, row: LadderRow, versions: V
       reasons: [
         ...withCautions(row, step),
         ...reasonsOfDose(context, row, step),
+        ...reasonsOfHands(sets),
         ...reasons,
         ...choice,
         ...returnsOf(context, fitted, session.queued.date),

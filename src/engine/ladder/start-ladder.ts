@@ -6,7 +6,7 @@ import type { Grams } from '../../model/quantity.js';
 import type { Rule } from '../../model/reason.js';
 import { type BlockContext, names } from '../block-context.js';
 import { trustAfterBreak, trustIn, WHOLE } from '../breaks/trust.js';
-import { isAtMost } from '../kit/at-most.js';
+import { heaviestUpTo } from '../kit/at-most.js';
 import type { LadderFitted } from '../rows/fit-rows.js';
 import { roleBell } from '../rows/role-bell.js';
 import { LADDER_START_LIGHTEST } from '../rules/ladder-start-lightest.js';
@@ -55,7 +55,8 @@ export function startLadder(context: BlockContext, fitted: LadderFitted, judged:
     return found(Math.max(0, indexOf(loads, named.load) - down), LADDER_START_ROLE, role === 'lighter');
   }
   if (tested !== null) {
-    const index = loads.findLastIndex((load) => load === null || ('grams' in load && isAtMost(load, tested.grams)));
+    const heaviest = judged.bands.length > 0 ? null : heaviestUpTo(judged.loads, tested.grams);
+    const index = heaviest === null ? -1 : judged.loads.indexOf(heaviest);
     if (index >= 0) return found(Math.max(0, index - tested.lighter), LADDER_START_TESTED);
     return found(0, LADDER_START_LIGHTEST);
   }

@@ -5,7 +5,7 @@ import type { BlockContext } from '../block-context.js';
 import { trustIn, WHOLE } from '../breaks/trust.js';
 import { readCapacity, type TestedCapacity } from '../capacity/read-capacity.js';
 import { isCounted } from '../capacity.js';
-import { isAtMost } from '../kit/at-most.js';
+import { heaviestUpTo } from '../kit/at-most.js';
 import { RETURN_LIGHTER } from '../rules/return-lighter.js';
 import type { Judged } from '../versions/judge-version.js';
 import type { Beginning, Begun, Found } from './beginning.js';
@@ -48,7 +48,7 @@ function begin(context: BlockContext, fitted: WalkFitted, versions: Versions): B
   if (own.way !== null) return { ...FEELER, versions: within, role };
   const tested = readCapacity(context, own, version);
   if (tested !== null) {
-    const load = heaviestUpTo(version, tested.grams);
+    const load = heaviestUpTo(version.loads, tested.grams)?.grams ?? null;
     if (load === null) return { ...FEELER, tested, source: own, versions: within, role };
     const asked = role === null ? load : loadByRole(context, fitted, tested, role);
     // Where the body is part of what is lifted and its mass not known, a test says nothing of a heavier load.
@@ -61,10 +61,6 @@ function begin(context: BlockContext, fitted: WalkFitted, versions: Versions): B
 }
 
 const FEELER: Found = { how: 'feeler', capacity: null, start: null, tested: null, source: null };
-
-function heaviestUpTo(version: VersionInput, grams: Grams): Grams | null {
-  return version.loads.filter((load) => isAtMost(load, grams)).at(-1)?.grams ?? null;
-}
 
 /** The next bell up is begun with on a sound estimate only, and never while something asks for care. */
 function loadByRole(context: BlockContext, fitted: WalkFitted, tested: TestedCapacity, role: RoleBell): Grams {

@@ -5,6 +5,7 @@ import type { VersionInput } from '../../model/strand.js';
 import type { BlockContext } from '../block-context.js';
 import { readCapacity, type TestedCapacity } from '../capacity/read-capacity.js';
 import { bodyPart, capacityOf, heaviestFor, isCounted } from '../capacity.js';
+import { handsOf } from '../kit/hands.js';
 import { versionOf } from '../versions/chain-versions.js';
 import type { Judge, Judged } from '../versions/judge-version.js';
 
@@ -41,7 +42,5 @@ export function weakestPart(context: BlockContext, own: Judged, judge: Judge, ne
 }
 
 function isDoneAlike({ facts: part }: Exercise, { facts: whole }: Exercise): boolean {
-  const hands = ({ load: [first] }: Exercise['facts']['kit']): number =>
-    first === undefined || !('count' in first) ? 0 : first.count;
-  return part.sides === whole.sides && hands(part.kit) === hands(whole.kit);
+  return part.sides === whole.sides && handsOf(part.kit.load[0]) === handsOf(whole.kit.load[0]);
 }

@@ -6,6 +6,7 @@ import type { Grams } from '../../model/quantity.js';
 import type { VersionInput } from '../../model/strand.js';
 import { type BlockContext, names } from '../block-context.js';
 import { isAtMost } from '../kit/at-most.js';
+import { inOneHand } from '../kit/hands.js';
 import { LIGHTER_BELL } from '../rules/lighter-bell.js';
 import { NEXT_UP_BELL } from '../rules/next-up-bell.js';
 
@@ -71,10 +72,3 @@ export function noHeavierThan(
 
 const isWithin = (load: MakeableLoad, exercise: Exercise, hand: Grams): boolean =>
   isAtMost({ ...load, grams: inOneHand(load.grams, exercise) }, hand);
-
-/** Two bells counted together are half as much in either hand. */
-function inOneHand(grams: Grams, { facts }: Exercise): Grams {
-  const [first] = facts.kit.load;
-  const pair = facts.holds === 'total' && first !== undefined && 'count' in first && first.count === 2;
-  return pair ? Math.ceil(grams / 2) : grams;
-}

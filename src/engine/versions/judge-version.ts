@@ -11,8 +11,10 @@ import type { Grams } from '../../model/quantity.js';
 import type { BlockContext } from '../block-context.js';
 import { isAtMost } from '../kit/at-most.js';
 import { listBands } from '../kit/list-bands.js';
-import { listLoads } from '../kit/list-loads.js';
+import { type LoadLimits, listLoads } from '../kit/list-loads.js';
 import { PLATES_A_SIDE } from '../rules/plates-a-side.js';
+import { UNEQUAL_AT_MOST } from '../rules/unequal-at-most.js';
+import { UNEQUAL_NEAR } from '../rules/unequal-near.js';
 import type { EasierWay } from './linked-versions.js';
 import { holdsInBlock, keepsHandsEmpty, type Meeting, meetCautions } from './meet-caution.js';
 import { readSignOff, type SignOffRead } from './read-sign-off.js';
@@ -69,13 +71,7 @@ function judgeVersion(exercise: Exercise, context: BlockContext): Judged {
   const kit = grounds.every(({ signOff }) => signOff.bars)
     ? client.kit
     : client.kit.filter(({ kind }) => kind !== 'bar');
-  const { loads: made, tooMany } = listLoads(
-    kit,
-    facts.kit,
-    facts.holds,
-    client.unit,
-    context.rules.valueOf(PLATES_A_SIDE),
-  );
+  const { loads: made, tooMany } = listLoads(kit, facts.kit, facts.holds, client.unit, limitsOf(context));
   const bands = listBands(kit, facts.kit, facts.holds);
   const held = keepsHandsEmpty(exercise, cautionsIn(context)) ? [] : made;
   const loads = facts.way === 'bodyweight' ? [BODY_ALONE] : mayBeBare(exercise) ? [BODY_ALONE, ...held] : made;
@@ -167,6 +163,12 @@ function groundsOf(exercise: Exercise, context: BlockContext): Grounds {
 
 const cautionsIn = ({ standing, firstDay, lastDay }: BlockContext) =>
   standing.cautions.filter((caution) => holdsInBlock(caution, firstDay, lastDay));
+
+const limitsOf = ({ rules }: BlockContext): LoadLimits => ({
+  platesASide: rules.valueOf(PLATES_A_SIDE),
+  unlike: rules.valueOf(UNEQUAL_AT_MOST),
+  near: rules.valueOf(UNEQUAL_NEAR),
+});
 
 /** No part of a moderate plan: swing work, and whatever asks much speed. */
 const isFast = ({ facts }: Exercise): boolean =>
