@@ -12,6 +12,7 @@ import { FLOOR_CAUTIONED } from './rules/floor-cautioned.js';
 import { FLOOR_FIRST_WEEKS } from './rules/floor-first-weeks.js';
 import { FLOOR_NOVICE } from './rules/floor-novice.js';
 import { FLOOR_OLDER } from './rules/floor-older.js';
+import { FLOOR_SIGNAL } from './rules/floor-signal.js';
 import { GAIN_CAUTIONED } from './rules/gain-cautioned.js';
 import { GAIN_NOVICE } from './rules/gain-novice.js';
 import { GAIN_TRAINED } from './rules/gain-trained.js';
@@ -27,6 +28,7 @@ import { RPE_TO_RESERVE } from './rules/rpe-to-reserve.js';
 import { SIDE_GAP_OWN_BELL } from './rules/side-gap-own-bell.js';
 import { SIDE_GAP_TOLD } from './rules/side-gap-told.js';
 import { SIDE_GAP_WHY } from './rules/side-gap-why.js';
+import { SIGNAL_WORK } from './rules/signal-work.js';
 import { TEMPO_SLOW_LOWERING } from './rules/tempo-slow-lowering.js';
 import { TEMPO_SLOW_WITH_A_PAUSE } from './rules/tempo-slow-with-a-pause.js';
 import { UNEQUAL_AT_MOST } from './rules/unequal-at-most.js';
@@ -56,6 +58,7 @@ export const RULES_OF_ROWS: readonly Rule[] = [
   FLOOR_FIRST_WEEKS,
   FLOOR_NOVICE,
   FLOOR_OLDER,
+  FLOOR_SIGNAL,
   GAIN_CAUTIONED,
   GAIN_NOVICE,
   GAIN_TRAINED,
@@ -71,6 +74,7 @@ export const RULES_OF_ROWS: readonly Rule[] = [
   SIDE_GAP_OWN_BELL,
   SIDE_GAP_TOLD,
   SIDE_GAP_WHY,
+  SIGNAL_WORK,
   TEMPO_SLOW_LOWERING,
   TEMPO_SLOW_WITH_A_PAUSE,
   UNEQUAL_AT_MOST,

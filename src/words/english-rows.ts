@@ -61,6 +61,11 @@ export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
     (f) => `From 65: never fewer than ${f('floor') || held(f, '3')} in reserve${written(f)}.`,
     'Stop while it still looks good.',
   ),
+  'floor-signal': both(
+    (f) =>
+      `At a signal, no more than ${held(f, 'half')} of what could be done: never fewer than ${f('floor') || 'as many again'} in reserve${written(f)}.`,
+    'At each signal you leave as many good reps as you do.',
+  ),
   'gain-cautioned': only(
     (f) =>
       `A caution is met${clause(f('caution'), (what) => ` (${what})`)}${clause(f('met by'), (name) => ` by the ${name}`)}: no gain in strength is counted on here.`,
@@ -113,6 +118,10 @@ export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
   ),
   'side-gap-why': only(
     (f) => `The sides differ${clause(f('gap'), (gap) => ` by ${gap}`)}, which is a lot. Ask why before you load it.`,
+  ),
+  'signal-work': only(
+    (f) =>
+      `More ${f('exercise') || 'of it'} would leave less rest than work before the next signal, so it is ${f('reps') || 'fewer'} at each.`,
   ),
   'tempo-slow-lowering': only((f) => `A slow lowering leaves ${held(f, '80 %')} of the reps.`),
   'tempo-slow-with-a-pause': only((f) => `A slow lowering and a pause leave ${held(f, '70 %')} of the reps.`),

@@ -55,7 +55,7 @@ describe('at every signal', () => {
   });
 
   test('circuit-reserve: one rep more is left, as in a circuit', () => {
-    expect(itemsOf(plan).map(({ asked }) => asked.reserve)).toEqual([40, 40, 30, 30, 30, 50]);
+    expect(itemsOf(plan).map(({ asked }) => asked.reserve)).toEqual([60, 60, 60, 60, 60, 60]);
     expect(itemsOf(plan)[0]?.reasons.map(({ rule }) => rule)).toContain('circuit-reserve');
   });
 

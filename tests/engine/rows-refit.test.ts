@@ -10,6 +10,7 @@ import { aLink, anExercise, aTest, aWay, bodyweight, kg, type MadeExercise, on, 
 import { codes, itemsOf, planOf, withRow } from './rows-made.js';
 
 const sets: Dose = { kind: 'sets', sets: 3, reps: { min: 6, max: 10 }, eachSide: false };
+const timed: Dose = { kind: 'timed', sets: 3, seconds: { min: 20, max: 30 }, eachSide: false };
 const signals: Dose = { kind: 'every', minutes: 10, reps: 8, everySeconds: 60 };
 const talk: Effort = { kind: 'talk', level: 'sentences' };
 const reserve: Effort = { kind: 'reserve', tenths: 50 };
@@ -46,7 +47,8 @@ describe('a dose that the version does not take (dose-of-version)', () => {
   });
 
   test('one that it takes stays as written', () => {
-    expect(sizes(signals, swing, {})).toEqual(['other', 10, 8, 8, 'reps', undefined]);
+    expect(sizes(signals, {}, {})).toEqual(['other', 10, 8, 8, 'reps', undefined]);
+    expect(sizes(timed, {}, hold)).toEqual(['other', 3, 20, 30, 'seconds', undefined]);
   });
 
   test('is still an error where it was written for the exercise itself', () => {

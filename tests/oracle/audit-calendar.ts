@@ -80,6 +80,7 @@ function floorIn(plan: PlanJson, week: number): number {
 }
 
 const CAUTIONED = 30;
+const HALF = 500;
 const ruleInForce = z.looseObject({ id: z.string(), overridden: z.looseObject({ value: z.number() }).optional() });
 
 /** A row that meets a caution says so beside its gain, in every session; it has a floor of its own. */
@@ -87,6 +88,15 @@ function cautionFloor(plan: PlanJson, items: readonly Placed[]): number {
   if (!items.some(({ item }) => item.reasons.some(({ rule }) => rule === 'gain-cautioned'))) return 0;
   const rule = plan.rules.find(({ id }) => id === 'floor-cautioned');
   return rule === undefined ? CAUTIONED : (ruleInForce.parse(rule).overridden?.value ?? CAUTIONED);
+}
+
+/** At a signal no more than a part of what is predicted to failure, half unless a coach says less. */
+function signalFloor(plan: PlanJson, { top }: PlanStrand, { group, item }: Placed): number {
+  const told = item.reasons.some(({ rule }) => rule === 'floor-signal');
+  if (group.everySeconds === undefined && !told) return 0;
+  const rule = plan.rules.find(({ id }) => id === 'floor-signal');
+  const part = rule === undefined ? HALF : (ruleInForce.parse(rule).overridden?.value ?? HALF);
+  return Math.ceil((10 * top * (1000 - part)) / part);
 }
 
 export interface StrandItems {
@@ -118,7 +128,7 @@ export function auditEffort(plan: PlanJson): string[] {
       if (placed === undefined) return;
       const { asked, id } = placed.item;
       if (one.week !== placed.week || one.easy !== placed.deload) found.push(`${id} stands in another week`);
-      const floor = Math.max(floorIn(plan, one.week), cautionFloor(plan, items));
+      const floor = Math.max(floorIn(plan, one.week), cautionFloor(plan, items), signalFloor(plan, strand, placed));
       if (one.floor !== floor) found.push(`${id}: floor ${one.floor}, not ${floor}`);
       if (asked.reserve !== one.asked) found.push(`${id}: asks ${asked.reserve}, the strand ${one.asked}`);
       if (asked.sets !== one.sets) found.push(`${id}: ${asked.sets} sets, the strand ${one.sets}`);

@@ -1,6 +1,6 @@
 /** How many reps to leave in reserve: what the programme asks, never below the floors; and the gain counted on. */
 import { agesInYear } from '../../model/day.js';
-import type { Effort } from '../../model/dose.js';
+import type { Dose, Effort } from '../../model/dose.js';
 import type { CurveWeek } from '../../model/programme.js';
 import type { PerTenThousand, Tenths } from '../../model/quantity.js';
 import type { Rule } from '../../model/reason.js';
@@ -14,6 +14,7 @@ import { FLOOR_CAUTIONED } from '../rules/floor-cautioned.js';
 import { FLOOR_FIRST_WEEKS } from '../rules/floor-first-weeks.js';
 import { FLOOR_NOVICE } from '../rules/floor-novice.js';
 import { FLOOR_OLDER } from '../rules/floor-older.js';
+import { FLOOR_SIGNAL } from '../rules/floor-signal.js';
 import { GAIN_CAUTIONED } from '../rules/gain-cautioned.js';
 import { GAIN_NOVICE } from '../rules/gain-novice.js';
 import { GAIN_RETURN } from '../rules/gain-return.js';
@@ -59,11 +60,23 @@ export function floorsOf(context: BlockContext): readonly Floor[] {
   ];
 }
 
-/** With the floor of a row that meets a caution, in every week. */
-export function floorsOfRow(context: BlockContext, floors: readonly Floor[], cautioned: boolean): readonly Floor[] {
-  if (!cautioned) return floors;
+/** With the floors of the row itself, in every week: of one that meets a caution, and of one done at a signal. */
+export function floorsOfRow(
+  context: BlockContext,
+  floors: readonly Floor[],
+  cautioned: boolean,
+  dose: Dose,
+): readonly Floor[] {
+  const { rules } = context;
+  if (!cautioned && dose.kind !== 'every') return floors;
   const weeks = context.programme.curve.map((_, index) => index + 1);
-  return [...floors, { rule: FLOOR_CAUTIONED, reserve: context.rules.valueOf(FLOOR_CAUTIONED), weeks }];
+  const part = rules.valueOf(FLOOR_SIGNAL);
+  const left = (reps: number): Tenths => Math.ceil((10 * reps * (1000 - part)) / part);
+  return [
+    ...floors,
+    ...(cautioned ? [{ rule: FLOOR_CAUTIONED, reserve: rules.valueOf(FLOOR_CAUTIONED), weeks }] : []),
+    ...(dose.kind === 'every' ? [{ rule: FLOOR_SIGNAL, reserve: left(dose.reps), weeks }] : []),
+  ];
 }
 
 export function floorIn(week: number, floors: readonly Floor[]): Floor | null {

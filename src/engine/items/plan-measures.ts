@@ -60,7 +60,7 @@ function measureItem(context: BlockContext, judged: Judged, due: Due, { besideOf
   const bodyMass = context.client.bodyMass?.mass.grams ?? null;
   const planned = {
     judged,
-    version: versionOf(judged, bodyMass),
+    version: versionOf(judged),
     k: 0,
     equation: 'epley',
     tested: 0,

@@ -91,7 +91,7 @@ function judgedAt({ fitted }: LadderRow, id: string): Judged {
 
 function weakerSide(context: BlockContext, judged: Judged): Side | 'both' {
   if (judged.exercise.facts.sides !== 'each') return 'both';
-  const version = versionOf(judged, context.client.bodyMass?.mass.grams ?? null);
+  const version = versionOf(judged);
   return readCapacity(context, judged, version)?.capacity.side ?? 'both';
 }
 

@@ -3,7 +3,7 @@
  * exercise itself is judged with its row.
  */
 import type { Dose, Effort } from '../../model/dose.js';
-import type { Facts } from '../../model/exercise.js';
+import type { Facts, Way } from '../../model/exercise.js';
 import type { Range } from '../../model/quantity.js';
 import type { Rulebook } from '../rulebook.js';
 import { DOSE_OF_VERSION } from '../rules/dose-of-version.js';
@@ -16,14 +16,18 @@ import { type Planned, plannedBy, setsOf } from './planned-by.js';
 export interface Refitted {
   readonly dose: Dose['kind'] | null;
   readonly effort: Effort['kind'] | null;
+  /** Reps of a signal where those written do not fit. */
+  readonly signal: number | null;
 }
 
 /**
- * The dose as written where the version takes it; else plain sets: of seconds for a hold or a carry, else of reps. One
+ * The dose as written where the version takes it; work at a signal, or with a bell and the next, only where the version
+ * is of the same way of working as what it was written for. Else plain sets: of seconds for a hold or a carry, else of reps. One
  * amount becomes the other by the version's own tempo.
  */
-export function doseOfVersion(facts: Facts, dose: Dose, rules: Rulebook): Dose {
-  if (plannedBy(facts, dose) !== null) return dose;
+export function doseOfVersion(facts: Facts, dose: Dose, written: Way, rules: Rulebook): Dose {
+  const asDense = facts.way === written || (dose.kind !== 'every' && dose.kind !== 'main-next');
+  if (asDense && plannedBy(facts, dose) !== null) return dose;
   const sets = Math.min(setsOf(dose), rules.valueOf(DOSE_OF_VERSION));
   const eachSide = 'eachSide' in dose && dose.eachSide;
   const rep = secondsOfRep(facts.tempo, 'normal', rules);

@@ -19,6 +19,7 @@ import type { LinksOf } from '../versions/linked-versions.js';
 import type { BesideOf } from '../versions/list-beside.js';
 import { unlocksOf } from '../versions/list-unlocks.js';
 import { doseOfVersion, type Refitted, takesEffort } from './fit-dose.js';
+import { fitsAtSignal, repsAtSignal } from './fit-signal.js';
 import { dosesFor, type Planned, plannedBy, repsOf, setsOf } from './planned-by.js';
 
 interface Fitted {
@@ -93,8 +94,8 @@ export function fitRows(
 export type Placed = Pick<FittedRow, 'session' | 'block' | 'blockIndex' | 'row'>;
 
 /**
- * One row, of work or not. Reports `effort-not-readable`, `effort-for-way`, `dose-for-way`, `exercise-not-found`,
- * `kit-too-varied`, `no-version-allowed` and `pattern-not-filled`.
+ * One row, of work or not. Reports `effort-not-readable`, `effort-for-way`, `dose-for-way`, `signal-too-short`,
+ * `exercise-not-found`, `kit-too-varied`, `no-version-allowed` and `pattern-not-filled`.
  */
 export function fitRow(context: BlockContext, placed: Placed, versions: Versions): Result<FittedRow | null> {
   const found = findTarget(context, placed, versions);
@@ -124,18 +125,28 @@ export function fitChoice(
   if (choice.chosen.tooMany) return fail({ ...head, code: 'kit-too-varied', data: { most: MOST_SUMS } });
   const { facts, id } = choice.chosen.exercise;
   const gaveWay = choice.chosen.exercise !== target;
-  const dose = gaveWay ? doseOfVersion(facts, placed.row.dose, rules) : placed.row.dose;
+  const taken = gaveWay ? doseOfVersion(facts, placed.row.dose, target.facts.way, rules) : placed.row.dose;
+  const fits = taken.kind === 'every' ? fitsAtSignal(choice.chosen.exercise, taken, context) : 0;
+  const tooMany = taken.kind === 'every' && repsAtSignal(choice.chosen.exercise, taken, context) > fits;
+  if (taken.kind === 'every' && tooMany && (!gaveWay || fits === 0)) {
+    const { reps: asked, everySeconds } = taken;
+    const data = { row: placed.row.id, exercise: id, reps: asked, everySeconds, fits };
+    return fail({ ...head, code: 'signal-too-short', data });
+  }
+  const dose = taken.kind === 'every' && tooMany ? { ...taken, reps: fits } : taken;
   const planned = plannedBy(facts, dose);
   if (planned === null) {
     const data = { row: placed.row.id, exercise: id, way: facts.way, dose: dose.kind, takes: dosesFor(facts) };
     return fail({ ...head, code: 'dose-for-way', data });
   }
   const bodyMass = client.bodyMass?.mass.grams ?? null;
-  const row = gaveWay ? withoutUnfit(placed.row, target, choice.chosen, planned, bodyMass) : placed.row;
+  const fitting = gaveWay ? withoutUnfit(placed.row, target, choice.chosen, planned, bodyMass) : placed.row;
+  const row = rested(fitting, dose);
   const problems = effortProblems(row, id, facts, planned, head);
   if (problems.length > 0) return fail(...problems);
   const refitted: Refitted = {
-    dose: dose === placed.row.dose ? null : placed.row.dose.kind,
+    dose: dose.kind === placed.row.dose.kind ? null : placed.row.dose.kind,
+    signal: dose.kind === 'every' && tooMany ? dose.reps : null,
     effort: row.effort === placed.row.effort ? null : (placed.row.effort?.kind ?? null),
   };
   const chain = chainVersions(choice.chosen, bodyMass, versions.judge, versions.linksOf);
@@ -155,13 +166,19 @@ const percentOf = ({ effort }: Row): number | null => (effort?.kind === 'percent
 
 const ownReserve = ({ effort }: Row): Tenths | null => (effort === undefined ? null : reserveOf(effort));
 
+/** Work at a signal has its rest between the signals: in plain sets it keeps at least as much. */
+function rested(row: Row, dose: Dose): Row {
+  if (row.dose.kind !== 'every' || dose.kind === 'every' || row.restSeconds >= row.dose.everySeconds) return row;
+  return { ...row, restSeconds: row.dose.everySeconds };
+}
+
 /** An effort that fits the exercise as written, but not the version in its place, gives way to the curve. */
 function withoutUnfit(row: Row, target: Exercise, chosen: Judged, planned: Planned, bodyMass: Grams | null): Row {
   const { effort, ...rest } = row;
   if (effort === undefined) return row;
   const asWritten = plannedBy(target.facts, row.dose);
   if (asWritten !== null && !takesEffort(target.facts, effort, asWritten)) return row;
-  const counted = planned === 'ladder' || isCounted(versionOf(chosen, bodyMass), bodyMass);
+  const counted = planned === 'ladder' || isCounted(versionOf(chosen), bodyMass);
   const kept = takesEffort(chosen.exercise.facts, effort, planned) && (effort.kind !== 'percent' || counted);
   return kept ? row : rest;
 }

@@ -30,7 +30,7 @@ export function weakestPart(context: BlockContext, own: Judged, judge: Judge, ne
     const exercise = context.exercises.get(id);
     if (exercise === undefined || !isDoneAlike(exercise, own.exercise)) return null;
     const part = judge(exercise);
-    const version = versionOf(part, bodyMass);
+    const version = versionOf(part);
     const tested = readCapacity(context, part, version);
     if (tested === null || !isCounted(version, bodyMass)) return null;
     const k = capacityOf('epley', tested.capacity, true);

@@ -79,7 +79,7 @@ function passedOn(
     const relative = judge(link.to);
     const returning = linksOf(link.to)[back].find(({ to }) => to.id === own.exercise.id);
     if (returning === undefined || !carries(relative, own, returning, bodyMass)) return [];
-    const theirs = versionOf(relative, bodyMass);
+    const theirs = versionOf(relative);
     const tested = readCapacity(context, relative, theirs);
     const capacity = tested === null ? null : passOn(tested.capacity, theirs, version, returning, bodyMass);
     return tested === null || capacity === null ? [] : [{ relative, tested, capacity }];
@@ -134,7 +134,7 @@ export const neededAtFirst = (context: BlockContext, fitted: WalkFitted): Tenths
 
 function firstAsked(context: BlockContext, fitted: WalkFitted): number {
   const curve = context.programme.curve[0];
-  const floors = floorsOfRow(context, floorsOf(context), caresAtStart(fitted).length > 0);
+  const floors = floorsOfRow(context, floorsOf(context), caresAtStart(fitted).length > 0, fitted.dose);
   const floor = floorIn(1, floors)?.reserve ?? 0;
   return curve === undefined ? floor : askedReserve(context, curve, fitted.effort, floor, isHurried(fitted));
 }

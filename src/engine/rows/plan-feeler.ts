@@ -32,6 +32,8 @@ export function planFeeler(
   base: number,
   rise: number,
   easier: EasierItem,
+  /** With the easier version, of which nothing is known. */
+  easierReps: number,
   share: Share | null,
 ): Feeler {
   const version = strand.versions[base];
@@ -44,7 +46,7 @@ export function planFeeler(
       const range = { min: left, max: (ANSWERS[answer + 1] ?? OR_MORE + 1) - 1 };
       if (step === undefined) {
         const way = exerciseId(easier.exercise ?? version.exercise);
-        return { left: range, exercise: way, reps: strand.bottom, reserve: occurrence.asked };
+        return { left: range, exercise: way, reps: easierReps, reserve: occurrence.asked };
       }
       const at = strand.versions[step.option.version];
       const held = at?.loads.find(({ grams }) => grams === step.option.load);

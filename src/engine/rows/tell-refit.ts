@@ -3,13 +3,14 @@ import type { ReasonInput, Rule } from '../../model/reason.js';
 import { BEGIN_TESTED } from '../rules/begin-tested.js';
 import { DOSE_OF_VERSION } from '../rules/dose-of-version.js';
 import { EFFORT_OF_VERSION } from '../rules/effort-of-version.js';
+import { SIGNAL_WORK } from '../rules/signal-work.js';
 import type { FittedRow } from './fit-rows.js';
 
 const words = (name: string, value: string): ReasonInput => ({ name, value, unit: '' });
 
 export function tellRefit({
   choice: { chosen, untested },
-  refitted: { dose, effort },
+  refitted: { dose, effort, signal },
   sets,
 }: Pick<FittedRow, 'choice' | 'refitted' | 'sets'>): readonly (readonly [Rule, readonly ReasonInput[]])[] {
   const exercise = words('exercise', chosen?.exercise.id ?? '');
@@ -18,6 +19,7 @@ export function tellRefit({
     ...(dose === null
       ? []
       : [[DOSE_OF_VERSION, [exercise, words('dose', dose), { name: 'sets', value: sets, unit: 'sets' }]] as const]),
+    ...(signal === null ? [] : [[SIGNAL_WORK, [exercise, { name: 'reps', value: signal, unit: 'reps' }]] as const]),
     ...(effort === null ? [] : [[EFFORT_OF_VERSION, [exercise, words('effort', effort)]] as const]),
   ];
 }

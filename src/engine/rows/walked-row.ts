@@ -8,6 +8,7 @@ import { capacityOf, isCounted, repsToFailure, resistedLoad } from '../capacity.
 import { type Floor, floorsOfRow } from '../effort/plan-effort.js';
 import { planStrand } from '../plan-strand.js';
 import { FEELER_RISE } from '../rules/feeler-rise.js';
+import { FLOOR_SIGNAL } from '../rules/floor-signal.js';
 import { PERCENT_OF_MAXIMUM } from '../rules/percent-of-maximum.js';
 import { type PlannedSession, sessionsOf } from '../sessions/plan-sets.js';
 import type { Judged } from '../versions/judge-version.js';
@@ -75,7 +76,7 @@ function walkWith(
   versions: Versions,
 ): Result<WalkedRow | null> {
   const cautioned = cares.length > 0;
-  const floors = floorsOfRow(context, general, cautioned);
+  const floors = floorsOfRow(context, general, cautioned, fitted.dose);
   const sessions = sessionsOf(all, fitted);
   if (sessions.length === 0) return { value: null, problems: [] };
   const uncapped = buildStrand(context, { fitted, beginning, sessions, floors, cautioned });
@@ -106,7 +107,9 @@ function walkWith(
   }
   const easier = easierInReps(context, fitted, versions);
   if (easier === null) return { value: null, problems: [noEasier(context, fitted, fitted.chain.base, [])] };
-  const feeler = planFeeler(strand, fitted.chain.base, context.rules.valueOf(FEELER_RISE), easier, share);
+  const part = fitted.dose.kind === 'every' ? context.rules.valueOf(FLOOR_SIGNAL) : 1000;
+  const fewest = Math.ceil((strand.bottom * part) / 1000);
+  const feeler = planFeeler(strand, fitted.chain.base, context.rules.valueOf(FEELER_RISE), easier, fewest, share);
   return { value: { ...common, plan: { kind: 'feeler', feeler }, findings: [] }, problems: [] };
 }
 

@@ -128,7 +128,7 @@ function startOf(context: BlockContext, fitted: FittedRow): MakeableLoad | null 
   const bodyMass = context.client.bodyMass?.mass.grams ?? null;
   if (!isCounted(version, bodyMass)) return load;
   const k = capacityOf('epley', tested.capacity, true);
-  const floors = floorsOfRow(context, floorsOf(context), caresAtStart(fitted).length > 0);
+  const floors = floorsOfRow(context, floorsOf(context), caresAtStart(fitted).length > 0, dose);
   const floor = Math.max(...floors.map(({ reserve }) => reserve)) + context.rules.valueOf(CIRCUIT_RESERVE);
   const bottom = dose.kind === 'sets' ? dose.reps.min : dose.kind === 'every' ? dose.reps : null;
   if (bottom === null) return null;

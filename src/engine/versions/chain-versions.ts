@@ -2,7 +2,7 @@
 import type { Sides } from '../../model/exercise.js';
 import type { Grams } from '../../model/quantity.js';
 import type { VersionInput } from '../../model/strand.js';
-import { bodyPart, isCounted } from '../capacity.js';
+import { isCounted } from '../capacity.js';
 import { isWalked } from '../rows/planned-by.js';
 import type { Judge, Judged } from './judge-version.js';
 import type { Link, LinksOf } from './linked-versions.js';
@@ -54,7 +54,7 @@ export function chainVersions(base: Judged, bodyMass: Grams | null, judge: Judge
     const above = index - at;
     const toHarder = index >= at ? (up[above]?.there ?? null) : (down[below - 1]?.back ?? null);
     const toEasier = index <= at ? (down[below]?.there ?? null) : (up[above - 1]?.back ?? null);
-    return { ...versionOf(version, bodyMass), toHarder, toEasier };
+    return { ...versionOf(version), toHarder, toEasier };
   });
   return { versions, judged, base: at };
 }
@@ -66,7 +66,7 @@ interface Step {
 }
 
 /** One version as the walk reads it, without its neighbours. */
-export function versionOf(judged: Judged, bodyMass: Grams | null): VersionInput {
+export function versionOf(judged: Judged): VersionInput {
   const { facts, id } = judged.exercise;
   const share = facts.bodyShare?.share ?? null;
   return {
@@ -75,14 +75,17 @@ export function versionOf(judged: Judged, bodyMass: Grams | null): VersionInput 
     share,
     toHarder: null,
     toEasier: null,
-    loads: resistingLoads(judged, share, bodyMass),
+    loads: resistingLoads(judged, share),
     signedOffTo: judged.signedOffTo,
   };
 }
 
-/** With nothing of the body lifted, empty hands are no load where there is another. */
-function resistingLoads(judged: Judged, share: number | null, bodyMass: Grams | null): Judged['loads'] {
-  if (judged.loads.length < 2 || bodyPart(share, bodyMass) > 0) return judged.loads;
+/**
+ * With nothing of the body lifted, empty hands are no load where there is another. Where part of it is, they are one even
+ * if nobody knows what the body weighs: nothing is hung on who was never seen with it.
+ */
+function resistingLoads(judged: Judged, share: number | null): Judged['loads'] {
+  if (judged.loads.length < 2 || (share ?? 0) > 0) return judged.loads;
   return judged.loads.filter((load) => load.grams > 0);
 }
 
@@ -105,7 +108,7 @@ const sameSides = (a: Sides, b: Sides): boolean => a === b;
  */
 export function carries(from: Judged, to: Judged, link: Link, bodyMass: Grams | null): boolean {
   if (from.exercise.facts.parts.length + to.exercise.facts.parts.length > 0) return false;
-  const [a, b] = [versionOf(from, bodyMass), versionOf(to, bodyMass)];
+  const [a, b] = [versionOf(from), versionOf(to)];
   const [x, y] = [isCounted(a, bodyMass), isCounted(b, bodyMass)];
   if (x !== y) return false;
   return link.ratio !== null || (x && a.share !== null && b.share !== null && sameSides(sidesOf(from), sidesOf(to)));

@@ -52,7 +52,7 @@ function listBeside({ client }: BlockContext, judged: Judged, judge: Judge, link
     easier: links.easier.flatMap((link): readonly EasierVersion[] => {
       const to = judge(link.to);
       if (!to.allowed) return [];
-      const version = versionOf(to, bodyMass);
+      const version = versionOf(to);
       const carried = carries(judged, to, link, bodyMass);
       return [{ link, to, version, counted: isCounted(version, bodyMass), carried }];
     }),
