@@ -165,7 +165,7 @@ describe('the gentle weeks', () => {
   });
 });
 
-describe('conditioning by work and pause', () => {
+describe.each(['return-rest-first'])('conditioning by work and pause (%s)', () => {
   const row = (rest: number) => {
     const dose = { kind: 'timed', sets: 6, seconds: { min: 20, max: 30 }, eachSide: false } as const;
     return aProgramme([aSession('A', aBlock([aRow('squat', { dose, restSeconds: rest })]))]);
@@ -229,7 +229,7 @@ describe('what a test from before a break still says', () => {
   });
 });
 
-describe('breaks end to end (break-joined)', () => {
+describe.each(['break-joined'])('breaks end to end (%s)', () => {
   const ill = away('2026-11-17', '2026-12-05', 'ill');
   const startOf = (breaks: readonly Break[]) => strandOf(planOf(breaks)).start;
   const english = speechOf('en-GB');
@@ -262,7 +262,7 @@ describe('breaks end to end (break-joined)', () => {
   });
 });
 
-describe('a birth or a pregnancy since the test', () => {
+describe.each(['pregnancy-test'])('a birth or a pregnancy since the test (%s)', () => {
   const begun = (health: Client['health'], tested: string) => {
     const all = { medicines: [], conditions: [], falls: 0, ...health };
     const plan = planOf([], { health: all, tests: [aTest('squat', 9, { load: kg('16'), date: on(tested) })] });

@@ -64,7 +64,7 @@ describe('a load from the floor', () => {
       items(planOf([fromFloor(facts), box], bones('low bone density')))[0]
         ?.reasons.filter(({ rule, audience }) => rule === 'caution-met' && audience === 'client')
         .map((reason) => sayReason(reason, 'client', english));
-    expect(told({})).toEqual(['Lift it from a chair or a box, and put it down there.']);
+    expect(told({})).toEqual(['Lift from a chair or a box, and put it down there.']);
     expect(told({ onTheFloor: false })).toEqual([]);
   });
 

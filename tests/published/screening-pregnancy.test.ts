@@ -104,15 +104,15 @@ describe('the contraindications', () => {
   });
 
   // 140/90 is gestational hypertension in ACOG Practice Bulletin 222, 2020: from memory.
-  it.each<[string, Partial<Health>, string | null]>([
-    ['139/89 asks nothing', read(139, 89), null],
-    ['140/80', read(140, 80), 'high blood pressure'],
-    ['120/90', read(120, 90), 'high blood pressure'],
-    ['the condition', { conditions: ['blood pressure'] }, 'high blood pressure'],
-    ['the medicine', { medicines: ['lowers blood pressure'] }, 'high blood pressure'],
-    ['diabetes', { conditions: ['diabetes'] }, 'diabetes'],
-    ['a medicine for blood sugar', { medicines: ['lowers blood sugar'] }, 'diabetes'],
-  ])('facts on file that contradict `with: none` ask first: %s', (_, more, asks) => {
+  it.each<[string, string, Partial<Health>, string | null]>([
+    ['pregnancy-asks-systolic', 'below', read(139, 89), null],
+    ['pregnancy-asks-systolic', 'at', read(140, 80), 'high blood pressure'],
+    ['pregnancy-asks-diastolic', 'at', read(120, 90), 'high blood pressure'],
+    ['pregnancy-asks-known', 'the condition', { conditions: ['blood pressure'] }, 'high blood pressure'],
+    ['pregnancy-asks-known', 'the medicine', { medicines: ['lowers blood pressure'] }, 'high blood pressure'],
+    ['pregnancy-asks-known', 'diabetes', { conditions: ['diabetes'] }, 'diabetes'],
+    ['pregnancy-asks-known', 'a medicine for blood sugar', { medicines: ['lowers blood sugar'] }, 'diabetes'],
+  ])('%s: facts on file that contradict `with: none` ask first: %s', (_, __, more, asks) => {
     const asked = withOthers(more).problems.find(({ code }) => code === 'pregnancy-ask-first');
     expect(asked?.data ?? null).toEqual(asks === null ? null : { conditions: [asks], began: expect.any(String) });
     expect(withOthers(more, { ...since, date: addDays(FIRST, -15) }).withheld).not.toContain('pregnancy-ask-first');

@@ -53,7 +53,7 @@ const QUALITY_WORDS: Readonly<Record<Quality, Spoken>> = {
   reach: { changed: 'Chosen so that you need not reach so far.', kept: 'Reach only as far as is comfortable.' },
   'lifting from the floor': {
     changed: 'Chosen so that nothing heavy is lifted from the floor.',
-    kept: 'Lift it from a chair or a box, and put it down there.',
+    kept: 'Lift from a chair or a box, and put it down there.',
   },
 };
 

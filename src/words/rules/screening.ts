@@ -120,7 +120,7 @@ export const englishScreening: Readonly<Record<ScreeningRuleName, RuleWords>> = 
   'bone-fast': both((f) => `With low bone density, mind speed${cautions(f)}.`, 'Move slowly and under control.'),
   'bone-lift': both(
     (f) => `With low bone density, mind lifting from the floor and putting down on it${cautions(f)}.`,
-    'Lift it from a chair or a box where you can, and put it down there.',
+    'Lift from a chair or a box, and put it down there.',
   ),
   'bone-twist': both(
     (f) => `With low bone density, mind twisting under load${cautions(f)}.`,
