@@ -65,6 +65,7 @@ const LIMITS: ReadonlyMap<string, RuleBounds> = new Map([
   ['pressure-stop-diastolic', { least: 90, most: 110 }],
   ['pressure-stop-systolic', { least: 140, most: 180 }],
   ['fast-first', { least: 0, most: 1 }],
+  ['warm-up-standing', { least: 0, most: 1 }],
   ['floor-last', { least: 0, most: 1 }],
   ['circuit-bells', { least: 1, most: 4 }],
   ['circuit-apart', { least: 0, most: 2 }],

@@ -29,6 +29,7 @@ import { WARM_UP_MOST } from './rules/warm-up-most.js';
 import { WARM_UP_OLDER } from './rules/warm-up-older.js';
 import { WARM_UP_OLDER_MOST } from './rules/warm-up-older-most.js';
 import { WARM_UP_ROUNDS } from './rules/warm-up-rounds.js';
+import { WARM_UP_STANDING } from './rules/warm-up-standing.js';
 
 export const RULES_OF_SESSIONS: readonly Rule[] = [
   BETWEEN_EXERCISES,
@@ -60,4 +61,5 @@ export const RULES_OF_SESSIONS: readonly Rule[] = [
   WARM_UP_OLDER,
   WARM_UP_OLDER_MOST,
   WARM_UP_ROUNDS,
+  WARM_UP_STANDING,
 ];

@@ -160,6 +160,27 @@ describe('which exercises', () => {
     expect(names(warmUp(two, [squat, hinge, down, easy('n-up', ['hinge'])]))).toBe('n-up m-down');
   });
 
+  test('warm-up-standing: no floor, nor the head down, for older clients, after a fall, or with a caution on them', () => {
+    const walking = today('a-travel');
+    const travel = anExercise('a-travel', { pattern: 'travel' });
+    const crawl = anExercise('b-crawl', { ...bodyweight, pattern: 'travel', asks: [ask('floor')] });
+    const march = anExercise('c-march', { ...bodyweight, pattern: 'travel', way: 'conditioning' });
+    const all = [travel, crawl, march];
+    expect(names(warmUp(walking, all))).toBe('b-crawl');
+    for (const client of [
+      older,
+      { health: { ...aClient().health, falls: 1 } },
+      { cautions: [aCaution('floor', { degree: 'take care' })] },
+      { cautions: [aCaution('head down', { degree: 'take care' })] },
+    ] satisfies Partial<Client>[]) {
+      expect(names(warmUp(walking, all, client))).toBe('c-march');
+      expect(names(warmUp(walking, [travel, crawl], client))).toBe('');
+    }
+    expect(names(warmUp(walking, all, older, { 'warm-up-standing': 0 }))).toBe('b-crawl');
+    const hop = anExercise('c-hop', { ...bodyweight, pattern: 'travel', way: 'conditioning', asks: [ask('impact')] });
+    expect(names(warmUp(walking, [travel, hop]))).toBe('');
+  });
+
   test('a row that bears the name already keeps it: the exercise is passed over', () => {
     const programme = aProgramme([aSession('A', aBlock([aRow('a-squat', { id: rowId('warm-up-m') })]))]);
     expect(names(warmUp(programme, [squat, easy('m', ['squat']), easy('n', ['squat'])]))).toBe('n');

@@ -203,6 +203,14 @@ function aroundFindings(plan: PlanJson, session: PlanSession, library: Library):
   if (older && minutesIn('cool-down') < ruled(plan, 'cool-down-older') && composed('cool-down').length > 0)
     found.push(`a cool-down of ${minutesIn('cool-down')} minutes`);
   if (older && !session.groups.some(({ kind }) => kind === 'cool-down')) found.push('no cool-down');
+  const { derived, health } = plan.inputs.standing;
+  const fell = health.some(({ fact, value }) => fact === 'falls' && Number(value) > 0);
+  const down = ['floor', 'lying on the back', 'head down'];
+  const stands = older || fell || [...plan.inputs.cautions, ...derived].some(({ what }) => down.includes(what));
+  for (const { exercise } of composed('warm-up').flatMap((group) => group.items)) {
+    if (stands && library.get(exercise)?.facts.asks.some(({ of }) => down.includes(of)))
+      found.push(`${exercise} warms up on the floor`);
+  }
   for (const item of [...composed('warm-up'), ...composed('cool-down')].flatMap((group) => group.items)) {
     const facts = library.get(item.exercise)?.facts;
     if (item.sets.some(({ load }) => load !== undefined))

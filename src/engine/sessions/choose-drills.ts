@@ -75,14 +75,16 @@ export const patternOf = ({ chain, target }: FittedRow): Pattern =>
 /**
  * For each of today's patterns in the order it comes, unless one chosen already rehearses it: of the exercises that
  * rehearse it, the one that rehearses most of today's patterns; else the easiest plain exercise of the pattern itself.
- * Ties go by id. Those on the floor come last.
+ * Ties go by id. Those on the floor come last; `standing` leaves them out.
  */
 export function chooseWarmUp(
-  drills: readonly Judged[],
+  all: readonly Judged[],
   session: SessionTemplate,
   rows: readonly FittedRow[],
   versions: Versions,
+  standing: boolean,
 ): readonly Judged[] {
+  const drills = standing ? all.filter(({ exercise }) => !goesDown(exercise)) : all;
   const patterns = [...new Set(rows.map(patternOf))];
   const open = openDrills(drills, 'warm-up', session, rows);
   const count = ({ exercise }: Judged): number =>
@@ -100,9 +102,18 @@ export function chooseWarmUp(
   return floorLast(chosen, ({ exercise }) => exercise);
 }
 
-/** The first of a pattern to which no other of them is an easier version. */
+const goesDown = (exercise: Exercise): boolean =>
+  asksFloor(exercise) || exercise.facts.asks.some(({ of }) => of === 'head down');
+
+/** Marching and the like, in place of a pattern that nothing else rehearses. */
+const isEasyConditioning = ({ exercise: { facts } }: Judged): boolean =>
+  facts.way === 'conditioning' && facts.asks.every(({ of }) => of !== 'impact');
+
+/** The first of a pattern to which no other of them is an easier version; what only raises the breath last. */
 function easiestOf(pattern: Pattern, open: readonly Judged[], { linksOf }: Versions): Judged | undefined {
-  const plain = open.filter(({ exercise: { facts } }) => facts.pattern === pattern && PLAIN_WAYS.includes(facts.way));
+  const own = open.filter(({ exercise: { facts } }) => facts.pattern === pattern);
+  const counted = own.filter(({ exercise: { facts } }) => PLAIN_WAYS.includes(facts.way));
+  const plain = counted.length > 0 ? counted : own.filter(isEasyConditioning);
   const easier = ({ exercise }: Judged): boolean =>
     linksOf(exercise).easier.some(({ to }) => plain.some((other) => other.exercise === to));
   return plain.find((judged) => !easier(judged)) ?? plain[0];

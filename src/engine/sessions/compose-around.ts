@@ -1,4 +1,6 @@
 /** What comes before and after the work of a session: the coach's own block, or one composed of easy exercises. */
+
+import type { Quality } from '../../model/exercise.js';
 import { type RowId, rowId } from '../../model/identity.js';
 import type { MakeableLoad } from '../../model/kit.js';
 import type { Problem } from '../../model/problem.js';
@@ -17,6 +19,7 @@ import { WARM_UP_MOST } from '../rules/warm-up-most.js';
 import { WARM_UP_OLDER } from '../rules/warm-up-older.js';
 import { WARM_UP_OLDER_MOST } from '../rules/warm-up-older-most.js';
 import { WARM_UP_ROUNDS } from '../rules/warm-up-rounds.js';
+import { WARM_UP_STANDING } from '../rules/warm-up-standing.js';
 import type { Judged } from '../versions/judge-version.js';
 import { holdsInBlock } from '../versions/meet-caution.js';
 import {
@@ -83,6 +86,18 @@ function groundsFor(context: BlockContext): readonly string[] {
     (caution) => caution.what === 'breath hold' && holdsInBlock(caution, firstDay, lastDay),
   );
   return [...(isOlder(context) ? ['age'] : []), ...new Set(breath.map(({ by }) => by))];
+}
+
+const DOWN: readonly Quality[] = ['floor', 'lying on the back', 'head down'];
+
+function warmsUpStanding(context: BlockContext): boolean {
+  const { client, standing, rules, firstDay, lastDay } = context;
+  if (rules.valueOf(WARM_UP_STANDING) === 0) return false;
+  const fell = (client.health.falls ?? 0) > 0;
+  const down = standing.cautions.some(
+    (caution) => DOWN.some((of) => of === caution.what) && holdsInBlock(caution, firstDay, lastDay),
+  );
+  return isOlder(context) || fell || down;
 }
 
 /** For each session and the rows done in it. Reports what stands against a row of the coach's own blocks. */
@@ -193,7 +208,7 @@ function composeWarmUp(composing: Composing, session: SessionTemplate, rows: rea
   const { rules } = context;
   const minutes = rules.valueOf(because.length > 0 ? WARM_UP_OLDER : WARM_UP);
   const most = rules.valueOf(because.length > 0 ? WARM_UP_OLDER_MOST : WARM_UP_MOST);
-  const chosen = chooseWarmUp(drills, session, rows, versions);
+  const chosen = chooseWarmUp(drills, session, rows, versions, warmsUpStanding(context));
   const fitting = makeDrills(context, 'warm-up', chosen, Math.max(minutes, most), versions);
   return fill(context, 'warm-up', fitting, minutes, because);
 }

@@ -31,6 +31,7 @@ export const SESSION_RULES = [
   'warm-up-older',
   'warm-up-older-most',
   'warm-up-rounds',
+  'warm-up-standing',
 ] as const;
 export type SessionRuleName = (typeof SESSION_RULES)[number];
 
@@ -129,4 +130,7 @@ export const englishSession: Readonly<Record<SessionRuleName, RuleWords>> = {
       `For an older client, or one who is not to hold the breath, a warm-up takes at most ${held(f, '10 minutes')}.`,
   ),
   'warm-up-rounds': only((f) => `A warm-up or cool-down goes at most ${held(f, '3 rounds')} through its exercises.`),
+  'warm-up-standing': only(
+    'Older clients, those who fell, and those with a caution on the floor or the head down warm up standing.',
+  ),
 };

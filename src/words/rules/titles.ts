@@ -193,6 +193,7 @@ export const RULE_TITLES: Readonly<Record<string, string>> = {
   'warm-up-most': 'How long a warm-up may be',
   'warm-up-older-most': 'How long a longer warm-up may be',
   'warm-up-rounds': 'Rounds of a warm-up',
+  'warm-up-standing': 'A warm-up on the feet',
   'ladder-up': 'A step up',
   'ladder-held': 'Held: no step up',
   'ladder-new-stage': 'No new load or version',
