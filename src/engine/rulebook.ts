@@ -101,6 +101,7 @@ const LIMITS: ReadonlyMap<string, RuleBounds> = new Map([
   ['signal-minutes-first', { least: 300, most: 1000 }],
   ['signal-reps-first', { least: 300, most: 1000 }],
   ['swing-cap', { least: 1, most: 30 }],
+  ['hold-most', { least: 10, most: 300 }],
   ['ceiling-arms', { least: 2000, most: 3000 }],
   ['ceiling-load', { least: 2200, most: 3500 }],
   ['audit-direct-set', { least: 1000, most: 1000 }],

@@ -5,6 +5,7 @@
 import type { Rule } from '../model/reason.js';
 import type { RuleOfLadder } from './ladder/ladder-rule.js';
 import { DEAD_STOP_REPS } from './rules/dead-stop-reps.js';
+import { HOLD_MOST } from './rules/hold-most.js';
 import { ladderCounted } from './rules/ladder-counted.js';
 import { ladderEarned } from './rules/ladder-earned.js';
 import { ladderEasy } from './rules/ladder-easy.js';
@@ -57,6 +58,7 @@ export const rulesOfTheLadder: readonly RuleOfLadder[] = [
 /** What rungs are made of, where a ladder begins, and how hard breath may work. */
 const RULES_OF_RUNGS: readonly Rule[] = [
   DEAD_STOP_REPS,
+  HOLD_MOST,
   LADDER_START_LIGHTEST,
   LADDER_START_MAIN_BELL,
   LADDER_START_ROLE,

@@ -56,6 +56,7 @@ const LOOK = [
   'circuit-apart',
   'circuit-bells',
   'next-up-passed',
+  'hold-most',
   'twice-in-a-session',
   // What would help most.
   'kit-too-light',

@@ -206,6 +206,18 @@ describe('holds and carries', () => {
     expect(item?.reasons.map(({ rule }) => rule)).toContain('ladder-start-tested');
   });
 
+  it('hold-most: no set is longer, whatever is written, and the coach is told', () => {
+    const long = planOf({ exercise: HOLD, dose: timed(2, 60, 300) });
+    const seconds = itemsOf(long).flatMap(({ sets: of }) => of.flatMap((set) => set.seconds ?? []));
+    expect(Math.max(...seconds)).toBeLessThanOrEqual(120);
+    const rungs = long.inputs.ladders.flatMap((ladder) => ladder.rungs.map(({ dose }) => dose));
+    expect(rungs).toContainEqual({ kind: 'seconds', seconds: 120 });
+    expect(findingsOf(long)).toContain('hold-most');
+    const always = planOf({ exercise: HOLD, dose: timed(2, 600, 600) });
+    expect(itemsOf(always)[0]?.sets[0]?.seconds).toBe(120);
+    expect(findingsOf(planOf({ exercise: HOLD, dose: timed(2, 60, 120) }))).not.toContain('hold-most');
+  });
+
   it('a pair is two equal bells, or two unequal ones where the exercise says so', () => {
     const pair = (unequal: boolean) => ({
       ...CARRY,

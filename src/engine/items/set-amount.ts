@@ -5,6 +5,7 @@ import type { PlanSet } from '../../model/plan.js';
 import type { TempoStep } from '../../model/programme.js';
 import { sumOfSteps } from '../rows/planned-by.js';
 import type { Rulebook } from '../rulebook.js';
+import { HOLD_MOST } from '../rules/hold-most.js';
 import { secondsOfRep } from '../sessions/seconds-of-rep.js';
 
 export type SetAmount = Pick<PlanSet, 'reps' | 'seconds' | 'steps'>;
@@ -20,7 +21,8 @@ export function amountIn(dose: Dose, own: Exercise, rules: Rulebook): AmountOf {
   const counted = amountCounted(dose, rules);
   return (reps, exercise, tempo) => {
     if (COUNTED.includes(exercise.facts.way)) return counted(reps, exercise, tempo);
-    return { seconds: reps * secondsOfRep(own.facts.tempo, 'normal', rules) };
+    const seconds = reps * secondsOfRep(own.facts.tempo, 'normal', rules);
+    return { seconds: exercise.facts.way === 'hold' ? Math.min(seconds, rules.valueOf(HOLD_MOST)) : seconds };
   };
 }
 

@@ -5,6 +5,7 @@ import type { EasierItem, PlanSet } from '../../model/plan.js';
 import type { BlockContext } from '../block-context.js';
 import { externalLoad } from '../capacity.js';
 import type { Versions } from '../rows/fit-rows.js';
+import { HOLD_MOST } from '../rules/hold-most.js';
 import { SECONDS_A_METRE } from '../rules/seconds-a-metre.js';
 import { SECONDS_A_REP } from '../rules/seconds-a-rep.js';
 import type { Judged } from '../versions/judge-version.js';
@@ -57,7 +58,7 @@ function doseFor({ way, pattern }: Facts, dose: RungDose, { rules }: BlockContex
     return { kind: 'seconds', seconds: Math.ceil((dose.metres * rules.valueOf(SECONDS_A_METRE)) / 10) };
   }
   if ((dose.kind === 'reps' || dose.kind === 'every') && way === 'hold') {
-    return { kind: 'seconds', seconds: dose.reps * rules.valueOf(SECONDS_A_REP) };
+    return { kind: 'seconds', seconds: Math.min(dose.reps * rules.valueOf(SECONDS_A_REP), rules.valueOf(HOLD_MOST)) };
   }
   return dose;
 }

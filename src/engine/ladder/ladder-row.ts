@@ -1,6 +1,7 @@
 /** One row that goes up a ladder, with everything decided about it: where it begins, its rungs, and the way up them. */
 import type { LadderInput, LadderOccurrence } from '../../model/ladder.js';
 import { ofClient, type Problem } from '../../model/problem.js';
+import type { Seconds } from '../../model/quantity.js';
 import type { ReasonInput, Rule } from '../../model/reason.js';
 import type { Result } from '../../model/result.js';
 import type { BlockContext } from '../block-context.js';
@@ -8,6 +9,7 @@ import { returnOf } from '../breaks/returns.js';
 import { caresAtStart } from '../rows/cares-met.js';
 import type { LadderFitted, Versions } from '../rows/fit-rows.js';
 import { EASIER_IN_KIT } from '../rules/easier-in-kit.js';
+import { HOLD_MOST } from '../rules/hold-most.js';
 import { ladderEarned } from '../rules/ladder-earned.js';
 import { ladderEasyDown } from '../rules/ladder-easy-down.js';
 import { LADDER_START_LIGHTEST } from '../rules/ladder-start-lightest.js';
@@ -68,7 +70,8 @@ export function planLadderRow(
   const problems = easierMissing(context, fitted, ladder, versions);
   if (problems.length > 0) return { value: null, problems };
   const result = planLadder(ladder);
-  const findings = [...result.findings, ...startFindings(ladder, began, fitted)];
+  const longest = context.rules.valueOf(HOLD_MOST);
+  const findings = [...result.findings, ...startFindings(ladder, began, fitted, longest)];
   return { value: { fitted, ladder, result, began, cares, sessions, findings }, problems: [] };
 }
 
@@ -80,15 +83,23 @@ function occurrenceOf(context: BlockContext, fitted: LadderFitted, { queued, row
 }
 
 /** What the coach is told of where it begins. */
-function startFindings(ladder: LadderInput, began: LadderStart, { dose }: LadderFitted): readonly LadderFinding[] {
+function startFindings(
+  ladder: LadderInput,
+  began: LadderStart,
+  { dose }: LadderFitted,
+  longest: Seconds,
+): readonly LadderFinding[] {
   const weeks = ladder.occurrences.slice(0, 1).map(({ week }) => week);
   const told = (rule: Rule, more: readonly ReasonInput[] = []): LadderFinding => {
     return { rule: rule.id, weeks, reason: rungReason(rule, 'coach', ladder, ladder.start, more) };
   };
+  const tooLong =
+    ladder.way === 'hold' && dose.kind === 'timed' && dose.seconds.max > longest ? dose.seconds.max : null;
   const alone = dose.kind === 'main-next' && ladder.rungs[ladder.start]?.nextUp === null && !isFromStop(ladder);
   return [
     ...(began.rule === LADDER_START_LIGHTEST ? [told(LADDER_START_LIGHTEST)] : []),
     ...(alone ? [told(NEXT_UP_PASSED)] : []),
+    ...(tooLong === null ? [] : [told(HOLD_MOST, [{ name: 'written', value: tooLong, unit: 's' }])]),
   ];
 }
 

@@ -3,6 +3,7 @@ import { both, clause, type Figure, held, heldFor, only, type RuleWords } from '
 
 export const LADDER_RULES = [
   'dead-stop-reps',
+  'hold-most',
   'ladder-counted',
   'ladder-earned',
   'ladder-easy',
@@ -102,6 +103,10 @@ export const englishLadder: Readonly<Record<LadderRuleName, RuleWords>> = {
   ),
   'mobility-fixed': both('Mobility work stays as it is.', 'This one stays the same, on purpose.'),
   'next-up-first': only((f) => `Reps with the next bell up begin with ${held(f, '50 %')} of those in the programme.`),
+  'hold-most': only(
+    (f) =>
+      `No hold is kept up for more than ${held(f, '120 s')} in one set${clause(f('written'), (long) => `; ${long} is written`)}. More sets, a heavier load or a harder version come first.`,
+  ),
   'next-up-passed': only('The next bell up is not in the house, or not signed off, so only the main one is planned.'),
   'rung-metres': only((f) => `Metres climb by ${held(f, '5')} at a time.`),
   'rung-minutes': only((f) => `Work by the signal climbs by ${held(f, '2')} minutes at a time.`),

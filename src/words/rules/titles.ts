@@ -225,6 +225,7 @@ export const RULE_TITLES: Readonly<Record<string, string>> = {
   'signal-reps-first': 'First reps by the signal',
   'stages-ahead': 'How far ahead is listed',
   'swing-cap': 'Most fast reps in a set',
+  'hold-most': 'Longest hold in a set',
   'talk-limit': 'The most breath a plan allows',
   'talk-sentences': 'Where no effort is written',
 };
