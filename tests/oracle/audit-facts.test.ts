@@ -29,6 +29,16 @@ const OF_FACTS: readonly Fault[] = [
     (plan) => void plan.inputs.standing.derived.push({ rule: 'made-up', what: 'knee', degree: 'avoid' }),
   ],
   [
+    'a test in pregnancy',
+    /tested too soon/,
+    'rpe-row',
+    (plan) => {
+      plan.inputs.standing.health.push({ fact: 'pregnancy', value: 'due' });
+      const [set] = itemOf(plan, 'straight').sets;
+      if (set !== undefined) set.kind = 'test';
+    },
+  ],
+  [
     'a load lifted from the floor',
     /goblet-squat: lifts 8 kg from the floor/,
     'bone-density',

@@ -67,7 +67,23 @@ export function auditFacts(plan: PlanJson, exercises: readonly ExerciseFacts[], 
     ];
     for (const text of said) found.add(`${use.item.id}: ${use.exercise}${use.way ? `#${use.way}` : ''}: ${text}`);
   }
-  return [...found];
+  return [...found, ...testedTooSoon(plan)];
+}
+
+/** As many as there are: never in pregnancy or with a vertebral fracture, not at the start of a moderate or first plan. */
+function testedTooSoon({ weeks, inputs }: PlanJson): string[] {
+  const { moderate, health, derived } = inputs.standing;
+  const never = health.some(({ fact }) => fact === 'pregnancy') || derived.some(({ rule }) => rule === 'fracture-lift');
+  const gently = moderate || inputs.blocksBefore === 0;
+  return weeks.flatMap(({ sessions }, week) =>
+    sessions.flatMap((session) =>
+      session.groups
+        .filter(({ kind }) => kind !== 'test')
+        .flatMap(({ items }) => items)
+        .filter(({ sets }) => sets.some(({ kind }) => kind === 'test') && (never || (gently && week === 0)))
+        .map(({ id }) => `${id}: tested too soon`),
+    ),
+  );
 }
 
 function withParts(exercise: ExerciseFacts, byId: ReadonlyMap<string, ExerciseFacts>): readonly ExerciseFacts[] {
