@@ -9,6 +9,7 @@ import { planMeasures } from './items/plan-measures.js';
 import { isTested, testsOf } from './items/test-sets.js';
 import { itemsOfLadder } from './ladder/ladder-item.js';
 import { type LadderRow, planLadderRow } from './ladder/ladder-row.js';
+import { beginLighter } from './rows/begin-lighter.js';
 import { beginRow } from './rows/begin-row.js';
 import { beginTested } from './rows/begin-tested.js';
 import type { Beginning } from './rows/beginning.js';
@@ -38,7 +39,7 @@ export interface PlannedRows {
 /** Reports what any of its rows does. */
 export function planRows(context: BlockContext, queue: Queue, versions: Versions): Result<PlannedRows> {
   const fitted = fitRows(context, queue.templates, versions);
-  const begun = fitted.value.map((row) => beginTested(context, row, versions));
+  const begun = fitted.value.map((row) => beginLighter(context, beginTested(context, row, versions), versions));
   const kept = leaveOutRepeats(context, begun);
   const shaped = shapeSessions(context, kept.rows);
   const shape = { ...shaped, findings: [...kept.findings, ...shaped.findings] };

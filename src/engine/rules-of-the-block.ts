@@ -1,5 +1,6 @@
 /** Every rule the planner reads outside the walk: its own, and those of each room. The walk's are listed beside it. */
 import type { Rule } from '../model/reason.js';
+import { BEGIN_LIGHTER } from './rules/begin-lighter.js';
 import { BEGIN_TESTED } from './rules/begin-tested.js';
 import { CIRCUIT_RESERVE } from './rules/circuit-reserve.js';
 import { CLOCK_ONE_TEMPO } from './rules/clock-one-tempo.js';
@@ -46,6 +47,7 @@ import { RULES_OF_VERSIONS } from './rules-of-versions.js';
 
 /** Of rows and their effort. */
 export const RULES_OF_ROWS: readonly Rule[] = [
+  BEGIN_LIGHTER,
   BEGIN_TESTED,
   CIRCUIT_RESERVE,
   CLOCK_ONE_TEMPO,

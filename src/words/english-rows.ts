@@ -13,6 +13,11 @@ const EFFORTS: Readonly<Record<string, string>> = {
 };
 
 export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
+  'begin-lighter': both(
+    (f) =>
+      `The lightest load in the house is too heavy for the ${f('programme') || 'exercise'}, so the row is done with an easier version${clause(f('exercise'), (name) => `: ${name}`)}. A lighter one would open it.`,
+    'For now you do an easier version: the bell at home is a lot.',
+  ),
   'begin-tested': both(
     (f) =>
       `${begun(f('exercise') || 'the version tested')} first${clause(f('untested'), (name) => `, since the ${name} was never tested`)}: what was seen goes before a guess.`,

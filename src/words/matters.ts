@@ -49,6 +49,7 @@ const LOOK = [
   // What is not as the programme has it.
   'row-left-out',
   'version-chosen',
+  'begin-lighter',
   'begin-tested',
   'dose-of-version',
   'signal-work',

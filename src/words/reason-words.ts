@@ -78,6 +78,7 @@ export const WALK_RULES = [
 
 /** Of rows and their effort; the other rooms' names stand with their words in `rules/`. */
 const ROW_RULES = [
+  'begin-lighter',
   'begin-tested',
   'circuit-reserve',
   'clock-one-tempo',

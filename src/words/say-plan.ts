@@ -39,6 +39,12 @@ const SHOWN_FROM = 1000;
 /** Of one pound (avoirdupois, exact by the International Yard and Pound agreement of 1959), in grams. */
 const POUND = 453.59237;
 
+/** A load that nobody has: in pounds where it is whole pounds, and the kit knows them. */
+function nameOfAny(plan: Plan, grams: number): string {
+  const pounds = Math.round(grams / POUND);
+  return Math.round(pounds * POUND) === grams ? sayMass(plan, grams) : PLAIN_NAMES.load(grams);
+}
+
 /** A mass to a tenth, in the unit of the client's kit. */
 export function sayMass({ inputs }: Plan, grams: number): string {
   const pounds = inputs.kit.some(({ label }) => label.endsWith('lb'));
@@ -78,6 +84,6 @@ export function namesIn(plan: Plan): Names {
       if (load !== null && 'grams' in load) note(exercise, load.grams, load.label);
   return {
     exercise: PLAIN_NAMES.exercise,
-    load: (grams, exercise) => unbroken(held.get(`${exercise}/${grams}`) ?? any.get(grams) ?? PLAIN_NAMES.load(grams)),
+    load: (grams, exercise) => unbroken(held.get(`${exercise}/${grams}`) ?? any.get(grams) ?? nameOfAny(plan, grams)),
   };
 }

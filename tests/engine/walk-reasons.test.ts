@@ -87,6 +87,12 @@ describe('why, and why not the next one up', () => {
     };
     expect(finding(strand)).toBe('kit-too-light load=16000 bell=18000 bottom=6 floor=20');
     expect(finding({ ...strand, versions })).toContain('signed off to=16000');
+    // Printed in pounds: 40 lb are 18.144 kg; 42 lb would leave the floor too, and are no whole five.
+    const inPounds = strand.versions.map((version) => ({
+      ...version,
+      loads: version.loads.map((load) => ({ ...load, label: '35 lb' })),
+    }));
+    expect(finding({ ...strand, bottom: 5, versions: inPounds })).toContain('bell=18144');
   });
 
   it('gives every reason the id and the source of a rule in the list', () => {

@@ -1,5 +1,6 @@
 /** What is told of a version that the row was not written for: begun with because it was tested, its dose, its effort. */
 import type { ReasonInput, Rule } from '../../model/reason.js';
+import { BEGIN_LIGHTER } from '../rules/begin-lighter.js';
 import { BEGIN_TESTED } from '../rules/begin-tested.js';
 import { DOSE_OF_VERSION } from '../rules/dose-of-version.js';
 import { EFFORT_OF_VERSION } from '../rules/effort-of-version.js';
@@ -9,13 +10,14 @@ import type { FittedRow } from './fit-rows.js';
 const words = (name: string, value: string): ReasonInput => ({ name, value, unit: '' });
 
 export function tellRefit({
-  choice: { chosen, untested },
+  choice: { chosen, untested, tooHeavy },
   refitted: { dose, effort, signal },
   sets,
 }: Pick<FittedRow, 'choice' | 'refitted' | 'sets'>): readonly (readonly [Rule, readonly ReasonInput[]])[] {
   const exercise = words('exercise', chosen?.exercise.id ?? '');
   return [
     ...(untested === undefined ? [] : [[BEGIN_TESTED, [exercise, words('untested', untested.exercise.id)]] as const]),
+    ...(tooHeavy === undefined ? [] : [[BEGIN_LIGHTER, [exercise, words('programme', tooHeavy.exercise.id)]] as const]),
     ...(dose === null
       ? []
       : [[DOSE_OF_VERSION, [exercise, words('dose', dose), { name: 'sets', value: sets, unit: 'sets' }]] as const]),

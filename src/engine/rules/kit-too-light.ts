@@ -1,4 +1,5 @@
 /** Earned twice, and no heavier load in the house: the one bell that would help most is the heaviest that opens a rise. */
+import { GRAMS_IN_A_POUND } from '../../model/quantity.js';
 import type { ReasonInput } from '../../model/reason.js';
 import { bodyPart, heaviestFor } from '../capacity.js';
 import { stuckIn, weeksOf } from '../walk/findings.js';
@@ -7,8 +8,9 @@ import type { Telling } from '../walk/walk-rule.js';
 import { gramsAt, reasonAt } from '../walk/why.js';
 import { practiceRow } from './walk-row.js';
 
-/** Masses are named in whole steps of this many grams. */
+/** Masses are named in whole steps of this many grams; to who holds pounds, of so many pounds. */
 const BELL_STEP = 2000;
+const BELL_STEP_IN_POUNDS = 5;
 
 export const kitTooLight: Telling = {
   kind: 'telling',
@@ -43,6 +45,11 @@ function isHeaviest(at: Situation): boolean {
   );
 }
 
+/** The load held is printed in pounds: so is the one that would help. */
+function isInPounds({ ground, place }: Situation): boolean {
+  return ground.input.versions[place.version]?.loads[place.load]?.label.endsWith(' lb') ?? false;
+}
+
 /** Grams of one item, the heaviest whole step at which the bottom of the range is predicted with the floor left. */
 function bellThatHelps(at: Situation): number {
   const { ground, place, occurrence } = at;
@@ -51,5 +58,6 @@ function bellThatHelps(at: Situation): number {
   const resisted = heaviestFor(equation, at.week.capacities[place.version] ?? 0, tested, needed);
   const external = resisted - bodyPart(input.versions[place.version]?.share ?? null, input.bodyMass);
   const hands = externalAt(ground, place) / gramsAt(ground, place);
-  return Math.floor(external / hands / BELL_STEP) * BELL_STEP;
+  const step = isInPounds(at) ? BELL_STEP_IN_POUNDS * GRAMS_IN_A_POUND : BELL_STEP;
+  return Math.round(Math.floor(external / hands / step) * step);
 }

@@ -29,6 +29,8 @@ export interface Choice {
   readonly refused: readonly Refusal[];
   /** Allowed, but never tested, where an easier version that was goes before it. */
   readonly untested?: Judged;
+  /** Allowed, but its lightest load is too heavy by its test, where an easier version goes before it. */
+  readonly tooHeavy?: Judged;
 }
 
 interface Candidate {
@@ -129,14 +131,18 @@ export function isOpen(judged: Judged, { days, holds }: Pick<Choosing, 'days' | 
   return days.every((day, index) => day - (days[index - 1] ?? day) <= holds);
 }
 
-/** The easier versions that were tested, open to the row and of the same movement pattern: nearest first. */
-export function testedBelow(exercise: Exercise, choosing: Choosing): readonly Judged[] {
-  const { judge, linksOf, tested } = choosing;
+/** Those of `openBelow` that were tested. */
+export const testedBelow = (exercise: Exercise, choosing: Choosing): readonly Judged[] =>
+  openBelow(exercise, choosing).filter((judged) => choosing.tested(judged.exercise));
+
+/** The easier versions open to the row and of the same movement pattern: nearest first. */
+export function openBelow(exercise: Exercise, choosing: Choosing): readonly Judged[] {
+  const { judge, linksOf } = choosing;
   const seen = new Set([exercise]);
   // Grows as it is gone through: the search along every easier link, nearest first.
   for (const at of seen) for (const { to } of linksOf(at).easier) seen.add(to);
   return [...seen]
-    .filter((one) => one !== exercise && one.facts.pattern === exercise.facts.pattern && tested(one))
+    .filter((one) => one !== exercise && one.facts.pattern === exercise.facts.pattern)
     .map(judge)
     .filter((judged) => isOpen(judged, choosing));
 }

@@ -26,6 +26,8 @@ const WRITTEN: Readonly<Record<string, Saying>> = {
   'side-gap-told': (f) => `From a gap of ${said(f)} between the sides, the coach is told.`,
   'side-gap-why': (f) => `Above a gap of ${said(f)} between the sides, the coach is asked why before loading it.`,
   'start-moved': 'Weeks begin on the first training day on or after the start. Where that is later, the coach is told.',
+  'begin-lighter':
+    'Where the lightest load leaves too few good reps, the row begins with the nearest easier version that leaves enough.',
   'begin-tested':
     'A row on the body alone that was never tested begins with the nearest easier version that was tested.',
   'dose-of-version': (f) =>

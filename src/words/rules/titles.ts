@@ -22,6 +22,7 @@ export const RULE_TITLES: Readonly<Record<string, string>> = {
   'floor-alone': 'Least reserve when training alone',
   'floor-novice': 'Least reserve of a novice',
   'floor-older': 'Least reserve of an older client',
+  'begin-lighter': 'The lightest load is too heavy',
   'floor-signal': 'At a signal, half of what could be done',
   'signal-work': 'At a signal, as much rest as work',
   'refuge-once': 'One version in several places',

@@ -1,0 +1,43 @@
+/** A row whose lightest load is too heavy for who was tested in it: an easier version, before the client is kept back. */
+import type { BlockContext } from '../block-context.js';
+import { capacityOf, isCounted, repsToFailure, resistedLoad } from '../capacity.js';
+import { floorIn, floorsOf, floorsOfRow } from '../effort/plan-effort.js';
+import { BEGIN_LIGHTER } from '../rules/begin-lighter.js';
+import { choosingIn, openBelow } from '../versions/choose-version.js';
+import { beginRow } from './begin-row.js';
+import { caresAtStart } from './cares-met.js';
+import { easierMissing } from './find-easier.js';
+import { type FittedRow, fitChoice, type Versions, type WalkFitted } from './fit-rows.js';
+
+/**
+ * Every load there is is heavier than the one tested, and the lightest leaves less than the floor at the bottom of the
+ * range. The nearest easier version along the links takes its place, of the same pattern and open to the row, walked, with
+ * an easier one itself, and not too heavy in turn: known by a test or by what passes to it, else felt first. Where none
+ * is, the row as it is, which keeps the client back. 0 of `begin-lighter` keeps it back at once.
+ */
+export function beginLighter(context: BlockContext, fitted: FittedRow, versions: Versions): FittedRow {
+  const { target, choice, chain, session } = fitted;
+  const own = chain.judged[chain.base];
+  if (fitted.planned === 'ladder' || own === undefined || own.way !== null) return fitted;
+  if (context.rules.valueOf(BEGIN_LIGHTER) === 0 || !isTooHeavy(context, fitted, versions)) return fitted;
+  const placed = { session, block: fitted.block, blockIndex: fitted.blockIndex, row: fitted.written };
+  for (const chosen of openBelow(own.exercise, choosingIn(context, session.id, versions))) {
+    const { value } = fitChoice(context, placed, { target, choice: { ...choice, chosen, tooHeavy: own } }, versions);
+    if (value === null || value.planned === 'ladder' || isTooHeavy(context, value, versions)) continue;
+    if (easierMissing(context, value, versions).length === 0) return value;
+  }
+  return fitted;
+}
+
+function isTooHeavy(context: BlockContext, fitted: WalkFitted, versions: Versions): boolean {
+  const { how, tested, versions: chain } = beginRow(context, fitted, versions);
+  const version = chain[fitted.chain.base];
+  const lightest = version?.loads[0];
+  const bodyMass = context.client.bodyMass?.mass.grams ?? null;
+  if (how !== 'feeler' || tested === null || version === undefined || lightest === undefined) return false;
+  if (!isCounted(version, bodyMass)) return false;
+  const floors = floorsOfRow(context, floorsOf(context), caresAtStart(fitted).length > 0, fitted.dose);
+  const k = capacityOf('epley', tested.capacity, true);
+  const toFailure = repsToFailure('epley', k, tested.capacity.reps, resistedLoad(version, lightest, bodyMass));
+  return toFailure < 10 * fitted.reps.min + (floorIn(1, floors)?.reserve ?? 0);
+}
