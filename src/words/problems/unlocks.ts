@@ -37,7 +37,9 @@ function sayUnlock(unlock: Unlock): string {
     case 'sign-off':
       return saySignOff(unlock.beyond, unlock.seen);
     case 'caution':
-      return `the end of the caution on ${unlock.what}${by(unlock.by)}`;
+      return unlock.what === 'lifting from the floor'
+        ? 'an easier version that is lifted from a chair or a box'
+        : `the end of the caution on ${unlock.what}${by(unlock.by)}`;
     case 'test':
       return 'a test of it';
     case 'clearance':
@@ -49,7 +51,19 @@ function sayUnlock(unlock: Unlock): string {
   }
 }
 
-const by = (author: string): string => (author === '' ? '' : `, for ${author} to say`);
+/** What a caution may follow from: a fact has nothing to say. */
+const FACTS: readonly string[] = [
+  'medicines',
+  'blood pressure',
+  'pregnancy',
+  'birth',
+  'vertebral fracture',
+  'low bone density',
+  'falls',
+];
+
+const by = (author: string): string =>
+  author === '' ? '' : FACTS.includes(author) ? ` (${author})` : `, for ${author} to say`;
 
 function saySignOff(beyond: string, seen: string): string {
   if (beyond !== '') return `a sign-off beyond ${beyond}`;
