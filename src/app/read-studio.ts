@@ -3,7 +3,7 @@ import { composeBooklet } from '../booklet/compose-booklet.js';
 import { nearestOf } from '../content/nearest.js';
 import { readFolder } from '../content/read-folder.js';
 import { type LinkedLibrary, linkLibrary, planBlock } from '../engine/plan-block.js';
-import { RULE_IDS } from '../engine/rulebook.js';
+import { layOverrides, RULE_IDS } from '../engine/rulebook.js';
 import type { Booklet } from '../model/booklet.js';
 import type { Client } from '../model/client.js';
 import { dayOfIso } from '../model/day.js';
@@ -41,7 +41,9 @@ export async function readStudio(options: CommonOptions): Promise<ReadStudio> {
   };
   const { value, problems } = readFolder(gathered.value, { rules: RULE_IDS });
   const linked = linkLibrary(value.library.exercises);
-  return { content: value, linked, problems: [...gathered.problems, ...problems], sourceOf };
+  // Told once, and not with every client; a rule that is not there was told when its page was read.
+  const rules = layOverrides(value.library.overrides).problems.filter(({ code }) => code !== 'rule-not-found');
+  return { content: value, linked, problems: [...gathered.problems, ...problems, ...rules], sourceOf };
 }
 
 /** The clients a command is about; the problem `no-such-client` where `--only` names none. */

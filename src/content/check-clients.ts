@@ -1,6 +1,6 @@
 /** What a client's file says of dates, of programmes and partners, and of exercises tested. */
 import type { Client } from '../model/client.js';
-import { type Day, dayOfDate, isoOfDay } from '../model/day.js';
+import { addDays, type Day, dayOfDate, isoOfDay } from '../model/day.js';
 import type { Place } from '../model/place.js';
 import { nearestOf } from './nearest.js';
 import { type OpenFile, placeOf, placeOfEntry } from './open-file.js';
@@ -77,10 +77,26 @@ const checkDates = each(({ cautions, clearance, birthYear, starts, breaks, healt
   breaks.forEach(({ from, until }, index) => {
     later(from, 'from', until, 'until', placeOf(file, 'breaks', index, 'until'));
   });
-  const { birth } = health;
+  const { birth, pregnancy } = health;
+  if (birth && pregnancy) {
+    const began = addDays(pregnancy.due, -PREGNANCY_DAYS);
+    later(birth.date, 'birth', began, 'the beginning of the pregnancy', placeOf(file, 'birth', 'date'));
+  }
   if (birth) later(birth.date, 'date', birth.checked, 'checked', placeOf(file, 'birth', 'checked'));
   const born = dayOfDate(birthYear, 1, 1);
   if (born !== undefined) later(born, 'birth', starts, 'starts', placeOf(file, 'birth year'));
+});
+
+/** From the first day of the last period to the day a child is due (ACOG Committee Opinion 700, 2017). */
+const PREGNANCY_DAYS = 280;
+/** Years; an older age is a slip of the pen. */
+const OLDEST = 110;
+
+const checkAge = each(({ birthYear, starts }, file) => {
+  const year = Number(isoOfDay(starts).slice(0, 4));
+  if (year - birthYear <= OLDEST) return;
+  const data = { what: 'A birth year', figure: String(birthYear), least: String(year - OLDEST), most: String(year) };
+  file.report.add({ code: 'out-of-range', data }, placeOf(file, 'birth year'));
 });
 
 const checkCautionPhases = each(({ cautions }, file, things) => {
@@ -121,6 +137,7 @@ export const clientChecks: readonly FolderCheck[] = [
   { name: 'one main bell for a pattern', codes: ['entry-twice'], check: checkMainBells },
   { name: 'the partner is there', codes: ['unknown-client', 'partner-self'], check: checkPartner },
   { name: 'dates in order', codes: ['dates-out-of-order'], check: checkDates },
+  { name: 'an age that people reach', codes: ['out-of-range'], check: checkAge },
   { name: 'phases of cautions', codes: ['unknown-phase'], check: checkCautionPhases },
   { name: 'loads and sides of tests', codes: ['test-load', 'test-side'], check: checkTests },
 ];

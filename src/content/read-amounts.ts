@@ -61,6 +61,8 @@ export interface MassContext {
 }
 
 const MASS_BOUNDS = { least: 0.1, most: 600 } as const;
+/** Of a grown person: 20 to 300 kg. */
+const BODY_BOUNDS = { kg: { least: 20, most: 300 }, lb: { least: 44, most: 661 } } as const;
 
 /** `16 kg`, `35 lb`, `2.5kg`, `2,5 kg`; a bare figure where only one unit is in use. */
 export function readMass(context: MassContext, name = 'A load', what: 'load' | 'body mass' = 'load'): Reader<Mass> {
@@ -77,7 +79,8 @@ export function readMass(context: MassContext, name = 'A load', what: 'load' | '
     const written = figure.replace(',', '.');
     const plain = written.includes('.') ? written.replace(/0+$/, '').replace(/\.$/, '') : written;
     const mass: Mass = { grams: gramsOf(Number(plain), unit), unit, figure: plain.replace(/^0+(?=\d)/, '') };
-    const checked = within(name, Number(plain), `${plain} ${unit}`, MASS_BOUNDS, text);
+    const bounds = what === 'body mass' ? BODY_BOUNDS[unit] : MASS_BOUNDS;
+    const checked = within(name, Number(plain), `${plain} ${unit}`, bounds, text);
     return checked.ok ? good(mass) : checked;
   };
 }

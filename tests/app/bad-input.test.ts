@@ -67,6 +67,25 @@ function buildOver(
 
 const CLIENT = 'clients/ash-venn/client.md';
 const SQUAT = 'exercises/goblet-squat.md';
+test('a fault of the whole folder is told once, however many clients there are', () => {
+  const client = readmeStudio().get(CLIENT) ?? '';
+  const rules = (id: string, value: string) =>
+    `| Rule | Value | Reason |\n| --- | --- | --- |\n| ${id} | ${value} | ours |\n`;
+  writeFiles(content, [['clients/bram-holt/client.md', client.replace('Ash Venn', 'Bram Holt')]]);
+  for (const [id, value] of [
+    ['floor-alone', '0'],
+    ['no-such-rule', '2'],
+  ] as const) {
+    writeFiles(content, [['rules.md', rules(id, value)]]);
+    for (const command of ['check', 'build']) {
+      const ran = run(command);
+      expectPlainSpeech(ran);
+      expect(ran.code).not.toBe(0);
+      expect(ran.out.match(/rules\.md:/g)).toHaveLength(1);
+    }
+  }
+});
+
 const aliasBomb = Array.from(
   { length: 30 },
   (_, i) =>

@@ -65,6 +65,19 @@ test('a body mass in stones is put right in pounds', () => {
 });
 
 test.each([
+  ['20 kg', true],
+  ['19.9 kg', false],
+  ['300 kg', true],
+  ['301 kg', false],
+  ['44 lb', true],
+  ['43 lb', false],
+  ['662 lb', false],
+])('a body mass of a grown person: %s', (text, fits) => {
+  const read = readMass(kg, 'A body mass', 'body mass')(text);
+  expect(read.ok ? true : outcome(read)).toBe(fits ? true : 'out-of-range');
+});
+
+test.each([
   ['Ida Fell', undefined],
   ['“Ida Fell', '“'],
   ['Ida Fell”', '”'],
