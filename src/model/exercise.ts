@@ -143,7 +143,7 @@ export interface Fault {
   readonly say: Line;
 }
 
-export const CAUSES = ['load', 'range', 'balance', 'speed', 'floor', 'kit', ...BODY_PARTS] as const;
+export const CAUSES = ['load', 'range', 'balance', 'speed', 'floor', 'kit', 'grip', ...BODY_PARTS] as const;
 /** What an easier version is for. A body part means: sore there. */
 export type Cause = (typeof CAUSES)[number];
 

@@ -193,6 +193,7 @@ const TROUBLES: Readonly<Record<Exclude<Cause, BodyPart>, string>> = {
   speed: 'it is too quick',
   floor: 'getting to the floor is hard',
   kit: 'the kit is not there',
+  grip: 'your grip gives out first',
 };
 
 const isPart = (cause: Cause): cause is BodyPart => BODY_PARTS.some((part) => part === cause);

@@ -87,6 +87,11 @@ describe('why, and why not the next one up', () => {
     };
     expect(finding(strand)).toBe('kit-too-light load=16000 bell=18000 bottom=6 floor=20');
     expect(finding({ ...strand, versions })).toContain('signed off to=16000');
+    // 28 × 440 / 360 = 34.2: a bell of 32 kg is commonly made, and one of 34 kg is not; none is above 48 kg.
+    const heavier = (kit: string, range: string) =>
+      finding(strandOf({ kit, test: `${kit} x 12, 2 left`, range, asked: '2 2 2', gain: 1, sets: '3' }));
+    expect(heavier('28', '4-12')).toContain('bell=32000');
+    expect(heavier('44', '4-12')).toContain('bell=48000');
     // Printed in pounds: 40 lb are 18.144 kg; 42 lb would leave the floor too, and are no whole five.
     const inPounds = strand.versions.map((version) => ({
       ...version,

@@ -206,7 +206,10 @@ function aroundFindings(plan: PlanJson, session: PlanSession, library: Library):
   const { derived, health } = plan.inputs.standing;
   const fell = health.some(({ fact, value }) => fact === 'falls' && Number(value) > 0);
   const down = ['floor', 'lying on the back', 'head down'];
-  const stands = older || fell || [...plan.inputs.cautions, ...derived].some(({ what }) => down.includes(what));
+  const dates = plan.weeks.flatMap((week) => week.sessions.map(({ date }) => date)).sort();
+  const [begins = '', ends = ''] = [dates[0], dates.at(-1)];
+  const held = plan.inputs.cautions.filter(({ from, until = ends }) => from <= ends && until >= begins);
+  const stands = older || fell || [...held, ...derived].some(({ what }) => down.includes(what));
   for (const { exercise } of composed('warm-up').flatMap((group) => group.items)) {
     if (stands && library.get(exercise)?.facts.asks.some(({ of }) => down.includes(of)))
       found.push(`${exercise} warms up on the floor`);

@@ -11,16 +11,10 @@ import { BREAK_HELD_ILL } from '../rules/break-held-ill.js';
 import { BREAK_HURT } from '../rules/break-hurt.js';
 import { BREAK_ILL } from '../rules/break-ill.js';
 import { MISSED_SESSION } from '../rules/missed-session.js';
-import { RETURN_CUT_FIRST } from '../rules/return-cut-first.js';
-import { RETURN_CUT_FOURTH } from '../rules/return-cut-fourth.js';
-import { RETURN_CUT_SECOND } from '../rules/return-cut-second.js';
-import { RETURN_CUT_THIRD } from '../rules/return-cut-third.js';
-import { RETURN_REST_FIRST } from '../rules/return-rest-first.js';
-import { RETURN_REST_SECOND } from '../rules/return-rest-second.js';
 import { RETURN_VOLUME } from '../rules/return-volume.js';
 import { STRENGTH_KEPT } from '../rules/strength-kept.js';
 import { daysOf } from './join-breaks.js';
-import { type Return, returnOf, type Stretch, stretchesOf } from './returns.js';
+import { CUTS, RESTS, type Return, returnOf, type Stretch, stretchesOf } from './returns.js';
 
 /** Of each break in turn; then each week back with more sessions than are good for it. */
 export function breakFindings(context: BlockContext): readonly Finding[] {
@@ -77,9 +71,6 @@ const spokenOf = ({ causes }: Stretch): readonly Stretch['cause'][] => {
   const grave = causes.filter((cause) => cause !== 'away');
   return grave.length > 0 ? grave : causes;
 };
-
-const RESTS: readonly Rule[] = [RETURN_REST_FIRST, RETURN_REST_SECOND];
-const CUTS: readonly Rule[] = [RETURN_CUT_FIRST, RETURN_CUT_SECOND, RETURN_CUT_THIRD, RETURN_CUT_FOURTH];
 
 /** Why a row is gentle on a day after a break: to the client by its cause, to the coach with its figures. */
 export function returnReasons(back: Return | null, way: Way): readonly Reason[] {

@@ -89,8 +89,9 @@ const CAUSES: readonly Break['cause'][] = ['ill', 'hurt', 'away'];
 
 const LONG_ENOUGH: Readonly<Record<Break['cause'], Rule>> = { away: BREAK_AWAY, ill: BREAK_ILL, hurt: BREAK_HURT };
 
-const CUTS: readonly Rule[] = [RETURN_CUT_FIRST, RETURN_CUT_SECOND, RETURN_CUT_THIRD, RETURN_CUT_FOURTH];
-const RESTS: readonly Rule[] = [RETURN_REST_FIRST, RETURN_REST_SECOND];
+/** By week back, from the first. */
+export const CUTS: readonly Rule[] = [RETURN_CUT_FIRST, RETURN_CUT_SECOND, RETURN_CUT_THIRD, RETURN_CUT_FOURTH];
+export const RESTS: readonly Rule[] = [RETURN_REST_FIRST, RETURN_REST_SECOND];
 const SESSIONS: readonly Rule[] = [RETURN_DAYS_FIRST, RETURN_DAYS_SECOND];
 
 /**

@@ -8,13 +8,16 @@ import type { Telling } from '../walk/walk-rule.js';
 import { gramsAt, reasonAt } from '../walk/why.js';
 import { practiceRow } from './walk-row.js';
 
-/** Masses are named in whole steps of this many grams; to who holds pounds, of so many pounds. */
+/** Bells are commonly made in steps of this many grams, up to the heaviest: common practice, no source. */
+const COMMON_STEP = 4000;
+const COMMON_MOST = 48_000;
+/** Where no common one helps, in whole steps of this many grams; to who holds pounds, of so many pounds. */
 const BELL_STEP = 2000;
 const BELL_STEP_IN_POUNDS = 5;
 
 export const kitTooLight: Telling = {
   kind: 'telling',
-  row: practiceRow('kit-too-light', BELL_STEP, 'g'),
+  row: practiceRow('kit-too-light', COMMON_STEP, 'g'),
   tell: (trail) => {
     const stuck = stuckIn(trail).filter(({ at }) => isHeaviest(at));
     const last = stuck[stuck.length - 1];
@@ -50,7 +53,7 @@ function isInPounds({ ground, place }: Situation): boolean {
   return ground.input.versions[place.version]?.loads[place.load]?.label.endsWith(' lb') ?? false;
 }
 
-/** Grams of one item, the heaviest whole step at which the bottom of the range is predicted with the floor left. */
+/** Grams of one item, the heaviest common one, else the heaviest whole step, at which the bottom of the range is predicted with the floor left. */
 function bellThatHelps(at: Situation): number {
   const { ground, place, occurrence } = at;
   const { input, equation, tested } = ground;
@@ -58,6 +61,8 @@ function bellThatHelps(at: Situation): number {
   const resisted = heaviestFor(equation, at.week.capacities[place.version] ?? 0, tested, needed);
   const external = resisted - bodyPart(input.versions[place.version]?.share ?? null, input.bodyMass);
   const hands = externalAt(ground, place) / gramsAt(ground, place);
-  const step = isInPounds(at) ? BELL_STEP_IN_POUNDS * GRAMS_IN_A_POUND : BELL_STEP;
-  return Math.round(Math.floor(external / hands / step) * step);
+  const upTo = (step: number): number => Math.round(Math.floor(external / hands / step) * step);
+  if (isInPounds(at)) return upTo(BELL_STEP_IN_POUNDS * GRAMS_IN_A_POUND);
+  const common = Math.min(upTo(COMMON_STEP), COMMON_MOST);
+  return common > gramsAt(ground, place) ? common : upTo(BELL_STEP);
 }

@@ -7,7 +7,7 @@ export const PRESSURE_ASK_SYSTOLIC: Rule = {
   value: 160,
   unit: 'mmHg',
   source: 'Williams et al. 2007, Circulation 116:572-584',
-  locator: 'resistance exercise, relative: above 160/100',
-  standing: 'published',
+  locator: 'resistance exercise, relative: above 160/100; as remembered, the statement itself was not seen',
+  standing: 'adapted',
   date: '2026-11-25',
 };

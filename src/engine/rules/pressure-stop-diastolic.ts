@@ -7,7 +7,7 @@ export const PRESSURE_STOP_DIASTOLIC: Rule = {
   value: 110,
   unit: 'mmHg',
   source: 'Williams et al. 2007, Circulation 116:572-584',
-  locator: 'resistance exercise, absolute: above 180/110',
-  standing: 'published',
+  locator: 'resistance exercise, absolute: above 180/110; as remembered, the statement itself was not seen',
+  standing: 'adapted',
   date: '2026-11-25',
 };

@@ -5,7 +5,7 @@
 import type { Cause, Quality } from '../../model/exercise.js';
 import type { EasierWay } from './linked-versions.js';
 
-const ORDER: readonly (readonly Cause[])[] = [['speed'], ['range'], ['balance', 'floor'], ['load', 'kit']];
+const ORDER: readonly (readonly Cause[])[] = [['speed'], ['range'], ['balance', 'floor'], ['load', 'kit', 'grip']];
 
 /** 0 for a way that is for nothing in particular: a cue. One that is for a body part alone comes last. */
 function placeOf({ causes }: Pick<EasierWay, 'causes'>): number {
@@ -38,5 +38,5 @@ export const CAUSES_OF: Readonly<Record<Quality, readonly Cause[]>> = {
   'spinal load': ['load'],
   'loaded bend': ['load'],
   'loaded twist': ['load'],
-  grip: ['load'],
+  grip: ['grip', 'hand', 'load'],
 };

@@ -145,7 +145,7 @@ export const bodySayings: Sayings<Omit<ContentProblems, keyof typeof fileSayings
   }),
   'unknown-cause': ({ text, nearest }) => ({
     message: `${quoted(text)} is nothing a version can be for.`,
-    hint: didYouMean(nearest) || 'load, range, balance, speed, floor, kit or a part of the body',
+    hint: didYouMean(nearest) || 'load, range, balance, speed, floor, kit, grip or a part of the body',
   }),
   'ratio-unreadable': ({ text }) => ({
     message: `${quoted(text)} is not a ratio.`,
