@@ -319,7 +319,7 @@ describe('what would open a refusal (would-unlock)', () => {
     const [finding] = opening(plan, 'squat');
     expect(finding?.audience).toBe('coach');
     expect(finding === undefined ? '' : sayReason(finding.reason, 'coach', english)).toBe(
-      'Squat would be open with the end of the caution on knee (Physio).',
+      'Squat opens once the caution on knee (Physio) ends.',
     );
   });
 
@@ -378,7 +378,7 @@ describe('a review date (caution-review)', () => {
     expect(said(reviewed('2027-02-09'))).toEqual([]);
     expect(said(reviewed('2026-12-10'))[0]).toContain('that day is past');
     expect(said(reviewed('2027-01-12'))[0]).toContain('you meant to look again by');
-    expect(said(reviewed('2027-01-12'))[0]).toContain('by Physio');
+    expect(said(reviewed('2027-01-12'))[0]).toContain('(Physio, since 1 December 2026)');
   });
 });
 
@@ -406,7 +406,7 @@ describe('what the client reads (caution-met)', () => {
 
   test('the coach reads whose it is and since when', () => {
     const [coach] = told(first(planOf(cared, { cautions: [care] })), 'caution-met', 'coach');
-    expect(coach).toContain('knee, left, by Coach since');
+    expect(coach).toContain('the left knee (Coach, since');
   });
 
   test('there is a sentence for every part and quality, and none names what is wrong', () => {

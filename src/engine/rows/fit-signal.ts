@@ -6,14 +6,13 @@ import { SECONDS_A_SWING } from '../rules/seconds-a-swing.js';
 import { SIGNAL_WORK } from '../rules/signal-work.js';
 import { SWING_CAP } from '../rules/swing-cap.js';
 import { secondsOfRep } from '../sessions/seconds-of-rep.js';
-import { plannedBy } from './planned-by.js';
 
 type Signals = Extract<Dose, { readonly kind: 'every' }>;
 
-/** At the exercise's own tempo; both sides where both are done at one signal. 0 where not even one fits. */
+/** At the exercise's own tempo; one side a signal, turn about, where one is done at a time. 0 where not even one fits. */
 export function fitsAtSignal(exercise: Exercise, dose: Signals, context: BlockContext): number {
   const work = dose.everySeconds * context.rules.valueOf(SIGNAL_WORK);
-  return Math.floor(work / (100 * tenthsAtSignal(exercise, dose, context)));
+  return Math.floor(work / (100 * tenthsAtSignal(exercise, context)));
 }
 
 /** What is done at a signal: of fast lifts never more than keep their quality, whatever is written. */
@@ -22,7 +21,7 @@ export function repsAtSignal({ facts }: Exercise, { reps }: Signals, { rules }: 
 }
 
 /** Tenths of a second a rep. */
-function tenthsAtSignal({ facts }: Exercise, dose: Signals, { rules, exercises }: BlockContext): number {
+function tenthsAtSignal({ facts }: Exercise, { rules, exercises }: BlockContext): number {
   const { lower, bottom, lift, top } = facts.tempo;
   const hasFigures = lower + bottom + top > 0 || lift === 'fast' || lift > 0;
   const own =
@@ -31,7 +30,5 @@ function tenthsAtSignal({ facts }: Exercise, dose: Signals, { rules, exercises }
       : 10 * secondsOfRep(facts.tempo, 'normal', rules);
   const parts = facts.parts.flatMap((id) => exercises.get(id) ?? []);
   const inParts = parts.reduce((sum, part) => sum + 10 * secondsOfRep(part.facts.tempo, 'normal', rules), 0);
-  // A walked row goes turn about, one side a signal; a ladder does one side after the other.
-  const twice = facts.sides === 'each' && plannedBy(facts, dose) === 'ladder';
-  return Math.max(own, inParts) * (twice ? 2 : 1);
+  return Math.max(own, inParts);
 }
