@@ -126,6 +126,20 @@ describe('sets a week', () => {
   });
 });
 
+describe('weeks cut off', () => {
+  it('nothing is told of what a week lacks that ends after the last day for sessions', () => {
+    const weeks = [week([anItem(squat, 1), anItem(pull, 4)]), week([anItem(squat, 1), anItem(pull, 4)])];
+    const rules = ['audit-weekly-sets', 'audit-group-days', 'audit-push-pull'];
+    const weeksOf = (plan: Plan) =>
+      rules.flatMap((rule) => audit(plan, rule).map((told) => told.slice(0, told.indexOf(':'))));
+    expect(new Set(weeksOf(aPlan(weeks)))).toEqual(new Set(['1 2']));
+    // The second week begins on 11 January and would end on the 17th.
+    const until = (after: string) => ({ stops: { after: after, because: 'clearance' as const } });
+    expect(new Set(weeksOf(aPlan(weeks, until('2027-01-17'))))).toEqual(new Set(['1 2']));
+    expect(new Set(weeksOf(aPlan(weeks, until('2027-01-16'))))).toEqual(new Set(['1']));
+  });
+});
+
 describe('days a week', () => {
   it('a group trained on one day is told; two half sets on a day make a day', () => {
     const plan = aPlan([week([anItem(whole, 2), anItem(squat, 2)], [anItem(whole, 2)])]);

@@ -14,6 +14,7 @@ import { OLDER_FROM } from '../rules/older-from.js';
 import type { CountOf } from './count-sets.js';
 import { BACK_EXTENSORS, muscleOf } from './muscle-groups.js';
 import { valueIn } from './value-in-plan.js';
+import { isWhole } from './whole-weeks.js';
 import type { WorkedSession } from './working-sets.js';
 
 export function auditDays(plan: Plan, sessions: readonly WorkedSession[], count: CountOf): readonly Finding[] {
@@ -49,6 +50,11 @@ function daysWhere(
   });
 }
 
+/** So many days a week are asked of whole weeks alone. */
+function wholeWeeks(plan: Plan): ReadonlySet<number> {
+  return new Set(plan.weeks.filter((week) => isWhole(plan, week)).map(({ number }) => number));
+}
+
 const onDay = (sessions: readonly WorkedSession[], of: IsoDate): readonly WorkedSession[] =>
   sessions.filter(({ date }) => date === of);
 
@@ -67,9 +73,10 @@ function groupDays(plan: Plan, sessions: readonly WorkedSession[], count: CountO
       }
     }
   }
+  const asked = wholeWeeks(plan);
   for (const group of MUSCLE_GROUPS) {
     const trained = (date: IsoDate): boolean => (ofDay.get(date)?.get(group) ?? 0) >= whole;
-    const below = daysWhere(plan, sessions, trained).filter(({ days }) => days < least);
+    const below = daysWhere(plan, sessions, trained).filter(({ days, number }) => days < least && asked.has(number));
     if (below.length === 0) continue;
     const weeks = below.map(({ number }) => number);
     const told = short.get(weeks.join()) ?? { weeks, inputs: [] };
@@ -93,7 +100,8 @@ function balanceDays(plan: Plan, sessions: readonly WorkedSession[]): readonly F
     const day = onDay(sessions, date);
     return day.some(({ worked }) => worked.length > 0) && day.some(({ done }) => done.some(asksBalance));
   };
-  const below = daysWhere(plan, sessions, both).filter(({ days }) => days < least);
+  const asked = wholeWeeks(plan);
+  const below = daysWhere(plan, sessions, both).filter(({ days, number }) => days < least && asked.has(number));
   if (below.length === 0) return [];
   return [
     finding(

@@ -18,6 +18,7 @@ import { auditDays } from './audit-days.js';
 import { countIn, countOf } from './count-sets.js';
 import { muscleOf } from './muscle-groups.js';
 import { valueIn } from './value-in-plan.js';
+import { isWhole } from './whole-weeks.js';
 import { type WorkedSession, workingSets } from './working-sets.js';
 
 /** `exercises` by id, former ids included. In the order below; each finding once, with the weeks it holds in. */
@@ -42,9 +43,9 @@ const finding = (rule: Rule, weeks: readonly number[], inputs: readonly ReasonIn
   reason: reasonOf(rule, 'coach', inputs, 'measured'),
 });
 
-/** An easy week has fewer sets on purpose. */
-const workWeeks = ({ weeks }: Plan): readonly { readonly index: number; readonly number: number }[] =>
-  weeks.flatMap(({ number, deload }, index) => (deload ? [] : [{ index, number }]));
+/** An easy week has fewer sets on purpose, and one that is cut off has fewer sessions. */
+const workWeeks = (plan: Plan): readonly { readonly index: number; readonly number: number }[] =>
+  plan.weeks.flatMap((week, index) => (week.deload || !isWhole(plan, week) ? [] : [{ index, number: week.number }]));
 
 /** Groups short in the same weeks are told together, each with the fewest sets it has in them. */
 function tooFewSets(plan: Plan, sets: WeeklySets): readonly Finding[] {
