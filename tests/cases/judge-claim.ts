@@ -99,7 +99,7 @@ function itemsAt(where: Where, { items }: Planned): readonly Placed[] {
 }
 
 /** A plan in a few lines, to see what was done instead. */
-export function sayPlan({ plan, problems, items }: Planned): string {
+function sayPlan({ plan, problems, items }: Planned): string {
   const why = problems.map(({ code, data }) => `  ${code} ${JSON.stringify(data).slice(0, 300)}`);
   if (plan === null) return ['  withheld', ...why].join('\n');
   const lines = items.map(({ item, week, session, group }) => {

@@ -47,7 +47,7 @@ const range = (text: string): Range => {
   return Number.isInteger(min) && Number.isInteger(max) ? { min, max } : fail(`${text} is no range`);
 };
 
-export function readDose(text: string, rounds: number | null): Dose {
+function readDose(text: string, rounds: number | null): Dose {
   const eachSide = text.endsWith(' each side');
   const bare = text.replace(/ each side$/, '');
   const every = /^(\d+) min: (\d+) every (minute|(\d+) s)$/.exec(bare);

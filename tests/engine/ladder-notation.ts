@@ -81,7 +81,7 @@ function rungText(rung: Rung | undefined): string {
 }
 
 /** `8@16 · 8@16 · gate 8@20 (10@16: 1, 2) else 10@16 · e 8@20`. */
-export function ladderText(input: LadderInput, { steps }: LadderResult): string {
+function ladderText(input: LadderInput, { steps }: LadderResult): string {
   const at = (rung: number): string => rungText(input.rungs[rung]);
   return steps
     .map(({ easy, rung, gate, otherwise }) => {

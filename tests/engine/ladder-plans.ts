@@ -32,7 +32,7 @@ export interface OneRow {
 }
 
 /** A two-hand swing, unless said otherwise; a hinge with one bell that must be signed off. */
-export const SWING: MadeExercise = {
+const SWING: MadeExercise = {
   pattern: 'hinge',
   way: 'swing',
   signOff: true,

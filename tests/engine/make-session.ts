@@ -63,7 +63,7 @@ export function made(
 export const idsOf = (rows: readonly FittedRow[]): string => rows.map(({ row }) => row.id).join(' ');
 
 /** Every row with all its sets, without feeler, lighter set, trial or test. */
-export const timed = ({ context, shape }: MadeSessions, rows: readonly FittedRow[] = shape.rows): readonly TimedRow[] =>
+const timed = ({ context, shape }: MadeSessions, rows: readonly FittedRow[] = shape.rows): readonly TimedRow[] =>
   rows.map((fitted) => {
     const sets = fitted.inCircuit ? (fitted.block.rounds ?? fitted.sets) : fitted.sets;
     return { fitted, times: timeRow(fitted, context), sets, feeler: false, warmUp: false, trial: false, test: 0 };
@@ -73,8 +73,3 @@ export const timed = ({ context, shape }: MadeSessions, rows: readonly FittedRow
 export function workSeconds(sessions: MadeSessions): number {
   return secondsOfRows(timed(sessions), sessions.context.rules);
 }
-
-export const itemsIn = (plan: Plan, ...kinds: readonly string[]): readonly Item[] =>
-  plan.weeks.flatMap(({ sessions }) =>
-    sessions.flatMap(({ groups }) => groups.flatMap(({ kind, items }) => (kinds.includes(kind) ? items : []))),
-  );

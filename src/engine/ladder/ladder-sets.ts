@@ -36,7 +36,7 @@ const signalsIn = ({ dose }: Rung): number | null =>
  * Rounds of work. By the signal: the rung's signals, in the part that `sets` are of those of the longest rung; on one
  * side at a time one signal each, turn about, and so an even number of them, at least two.
  */
-export function roundsOf({ rungs }: LadderInput, at: number, sets: number, sides: Sides): number {
+function roundsOf({ rungs }: LadderInput, at: number, sets: number, sides: Sides): number {
   const rung = rungs[at];
   invariant(rung !== undefined, 'a ladder stays on its rungs');
   const signals = signalsIn(rung);

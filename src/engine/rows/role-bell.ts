@@ -22,7 +22,7 @@ export interface RoleBell {
  * What one hand holds of the main bell: as the coach states it for the movement pattern; else the load last tested in
  * this exercise, else in any of the pattern (of one day: the lighter). `null` where nothing is known.
  */
-export function mainBellOf(context: BlockContext, exercise: Exercise): Grams | null {
+function mainBellOf(context: BlockContext, exercise: Exercise): Grams | null {
   const { client, today, exercises } = context;
   const { pattern } = exercise.facts;
   const stated = client.mainBells.find((bell) => bell.pattern === pattern);

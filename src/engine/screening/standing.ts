@@ -87,7 +87,7 @@ function causesOfModerate(screened: Screened): readonly ModerateCause[] {
 }
 
 /** A medicine that slows the heart, or nobody asked. */
-export const slowsHeart = ({ client }: Screened): boolean =>
+const slowsHeart = ({ client }: Screened): boolean =>
   client.health.medicines === undefined || client.health.medicines.includes('slows the heart');
 
 /** Holds for the whole block, on both sides, throughout the movement; its author is the fact it follows from. */

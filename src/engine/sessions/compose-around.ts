@@ -10,6 +10,7 @@ import type { Result } from '../../model/result.js';
 import type { BlockContext } from '../block-context.js';
 import { isOlder } from '../effort/plan-effort.js';
 import { type FittedRow, fitRow, type Versions } from '../rows/fit-rows.js';
+import { sumOfSteps } from '../rows/planned-by.js';
 import { BETWEEN_EXERCISES } from '../rules/between-exercises.js';
 import { COOL_DOWN_OLDER } from '../rules/cool-down-older.js';
 import { DOWN_OR_UP } from '../rules/down-or-up.js';
@@ -189,7 +190,7 @@ function asWritten({ dose }: FittedRow): DrillDose {
     case 'main-next':
       return { kind: 'reps', reps: dose.main + dose.next };
     case 'steps':
-      return { kind: 'reps', reps: dose.reps.reduce((sum, reps) => sum + reps, 0), steps: dose.reps };
+      return { kind: 'reps', reps: sumOfSteps(dose.reps), steps: dose.reps };
     case 'rounds':
       return { kind: 'round' };
   }
