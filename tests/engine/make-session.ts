@@ -12,7 +12,6 @@ import { linkVersions } from '../../src/engine/versions/linked-versions.js';
 import { besideFor } from '../../src/engine/versions/list-beside.js';
 import type { Client } from '../../src/model/client.js';
 import type { Exercise } from '../../src/model/exercise.js';
-import type { Plan } from '../../src/model/plan.js';
 import type { Programme } from '../../src/model/programme.js';
 import { PLACE } from './generate-exercises.js';
 import { aClient, on } from './make-block.js';
