@@ -40,9 +40,10 @@ export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
   ),
   'feeler-rise': both(
     (f) =>
-      f('finds') === 'reps'
+      (f('finds') === 'reps'
         ? 'The feeler set finds the reps: nothing is known of this version yet.'
-        : 'The feeler set finds the load; its table leads one load above the one felt, at most.',
+        : 'The feeler set finds the load; its table leads one load above the one felt, at most.') +
+      clause(f('part'), (part) => ` The ${part} was tested held otherwise, which says nothing of it here.`),
     (f) => `Your feeler set finds the ${f('finds') || 'load'}, so nobody has to guess.`,
   ),
   'first-weeks': only((f) => `The first ${held(f, '2 weeks')} of a first block are kept gentle.`),

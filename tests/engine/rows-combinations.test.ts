@@ -73,6 +73,16 @@ describe('a combination', () => {
     expect(itemsOf(plan)[0]?.sets[0]?.kind).toBe('feeler');
   });
 
+  test('a part tested held otherwise: the reason of the feeler set says that it cannot speak for it', () => {
+    const part = (sides: 'both' | 'each') => anExercise('press', { pattern: 'push', sides });
+    const partsIn = (tests: Parameters<typeof planned>[0], sides: 'both' | 'each') =>
+      itemsOf(planned(tests, [both(), clean, part(sides)]))[0]
+        ?.reasons.filter(({ rule, audience }) => rule === 'feeler-rise' && audience === 'coach')
+        .flatMap(({ inputs }) => inputs.flatMap(({ name, value }) => (name === 'part' ? [value] : [])));
+    expect(partsIn(tested(6, 10), 'each')).toEqual(['press']);
+    expect(partsIn(tested(6, 10).slice(0, 1), 'both')).toEqual([]);
+  });
+
   test('lifts the part of the body its weakest part does', () => {
     const share = { share: 878, standing: 'published', source: 'Dempster, in Winter' } as const;
     const squats = anExercise('press', { bodyShare: share });

@@ -4,6 +4,7 @@ import type { BlockContext } from '../block-context.js';
 import { floorIn, gainOf } from '../effort/plan-effort.js';
 import { reasonOf } from '../reason-of.js';
 import type { FittedRow } from '../rows/fit-rows.js';
+import { heldOtherwise } from '../rows/from-parts.js';
 import { isHurried } from '../rows/planned-by.js';
 import { tellRefit } from '../rows/tell-refit.js';
 import type { WalkedRow } from '../rows/walked-row.js';
@@ -123,14 +124,18 @@ function cautionReason(context: BlockContext, { cares, fitted, strand }: WalkedR
   ];
 }
 
-function beginningReason({ rules }: BlockContext, { beginning, plan, fitted }: WalkedRow): readonly Reason[] {
+function beginningReason(context: BlockContext, { beginning, plan, fitted }: WalkedRow): readonly Reason[] {
+  const { rules } = context;
   if (plan.kind === 'feeler') {
+    const own = fitted.chain.judged[fitted.chain.base]?.exercise;
+    const otherwise = own === undefined ? [] : heldOtherwise(context, own);
     const loads = beginning.versions[fitted.chain.base]?.loads ?? [];
     const bare = loads.every(({ grams }) => grams === 0);
     const inputs = bare
       ? [{ name: 'finds', value: 'reps', unit: '' }]
       : [{ name: 'loads up', value: rules.valueOf(FEELER_RISE), unit: '' }];
-    return [reasonOf(FEELER_RISE, 'client', inputs), reasonOf(FEELER_RISE, 'coach', inputs)];
+    const unheard = otherwise.map(({ id }) => ({ name: 'part', value: id, unit: '' }));
+    return [reasonOf(FEELER_RISE, 'client', inputs), reasonOf(FEELER_RISE, 'coach', [...inputs, ...unheard])];
   }
   const { tested, how, source } = beginning;
   if (how === 'relative' && source !== null) {

@@ -41,6 +41,13 @@ export function weakestPart(context: BlockContext, own: Judged, judge: Judge, ne
   return weakest === null ? null : { ...weakest, most };
 }
 
+/** Parts whose test says nothing of the combination: done on other sides, or with other hands full. In their order. */
+export const heldOtherwise = ({ client, exercises, today }: BlockContext, own: Exercise): readonly Exercise[] =>
+  own.facts.parts
+    .flatMap((id) => exercises.get(id) ?? [])
+    .filter((part) => !isDoneAlike(part, own))
+    .filter((part) => client.tests.some((test) => test.date <= today && exercises.get(test.exercise) === part));
+
 function isDoneAlike({ facts: part }: Exercise, { facts: whole }: Exercise): boolean {
   return part.sides === whole.sides && handsOf(part.kit.load[0]) === handsOf(whole.kit.load[0]);
 }
