@@ -52,6 +52,7 @@ const LIMITS: ReadonlyMap<string, RuleBounds> = new Map([
   ['gain-trained', { least: 0, most: 300 }],
   ['gain-cautioned', { least: 0, most: 300 }],
   ['sign-off-lapses', { least: 1, most: 366 }],
+  ['same-bell', { least: 0, most: 20 }],
   ['clearance-holds', { least: 1, most: 365 }],
   ['screening-holds', { least: 1, most: 366 }],
   ['clearance-warned', { least: 7, most: 42 }],

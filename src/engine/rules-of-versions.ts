@@ -34,6 +34,7 @@ import { RETURN_LIGHTER } from './rules/return-lighter.js';
 import { RETURN_REST_FIRST } from './rules/return-rest-first.js';
 import { RETURN_REST_SECOND } from './rules/return-rest-second.js';
 import { RETURN_VOLUME } from './rules/return-volume.js';
+import { SAME_BELL } from './rules/same-bell.js';
 import { SIGN_OFF_LAPSES } from './rules/sign-off-lapses.js';
 import { STRENGTH_KEPT } from './rules/strength-kept.js';
 import { STRENGTH_KEPT_OLDER } from './rules/strength-kept-older.js';
@@ -81,6 +82,7 @@ export const RULES_OF_VERSIONS: readonly Rule[] = [
   RETURN_REST_FIRST,
   RETURN_REST_SECOND,
   RETURN_VOLUME,
+  SAME_BELL,
   SIGN_OFF_LAPSES,
   STRENGTH_KEPT,
   STRENGTH_KEPT_OLDER,

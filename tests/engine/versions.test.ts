@@ -24,6 +24,7 @@ import {
   bells,
   bodyweight,
   kg,
+  lb,
   type MadeExercise,
   on,
   oneSession,
@@ -235,6 +236,15 @@ describe('sign-offs', () => {
   const needing = [anExercise('squat', { signOff: true })];
   const causes = (exercises: readonly Exercise[], client: Partial<Client>) =>
     refusedWith(made(exercises, client).problems).map(({ cause }) => cause);
+
+  test('same-bell: 53 lb passes where 24 kg was signed off, 55 lb and 24.1 kg do not', () => {
+    const signOffs = [aSignOff('squat', { upTo: kg('24') })];
+    const refused = (bell: ReturnType<typeof kg>) => causes(needing, { kit: kitOf([['bell', bell]]), signOffs });
+    expect(refused(lb('53'))).toEqual([]);
+    expect(refused(lb('55'))).toEqual(['sign-off-load']);
+    expect(refused(kg('24'))).toEqual([]);
+    expect(refused(kg('24.1'))).toEqual(['sign-off-load']);
+  });
 
   test('needed, and only up to the load passed', () => {
     expect(causes(needing, { tests })).toEqual(['sign-off-missing']);

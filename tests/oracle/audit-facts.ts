@@ -3,7 +3,7 @@
  * the exercises it names, over everything printed anywhere in it: work, easier, harder, answers to a feeler set, what is
  * done otherwise, what a gate needs, warm-ups, cool-downs, tests, and what follows straight after a set.
  */
-import { inOneHand } from './audit-kit.js';
+import { inOneHand, isSameBell } from './audit-kit.js';
 import type { PlanItem, PlanJson, PlanLoad, PlanSession, PlanSet } from './plan-json.js';
 
 /** What this needs to know of an exercise; declared apart from the project's own types. */
@@ -210,7 +210,8 @@ function signOffMissing(
   const mass =
     load?.band === undefined && load !== undefined ? Math.max(load.grams, inOneHand(load, plan.inputs.kit)) : 0;
   const top = latest.grams ?? (needed ? 0 : Number.POSITIVE_INFINITY);
-  if (mass > top + 1) found.push(`${load?.label} is above what was signed off`);
+  const same = load !== undefined && 'label' in load && isSameBell(load, mass, top);
+  if (mass > top + 1 && !same) found.push(`${load?.label} is above what was signed off`);
   if (!needed && bar !== true) return found;
   const tests = client.tests.filter((test) => ids.includes(test.exercise) && test.date <= plan.today);
   /** Done by itself, or as a part of what is done. */

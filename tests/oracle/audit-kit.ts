@@ -95,6 +95,10 @@ export function whyNotMakeable(load: HeldLoad, kit: PlanJson['inputs']['kit']): 
   return held === load.grams ? undefined : `${held} g held, printed as ${load.grams} g`;
 }
 
+/** One bell named in kilograms and made in pounds, or the other way round, within one per cent of each other. */
+export const isSameBell = (load: HeldLoad & { readonly label: string }, mass: number, top: number): boolean =>
+  load.pieces.length < 3 && load.label.endsWith(' lb') === (top % 100 === 0) && 100 * mass <= 101 * top;
+
 /** The most that one hand holds: what a sign-off speaks of. */
 export function inOneHand(load: HeldLoad, kit: PlanJson['inputs']['kit']): number {
   const held = sum(load.pieces.map((piece) => piece.grams));

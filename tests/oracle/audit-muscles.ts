@@ -42,7 +42,10 @@ export function auditMuscles(plan: PlanJson, exercises: readonly MuscleFacts[]):
   const ruled = (id: string): number => plan.rules.find((rule) => rule.id === id)?.value ?? 0;
   const expected = new Map<string, string[]>();
   const expect = (rule: string, what: string) => expected.set(rule, [...(expected.get(rule) ?? []), what]);
-  for (const week of plan.weeks.filter(({ deload }) => !deload)) {
+  // The seventh day of a week that is whole is no later than the last day for sessions.
+  const isCut = (begins: string): boolean =>
+    plan.stops !== undefined && Date.parse(begins) + 6 * 86_400_000 > Date.parse(plan.stops.after);
+  for (const week of plan.weeks.filter(({ deload, begins }) => !deload && !isCut(begins))) {
     const sums = new Map<string, Sides>();
     const add = (name: string, by: number, sides: Sides) => {
       const sum = sums.get(name) ?? { left: 0, right: 0 };

@@ -1,5 +1,5 @@
 /** Every set by itself: its key, its side, its load, what it may be lifted with, and an easier way out. */
-import { howMade, inOneHand, listMasses, whyNotMakeable } from './audit-kit.js';
+import { howMade, inOneHand, isSameBell, listMasses, whyNotMakeable } from './audit-kit.js';
 import { type Placed, type PlanItem, type PlanJson, type PlanLoad, type PlanSet, workOf } from './plan-json.js';
 
 /** Pounds are rounded to whole grams: one more is the same bell. */
@@ -40,7 +40,8 @@ export function auditLoads(plan: PlanJson): string[] {
       if (load.band !== undefined) continue;
       if (load.kg !== load.grams / 1000) found.push(`${item.id}: ${load.kg} kg is not ${load.grams} g`);
       const top = limits.get(exercise);
-      if (top !== undefined && Math.max(load.grams, inOneHand(load, kit)) > top + ROUNDING)
+      const mass = Math.max(load.grams, inOneHand(load, kit));
+      if (top !== undefined && mass > top + ROUNDING && !isSameBell(load, mass, top))
         found.push(`${item.id}: ${exercise} with ${load.label} is above what is signed off`);
     }
   }
@@ -57,7 +58,8 @@ export function auditLoads(plan: PlanJson): string[] {
         const before = version.loads[index - 1];
         if (why !== undefined) found.push(`${name}: ${load.label} cannot be made: ${why}`);
         if (before !== undefined && held(before) >= held(load)) found.push(`${name}: loads are not lightest first`);
-        if (Math.max(load.grams, inOneHand(load, kit)) > top + ROUNDING)
+        const hand = Math.max(load.grams, inOneHand(load, kit));
+        if (hand > top + ROUNDING && !isSameBell(load, hand, top))
           found.push(`${name}: ${load.label} is above what is signed off`);
       });
       const parts = strand.way === 'combination';
@@ -106,7 +108,8 @@ function auditRungLoads({ inputs }: PlanJson, limits: ReadonlyMap<string, number
         if (one === null) return [];
         const why = whyNotMakeable(one, kit);
         const top = limits.get(exercise) ?? Number.POSITIVE_INFINITY;
-        const above = one.band === undefined && Math.max(one.grams, inOneHand(one, kit)) > top + ROUNDING;
+        const held = one.band === undefined ? Math.max(one.grams, inOneHand(one, kit)) : 0;
+        const above = held > top + ROUNDING && !isSameBell(one, held, top);
         const name = `${id} rung ${index + 1}: ${one.label}`;
         return [
           ...(why === undefined ? [] : [`${name} cannot be made: ${why}`]),

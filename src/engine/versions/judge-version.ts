@@ -7,12 +7,13 @@ import type { Exercise } from '../../model/exercise.js';
 import type { MakeableLoad } from '../../model/kit.js';
 import type { BandLoad } from '../../model/ladder.js';
 import type { Refusal } from '../../model/problems-plan.js';
-import type { Grams } from '../../model/quantity.js';
+import type { Grams, PerMille } from '../../model/quantity.js';
 import type { BlockContext } from '../block-context.js';
 import { isAtMost } from '../kit/at-most.js';
 import { listBands } from '../kit/list-bands.js';
 import { type LoadLimits, listLoads } from '../kit/list-loads.js';
 import { PLATES_A_SIDE } from '../rules/plates-a-side.js';
+import { SAME_BELL } from '../rules/same-bell.js';
 import { UNEQUAL_AT_MOST } from '../rules/unequal-at-most.js';
 import { UNEQUAL_NEAR } from '../rules/unequal-near.js';
 import type { EasierWay } from './linked-versions.js';
@@ -75,11 +76,12 @@ function judgeVersion(exercise: Exercise, context: BlockContext): Judged {
   const bands = listBands(kit, facts.kit, facts.holds);
   const held = keepsHandsEmpty(exercise, cautionsIn(context)) ? [] : made;
   const loads = facts.way === 'bodyweight' ? [BODY_ALONE] : mayBeBare(exercise) ? [BODY_ALONE, ...held] : made;
-  const within = loads.filter((load) => grounds.every(({ signOff }) => isPassed(load, signOff)));
+  const near = context.rules.valueOf(SAME_BELL);
+  const within = loads.filter((load) => grounds.every(({ signOff }) => isPassed(load, signOff, near)));
   const kitRefusals: Refusal[] = [];
   if (loads.length + bands.length === 0) kitRefusals.push(refuse('load', loadWords(exercise)));
   const unpassed = grounds.flatMap(({ signOff, refuse: refuseThis }): readonly Refusal[] => {
-    const open = loads.some((load) => isPassed(load, signOff));
+    const open = loads.some((load) => isPassed(load, signOff, near));
     if (loads.length === 0 || open || signOff.refused !== undefined) return [];
     return [refuseThis('sign-off-load', signOff.label)];
   });
@@ -175,9 +177,13 @@ const isFast = ({ facts }: Exercise): boolean =>
   facts.way === 'swing' || facts.asks.some((ask) => ask.of === 'speed' && ask.degree === 'much');
 
 /** Neither hand may hold more than was passed, even where two unequal bells are less between them. */
-const isPassed = (load: MakeableLoad, { upTo }: SignOffRead): boolean =>
-  upTo === null ||
-  (isAtMost(load, upTo) && (load.mode !== 'per-hand' || load.pieces.every(({ grams }) => grams <= upTo)));
+function isPassed(load: MakeableLoad, { upTo, label }: SignOffRead, near: PerMille): boolean {
+  if (upTo === null) return true;
+  // Whole bells only: of plates the figures add up in either unit.
+  const otherUnit = load.pieces.length < 3 && load.label.endsWith(' lb') !== label.endsWith(' lb');
+  const most = otherUnit ? upTo + Math.floor((upTo * near) / 1000) : upTo;
+  return isAtMost(load, most) && (load.mode !== 'per-hand' || load.pieces.every(({ grams }) => grams <= most));
+}
 
 /** May be done with nothing in the hands, besides any load. */
 const mayBeBare = ({ facts }: Exercise): boolean => facts.kit.unloaded || facts.kit.load.length === 0;

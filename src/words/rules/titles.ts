@@ -142,6 +142,7 @@ export const RULE_TITLES: Readonly<Record<string, string>> = {
   'return-days-second': 'Sessions in the second week back',
   'return-lighter': 'Lighter after a long break',
   'return-volume': 'Work in a first week back',
+  'same-bell': 'One bell in two units',
   'sign-off-lapses': 'When a sign-off lapses',
   'strength-kept': 'How long a test holds through a break',
   'strength-kept-older': 'The same, from 65',

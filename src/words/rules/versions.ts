@@ -15,6 +15,7 @@ export const VERSION_RULES = [
   'ceiling-arms',
   'ceiling-load',
   'easier-in-kit',
+  'same-bell',
   'sign-off-lapses',
   'version-chosen',
   'way-unlocks',
@@ -91,6 +92,7 @@ export const englishVersion: Readonly<Record<VersionRuleName, RuleWords>> = {
   'ceiling-arms': only((f) => `Arms overhead need a clear height of ${held(f, '2300 mm')}.`),
   'ceiling-load': only((f) => `A load overhead needs a clear height of ${held(f, '2500 mm')}.`),
   'easier-in-kit': only('Every planned exercise needs an easier version this client may do with this kit.'),
+  'same-bell': only((f) => `A bell in another unit than its sign-off is the same bell within ${held(f, '1 %')}.`),
   'sign-off-lapses': only((f) => `A sign-off not used for ${held(f, '84 days')} must be seen again.`),
   'version-chosen': both(
     (f) =>
