@@ -55,7 +55,15 @@ function find(table: Readonly<Record<string, RuleWords>>, rule: string): RuleWor
 }
 
 /** Figures that are an exercise's id. */
-export const NAMES_OF_EXERCISES: readonly string[] = ['exercise', 'programme', 'relative', 'part', 'row', 'met by'];
+export const NAMES_OF_EXERCISES: readonly string[] = [
+  'exercise',
+  'programme',
+  'relative',
+  'part',
+  'row',
+  'met by',
+  'stays',
+];
 
 /** A figure with its unit: `2` for 20 tenths, `16 kg`, `10 %`, `90 s`. */
 export function sayInput(input: ReasonInput, names: Names, speech: Speech): string {
