@@ -43,7 +43,7 @@ export function Cover({ book, leaf, part }: Props<CoverPart>) {
     <LeafFrame book={book} leaf={leaf}>
       <p class="booklet-title">{part.title}</p>
       <h2>{part.client}</h2>
-      <div class="six-weeks">
+      <div class="weeks-to-come">
         <WeekFeet weeks={feet} />
       </div>
       <p class="programme">{part.programme}</p>

@@ -81,7 +81,7 @@ export const sentenceOf = (text: string): string => `${text.slice(0, 1).toUpperC
 export const programmeName = ({ library }: Desk, id: string): string =>
   library.programmes.find((programme) => programme.id === id)?.name ?? id;
 
-/** Rows of the six-week table of one session: a row's items by week, the same session twice a week in one cell. */
+/** Rows of the table of one session's weeks: a row's items by week, the same session twice a week in one cell. */
 export interface GlanceRow {
   readonly row: string;
   /** Where in the session it stands. */

@@ -78,7 +78,7 @@ async function common(given: Given): Promise<CommonOptions> {
 function describeCommands(finish: (code: number) => void): Command {
   const program = new Command('chalkleaf')
     .description(
-      'Turns a folder of Markdown (exercises, programmes, clients) into a six-week booklet for each client, for the phone and on paper, and a library of exercises for the studio.',
+      'Turns a folder of Markdown (exercises, programmes, clients) into a booklet of two to six weeks for each client, for the phone and on paper, and a library of exercises for the studio.',
     )
     .version(VERSION, '--version', 'print the version')
     .helpOption('--help', 'print this page, or a command’s own')

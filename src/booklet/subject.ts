@@ -62,7 +62,7 @@ export interface Column {
   readonly session: PlanSession;
 }
 
-/** One session of the booklet. Twice in one week makes two, so that each has its own six columns. */
+/** One session of the booklet. Twice in one week makes two, so that each has a column of its own for every week. */
 export interface Strip {
   readonly columns: readonly Column[];
   /** 1 for the first time in a week, 2 for the second. */

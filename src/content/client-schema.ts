@@ -106,7 +106,7 @@ export const makeClientSchema = (context: MassContext) => {
       enum: ['novice', 'trained'],
     }),
     'blocks before': leaf(readWhole('Blocks before', { least: 0, most: 500 }), {
-      description: 'How many blocks of six weeks went before this one.',
+      description: 'How many blocks went before this one.',
       examples: ['0'],
     }),
     'body mass': leaf(readBodyMass(context), {

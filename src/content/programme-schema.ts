@@ -6,8 +6,8 @@ import { mapRead, type Reader } from './read-value.js';
 import { readName, readText, readYesNo } from './read-words.js';
 import { leaf, listLeaf } from './schema-parts.js';
 
-/** A block is six weeks: the booklet's opening shows six side by side. */
-export const WEEKS = 6;
+/** Weeks of a block: at least two, so that there is something to build on; six, side by side, fill the booklet's opening. */
+export const WEEKS = { least: 2, most: 6 } as const;
 
 const readReserve: Reader<number> = (text) =>
   mapRead(readDecimal('Reps in reserve', { least: 0, most: 10 })(text), (reps) => Math.round(reps * 10));
@@ -36,14 +36,14 @@ export const programmeSchema = z.strictObject({
   curve: z
     .strictObject({
       reserve: listLeaf(readReserve, {
-        description: 'How many good reps to leave, week by week.',
+        description: 'How many good reps to leave, week by week; as many figures as the block has weeks, two to six.',
         examples: ['3, 3, 2, 2, 2, 4'],
       }),
       sets: listLeaf(readShareOfSets, {
         description: 'The share of the sets, week by week, in per cent.',
         examples: ['100, 100, 100, 100, 100, 67'],
       }).optional(),
-      easy: listLeaf(readWhole('A week', { least: 1, most: WEEKS }), {
+      easy: listLeaf(readWhole('A week', { least: 1, most: WEEKS.most }), {
         description: 'The easier weeks, by number.',
         examples: ['6', 'none'],
       }).optional(),

@@ -4,8 +4,8 @@ import type { Place } from '../model/place.js';
 import type { Block, Expectation, Programme, Row, SessionTemplate } from '../model/programme.js';
 import { plainText } from '../model/prose.js';
 import type { Block as ProseBlock } from '../prose/blocks.js';
-import { type OpenFile, placeOf, readKeys } from './open-file.js';
-import { curveOf, programmeSchema, WEEKS } from './programme-schema.js';
+import { type OpenFile, placeOf, placeOfEntry, readKeys } from './open-file.js';
+import { curveOf, type ProgrammeFront, programmeSchema, WEEKS } from './programme-schema.js';
 import { SETS } from './read-dose.js';
 import { ROW_COLUMNS, ROW_COLUMNS_NEEDED, readRow } from './read-row.js';
 import { asTyped } from './read-value.js';
@@ -44,7 +44,7 @@ export function readProgramme(file: OpenFile, id: string): ReadProgramme {
   }
   const wholeBody = file.report.errors() === before && file.keys !== undefined;
   const front = readKeys(file, programmeSchema);
-  if (front) checkCurve(file, front.curve);
+  if (front) checkCurve(file, front.curve, expectations);
   const programme: Programme | undefined = front && {
     id: programmeId(id),
     name: front.name,
@@ -65,16 +65,28 @@ export function readProgramme(file: OpenFile, id: string): ReadProgramme {
   return { id: programmeId(id), file, wholeBody, sessions, expectations, programme };
 }
 
+/** The reserve says how many weeks there are; shares of sets, easy weeks and what is expected keep within them. */
 function checkCurve(
   file: OpenFile,
-  curve: { readonly reserve: readonly number[]; readonly sets?: readonly number[] | undefined },
+  { reserve, sets, easy = [] }: ProgrammeFront['curve'],
+  expectations: readonly Expectation[],
 ): void {
-  const weeks = curve.reserve.length;
-  if (weeks !== WEEKS) file.report.add({ code: 'curve-not-six', data: { weeks } }, placeOf(file, 'curve', 'reserve'));
-  else if (curve.sets && curve.sets.length !== weeks) {
-    const data = { key: 'sets', weeks: curve.sets.length, reserve: weeks };
+  const weeks = reserve.length;
+  if (weeks < WEEKS.least || weeks > WEEKS.most) {
+    file.report.add({ code: 'curve-length', data: { weeks, ...WEEKS } }, placeOf(file, 'curve', 'reserve'));
+    return;
+  }
+  if (sets && sets.length !== weeks) {
+    const data = { key: 'sets', weeks: sets.length, reserve: weeks };
     file.report.add({ code: 'weeks-differ', data }, placeOf(file, 'curve', 'sets'));
   }
+  const beyond = (week: number, place: Place): void => {
+    if (week > weeks) file.report.add({ code: 'week-after-block', data: { week, weeks } }, place);
+  };
+  easy.forEach((week, index) => {
+    beyond(week, placeOfEntry(file, ['curve', 'easy'], index));
+  });
+  for (const { week, place } of expectations) beyond(week, place);
 }
 
 /** Blocks under each heading of a level; deeper headings stay among the blocks. */
@@ -160,7 +172,7 @@ function readExpectations(file: OpenFile, part: Part): readonly Expectation[] {
       text,
     );
     const week = Number(match?.[2]);
-    if (!match || week < 1 || week > WEEKS) {
+    if (!match || week < 1 || week > WEEKS.most) {
       file.report.add({ code: 'expect-unreadable', data: { text } }, item.place);
       return [];
     }

@@ -12,6 +12,7 @@ import type { FittedRow, Versions } from './rows/fit-rows.js';
 import { tellRefit } from './rows/tell-refit.js';
 import type { WalkedRow } from './rows/walked-row.js';
 import { ONE_SIDE_TESTED } from './rules/one-side-tested.js';
+import { PARTNER_APART } from './rules/partner-apart.js';
 import { SIDE_GAP_TOLD } from './rules/side-gap-told.js';
 import { SIDE_GAP_WHY } from './rules/side-gap-why.js';
 import { START_MOVED } from './rules/start-moved.js';
@@ -30,6 +31,7 @@ export function listFindings(
 ): readonly Finding[] {
   return [
     ...startMoved(context),
+    ...plannedApart(context),
     ...tellStanding(context),
     ...breakFindings(context),
     ...cautionFindings(context, queue.begins),
@@ -58,6 +60,14 @@ function startMoved({ client, firstDay, rules }: BlockContext): readonly Finding
   ];
   const reason = reasonOf(START_MOVED, 'coach', inputs, 'measured');
   return [{ rule: START_MOVED.id, audience: 'coach', weeks: [1], reason }];
+}
+
+/** Each is planned from their own page alone; the other's name is on no page of theirs, and so in no finding. */
+function plannedApart({ client, programme, rules }: BlockContext): readonly Finding[] {
+  if (client.partner === undefined || rules.valueOf(PARTNER_APART) === 0) return [];
+  const weeks = programme.curve.map((_, index) => index + 1);
+  const reason = reasonOf(PARTNER_APART, 'coach', [], 'measured');
+  return [{ rule: PARTNER_APART.id, audience: 'coach', weeks, reason }];
 }
 
 type Told = readonly [Rule, readonly ReasonInput[]];

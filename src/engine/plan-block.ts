@@ -1,5 +1,5 @@
 /**
- * Plans one block for one client: from content, kit and cautions to six weeks of sets. Pure; what each part decides
+ * Plans one block for one client: from content, kit and cautions to two to six weeks of sets. Pure; what each part decides
  * stands with the part. It leaves reading files to `content`, and every word to `words`.
  */
 import { type Client, placeOfFact } from '../model/client.js';

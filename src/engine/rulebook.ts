@@ -68,6 +68,7 @@ const LIMITS: ReadonlyMap<string, RuleBounds> = new Map([
   ['fast-first', { least: 0, most: 1 }],
   ['warm-up-standing', { least: 0, most: 1 }],
   ['floor-last', { least: 0, most: 1 }],
+  ['partner-apart', { least: 0, most: 1 }],
   ['circuit-bells', { least: 1, most: 4 }],
   ['circuit-apart', { least: 0, most: 2 }],
   ['queue-slides', { least: 0, most: 7 }],

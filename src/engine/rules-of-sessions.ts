@@ -11,6 +11,7 @@ import { EASY_WEEK_SETS } from './rules/easy-week-sets.js';
 import { FAST_FIRST } from './rules/fast-first.js';
 import { FLOOR_LAST } from './rules/floor-last.js';
 import { MINUTES_CAP } from './rules/minutes-cap.js';
+import { PARTNER_APART } from './rules/partner-apart.js';
 import { PAUSE_SECONDS } from './rules/pause-seconds.js';
 import { PUT_DOWN } from './rules/put-down.js';
 import { QUEUE_SLIDES } from './rules/queue-slides.js';
@@ -43,6 +44,7 @@ export const RULES_OF_SESSIONS: readonly Rule[] = [
   FAST_FIRST,
   FLOOR_LAST,
   MINUTES_CAP,
+  PARTNER_APART,
   PAUSE_SECONDS,
   PUT_DOWN,
   QUEUE_SLIDES,

@@ -61,7 +61,7 @@ export interface Cell {
   /** Set when this week's version is not the row's usual one: its name. */
   readonly version: string;
   readonly sets: readonly BookletSet[];
-  /** Stacked short lines for the six-column table: `16 kg`, `×8`. */
+  /** Stacked short lines for the table with a column a week: `16 kg`, `×8`. */
   readonly stack: readonly string[];
   /** Number of tally strokes for each side; one-sided work has two rows, weaker side first. */
   readonly tally: readonly { readonly label: string; readonly strokes: number }[];
@@ -77,7 +77,7 @@ export interface Cell {
   readonly gate?: { readonly needs: string; readonly otherwise: string; readonly otherwiseStack: readonly string[] };
   /** `First set: try the 20 kg for 4.` */
   readonly trial?: string;
-  /** The trial for the six-column table: `20 kg`, `×4`; led by its version's name where that is not the row's. */
+  /** The trial for the table with a column a week: `20 kg`, `×4`; led by its version's name where that is not the row's. */
   readonly trialStack?: readonly string[];
   /** `note` stands before a line to write on: `How many more, week 1:`; absent where nothing is to be noted. */
   readonly choose?: { readonly intro: string; readonly rows: readonly ChoiceRow[]; readonly note?: string };
@@ -90,7 +90,7 @@ export interface Cell {
   readonly why: readonly string[];
 }
 
-/** One line of a session over the six weeks. */
+/** One line of a session over the weeks. */
 export interface SessionRow {
   readonly row: RowId;
   readonly exercise: ExerciseId;

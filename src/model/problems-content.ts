@@ -1,6 +1,7 @@
 /**
  * Codes of problems found while reading an author's folder. Codes are permanent: never rename, never reuse.
- * Said no more, and never to be used for anything else: `date-after-block` (now `block-ended` or `date-in-future`).
+ * Said no more, and never to be used for anything else: `date-after-block` (now `block-ended` or `date-in-future`),
+ * `curve-not-six` (now `curve-length`).
  */
 type Nothing = Readonly<Record<string, never>>;
 
@@ -115,7 +116,10 @@ export interface ContentProblems {
 
   // Facts that do not go together.
   readonly 'weeks-differ': { readonly key: string; readonly weeks: number; readonly reserve: number };
-  readonly 'curve-not-six': { readonly weeks: number };
+  /** A block has so many weeks as its reserve has figures. */
+  readonly 'curve-length': { readonly weeks: number; readonly least: number; readonly most: number };
+  /** An easy week, or one of which something is expected, that the block does not have. */
+  readonly 'week-after-block': { readonly week: number; readonly weeks: number };
   readonly 'dates-out-of-order': { readonly first: string; readonly second: string };
   /** `reserve` asked for in a week is below what is left to anybody who trains alone. */
   readonly 'reserve-below-floor': { readonly reserve: number; readonly floor: number };

@@ -1,4 +1,4 @@
-/** The cover: whose booklet it is, six weeks as six strokes to come, and that it is not medical advice. */
+/** The cover: whose booklet it is, its weeks as strokes to come, and that it is not medical advice. */
 import type { CoverPart } from '../model/booklet.js';
 import { type Block, block, linesOf, paragraph, type Slug, withNext } from './lay-out-blocks.js';
 import type { Chapter } from './lay-out-pages.js';

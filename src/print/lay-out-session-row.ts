@@ -1,5 +1,5 @@
 /**
- * One exercise of a session: its name on a line of its own, six weeks below it, feet of the tally, a strip to
+ * One exercise of a session: its name on a line of its own, its weeks below it, feet of the tally, a strip to
  * write in, and what the columns are too narrow to say.
  */
 import type { Cell, SessionRow, WeekHead } from '../model/booklet.js';

@@ -1,4 +1,4 @@
-/** A session on one opening: six weeks side by side, so that progress is seen; as roomy as the opening allows. */
+/** A session on one opening: its weeks side by side, so that progress is seen; as roomy as the opening allows. */
 import type { SessionPart } from '../model/booklet.js';
 import { fitOpening, type Opening } from './fit-opening.js';
 import {

@@ -2,7 +2,6 @@
 import { describe, expect, test } from 'vitest';
 import { planBlock } from '../../src/engine/plan-block.js';
 import type { Answer, Client, Condition } from '../../src/model/client.js';
-import { clientId } from '../../src/model/identity.js';
 import type { Plan } from '../../src/model/plan.js';
 import { PLACE } from './generate-exercises.js';
 import {
@@ -110,7 +109,6 @@ describe('what no rule reads yet', () => {
   test.each<[string, Partial<Client>]>([
     ['a fact', { unhandled: [{ fact: 'medicines', place: PLACE }] }],
     ['an observation', { observations: [{ date: today, side: 'both', seen: 'hurries', place: PLACE }] }],
-    ['a partner', { partner: clientId('another') }],
     ['replanning on the phone', { replanning: 'within bounds' }],
   ])('%s', (_, client) => {
     expect(withheld(client)).toEqual(['not-handled']);
@@ -121,7 +119,7 @@ describe('what no rule reads yet', () => {
       planBlock({ library, client: aClient({ tests, ...client }), today, edition: 0 }).problems.map((p) => p.unsafe);
     expect(unsafe(answers('yes', 'no', 'yes'))).toEqual([true]);
     expect(unsafe({ birthYear: 2009 })).toEqual([true]);
-    expect(unsafe({ partner: clientId('another') })).toEqual([undefined]);
+    expect(unsafe({ replanning: 'within bounds' })).toEqual([undefined]);
   });
 });
 

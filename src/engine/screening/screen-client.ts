@@ -49,13 +49,6 @@ function factsUnread(client: Client): readonly Problem[] {
       why: 'no rule reads observations yet',
     })),
   ];
-  if (client.partner !== undefined) {
-    unread.push({
-      fact: 'partner',
-      place: placeOfFact(client, 'partner'),
-      why: 'two people and one kit are not planned together yet',
-    });
-  }
   if (client.replanning !== 'fixed') {
     unread.push({ fact: 'replanning', place: placeOfFact(client, 'replanning'), why: 'the phone does not replan yet' });
   }

@@ -176,9 +176,13 @@ export const bodySayings: Sayings<Omit<ContentProblems, keyof typeof fileSayings
     message: `${quoted(key)} has ${counted(weeks, 'week')}, and reserve ${reserve}.`,
     hint: `${reserve} figures, one a week`,
   }),
-  'curve-not-six': ({ weeks }) => ({
-    message: `A block is six weeks, and there ${weeks === 1 ? 'is 1 figure' : `are ${weeks} figures`}.`,
-    hint: 'six figures: 3, 3, 2, 2, 2, 4',
+  'curve-length': ({ weeks, least, most }) => ({
+    message: `A block has ${least} to ${most} weeks, and there ${weeks === 1 ? 'is 1 figure' : `are ${weeks} figures`}.`,
+    hint: 'a figure for each week: 3, 3, 2, 2, 2, 4 for six weeks, 3, 3 for two',
+  }),
+  'week-after-block': ({ week, weeks }) => ({
+    message: `There is no week ${week}: the block has ${counted(weeks, 'week')}.`,
+    hint: `a week from 1 to ${weeks}, or another figure under reserve for each week more`,
   }),
   'dates-out-of-order': ({ first, second }) => ({
     message: `${first} should come before ${second}.`,

@@ -60,7 +60,7 @@ export const outputSayings: Sayings<OutputProblems> = {
   }),
   'nothing-there': ({ week, session, exercise }) => ({
     message: `The plan has no such place:${[week && ` week ${week}`, session && ` session ${session}`, exercise && ` ${exercise}`].filter(Boolean).join(',')}.`,
-    hint: 'a week from 1 to 6, a session by its letter, an exercise by its name',
+    hint: 'a week of the block by its number, a session by its letter, an exercise by its name',
   }),
   'issue-whom': ({ clients }) => ({
     message: 'Issuing freezes the booklet of one client at a time, and none is named.',

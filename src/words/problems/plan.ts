@@ -166,7 +166,7 @@ export const planSayings: Sayings<PlanProblems> = {
   }),
   'no-weeks': ({ programme }) => ({
     message: `The programme ${quoted(programme)} has no weeks.`,
-    hint: 'curve: with reserve for six weeks',
+    hint: 'curve: with reserve: and a figure for each week, two to six',
   }),
   'no-training-days': () => ({
     message: 'This client has no training days.',

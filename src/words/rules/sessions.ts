@@ -13,6 +13,7 @@ export const SESSION_RULES = [
   'fast-first',
   'floor-last',
   'minutes-cap',
+  'partner-apart',
   'pause-seconds',
   'put-down',
   'queue-slides',
@@ -115,6 +116,9 @@ export const englishSession: Readonly<Record<SessionRuleName, RuleWords>> = {
   ),
   'short-warm-up': only((f) => `A short version keeps at most ${held(f, '3 minutes')} of the warm-up.`),
   'slow-lowering-seconds': only((f) => `A slow lowering takes at least ${held(f, '4 s')}.`),
+  'partner-apart': only(
+    'Two who train together are planned apart, each from their own page. They cannot both hold the same bell at once: give them different times, or let them take turns set by set and count the wait.',
+  ),
   'start-moved': only(
     (f) =>
       `The weeks begin on the first training day${clause(f('first training day'), (date) => `, ${date}`)}, not on the start date${clause(f('starts'), (date) => `, ${date}`)}.`,

@@ -34,6 +34,7 @@ export const RULE_TITLES: Readonly<Record<string, string>> = {
   'gain-novice': 'Gain of a novice',
   'gain-trained': 'Gain of a trained client',
   'minutes-cap': 'A session fits its minutes',
+  'partner-apart': 'Two who train together',
   'put-down': 'Putting a load down',
   'rpe-to-reserve': 'From perceived exertion to reserve',
   'side-gap-told': 'A gap between the sides',
