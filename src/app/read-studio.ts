@@ -4,6 +4,7 @@ import { nearestOf } from '../content/nearest.js';
 import { readFolder } from '../content/read-folder.js';
 import { type LinkedLibrary, linkLibrary, planBlock } from '../engine/plan-block.js';
 import { layOverrides, RULE_IDS } from '../engine/rulebook.js';
+import { isAdvice } from '../model/advice.js';
 import type { Booklet } from '../model/booklet.js';
 import type { Client } from '../model/client.js';
 import { dayOfIso } from '../model/day.js';
@@ -21,7 +22,9 @@ export interface ReadStudio {
   readonly content: Content;
   /** Read once, for every client. */
   readonly linked: LinkedLibrary;
+  /** What is wrong; `advice` apart, which `check` alone tells in full. */
   readonly problems: readonly Problem[];
+  readonly advice: readonly Problem[];
   readonly sourceOf: (file: string) => string | undefined;
 }
 
@@ -43,7 +46,9 @@ export async function readStudio(options: CommonOptions): Promise<ReadStudio> {
   const linked = linkLibrary(value.library.exercises);
   // Told once, and not with every client; a rule that is not there was told when its page was read.
   const rules = layOverrides(value.library.overrides).problems.filter(({ code }) => code !== 'rule-not-found');
-  return { content: value, linked, problems: [...gathered.problems, ...problems, ...rules], sourceOf };
+  const advice = problems.filter(({ code }) => isAdvice(code));
+  const wrong = problems.filter(({ code }) => !isAdvice(code));
+  return { content: value, linked, problems: [...gathered.problems, ...wrong, ...rules], advice, sourceOf };
 }
 
 /** The clients a command is about; the problem `no-such-client` where `--only` names none. */

@@ -5,10 +5,11 @@ import { sayProblem } from '../words/say-problem.js';
 import { sayProblemReport } from '../words/show-problem.js';
 import { EXIT } from './options.js';
 
-/** By file, line, column and code; problems of no file come first. */
+/** Advice last; else by file, line, column and code; problems of no file come first. */
 export function inOrder(problems: readonly Problem[]): readonly Problem[] {
   return [...problems].sort(
     (a, b) =>
+      Number(a.severity === 'advice') - Number(b.severity === 'advice') ||
       compareIds(a.place?.file ?? '', b.place?.file ?? '') ||
       (a.place?.line ?? 0) - (b.place?.line ?? 0) ||
       (a.place?.column ?? 0) - (b.place?.column ?? 0) ||

@@ -3,6 +3,7 @@
 import { compareIds } from '../model/identity.js';
 import type { Problem } from '../model/problem.js';
 import { sayFindings } from '../words/print-findings.js';
+import { sayAdviceCount } from '../words/say-advice.js';
 import { accountIn, findingsOf, recordsOf } from '../words/say-findings.js';
 import { sayWithheld } from '../words/say-withheld.js';
 import { drawClient, drawStudio, openDrawing } from './draw-client.js';
@@ -115,11 +116,16 @@ async function fill(stage: Stage, { studio, planned, problems, options, progress
       findings,
       wanted.map(({ plan }) => plan),
     );
+    const advice = concerning(studio.advice, options.only).length;
     const built = { clients: wanted.map(({ client }) => client.id), withheld, changed: published.changed };
     return {
       problems: concerning(problems, options.only),
-      summary: [...told, ...summarise(wanted.length, withheld, published.changed, options.out)],
-      facts: { built, findings: recordsOf(findings) },
+      summary: [
+        ...told,
+        ...summarise(wanted.length, withheld, published.changed, options.out),
+        ...(advice > 0 ? [sayAdviceCount(advice)] : []),
+      ],
+      facts: { built, findings: recordsOf(findings), advice },
     };
   } catch (fault) {
     await abandonStage(stage);

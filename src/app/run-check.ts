@@ -3,6 +3,7 @@ import { compareIds } from '../model/identity.js';
 import type { Plan } from '../model/plan.js';
 import { sayFindings } from '../words/print-findings.js';
 import { counted } from '../words/problems/said.js';
+import { sayAdviceTold } from '../words/say-advice.js';
 import { accountIn, findingsOf, recordsOf } from '../words/say-findings.js';
 import type { CommonOptions } from './options.js';
 import { progressOn } from './progress.js';
@@ -13,7 +14,8 @@ export async function runCheck(options: CommonOptions): Promise<number> {
   const progress = progressOn(process.stderr);
   progress.step('Reading …');
   const studio = await readStudio(options);
-  const problems = [...concerning(studio.problems, options.only)];
+  const advice = concerning(studio.advice, options.only);
+  const problems = [...concerning(studio.problems, options.only), ...advice];
   const plans: Plan[] = [];
   const chosen = chosenClients(studio, options.only);
   if ('code' in chosen) problems.push(chosen);
@@ -37,6 +39,7 @@ export async function runCheck(options: CommonOptions): Promise<number> {
   const summary = [
     ...sayFindings(findings, plans),
     `Checked: ${counts.join(', ')}.`,
+    ...(advice.length > 0 ? [sayAdviceTold(advice.length)] : []),
     ...(withheld.length > 0 ? [`Would be withheld: ${withheld.join(', ')}.`] : []),
   ];
   const facts = { command: 'check', withheld, findings: recordsOf(findings) };

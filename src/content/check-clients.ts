@@ -63,6 +63,14 @@ const checkPartner = each((client, file, { clients }) => {
   }
 });
 
+/** Each of two who train together is told that they are planned apart: so each page names the other. */
+const checkPartners = each((client, file, { clients }) => {
+  const other = clients.find(({ id }) => id === client.partner && id !== client.id)?.client;
+  if (other === undefined || other.partner === client.id) return;
+  const data = { partner: other.id, client: client.id };
+  file.report.add({ code: 'partner-one-way', data }, placeOf(file, 'partner'));
+});
+
 const checkDates = each(({ cautions, clearance, birthYear, starts, breaks, health }, file) => {
   const later = (from: Day, first: string, to: Day | undefined, second: string, place: Place): void => {
     if (to === undefined || to >= from) return;
@@ -135,6 +143,7 @@ export const clientChecks: readonly FolderCheck[] = [
   { name: 'days and sessions', codes: ['rotation-not-stated'], check: checkRotation },
   { name: 'days once', codes: ['entry-twice'], check: checkDays },
   { name: 'one main bell for a pattern', codes: ['entry-twice'], check: checkMainBells },
+  { name: 'partners name each other', codes: ['partner-one-way'], check: checkPartners },
   { name: 'the partner is there', codes: ['unknown-client', 'partner-self'], check: checkPartner },
   { name: 'dates in order', codes: ['dates-out-of-order'], check: checkDates },
   { name: 'an age that people reach', codes: ['out-of-range'], check: checkAge },

@@ -1,10 +1,12 @@
 /** The front matter of a client. The body is read in `read-client.ts`. */
 import { z } from 'zod';
+import { CLIENT_ADVICE } from '../model/advice.js';
 import type { Answer } from '../model/client.js';
 import type { Day } from '../model/day.js';
 import { BODY_PARTS, QUALITIES } from '../model/exercise.js';
 import type { KitItem } from '../model/kit.js';
 import type { Mass } from '../model/quantity.js';
+import { adviceOff } from './advice-off.js';
 import { healthKeys } from './health-schema.js';
 import { type MassContext, readFloor, readLength, readMass, readWhole } from './read-amounts.js';
 import { readId } from './read-id.js';
@@ -183,6 +185,7 @@ export const makeClientSchema = (context: MassContext) => {
       })
       .meta({ description: 'The room at home.' })
       .optional(),
+    'advice off': adviceOff(CLIENT_ADVICE),
     ...Object.fromEntries(NOT_READ_YET.map((fact) => [fact, notReadYet])),
   });
 };

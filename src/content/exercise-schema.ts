@@ -1,5 +1,6 @@
 /** The front matter of an exercise. The body is read in `read-exercise.ts`. */
 import { z } from 'zod';
+import { EXERCISE_ADVICE } from '../model/advice.js';
 import {
   type Ask,
   BODY_PARTS,
@@ -14,6 +15,7 @@ import {
 import { exerciseId } from '../model/identity.js';
 import type { LoadMode } from '../model/kit.js';
 import type { Standing } from '../model/reason.js';
+import { adviceOff } from './advice-off.js';
 import { readFloor, readTempo, readWhole } from './read-amounts.js';
 import { readId } from './read-id.js';
 import { readLoadNeed, readThing, THINGS } from './read-kit.js';
@@ -197,6 +199,7 @@ export const exerciseSchema = z.strictObject({
     examples: ['yes'],
     enum: ['yes', 'no'],
   }),
+  'advice off': adviceOff(EXERCISE_ADVICE),
 });
 
 type ExerciseFront = z.output<typeof exerciseSchema>;

@@ -1,4 +1,7 @@
 /** The checks across files, in the order they are made. Each stands alone: a test takes them out one by one. */
+import { linkAdvice } from './advice-links.js';
+import { pageAdvice } from './advice-pages.js';
+import { programmeAdvice } from './advice-programmes.js';
 import { clientChecks } from './check-clients.js';
 import { exerciseChecks } from './check-exercises.js';
 import { idChecks } from './check-ids.js';
@@ -14,4 +17,7 @@ export const CHECKS: readonly FolderCheck[] = [
   ...versionChecks,
   ...programmeChecks,
   ...clientChecks,
+  ...pageAdvice,
+  ...linkAdvice,
+  ...programmeAdvice,
 ];

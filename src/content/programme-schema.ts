@@ -1,6 +1,8 @@
 /** The front matter of a programme. The body is read in `read-programme.ts`. */
 import { z } from 'zod';
+import { PROGRAMME_ADVICE } from '../model/advice.js';
 import type { CurveWeek } from '../model/programme.js';
+import { adviceOff } from './advice-off.js';
 import { readDecimal, readWhole } from './read-amounts.js';
 import { mapRead, type Reader } from './read-value.js';
 import { readName, readText, readYesNo } from './read-words.js';
@@ -75,6 +77,7 @@ export const programmeSchema = z.strictObject({
     description: 'Rows that go when time is short, the first to go first.',
     examples: ['dead-bug, push-up'],
   }).optional(),
+  'advice off': adviceOff(PROGRAMME_ADVICE),
 });
 
 export type ProgrammeFront = z.output<typeof programmeSchema>;

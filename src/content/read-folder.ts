@@ -9,6 +9,7 @@ import { FOLDER, ofClient, type Problem } from '../model/problem.js';
 import type { Programme } from '../model/programme.js';
 import type { Result } from '../model/result.js';
 import type { Content, RuleOverride } from '../model/studio.js';
+import { withoutOff } from './advice-off.js';
 import { CHECKS } from './folder-checks.js';
 import { idIn } from './link-target.js';
 import { nearestOf } from './nearest.js';
@@ -91,7 +92,7 @@ export function readFolder(files: readonly FolderFile[], options: ReadOptions = 
     },
     clients: clients.flatMap(({ client, id }): Client[] => (client && isId(id) ? [client] : [])),
   };
-  return { value: content, problems: inOrder(problems) };
+  return { value: content, problems: inOrder(withoutOff(problems, opened)) };
 }
 
 const wholeOf = (path: string) => ({ file: path, line: 1, column: 1, length: 1 });

@@ -1,7 +1,9 @@
 /** The studio's own page, and the coach's own values for the engine's rules. */
 import { z } from 'zod';
+import { ADVICE } from '../model/advice.js';
 import { plainText } from '../model/prose.js';
 import type { RuleOverride, Studio } from '../model/studio.js';
+import { adviceOff } from './advice-off.js';
 import { nearestOf } from './nearest.js';
 import { type OpenFile, readKeys } from './open-file.js';
 import { readDecimal } from './read-amounts.js';
@@ -30,6 +32,7 @@ export const studioSchema = z.strictObject({
     description: 'Where the library is hosted, once it is.',
     examples: ['https://slate-yard.example/'],
   }).optional(),
+  'advice off': adviceOff(ADVICE),
 });
 
 /** Stands in for a studio that could not be read, so that the rest is still read for its mistakes; nothing is published with it. */

@@ -1,5 +1,6 @@
 /** Where problems are gathered while a folder is read: each gets its severity, its scope and its place. */
 
+import { isAdvice } from '../model/advice.js';
 import { compareIds } from '../model/identity.js';
 import type { Place } from '../model/place.js';
 import type { Problem, Scope, Severity } from '../model/problem.js';
@@ -11,7 +12,8 @@ const WARNINGS: ReadonlySet<ContentCode> = new Set<ContentCode>([
   'expect-nobody',
 ]);
 
-const severityOf = (code: ContentCode): Severity => (WARNINGS.has(code) ? 'warning' : 'error');
+const severityOf = (code: ContentCode): Severity =>
+  isAdvice(code) ? 'advice' : WARNINGS.has(code) ? 'warning' : 'error';
 
 /** Problems of one scope. */
 export interface Report {

@@ -155,4 +155,22 @@ export interface ContentProblems {
   readonly 'easier-in-a-circle': { readonly path: readonly string[] };
   readonly 'test-load': { readonly exercise: string; readonly wanted: boolean };
   readonly 'test-side': { readonly exercise: string; readonly wanted: boolean };
+
+  // Advice: holds nothing back, and is left unsaid by `advice off`.
+  /** Something seen, and nothing to say to it. */
+  readonly 'fault-unsaid': { readonly fault: string };
+  /** More cues than are heard, in all where `phase` is empty. */
+  readonly 'many-cues': { readonly cues: number; readonly most: number; readonly phase: string };
+  readonly 'long-cue': { readonly words: number; readonly most: number };
+  /** One stop sign on `pages` of `of` exercises. */
+  readonly 'stop-sign-everywhere': { readonly pages: number; readonly of: number };
+  readonly 'easier-for-what': { readonly version: string };
+  /** No way down the easier versions to one that needs no kit. */
+  readonly 'easier-needs-kit': Nothing;
+  readonly 'exercise-unreached': Nothing;
+  readonly 'hinges-without-pull': { readonly session: string; readonly hinges: number };
+  readonly 'pushes-without-pull': { readonly pushes: number };
+  readonly 'legs-left-out': { readonly arms: number };
+  /** A partner whose own page does not name this client. */
+  readonly 'partner-one-way': { readonly partner: string; readonly client: string };
 }

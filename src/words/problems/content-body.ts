@@ -1,4 +1,5 @@
 /** Sentences for what is wrong with the grammars, the body of a file, and what files say of each other. */
+import type { Advice } from '../../model/advice.js';
 import type { ContentProblems } from '../../model/problems-content.js';
 import type { fileSayings } from './content-file.js';
 import { counted, didYouMean, listed, quoted, type Sayings } from './said.js';
@@ -22,7 +23,7 @@ const UNPRINTED = {
 
 const SESSION = 'a letter, a colon and a name: ## A: Squat and press';
 
-export const bodySayings: Sayings<Omit<ContentProblems, keyof typeof fileSayings>> = {
+export const bodySayings: Sayings<Omit<ContentProblems, keyof typeof fileSayings | Advice>> = {
   'share-unreadable': ({ text }) => ({
     message: `${quoted(text)} is not a share with its source.`,
     hint: '0.64 (published; author, year, journal, page)',
