@@ -14,7 +14,7 @@ const MOST_CUES = 5;
 const MOST_OF_A_PHASE = 3;
 
 /** About what is said in one breath between two reps. The measure is ours; only words with spaces between them count. */
-const WORDS_IN_A_BREATH = 12;
+const WORDS_IN_A_BREATH = 14;
 
 /** A stop sign on so many pages, and on more than half of them, tells nothing of any one. The measure is ours. */
 const PAGES_OF_A_SIGN = 6;

@@ -31,8 +31,8 @@ const cues = (...lines: readonly string[]) =>
 
 describe('bounds', () => {
   test.each([
-    ['12 words of a cue are one breath', [cue(3), cue(12), '- Tall.'], []],
-    ['13 are not; marks are no words', [cue(3), `${cue(13)} —`, '- Tall.'], ['long-cue']],
+    ['14 words of a cue are one breath', [cue(3), cue(14), '- Tall.'], []],
+    ['15 are not; marks are no words', [cue(3), `${cue(15)} —`, '- Tall.'], ['long-cue']],
     ['five cues are read', ['- a', '- b', '- c', '- d', '- e'], []],
     ['six are not, and are told once', ['- a', '- b', '- c', '- d', '- e', '- f'], ['many-cues']],
     ['three cues of a phase are heard', ['- **Up** — a', '- **Up** — b', '- **Up** — c'], []],
