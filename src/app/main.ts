@@ -12,6 +12,7 @@ import { VERSION } from './version.js';
 
 const EXAMPLES = `
 Examples
+  chalkleaf begin ../my-studio          a first studio of your own, in a new folder
   chalkleaf check                       what is wrong in ./content, and what to write instead
   chalkleaf build                       everything, into ./output
   chalkleaf build --only rowan-ashby    one client drawn anew, the others as they were
@@ -22,7 +23,7 @@ Exit codes
   0   all is well
   1   something in the content needs you; the rest was done
   2   the command line was not understood
-  3   the output or the state could not be written; the last output still stands
+  3   nothing could be written where it should stand; the last output still stands
   70  a fault in chalkleaf itself
 
 A booklet is not medical advice, and does not take the place of a doctor, midwife or physiotherapist.`;
@@ -87,6 +88,15 @@ function describeCommands(finish: (code: number) => void): Command {
     .showSuggestionAfterError(true)
     .exitOverride();
 
+  program
+    .command('begin')
+    .description('make a small first studio of your own, in a new or empty folder')
+    .argument('<folder>', 'the new folder')
+    .option('--json', 'print what was done as JSON, for other programs')
+    .action(async (folder: string, given: { readonly json?: boolean }) => {
+      const { runBegin } = await import('./run-begin.js');
+      finish(await runBegin(folder, given.json === true));
+    });
   withCommon(program.command('build').description('check, plan, draw, and put everything in place at once')).action(
     async (given: Given) => finish(await (await import('./run-build.js')).runBuild(await common(given))),
   );

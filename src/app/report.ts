@@ -31,6 +31,8 @@ export function withheldClients(problems: readonly Problem[]): ReadonlySet<strin
 }
 
 const NOT_WRITTEN: ReadonlySet<string> = new Set([
+  'begin-not-empty',
+  'begin-not-writable',
   'output-not-writable',
   'output-in-content',
   'output-occupied',

@@ -31,6 +31,9 @@ export interface OutputProblems {
     readonly wanted: string;
     readonly planned: string;
   };
+  /** A first studio is begun only where nothing stands yet; `found` is what does. */
+  readonly 'begin-not-empty': { readonly folder: string; readonly found: string };
+  readonly 'begin-not-writable': { readonly folder: string; readonly why: string };
   /** `issue` freezes one client's booklet at a time. */
   readonly 'issue-whom': { readonly clients: string };
   readonly 'state-not-writable': { readonly folder: string; readonly why: string };

@@ -1,7 +1,7 @@
 /** Advice as a coach meets it: told by `check` after what is wrong, counted by `build`, never in the way. */
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { chalkleaf, type Ran, readmeStudio, workFolder, writeFiles } from './run-chalkleaf.js';
+import { chalkleaf, type Ran, smallStudio, workFolder, writeFiles } from './run-chalkleaf.js';
 
 const SQUAT = 'exercises/goblet-squat.md';
 const CLIENT = 'clients/ash-venn/client.md';
@@ -10,13 +10,13 @@ const LONG = '- **Up** — Push the floor away and bring the bell with you.';
 let work = workFolder();
 beforeEach(() => {
   work = workFolder();
-  writeFiles(join(work.path, 'content'), readmeStudio());
+  writeFiles(join(work.path, 'content'), smallStudio());
   rewrite(SQUAT, (text) => text.replace(LONG, `${LONG.replace('.', '')} all the way to the top of the room.`));
 });
 afterEach(() => work.away());
 
 function rewrite(path: string, change: (text: string) => string): void {
-  const before = readmeStudio().get(path) ?? '';
+  const before = smallStudio().get(path) ?? '';
   expect(change(before)).not.toBe(before);
   writeFiles(join(work.path, 'content'), [[path, change(before)]]);
 }

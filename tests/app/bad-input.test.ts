@@ -13,7 +13,7 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { bytesBelow, chalkleaf, type Ran, readmeStudio, TOP, workFolder, writeFiles } from './run-chalkleaf.js';
+import { bytesBelow, chalkleaf, type Ran, smallStudio, TOP, workFolder, writeFiles } from './run-chalkleaf.js';
 
 let work = workFolder();
 let content = '';
@@ -22,7 +22,7 @@ beforeEach(() => {
   work = workFolder();
   content = join(work.path, 'content');
   output = join(work.path, 'output');
-  writeFiles(content, readmeStudio());
+  writeFiles(content, smallStudio());
 });
 afterEach(() => work.away());
 
@@ -58,7 +58,7 @@ function buildOver(
 ): { readonly ran: Ran; readonly stands: boolean } {
   expect(run('build').code).toBe(0);
   const before = bytesBelow(output);
-  const text = readmeStudio().get(path) ?? '';
+  const text = smallStudio().get(path) ?? '';
   writeFiles(content, [[path, change(text)]]);
   const ran = run('build');
   expectPlainSpeech(ran);
@@ -108,7 +108,7 @@ describe('files read as meant', () => {
   ])('%s', (_, change) => {
     expect(run('build').code).toBe(0);
     const before = bytesBelow(join(output, 'private'));
-    for (const [path, text] of readmeStudio()) writeFiles(content, [[path, change(text)]]);
+    for (const [path, text] of smallStudio()) writeFiles(content, [[path, change(text)]]);
     const ran = run('build');
     expectPlainSpeech(ran);
     expect(ran.code).toBe(0);
@@ -162,7 +162,7 @@ describe('a folder error leaves the last output byte for byte', () => {
     writeFiles(content, [
       [
         SQUAT,
-        (readmeStudio().get(SQUAT) ?? '').replace('way: strength', 'way: strenth').replace('sides: both', 'sids: both'),
+        (smallStudio().get(SQUAT) ?? '').replace('way: strength', 'way: strenth').replace('sides: both', 'sids: both'),
       ],
     ]);
     const ran = run('check');
@@ -175,7 +175,7 @@ describe('a folder error leaves the last output byte for byte', () => {
 
 describe('a client’s error withholds that client alone', () => {
   test('a second client with a date that does not exist', () => {
-    const bad = (readmeStudio().get(CLIENT) ?? '').replace('2027-01-04', '2027-02-30').replace('Ash Venn', 'Bo Lark');
+    const bad = (smallStudio().get(CLIENT) ?? '').replace('2027-01-04', '2027-02-30').replace('Ash Venn', 'Bo Lark');
     writeFiles(content, [['clients/bo-lark/client.md', bad]]);
     const ran = run('build');
     expectPlainSpeech(ran);
@@ -212,7 +212,7 @@ describe('folders and disks', () => {
 
   test('a file that vanishes while being read', () => {
     const flapping = join(content, 'exercises', 'flapping.md');
-    const script = `const fs=require('node:fs');const p=${JSON.stringify(flapping)};const t=${JSON.stringify(readmeStudio().get(SQUAT))};const end=Date.now()+4000;while(Date.now()<end){try{fs.writeFileSync(p,t);fs.unlinkSync(p)}catch{}}`;
+    const script = `const fs=require('node:fs');const p=${JSON.stringify(flapping)};const t=${JSON.stringify(smallStudio().get(SQUAT))};const end=Date.now()+4000;while(Date.now()<end){try{fs.writeFileSync(p,t);fs.unlinkSync(p)}catch{}}`;
     const other = spawnSync('sh', ['-c', 'node -e "$SCRIPT" >/dev/null 2>&1 & echo $!'], {
       env: { ...process.env, SCRIPT: script },
       encoding: 'utf8',
@@ -251,7 +251,7 @@ describe('folders and disks', () => {
           filled = false;
         }
       }
-      writeFiles(content, [[SQUAT, (readmeStudio().get(SQUAT) ?? '').replace('low stool', 'low bench')]]);
+      writeFiles(content, [[SQUAT, (smallStudio().get(SQUAT) ?? '').replace('low stool', 'low bench')]]);
       const ran = run('build');
       expectPlainSpeech(ran);
       expect(ran.code).toBe(3);
@@ -276,7 +276,7 @@ describe('folders and disks', () => {
   test('a build killed half-way leaves the last output, and the next build clears up', () => {
     expect(run('build').code).toBe(0);
     const before = bytesBelow(join(output, 'private/')).length;
-    writeFiles(content, [[SQUAT, (readmeStudio().get(SQUAT) ?? '').replace('low stool', 'low bench')]]);
+    writeFiles(content, [[SQUAT, (smallStudio().get(SQUAT) ?? '').replace('low stool', 'low bench')]]);
     spawnSync(
       process.execPath,
       [join(TOP, 'dist/src/app/main.js'), 'build', '--content', content, '--out', output, '--today', '2026-11-24'],

@@ -2,12 +2,12 @@
 import { appendFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { chalkleaf, readmeStudio, workFolder, writeFiles } from './run-chalkleaf.js';
+import { chalkleaf, smallStudio, workFolder, writeFiles } from './run-chalkleaf.js';
 
 let work = workFolder();
 beforeEach(() => {
   work = workFolder();
-  writeFiles(work.path, readmeStudio());
+  writeFiles(work.path, smallStudio());
 });
 afterEach(() => work.away());
 

@@ -3,7 +3,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { WhyTree } from '../../src/words/why-tree.js';
-import { chalkleaf, readmeStudio, workFolder, writeFiles } from './run-chalkleaf.js';
+import { chalkleaf, smallStudio, workFolder, writeFiles } from './run-chalkleaf.js';
 
 const RULES = `| Rule | Value | Reason |
 | --- | --- | --- |
@@ -19,7 +19,7 @@ const run = (command: string, ...more: readonly string[]) => {
 };
 
 beforeAll(() => {
-  writeFiles(join(work.path, 'content'), [...readmeStudio(), ['rules.md', RULES]]);
+  writeFiles(join(work.path, 'content'), [...smallStudio(), ['rules.md', RULES]]);
 });
 afterAll(() => work.away());
 

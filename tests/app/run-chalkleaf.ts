@@ -42,11 +42,12 @@ export function workFolder(): { readonly path: string; away(): void } {
   return { path, away: () => rmSync(path, { recursive: true, force: true }) };
 }
 
-/** The five files that README.md asks a coach to make, exactly as printed there. */
-export function readmeStudio(): ReadonlyMap<string, string> {
-  const page = readFileSync(join(TOP, 'README.md'), 'utf8');
-  const blocks = page.matchAll(/^`content\/([^`]+)`\n\n```markdown\n([\s\S]*?)^```$/gm);
-  return new Map([...blocks].map((block) => [block[1] ?? '', block[2] ?? '']));
+/** The smallest studio there can be: five pages, by their paths below a content folder. */
+export function smallStudio(): ReadonlyMap<string, string> {
+  const pages = ['studio.md', 'exercises/goblet-squat.md', 'exercises/chair-squat.md'];
+  const more = ['programmes/first-six-weeks.md', 'clients/ash-venn/client.md'];
+  const folder = join(import.meta.dirname, 'small-studio');
+  return new Map([...pages, ...more].map((path) => [path, readFileSync(join(folder, path), 'utf8')]));
 }
 
 export function writeFiles(folder: string, files: Iterable<readonly [string, string | Uint8Array]>): void {

@@ -1,7 +1,7 @@
 /** What `check` and `build` say besides what is wrong: whom it concerns, and what a coach would want to know before handing over. */
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { chalkleaf, type Ran, readmeStudio, workFolder, writeFiles } from './run-chalkleaf.js';
+import { chalkleaf, type Ran, smallStudio, workFolder, writeFiles } from './run-chalkleaf.js';
 
 const CLIENT = 'clients/ash-venn/client.md';
 const PROGRAMME = 'programmes/first-six-weeks.md';
@@ -10,12 +10,12 @@ const SQUAT = 'exercises/goblet-squat.md';
 let work = workFolder();
 beforeEach(() => {
   work = workFolder();
-  writeFiles(join(work.path, 'content'), readmeStudio());
+  writeFiles(join(work.path, 'content'), smallStudio());
 });
 afterEach(() => work.away());
 
 const rewrite = (path: string, change: (text: string) => string): void =>
-  writeFiles(join(work.path, 'content'), [[path, change(readmeStudio().get(path) ?? '')]]);
+  writeFiles(join(work.path, 'content'), [[path, change(smallStudio().get(path) ?? '')]]);
 
 const run = (command: string, ...more: readonly string[]): Ran =>
   chalkleaf([command, '--content', join(work.path, 'content'), '--today', '2026-11-24', ...more]);

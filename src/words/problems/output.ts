@@ -62,6 +62,14 @@ export const outputSayings: Sayings<OutputProblems> = {
     message: `The plan has no such place:${[week && ` week ${week}`, session && ` session ${session}`, exercise && ` ${exercise}`].filter(Boolean).join(',')}.`,
     hint: 'a week of the block by its number, a session by its letter, an exercise by its name',
   }),
+  'begin-not-empty': ({ folder, found }) => ({
+    message: `${quoted(folder)} is not empty: ${quoted(found)} stands in it. A first studio is begun only where nothing is written over.`,
+    hint: 'a folder that is empty, or not there yet',
+  }),
+  'begin-not-writable': ({ folder, why }) => ({
+    message: `Nothing could be written in ${quoted(folder)}: ${why}.`,
+    hint: 'a folder of your own, on a disk with room',
+  }),
   'issue-whom': ({ clients }) => ({
     message: 'Issuing freezes the booklet of one client at a time, and none is named.',
     hint: `one of: ${clients}`,
