@@ -7,6 +7,7 @@ import { rowId, sessionId } from '../../src/model/identity.js';
 import type { Plan, PlanSet } from '../../src/model/plan.js';
 import type { CurveWeek, Programme } from '../../src/model/programme.js';
 import type { Library } from '../../src/model/studio.js';
+import { generateStudio } from './generate-studio.js';
 import { aBlock, aClient, aLibrary, anExercise, aProgramme, aRow, aSession, aTest, kg, on } from './make-block.js';
 
 const today = on('2026-12-20');
@@ -61,6 +62,28 @@ describe.each([2, 3, 4, 5, 6])('a block of %i weeks', (weeks) => {
     expect(`${booklet.title} ${cover?.title}`.toLowerCase()).toMatch(new RegExp(`\\b(${said}|${weeks}) weeks\\b`));
     if (weeks !== 6) expect(JSON.stringify(booklet)).not.toMatch(/six weeks|6 weeks/i);
   });
+});
+
+test('of made-up studios cut short, nothing planned or told is of a week that is not there', () => {
+  let planned = 0;
+  for (let seed = 0; seed < 60; seed += 1) {
+    const { library, client } = generateStudio(seed, 'everything');
+    const weeks = 2 + (seed % 4);
+    const programmes = library.programmes.map((one) => ({ ...one, curve: one.curve.slice(0, weeks) }));
+    const { value } = planBlock({ library: { ...library, programmes }, client, today, edition: 0 });
+    if (value === null) continue;
+    planned += 1;
+    const { strands, floors } = value.inputs;
+    const said = [
+      ...value.weeks.map(({ number }) => number),
+      ...value.findings.flatMap((finding) => finding.weeks),
+      ...strands.flatMap(({ occurrences }) => occurrences.map(({ week }) => week)),
+      ...floors.flatMap((floor) => floor.weeks),
+    ];
+    expect(Math.max(...said), `seed ${seed}`).toBeLessThanOrEqual(weeks);
+    expect(value.weeks.length, `seed ${seed}`).toBe(weeks);
+  }
+  expect(planned).toBeGreaterThan(20);
 });
 
 describe('two weeks', () => {
