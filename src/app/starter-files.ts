@@ -39,7 +39,7 @@ export function keepLinksTo(known: readonly string[], text: string): string {
 
 /** In order of path. `folder` is what the coach called the new folder: the first page speaks of it. */
 export async function gatherStarter(project: string, folder: string): Promise<readonly StarterFile[]> {
-  const own = join(project, 'starter');
+  const own = join(project, 'src', 'app', 'starter');
   const pages = (await readdir(own, { recursive: true, withFileTypes: true }))
     .filter((entry) => entry.isFile() && entry.name.endsWith('.md'))
     .map((entry) =>
