@@ -68,7 +68,7 @@ function buildOver(
 const CLIENT = 'clients/ash-venn/client.md';
 const SQUAT = 'exercises/goblet-squat.md';
 test('a fault of the whole folder is told once, however many clients there are', () => {
-  const client = readmeStudio().get(CLIENT) ?? '';
+  const client = smallStudio().get(CLIENT) ?? '';
   const rules = (id: string, value: string) =>
     `| Rule | Value | Reason |\n| --- | --- | --- |\n| ${id} | ${value} | ours |\n`;
   writeFiles(content, [['clients/bram-holt/client.md', client.replace('Ash Venn', 'Bram Holt')]]);
