@@ -126,7 +126,11 @@ describe.each([
       for (const { text } of [...session.notes, ...session.short]) expect(said).toContain(bare(text));
       for (const { name, text } of [...session.warmUp, ...session.coolDown]) {
         if (name === '') expect(said).toContain(bare(text));
-        else expect([...items].some((item) => item.includes(bare(text)) && item.startsWith(bare(name)))).toBe(true);
+        else
+          expect(
+            [...items].filter((item) => item.includes(bare(text)) && item.startsWith(bare(name))),
+            `${name}: ${text}`,
+          ).not.toEqual([]);
       }
     }
     const links = pdf.pages.flatMap((page) => page.links);
