@@ -74,14 +74,27 @@ function usualOf(standings: readonly Standing[]): string | undefined {
   return [...counts].sort(([, a], [, b]) => b - a)[0]?.[0];
 }
 
+/** The week of the row's feeler set, wherever the session stood that day: it may come twice in a week. */
+function feltIn({ plan }: Subject, [first]: readonly Standing[]): number | undefined {
+  const week = plan.weeks.find(({ sessions }) =>
+    sessions.some(
+      ({ id, groups }) =>
+        id === first?.column.session.id &&
+        groups.some(({ items }) =>
+          items.some(({ row, sets }) => row === first.item.row && sets.some(({ kind }) => kind === 'feeler')),
+        ),
+    ),
+  );
+  return week?.number;
+}
+
 function composeCells(subject: Subject, standings: readonly Standing[], usual: string): readonly Cell[] {
   const cells: Cell[] = [];
   let gateWeek: number | undefined;
-  let feelerWeek: number | undefined;
+  const feelerWeek = feltIn(subject, standings);
   let saidBefore: readonly string[] = [];
   for (const standing of standings) {
     if (standing.item.sets.some(({ gate }) => gate !== undefined)) gateWeek = standing.column.week.number;
-    if (standing.item.sets.some(({ kind }) => kind === 'feeler')) feelerWeek = standing.column.week.number;
     cells.push(
       composeCell(subject, standing, {
         usual,

@@ -22,8 +22,20 @@ const MOST_SHAPED = 20_000;
 /** pdfkit scales positions to thousandths in place: only those already in thousandths may be handed out again. */
 const THOUSANDTHS = 1000;
 
+/** Letters of Latin, plain and with marks. */
+const LATIN = { from: 0x20, to: 0x17f } as const;
+
+/**
+ * A glyph keeps for good the letter it was first asked for by, and none where it first came up as a part of another:
+ * read aloud or copied, it would then be nothing. So the letters of Latin are asked for by name before anything else.
+ */
+function nameLetters(font: Font): void {
+  for (let letter = LATIN.from; letter <= LATIN.to; letter += 1) font.glyphForCodePoint(letter);
+}
+
 /** Shapes each text once, for measuring and for drawing. */
 function sharing(font: Font, features: readonly string[]): Font {
+  nameLetters(font);
   const shaped = new Map<string, GlyphRun>();
   const shared = font.unitsPerEm === THOUSANDTHS;
   const layout = (text: string): Pick<GlyphRun, 'glyphs' | 'positions' | 'advanceWidth'> => {

@@ -26,9 +26,9 @@ export function auditWords(plan: PlanJson, exercises: readonly WordsFacts[]): st
 
 /** As many sets as there are, both sides alike. */
 function easierFindings(item: PlanItem): string[] {
-  const done = item.sets.filter(
-    ({ kind }) => kind !== 'feeler' && (kind !== 'warm-up' || item.row.startsWith('warm-up-')),
-  );
+  // A lighter set before the work is not replaced; a warm-up of its own, composed or the coach's, is nothing else.
+  const around = item.sets.every(({ kind }) => kind === 'warm-up' || kind === 'cool-down');
+  const done = item.sets.filter(({ kind }) => kind !== 'feeler' && (kind !== 'warm-up' || around));
   if (item.easier.length === 0) return ['nothing easier'];
   return item.easier.flatMap(({ say, sets }) => {
     if (sets.length === 0) return [`${say} without sets`];

@@ -23,9 +23,15 @@ describe('body shares', () => {
     expect(shareOf(id)?.source).toContain('Ebben');
   });
 
-  test('squats on both legs move all but shanks and feet', () => {
+  test('squats and lunges move all but shanks and feet', () => {
     const share = Math.round((1 - 2 * FOOT_AND_SHANK) * 1000);
-    const moved = demo.library.exercises.filter(({ facts }) => facts.pattern === 'squat');
+    const moved = demo.library.exercises.filter(
+      ({ id, facts }) =>
+        (facts.pattern === 'squat' || (facts.pattern === 'lunge' && id !== 'supported-split-squat')) &&
+        ['strength', 'bodyweight'].includes(facts.way) &&
+        facts.holds !== 'band' &&
+        facts.measure === undefined,
+    );
     expect(moved.length).toBeGreaterThan(4);
     for (const { id, facts } of moved) {
       expect(facts.bodyShare, id).toMatchObject({ share, standing: 'derived' });
@@ -33,10 +39,13 @@ describe('body shares', () => {
     }
   });
 
-  // Capacity passes along a link only where both shares are known: one leg, or another angle of the arm, is no such case.
-  test.each(['split-squat', 'floor-press'])('%s claims none, so nothing is derived across its links', (id) => {
-    expect(shareOf(id)).toBeUndefined();
-  });
+  // Capacity passes along a link only where both shares are known: another angle of the arm, or a hand on a chair, is no such case.
+  test.each(['supported-split-squat', 'floor-press'])(
+    '%s claims none, so nothing is derived across its links',
+    (id) => {
+      expect(shareOf(id)).toBeUndefined();
+    },
+  );
 
   test('where nothing is published, practice is called practice or nothing is claimed', () => {
     for (const { id, facts } of demo.library.exercises) {

@@ -8,7 +8,7 @@ import type { Grams } from '../../model/quantity.js';
 export const handsOf = (way: LoadNeed | undefined): 0 | 1 | 2 => (way !== undefined && 'count' in way ? way.count : 0);
 
 /** The way an exercise prefers says how its loads are counted. */
-export const fillsBoth = ({ facts }: Exercise): boolean => handsOf(facts.kit.load[0]) === 2;
+const fillsBoth = ({ facts }: Exercise): boolean => handsOf(facts.kit.load[0]) === 2;
 
 /** Two items of unlike mass. A bar or a handle has its plates in pairs, so that two pieces are one in either hand. */
 export function isUnequal({ pieces }: Pick<PlanLoad, 'pieces'>): boolean {

@@ -8,6 +8,7 @@ import type { Versions } from '../rows/fit-rows.js';
 import { HOLD_MOST } from '../rules/hold-most.js';
 import { SECONDS_A_METRE } from '../rules/seconds-a-metre.js';
 import { SECONDS_A_REP } from '../rules/seconds-a-rep.js';
+import { SWING_CAP } from '../rules/swing-cap.js';
 import type { Judged } from '../versions/judge-version.js';
 import { loadPart } from './ladder-load.js';
 import { amountOf } from './ladder-sets.js';
@@ -51,8 +52,10 @@ const setsLike = (sets: readonly PlanSet[], dose: RungDose, load: RungLoad | nul
     ...loadPart(load),
   }));
 
-/** As the other exercise is counted: a hold by seconds, and only what travels by metres. */
-function doseFor({ way, pattern }: Facts, dose: RungDose, { rules }: BlockContext): RungDose {
+/** As the other exercise is counted: a hold by seconds, only what travels by metres, fast lifts within their own cap. */
+function doseFor({ way, pattern, mostReps }: Facts, dose: RungDose, { rules }: BlockContext): RungDose {
+  const cap = way === 'swing' ? (mostReps ?? rules.valueOf(SWING_CAP)) : Number.POSITIVE_INFINITY;
+  if (dose.kind === 'main-next') return { kind: 'reps', reps: Math.min(dose.main, cap) };
   const travels = way === 'carry' || pattern === 'carry' || pattern === 'travel';
   if (dose.kind === 'metres' && !travels) {
     return { kind: 'seconds', seconds: Math.ceil((dose.metres * rules.valueOf(SECONDS_A_METRE)) / 10) };
@@ -60,7 +63,7 @@ function doseFor({ way, pattern }: Facts, dose: RungDose, { rules }: BlockContex
   if ((dose.kind === 'reps' || dose.kind === 'every') && way === 'hold') {
     return { kind: 'seconds', seconds: Math.min(dose.reps * rules.valueOf(SECONDS_A_REP), rules.valueOf(HOLD_MOST)) };
   }
-  return dose;
+  return dose.kind === 'reps' || dose.kind === 'every' ? { ...dose, reps: Math.min(dose.reps, cap) } : dose;
 }
 
 function noHeavier(context: BlockContext, judged: Judged, held: RungLoad | null): RungLoad | null {
