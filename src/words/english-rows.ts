@@ -20,7 +20,7 @@ export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
   ),
   'begin-tested': both(
     (f) =>
-      `${begun(f('exercise') || 'the version tested')} first${clause(f('untested'), (name) => `, since the ${name} was never tested`)}: what was seen goes before a guess.`,
+      `${begun(f('exercise') || 'the version tested')} first${clause(f('programme'), (name) => `, since the ${name} was never tested`)}: what was seen goes before a guess.`,
     'You begin with the one your coach has seen you do.',
   ),
   'circuit-reserve': both(

@@ -84,8 +84,8 @@ function begunAsTested(plan: PlanJson): string[] {
     const found: string[] = [];
     if (!tested.some((id) => id === named('exercise')))
       found.push(`${item.id}: begins with ${named('exercise')}, which was not tested either`);
-    if (tested.some((id) => id === named('untested')))
-      found.push(`${item.id}: passes over ${named('untested')}, which was tested`);
+    if (tested.some((id) => id === named('programme')))
+      found.push(`${item.id}: passes over ${named('programme')}, which was tested`);
     return found;
   });
 }

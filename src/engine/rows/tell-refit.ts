@@ -16,7 +16,7 @@ export function tellRefit({
 }: Pick<FittedRow, 'choice' | 'refitted' | 'sets'>): readonly (readonly [Rule, readonly ReasonInput[]])[] {
   const exercise = words('exercise', chosen?.exercise.id ?? '');
   return [
-    ...(untested === undefined ? [] : [[BEGIN_TESTED, [exercise, words('untested', untested.exercise.id)]] as const]),
+    ...(untested === undefined ? [] : [[BEGIN_TESTED, [exercise, words('programme', untested.exercise.id)]] as const]),
     ...(tooHeavy === undefined ? [] : [[BEGIN_LIGHTER, [exercise, words('programme', tooHeavy.exercise.id)]] as const]),
     ...(dose === null
       ? []
