@@ -26,6 +26,12 @@ describe('begin-lighter', () => {
     expect([item?.exercise, item?.sets[0]?.kind]).toEqual(['chair', 'work']);
   });
 
+  test('never felt with more in hand than was ever held', () => {
+    const box = anExercise('box', { easier: [aLink('chair')] });
+    const of = [anExercise('squat', { easier: [aLink('box')] }), box, anExercise('chair', bodyweight)];
+    expect(itemsOf(planOf(withRow({}), heavy, of))[0]?.exercise).toBe('chair');
+  });
+
   test('a bell that leaves enough changes nothing; without an easier version the client is kept back', () => {
     expect(itemsOf(planOf(withRow({}), { ...heavy, kit: bells('16', '48') }, squats))[0]?.exercise).toBe('squat');
     expect(codes(withRow({}), heavy)).toContain('nothing-leaves-the-floor');

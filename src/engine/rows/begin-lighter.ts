@@ -1,6 +1,7 @@
 /** A row whose lightest load is too heavy for who was tested in it: an easier version, before the client is kept back. */
+import type { Grams } from '../../model/quantity.js';
 import type { BlockContext } from '../block-context.js';
-import { capacityOf, isCounted, repsToFailure, resistedLoad } from '../capacity.js';
+import { capacityOf, externalLoad, isCounted, repsToFailure, resistedLoad } from '../capacity.js';
 import { floorIn, floorsOf, floorsOfRow } from '../effort/plan-effort.js';
 import { BEGIN_LIGHTER } from '../rules/begin-lighter.js';
 import { choosingIn, openBelow } from '../versions/choose-version.js';
@@ -12,21 +13,31 @@ import { type FittedRow, fitChoice, type Versions, type WalkFitted } from './fit
 /**
  * Every load there is is heavier than the one tested, and the lightest leaves less than the floor at the bottom of the
  * range. The nearest easier version along the links takes its place, of the same pattern and open to the row, walked, with
- * an easier one itself, and not too heavy in turn: known by a test or by what passes to it, else felt first. Where none
- * is, the row as it is, which keeps the client back. 0 of `begin-lighter` keeps it back at once.
+ * an easier one itself, and not too heavy in turn: known by a test or by what passes to it, else felt first with no more
+ * in hand than the test had. Where none is, the row as it is, which keeps the client back. 0 of `begin-lighter` keeps it
+ * back at once.
  */
 export function beginLighter(context: BlockContext, fitted: FittedRow, versions: Versions): FittedRow {
   const { target, choice, chain, session } = fitted;
   const own = chain.judged[chain.base];
   if (fitted.planned === 'ladder' || own === undefined || own.way !== null) return fitted;
   if (context.rules.valueOf(BEGIN_LIGHTER) === 0 || !isTooHeavy(context, fitted, versions)) return fitted;
+  const held = beginRow(context, fitted, versions).tested?.external ?? 0;
   const placed = { session, block: fitted.block, blockIndex: fitted.blockIndex, row: fitted.written };
   for (const chosen of openBelow(own.exercise, choosingIn(context, session.id, versions))) {
     const { value } = fitChoice(context, placed, { target, choice: { ...choice, chosen, tooHeavy: own } }, versions);
     if (value === null || value.planned === 'ladder' || isTooHeavy(context, value, versions)) continue;
+    if (isFeltAbove(held, context, value, versions)) continue;
     if (easierMissing(context, value, versions).length === 0) return value;
   }
   return fitted;
+}
+
+/** Found by a feeler set that begins with more than was ever held. */
+function isFeltAbove(held: Grams, context: BlockContext, fitted: WalkFitted, versions: Versions): boolean {
+  const { how, versions: chain } = beginRow(context, fitted, versions);
+  const lightest = chain[fitted.chain.base]?.loads[0];
+  return how === 'feeler' && lightest !== undefined && externalLoad(lightest) > held;
 }
 
 function isTooHeavy(context: BlockContext, fitted: WalkFitted, versions: Versions): boolean {
