@@ -212,7 +212,8 @@ function bareOf(strand: StrandInput): BareStrand | null {
   if (
     occurrences.some(({ held }) => held !== undefined) ||
     strand.gates === false ||
-    strand.weeks.length > occurrences.length
+    strand.weeks.length !== occurrences.length ||
+    occurrences.some(({ floor }) => floor !== occurrences[0]?.floor)
   )
     return null;
   return {
