@@ -13,6 +13,7 @@ import { auditPlan } from './audit/audit-plan.js';
 import { type BlockContext, exercisesById } from './block-context.js';
 import { floorsOf } from './effort/plan-effort.js';
 import { ENGINE_VERSION } from './engine-version.js';
+import { withinOwnDose } from './items/within-own-dose.js';
 import { listFindings } from './list-findings.js';
 import { listInputs } from './list-inputs.js';
 import { nameOf, rulesInName } from './plan-id.js';
@@ -121,13 +122,16 @@ function writePlan(
     planId: nameOf(`${JSON.stringify(body)}\n${rulesInName(rules.rows)}`),
     rules: rules.rows,
     today: isoOfDay(today),
-    weeks: composeWeeks(context, queue, {
-      sessions,
-      itemOf: planItems(context, planned, versions),
-      aroundOf,
-      measuresOf,
-      reasonsOf: shape.reasonsOf,
-    }),
+    weeks: withinOwnDose(
+      context,
+      composeWeeks(context, queue, {
+        sessions,
+        itemOf: planItems(context, planned, versions),
+        aroundOf,
+        measuresOf,
+        reasonsOf: shape.reasonsOf,
+      }),
+    ),
     findings: [
       ...queueFindings(context, queue),
       ...shape.findings,

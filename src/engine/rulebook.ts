@@ -98,6 +98,7 @@ const LIMITS: ReadonlyMap<string, RuleBounds> = new Map([
   ['break-floor', A_FLOOR],
   ['test-reserve', A_FLOOR],
   ['way-unlocks', { least: 0, most: 1 }],
+  ['own-dose', { least: 0, most: 1 }],
   ['dead-stop-reps', { least: 1, most: 10 }],
   ['next-up-first', { least: 100, most: 1000 }],
   ['signal-minutes-first', { least: 300, most: 1000 }],

@@ -22,6 +22,7 @@ import { MAIN_BELL } from './rules/main-bell.js';
 import { NEW_MOVEMENT_LIGHTER } from './rules/new-movement-lighter.js';
 import { NEXT_UP_BELL } from './rules/next-up-bell.js';
 import { ONE_SIDE_TESTED } from './rules/one-side-tested.js';
+import { OWN_DOSE } from './rules/own-dose.js';
 import { PERCENT_OF_MAXIMUM } from './rules/percent-of-maximum.js';
 import { PLATES_A_SIDE } from './rules/plates-a-side.js';
 import { REFUGE_ONCE } from './rules/refuge-once.js';
@@ -71,6 +72,7 @@ export const RULES_OF_ROWS: readonly Rule[] = [
   ONE_SIDE_TESTED,
   PERCENT_OF_MAXIMUM,
   PLATES_A_SIDE,
+  OWN_DOSE,
   REFUGE_ONCE,
   RPE_TO_RESERVE,
   SIDE_GAP_OWN_BELL,

@@ -107,6 +107,7 @@ export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
     'Kept light enough to move well.',
   ),
   'plates-a-side': only((f) => `A dumbbell handle is taken to hold ${held(f, '5')} plates on a side.`),
+  'own-dose': only('Nothing on the side asks more of an exercise than the client’s own work in it.'),
   'refuge-once': only(
     (f) =>
       `The ${f('programme') || 'exercise'} is left out: the ${f('exercise') || 'version in its place'} stands in this session already${clause(f('stays') === f('exercise') ? '' : f('stays'), (name) => `, for the ${name}`)}.${clause(f('never cut'), () => ' The programme says this row is never cut.')}`,

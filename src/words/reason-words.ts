@@ -102,6 +102,7 @@ const ROW_RULES = [
   'one-side-tested',
   'percent-of-maximum',
   'plates-a-side',
+  'own-dose',
   'refuge-once',
   'rpe-to-reserve',
   'side-gap-own-bell',

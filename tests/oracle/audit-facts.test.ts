@@ -201,6 +201,15 @@ describe('an audit of words', () => {
     expect(auditWords(plan, without('chair-squat', 'stopIf'))).toEqual(['chair-squat has no stop sign']);
     itemOf(plan, 'straight').easier[0]?.sets.pop();
     expect(auditWords(plan, exercises).join()).toMatch(/for 2 sets, of 3/);
+    const [own] = itemOf(plan, 'straight').sets;
+    const more = {
+      exercise: itemOf(plan, 'straight').exercise,
+      say: 'more',
+      for: [],
+      sets: [{ ...own, load: undefined, reps: 99 }],
+    };
+    Object.assign(itemOf(plan, 'straight'), { easier: [more] });
+    expect(auditWords(plan, exercises).join()).toMatch(/for more reps than its own/);
     itemOf(plan, 'straight').easier = [];
     expect(auditWords(plan, exercises).join()).toMatch(/nothing easier/);
   });

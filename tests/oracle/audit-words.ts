@@ -21,7 +21,28 @@ export function auditWords(plan: PlanJson, exercises: readonly WordsFacts[]): st
       for (const text of easierFindings(item)) found.add(`${item.id}: ${text}`);
     }
   }
-  return [...found];
+  return [...found, ...auditOwnDose(plan)];
+}
+
+const UNITS = ['reps', 'seconds', 'metres'] as const;
+
+/** What stands beside the work without a load asks no more of an exercise than its own work that week. */
+function auditOwnDose(plan: PlanJson): string[] {
+  return plan.weeks.flatMap(({ number, sessions }) => {
+    const items = sessions.flatMap(({ groups }) => groups.flatMap((group) => group.items));
+    return items.flatMap((item) =>
+      item.easier.flatMap(({ exercise, sets }) =>
+        UNITS.flatMap((unit) => {
+          const own = items
+            .filter((other) => other.exercise === exercise)
+            .flatMap((other) => other.sets.filter(({ kind }) => kind === 'work').flatMap((set) => set[unit] ?? []));
+          const most = Math.min(...own);
+          const over = sets.some((set) => set.load === undefined && set.steps === undefined && (set[unit] ?? 0) > most);
+          return over ? [`week ${number}: ${item.id}: ${exercise} for more ${unit} than its own ${most}`] : [];
+        }),
+      ),
+    );
+  });
 }
 
 /** As many sets as there are, both sides alike. */
