@@ -2,6 +2,7 @@
 
 const SENTENCES: Readonly<Record<string, string>> = {
   ENOENT: 'it is not there any more',
+  EEXIST: 'a file of that name stands there',
   EACCES: 'this user may not touch it',
   EPERM: 'this user may not touch it',
   EROFS: 'the disk is read-only',

@@ -1,10 +1,11 @@
-/** `chalkleaf begin`: a first studio in an empty or new folder, all of it or nothing. Reads and writes on this machine alone. */
-import { mkdir, readdir, rename, rm, writeFile } from 'node:fs/promises';
+/** `chalkleaf begin`: a first studio in an empty or new folder (hidden files aside), all of it or nothing. Reads and writes on this machine alone. */
+import { readdir, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
 import { compareIds } from '../model/identity.js';
 import { FOLDER, type Problem } from '../model/problem.js';
 import { counted } from '../words/problems/said.js';
 import { diskFaultCode, sayDiskFault } from './disk-fault.js';
+import { makeFolders } from './make-folders.js';
 import { printReport } from './report.js';
 import { gatherStarter, type StarterFile } from './starter-files.js';
 import { projectFolder } from './web-sources.js';
@@ -32,6 +33,12 @@ function summarise(files: readonly StarterFile[], folder: string): readonly stri
   ];
 }
 
+/** What the system or another program keeps in a folder out of sight is no work of the coach's. */
+const isSeen = (name: string): boolean => !name.startsWith('.');
+
+/** Nothing was there before, so nothing can be gone. */
+const NO_FOLDER = 'no folder can be made there';
+
 /**
  * Everything is written beside its place first and moved there at the end; what a fault leaves half done is taken away
  * again. Reports `begin-not-empty` and `begin-not-writable`.
@@ -46,15 +53,15 @@ async function writeStarter(
   let made: string | undefined;
   let begun = false;
   try {
-    made = await mkdir(target, { recursive: true });
-    const [found] = (await readdir(target)).sort(compareIds);
+    made = await makeFolders(target);
+    const [found] = (await readdir(target)).filter(isSeen).sort(compareIds);
     if (found !== undefined) {
       return { code: 'begin-not-empty', severity: 'error', scope: FOLDER, data: { folder, found } };
     }
     begun = true;
     for (const { path, text } of files) {
       const full = join(stage, path);
-      await mkdir(dirname(full), { recursive: true });
+      await makeFolders(dirname(full));
       await writeFile(full, text, { flag: 'wx' });
     }
     for (const top of tops) await rename(join(stage, top), join(target, top));
@@ -64,7 +71,7 @@ async function writeStarter(
     if (diskFaultCode(fault) === undefined) throw fault;
     if (begun) await takeAway([stage, ...tops.map((top) => join(target, top))]);
     if (made !== undefined) await takeAway([made]);
-    const data = { folder, why: sayDiskFault(fault) };
+    const data = { folder, why: diskFaultCode(fault) === 'ENOENT' ? NO_FOLDER : sayDiskFault(fault) };
     return { code: 'begin-not-writable', severity: 'error', scope: FOLDER, data };
   }
 }

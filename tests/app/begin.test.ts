@@ -42,6 +42,11 @@ describe('the first ten minutes', () => {
       expect(existsSync(join(studio, path)), path).toBe(true);
     }
     expect(part).toContain(`${STARTER_EXERCISES.length} exercises`);
+    // In a fresh copy there is no program yet: what makes it comes first, and is what the demo runs too.
+    const lines = [...part.matchAll(/^(?:npm|npx) .*$/gm)].map(([line]) => line);
+    expect(lines[0]).toMatch(/^npm ci\b/);
+    const firstRun = readFileSync(join(TOP, 'src/app/first-run.mjs'), 'utf8');
+    expect(firstRun).toContain("run('npm', ['ci',");
   });
 
   test('a studio of its own, with a squat, a hinge, a push, a pull, a carry, a brace and a warm-up', () => {
@@ -126,8 +131,21 @@ describe('where it may stand', () => {
     expect(readdirSync(deep).sort()).toEqual(['README.md', 'content']);
   });
 
-  test.each([['content/studio.md'], ['.hidden'], ['notes.txt']])('not one with anything in it: %s', (path) => {
-    writeFiles(studio, [[path, 'mine']]);
+  test('what is hidden in it is no work of the coach’s: it stays', () => {
+    writeFiles(studio, [
+      ['.DS_Store', 'hidden'],
+      ['.git/HEAD', 'hidden too'],
+    ]);
+    expect(begin().code).toBe(0);
+    expect(readdirSync(studio).sort()).toEqual(['.DS_Store', '.git', 'README.md', 'content']);
+    expect(readFileSync(join(studio, '.git/HEAD'), 'utf8')).toBe('hidden too');
+  });
+
+  test.each([['content/studio.md'], ['notes.txt']])('not one with anything to be seen in it: %s', (path) => {
+    writeFiles(studio, [
+      [path, 'mine'],
+      ['.hidden', 'mine too'],
+    ]);
     const before = bytesBelow(studio);
     const ran = begin();
     expect(ran.code).toBe(3);
@@ -141,13 +159,22 @@ describe('where it may stand', () => {
 
   test('nor a file, nor a place below one', () => {
     writeFileSync(studio, 'a file');
-    for (const folder of [studio, join(studio, 'below')]) {
+    const why = ['a file of that name stands there', 'part of the path is a file, not a folder'];
+    for (const [i, folder] of [studio, join(studio, 'below')].entries()) {
       const ran = begin(folder);
       expect(ran.code).toBe(3);
       expect(ran.out).toContain('begin-not-writable');
+      expect(ran.out).toContain(`: ${why[i]}.`);
       expect(ran.out + ran.err).not.toMatch(/\n\s+at /);
     }
     expect(readFileSync(studio, 'utf8')).toBe('a file');
+  });
+
+  test('nor where the system lets nobody make a folder: it says so, and does not try for ever', () => {
+    const ran = begin('/proc/my-studio');
+    expect(ran.code).toBe(3);
+    expect(ran.out).toContain('begin-not-writable');
+    expect(ran.out).toContain('Nothing was written.');
   });
 
   test('a disk that fills half way leaves nothing behind', () => {

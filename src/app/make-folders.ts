@@ -1,0 +1,35 @@
+/** Folders made one after the other, each below one that stands. */
+import { mkdir, rmdir, stat } from 'node:fs/promises';
+import { dirname } from 'node:path';
+
+/**
+ * Makes `path`, absolute, with the folders above it that are missing; the highest one made, if any. All or none of them. A recursive `mkdir`
+ * would try for ever where the system denies that a folder which stands is there, as it does among its own processes.
+ */
+export async function makeFolders(path: string): Promise<string | undefined> {
+  const missing: string[] = [];
+  for (let at = path; !(await stands(at)); at = dirname(at)) missing.unshift(at);
+  const made: string[] = [];
+  try {
+    for (const folder of missing) {
+      await mkdir(folder);
+      made.unshift(folder);
+    }
+  } catch (fault) {
+    for (const folder of made) await rmdir(folder).catch(() => undefined);
+    throw fault;
+  }
+  return missing[0];
+}
+
+/** A folder does; where a file stands in its place, the fault is said. */
+async function stands(path: string): Promise<boolean> {
+  try {
+    if ((await stat(path)).isDirectory()) return true;
+  } catch (fault) {
+    if (fault instanceof Error && 'code' in fault && fault.code === 'ENOENT') return false;
+    throw fault;
+  }
+  await mkdir(path);
+  return true;
+}
