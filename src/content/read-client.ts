@@ -251,7 +251,14 @@ function readObservations(file: OpenFile, section: Section | undefined): readonl
       const seen = readCell(file, row.cell('Seen'), readText());
       if (date === undefined || seen === undefined) return [];
       return [
-        { date, ...(exercise === undefined ? {} : { exercise: exerciseId(exercise) }), side, seen, place: row.place },
+        {
+          date,
+          ...(exercise === undefined ? {} : { exercise: exerciseId(exercise) }),
+          side,
+          seen,
+          means: { kind: 'free' },
+          place: row.place,
+        },
       ];
     },
   );

@@ -4,6 +4,7 @@ import type { Day } from '../model/day.js';
 import type { Exercise } from '../model/exercise.js';
 import type { ExerciseId, SessionId } from '../model/identity.js';
 import type { Programme } from '../model/programme.js';
+import type { Recalls } from './history/recall.js';
 import type { Rulebook } from './rulebook.js';
 import type { Standing } from './screening/standing.js';
 
@@ -13,6 +14,8 @@ export interface BlockContext {
   /** By id, former ids included. */
   readonly exercises: ReadonlyMap<string, Exercise>;
   readonly rules: Rulebook;
+  /** What was done and seen of each exercise; empty where nothing was. */
+  readonly recalls: Recalls;
   readonly today: Day;
   /** What screening and health come to. */
   readonly standing: Standing;

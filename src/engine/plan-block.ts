@@ -5,6 +5,7 @@
 import { type Client, placeOfFact } from '../model/client.js';
 import { type Day, isoOfDay } from '../model/day.js';
 import type { Exercise } from '../model/exercise.js';
+import { type History, NO_HISTORY } from '../model/history.js';
 import type { Plan } from '../model/plan.js';
 import { ofClient, type Problem } from '../model/problem.js';
 import type { Result } from '../model/result.js';
@@ -13,6 +14,7 @@ import { auditPlan } from './audit/audit-plan.js';
 import { type BlockContext, exercisesById } from './block-context.js';
 import { floorsOf } from './effort/plan-effort.js';
 import { ENGINE_VERSION } from './engine-version.js';
+import { remember } from './history/remember.js';
 import { withinOwnDose } from './items/within-own-dose.js';
 import { listFindings } from './list-findings.js';
 import { listInputs } from './list-inputs.js';
@@ -38,6 +40,8 @@ export interface BlockInput {
   readonly edition: number;
   /** The library's exercises by id with their links, read once where several clients are planned. */
   readonly linked?: LinkedLibrary;
+  /** What was done before; nothing where absent. */
+  readonly history?: History;
   /** The coach's own values; the library's where absent. */
   readonly rulesOverridden?: readonly RuleOverride[];
 }
@@ -58,10 +62,11 @@ export function linkLibrary(library: readonly Exercise[]): LinkedLibrary {
  * `PlanProblems`. Nothing given is changed.
  */
 export function planBlock(input: BlockInput): Result<Plan | null> {
-  const { library, client } = input;
+  const { library } = input;
   const rules = layOverrides(input.rulesOverridden ?? library.overrides);
-  const programme = library.programmes.find(({ id }) => id === client.programme);
+  const programme = library.programmes.find(({ id }) => id === input.client.programme);
   if (programme === undefined) {
+    const { client } = input;
     const data = { programme: client.programme };
     const scope = ofClient(client.id);
     const missing: Problem = {
@@ -74,6 +79,9 @@ export function planBlock(input: BlockInput): Result<Plan | null> {
     return { value: null, problems: [...rules.problems, missing] };
   }
   const { exercises, linksOf } = input.linked ?? linkLibrary(library.exercises);
+  const history = input.history ?? NO_HISTORY;
+  const remembered = remember({ client: input.client, history, exercises, rules: rules.value, today: input.today });
+  const { client, recalls } = remembered;
   const whole = queueSessions(programme, client, rules.value);
   const firstDay = whole.value?.sessions[0]?.date ?? client.starts;
   const lastDay = whole.value?.sessions.at(-1)?.date ?? firstDay;
@@ -84,19 +92,21 @@ export function planBlock(input: BlockInput): Result<Plan | null> {
     ...screened,
     programme,
     exercises,
+    recalls,
     standing,
     days: (queue?.sessions ?? []).map(({ template, date, week, occurrence }) => {
       return { session: template.id, day: date, week, occurrence };
     }),
   };
-  const gate = [...rules.problems, ...whole.problems, ...screenClient(context)];
+  const gate = [...rules.problems, ...remembered.problems, ...whole.problems, ...screenClient(context)];
   if (queue === null) return { value: null, problems: gate };
   const judge = judgeFor(context);
   const versions: Versions = { judge, linksOf, besideOf: besideFor(context, judge, linksOf) };
   const planned = planRows(context, queue, versions);
   const problems = [...gate, ...planned.problems];
   if (problems.some(({ severity }) => severity === 'error')) return { value: null, problems };
-  return { value: writePlan(input, context, queue, planned.value, versions), problems };
+  const plan = writePlan(input, context, queue, planned.value, versions);
+  return { value: { ...plan, findings: [...remembered.findings, ...plan.findings] }, problems };
 }
 
 function writePlan(

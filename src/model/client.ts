@@ -42,14 +42,41 @@ export interface Test {
   /** Done inside a circuit, tired: a weak estimate. */
   readonly inCircuit: boolean;
   readonly date: Day;
+  /** Made from a set the client marked at home, not by the coach. */
+  readonly marked?: true;
   readonly place: Place;
 }
+
+/** What a coach sees on the floor, in the trade's own phrases. */
+export const SEEN = [
+  'new to the movement',
+  'light',
+  'heavy',
+  'missed reps',
+  'hurrying',
+  'shorter on one side',
+  'loses balance',
+  'holds the breath',
+  'grip goes first',
+  'moves well',
+] as const;
+export type Seen = (typeof SEEN)[number];
 
 export interface Observation {
   readonly date: Day;
   readonly exercise?: ExerciseId;
   readonly side: Side | 'both';
+  /** As written. */
   readonly seen: string;
+  /**
+   * What the engine makes of it: a phrase it knows; pain of a degree, 0–10; `cleared`, after pain or an alarm sign was
+   * looked at; or free text, which only the coach reads.
+   */
+  readonly means:
+    | { readonly kind: 'phrase'; readonly phrase: Seen }
+    | { readonly kind: 'pain'; readonly where: BodyPart | 'elsewhere'; readonly degree: number }
+    | { readonly kind: 'cleared' }
+    | { readonly kind: 'free' };
   readonly place: Place;
 }
 

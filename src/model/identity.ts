@@ -42,10 +42,28 @@ export interface SetKeyParts {
 }
 
 export type Side = 'left' | 'right';
-export type SetKind = 'warm-up' | 'work' | 'feeler' | 'trial' | 'test' | 'cool-down';
+const KINDS = ['warm-up', 'work', 'feeler', 'trial', 'test', 'cool-down'] as const;
+export type SetKind = (typeof KINDS)[number];
 
 export const setKey = (parts: SetKeyParts): SetKey =>
   `${parts.block}/${parts.occurrence}/${parts.row}/${parts.side}/${parts.kind}/${parts.ordinal}` as SetKey;
+
+const KEY =
+  /^([1-9]\d*)\/([1-9]\d*)\/([^/]+)\/(left|right|both)\/(warm-up|work|feeler|trial|test|cool-down)\/([1-9]\d*)$/;
+
+/** The parts of a set's key; `null` where the text is none. */
+export function readSetKey(text: string): SetKeyParts | null {
+  const [, block, occurrence, row, side, kind, ordinal] = KEY.exec(text) ?? [];
+  if (row === undefined) return null;
+  return {
+    block: Number(block),
+    occurrence: Number(occurrence),
+    row: rowId(row),
+    side: side === 'left' || side === 'right' ? side : 'both',
+    kind: KINDS.find((each) => each === kind) ?? 'work',
+    ordinal: Number(ordinal),
+  };
+}
 
 /** The stated order of every list of ids: by code point, so that no locale changes it. */
 export function compareIds(a: string, b: string): number {

@@ -1,4 +1,5 @@
 /** What the client did: append-only events, merged by union of their ids. Types only; reading comes later. */
+import type { BodyPart } from './exercise.js';
 import type { BookletId, ExerciseId, RowId, SetKey, Side } from './identity.js';
 import type { PlanLoad } from './plan.js';
 import type { TempoStep } from './programme.js';
@@ -14,11 +15,27 @@ export interface EventHead {
   readonly at: string;
 }
 
+/** Signs that go straight to the emergency page: no questions, and nothing is planned on until the coach has looked. */
+export const ALARM_SIGNS = [
+  'chest, jaw or arm pain',
+  'fainting',
+  'sudden severe headache',
+  'weakness on one side',
+  'new numbness, or loss of bladder or bowel control',
+  'breathlessness out of proportion',
+  'swollen painful calf',
+] as const;
+export type AlarmSign = (typeof ALARM_SIGNS)[number];
+
 export interface PainReport {
-  readonly where: string;
-  /** 0–10. */
+  /** Where, in the client's words or a part of the body. */
+  readonly where: BodyPart | 'elsewhere';
+  /** Whole, 0–10. */
   readonly degree: number;
   readonly side?: Side;
+  /** Said the day after: it was worse in the morning. */
+  readonly worseNextMorning?: boolean;
+  readonly alarm?: AlarmSign;
 }
 
 export type LogEvent = EventHead &

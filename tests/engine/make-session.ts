@@ -46,6 +46,7 @@ export function made(
     ...screened,
     programme,
     exercises: exercisesById(exercises),
+    recalls: new Map(),
     standing: standingOf(screened),
     days: queue.sessions.map(({ template, date, week, occurrence }) => {
       return { session: template.id, day: date, week, occurrence };

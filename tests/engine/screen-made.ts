@@ -42,7 +42,14 @@ export function screen(client: Partial<Client>): Screening {
     lastDay: LAST,
   };
   const standing = standingOf(screened);
-  const context = { ...screened, programme: oneSession(), exercises: exercisesById([]), standing, days: DAYS };
+  const context = {
+    ...screened,
+    programme: oneSession(),
+    exercises: exercisesById([]),
+    recalls: new Map(),
+    standing,
+    days: DAYS,
+  };
   const problems = screenClient(context);
   return {
     problems,

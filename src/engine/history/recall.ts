@@ -1,0 +1,78 @@
+/** What was done and seen of one exercise, as the rows that ask for it read it. Types only. */
+import type { Client } from '../../model/client.js';
+import type { Day } from '../../model/day.js';
+import type { Exercise } from '../../model/exercise.js';
+import type { History } from '../../model/history.js';
+import type { ExerciseId, Side } from '../../model/identity.js';
+import type { Finding } from '../../model/plan.js';
+import type { Problem } from '../../model/problem.js';
+import type { TempoStep } from '../../model/programme.js';
+import type { Grams, Tenths } from '../../model/quantity.js';
+import type { Reason } from '../../model/reason.js';
+import type { Rulebook } from '../rulebook.js';
+
+/** Where work ended last: load and tempo of the last sets of work that were done in this exercise. */
+export interface LastWork {
+  readonly day: Day;
+  /** As the exercise counts it; 0 for the body alone. */
+  readonly grams: Grams;
+  readonly tempo: TempoStep;
+  /** Occurrences in a row at the top of `range` with the asked reserve, as the walk counts what is earned. */
+  readonly earned: 0 | 1 | 2;
+  readonly range: { readonly min: number; readonly max: number };
+  /** Greatest reps × resisted load of one set; `null` where nothing is counted. */
+  readonly greatest: number | null;
+  /** Fewest reps of its sets of work. */
+  readonly reps: number;
+}
+
+export interface Recall {
+  readonly last: LastWork | null;
+  /** Nothing is made harder up to and on this day, and no more reps than `maxReps`. */
+  readonly hold: { readonly until: Day; readonly why: string; readonly maxReps: number | null } | null;
+  /** Reps in reserve not gone below up to and on this day. */
+  readonly floor: { readonly until: Day; readonly reserve: Tenths; readonly rule: string } | null;
+  /** Begun with this tempo at least as slow. */
+  readonly tempo: TempoStep | null;
+  /** Loads down from where the row would begin, as far as there are any. */
+  readonly lighter: number;
+  /** Earned at least, whatever was marked. */
+  readonly earned: 0 | 1 | 2;
+  /** What is known is a weak estimate. */
+  readonly weak: boolean;
+  /** Goes first, and the other does what it can. */
+  readonly side: Side | null;
+  /** Why, to coach and client; each rests on a rule of the rulebook. */
+  readonly reasons: readonly Reason[];
+}
+
+export const NO_RECALL: Recall = {
+  last: null,
+  hold: null,
+  floor: null,
+  tempo: null,
+  lighter: 0,
+  earned: 0,
+  weak: false,
+  side: null,
+  reasons: [],
+};
+
+/** By id of the exercise as the library has it now. */
+export type Recalls = ReadonlyMap<ExerciseId, Recall>;
+
+export interface Remembering {
+  readonly client: Client;
+  readonly history: History;
+  readonly exercises: ReadonlyMap<string, Exercise>;
+  readonly rules: Rulebook;
+  readonly today: Day;
+}
+
+export interface Remembered {
+  /** The client with what follows from marks and observations laid over their own facts. */
+  readonly client: Client;
+  readonly recalls: Recalls;
+  readonly findings: readonly Finding[];
+  readonly problems: readonly Problem[];
+}
