@@ -6,6 +6,7 @@ import type { Result } from '../model/result.js';
 import type { RuleBounds, RulebookEntry, RulebookRoom } from '../model/rulebook.js';
 import type { RuleOverride } from '../model/studio.js';
 import { WALK_VALUES } from './rows/walk-values.js';
+import { RULES_OF_HISTORY } from './rules-of-history.js';
 import { RULES_OF_SCREENING } from './rules-of-screening.js';
 import { RULES_OF_SESSIONS } from './rules-of-sessions.js';
 import { RULES_OF_THE_AUDIT } from './rules-of-the-audit.js';
@@ -187,6 +188,7 @@ export function listRulebook(overrides: readonly RuleOverride[]): readonly Ruleb
       rulesOfTheWalk.map(({ row }) => row),
     ),
     room('ladder', RULES_OF_THE_LADDER),
+    room('history', RULES_OF_HISTORY),
     room('audit', RULES_OF_THE_AUDIT),
   ];
 }

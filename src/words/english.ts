@@ -12,6 +12,7 @@ import {
 } from './english-sets.js';
 import { englishTellings, englishWalk } from './english-walk.js';
 import { englishAudit } from './rules/audit.js';
+import { englishHistory } from './rules/history.js';
 import { englishLadder } from './rules/ladder.js';
 import { englishScreening } from './rules/screening.js';
 import { englishSession } from './rules/sessions.js';
@@ -68,6 +69,7 @@ export const english: Catalogue = {
     block: {
       ...englishRows,
       ...englishAudit,
+      ...englishHistory,
       ...englishLadder,
       ...englishScreening,
       ...englishSession,

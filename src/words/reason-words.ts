@@ -5,6 +5,7 @@
 
 import type { RuleWords } from './rule-words.js';
 import { AUDIT_RULES } from './rules/audit.js';
+import { HISTORY_RULES } from './rules/history.js';
 import { LADDER_RULES } from './rules/ladder.js';
 import { SCREENING_RULES } from './rules/screening.js';
 import { SESSION_RULES } from './rules/sessions.js';
@@ -123,6 +124,7 @@ const ROW_RULES = [
 export const BLOCK_RULES = [
   ...ROW_RULES,
   ...AUDIT_RULES,
+  ...HISTORY_RULES,
   ...LADDER_RULES,
   ...SCREENING_RULES,
   ...SESSION_RULES,

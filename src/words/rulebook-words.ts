@@ -47,6 +47,11 @@ const englishRulebook: RulebookWords = {
       head: 'Where no reps to failure are counted',
       about: 'Swings, holds, carries, bands and breath: rung by rung.',
     },
+    history: {
+      head: 'What came back, and what was seen',
+      about:
+        'Marks made at home, pain, and what the coach saw: how they shape the next plan. Care goes before what was earned.',
+    },
     audit: { head: 'The block as a whole', about: 'What the coach is told of a finished plan. It changes nothing.' },
   },
   contents: 'In this book',
