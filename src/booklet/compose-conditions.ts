@@ -131,7 +131,7 @@ export function composeTest(subject: Subject, { column, item }: Standing): Cell[
   if (first === undefined) return undefined;
   const { speech, plan } = subject;
   const { sets: words } = speech.words;
-  const held = first.seconds !== undefined && first.stopAt === undefined;
+  const held = first.seconds !== undefined && item.way === 'hold';
   const notes = tests.map(({ side }) =>
     words.testNote(column.week.number, side === undefined ? '' : speech.words.sides[side], held),
   );
@@ -144,6 +144,6 @@ export function composeTest(subject: Subject, { column, item }: Standing): Cell[
 function saysOf({ seconds, stopAt, reps }: PlanSet, held: boolean, { speech }: Subject): string {
   const { sets } = speech.words;
   const left = stopAt === undefined ? undefined : Math.ceil(stopAt.reserve / 10);
-  if (seconds !== undefined) return held ? sets.testHeld(seconds) : sets.testInTime(seconds, left);
+  if (seconds !== undefined) return held ? sets.testHeld(seconds) : sets.testInTime(seconds);
   return left === undefined ? sets.testAll : sets.testStop(left, reps);
 }

@@ -6,7 +6,8 @@ import type { BlockContext } from './block-context.js';
 import { floorsOf } from './effort/plan-effort.js';
 import { type ItemsOfRow, itemsOfWalk } from './items/plan-item.js';
 import { planMeasures } from './items/plan-measures.js';
-import { isTested, testsOf } from './items/test-sets.js';
+import { type PlannedTests, planTests, testsOf } from './items/test-sets.js';
+import { testedApart } from './items/tested-apart.js';
 import { itemsOfLadder } from './ladder/ladder-item.js';
 import { type LadderRow, planLadderRow } from './ladder/ladder-row.js';
 import { beginLighter } from './rows/begin-lighter.js';
@@ -31,6 +32,7 @@ export interface PlannedRows {
   readonly shape: Shape;
   readonly aroundOf: AroundOf;
   readonly measuresOf: MeasuresOf;
+  readonly tests: PlannedTests;
   /** In the order done. */
   readonly walked: ReadonlyMap<FittedRow, WalkedRow>;
   readonly ladders: ReadonlyMap<FittedRow, LadderRow>;
@@ -43,8 +45,9 @@ export function planRows(context: BlockContext, queue: Queue, versions: Versions
   const kept = leaveOutRepeats(context, begun);
   const shaped = shapeSessions(context, kept.rows);
   const shape = { ...shaped, findings: [...kept.findings, ...shaped.findings] };
-  const tests = testsOf(context, versions.judge);
-  const measures = new Map(tests.sessions.map((place) => [place, planMeasures(context, tests, place, versions)]));
+  const tests = planTests(context, shape.rows);
+  const due = testsOf(context, versions.judge, tests);
+  const measures = new Map(due.sessions.map((place) => [place, planMeasures(context, due, place, versions)]));
   const measuresOf: MeasuresOf = (occurrence) => measures.get(occurrence) ?? null;
   const around = planAround(context, queue.templates, versions);
   const beginnings = new Map<FittedRow, Beginning>();
@@ -56,7 +59,7 @@ export function planRows(context: BlockContext, queue: Queue, versions: Versions
       const feeler = beginning?.how === 'feeler';
       const trials = allowsTrials(context, row) && caresAtStart(row).length === 0 && !feeler && mayRise(row);
       const times = timesOf(context, row, beginning);
-      const test = isTested(context, row) ? tests.over * times.rep : 0;
+      const test = (tests.get(row)?.occurrences ?? []).length > 0 ? due.over * times.rep : 0;
       return [row, { feeler, warmUp: warmed.has(row) && !feeler, trials, times, test }];
     }),
   );
@@ -74,21 +77,27 @@ export function planRows(context: BlockContext, queue: Queue, versions: Versions
     }
     const beginning = beginnings.get(row);
     invariant(beginning !== undefined, 'every walked row begins somewhere');
-    const one = walkRow(context, row, beginning, sets.value, floors, versions);
+    const one = walkRow(context, row, beginning, sets.value, floors, tests.get(row)?.weeks ?? [], versions);
     problems.push(...one.problems);
     if (one.value !== null) walked.set(row, one.value);
   }
-  return { value: { sessions: sets.value, shape, aroundOf: around.value, measuresOf, walked, ladders }, problems };
+  return {
+    value: { sessions: sets.value, shape, aroundOf: around.value, measuresOf, tests, walked, ladders },
+    problems,
+  };
 }
 
 /** The item of a row in one session, walked or of a ladder; `null` where the row has nothing planned. */
 export function planItems(
   context: BlockContext,
-  { walked, ladders }: PlannedRows,
+  { tests, walked, ladders }: PlannedRows,
   versions: Versions,
 ): (session: PlannedSession, timed: TimedRow) => Item | null {
   const items = new Map<FittedRow, readonly [readonly PlannedSession[], ItemsOfRow]>();
-  for (const [fitted, one] of walked) items.set(fitted, [one.sessions, itemsOfWalk(context, one, versions)]);
+  const testedOf = testedApart(context, tests, walked);
+  for (const [fitted, one] of walked) {
+    items.set(fitted, [one.sessions, itemsOfWalk(context, one, testedOf(fitted), versions)]);
+  }
   for (const [fitted, one] of ladders) items.set(fitted, [one.sessions, itemsOfLadder(context, one, versions)]);
   return (session, { fitted, warmUp }) => {
     const [sessions, itemAt] = items.get(fitted) ?? [];

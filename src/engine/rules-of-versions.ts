@@ -21,6 +21,7 @@ import { CHAIR_STAND_SECONDS } from './rules/chair-stand-seconds.js';
 import { EASIER_IN_KIT } from './rules/easier-in-kit.js';
 import { GAIN_RETURN } from './rules/gain-return.js';
 import { GAIN_STEADY } from './rules/gain-steady.js';
+import { MEASURES_APART } from './rules/measures-apart.js';
 import { MISSED_SESSION } from './rules/missed-session.js';
 import { ONE_LEG_SECONDS } from './rules/one-leg-seconds.js';
 import { PREGNANCY_TEST } from './rules/pregnancy-test.js';
@@ -41,6 +42,7 @@ import { STRENGTH_KEPT_OLDER } from './rules/strength-kept-older.js';
 import { STRENGTH_UNKNOWN } from './rules/strength-unknown.js';
 import { TEST_MOST } from './rules/test-most.js';
 import { TEST_NOT_COUNTED } from './rules/test-not-counted.js';
+import { TEST_ONCE } from './rules/test-once.js';
 import { TEST_RESERVE } from './rules/test-reserve.js';
 import { TEST_WAITS } from './rules/test-waits.js';
 import { VERSION_CHOSEN } from './rules/version-chosen.js';
@@ -69,6 +71,7 @@ export const RULES_OF_VERSIONS: readonly Rule[] = [
   EASIER_IN_KIT,
   GAIN_RETURN,
   GAIN_STEADY,
+  MEASURES_APART,
   MISSED_SESSION,
   ONE_LEG_SECONDS,
   PREGNANCY_TEST,
@@ -89,6 +92,7 @@ export const RULES_OF_VERSIONS: readonly Rule[] = [
   STRENGTH_UNKNOWN,
   TEST_MOST,
   TEST_NOT_COUNTED,
+  TEST_ONCE,
   TEST_RESERVE,
   TEST_WAITS,
   VERSION_CHOSEN,

@@ -132,7 +132,7 @@ export interface SetWords {
   readonly testStop: (left: number, most: number | undefined) => string;
   readonly testAll: string;
   /** As many as fit in so many seconds. */
-  readonly testInTime: (seconds: number, left: number | undefined) => string;
+  readonly testInTime: (seconds: number) => string;
   /** Held for so many seconds at most. */
   readonly testHeld: (seconds: number) => string;
   /** Before a line to write on: `Good ones, week 1, left:`. */

@@ -171,8 +171,8 @@ export const englishSets: SetWords = {
   feelerAgain: (week) => `As you found in week${NO_BREAK}${week}: how many more good ones were left?`,
   testStop: (left, most) => `Test: stop with ${left} good ones left${most === undefined ? '' : `, or at ${most}`}.`,
   testAll: 'Test: stop when they stop being good.',
-  testInTime: (seconds, left) =>
-    `Test: as many good ones as fit in ${counted(seconds, 'second', 'seconds')}.${left === undefined ? '' : ` Stop sooner with ${left} left.`}`,
+  testInTime: (seconds) =>
+    `Test: as many full ones as fit in ${counted(seconds, 'second', 'seconds')}. Stop at once at any of its stop signs.`,
   testHeld: (seconds) => `Test: hold it well, for ${counted(seconds, 'second', 'seconds')} at most.`,
   testNote: (week, side, held) =>
     `${held ? 'Seconds' : 'Good ones'}, week${NO_BREAK}${week}${side === '' ? '' : `, ${side}`}:`,

@@ -109,7 +109,7 @@ describe('tests', () => {
       'Good ones, week 1, right:',
     ]);
     expect(plain(cellOf('chair-stand', 1).test?.says ?? '')).toBe(
-      'Test: as many good ones as fit in 30 seconds. Stop sooner with 2 left.',
+      'Test: as many full ones as fit in 30 seconds. Stop at once at any of its stop signs.',
     );
   });
 

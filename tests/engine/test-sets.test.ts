@@ -4,7 +4,7 @@ import { planBlock } from '../../src/engine/plan-block.js';
 import { TEST_RESERVE } from '../../src/engine/rules/test-reserve.js';
 import type { Client } from '../../src/model/client.js';
 import type { Exercise } from '../../src/model/exercise.js';
-import { exerciseId, rowId } from '../../src/model/identity.js';
+import { exerciseId, rowId, sessionId } from '../../src/model/identity.js';
 import type { Group, Item, Plan } from '../../src/model/plan.js';
 import type { Programme } from '../../src/model/programme.js';
 import { sayReason } from '../../src/words/say-reason.js';
@@ -179,9 +179,8 @@ describe('the measures of older clients', () => {
   test('30 seconds of full stands (chair-stand-seconds), and of standing on each leg (one-leg-seconds)', () => {
     const [items] = groups(planOf(older, tested(), all));
     const [stand, balance] = items ?? [];
-    expect(stand?.sets.map(({ kind, seconds, stopAt }) => [kind, seconds, stopAt?.reserve])).toEqual([
-      ['test', 30, 30],
-    ]);
+    // The published measure is as many as there are in the time: with a reserve to stop at it would be another.
+    expect(stand?.sets.map(({ kind, seconds, stopAt }) => [kind, seconds, stopAt])).toEqual([['test', 30, undefined]]);
     expect(balance?.sets.map(({ side, seconds, stopAt }) => [side, seconds, stopAt])).toEqual([
       ['left', 30, undefined],
       ['right', 30, undefined],
@@ -215,6 +214,92 @@ describe('the measures of older clients', () => {
     // 75 in 2026: 10 of the printed 10 to 15 is within.
     expect(found(10)).toEqual([]);
     expect(found(8, 1936)).toEqual([]);
+  });
+});
+
+describe('an exercise is tested once at each end (test-once)', () => {
+  const days = [1, 3, 5] as const;
+  const squats = (...letters: readonly string[]) => letters.map((id) => aSession(id, aBlock([aRow('squat')])));
+  const asked = { tests: [rowId('squat')] };
+  const inThree = aProgramme([...squats('A'), aSession('B', aBlock([aRow('row')])), ...squats('C')], asked);
+  const library = [
+    anExercise('squat', { muscles: { main: ['quadriceps'], assisting: [] } }),
+    anExercise('row', { pattern: 'pull', muscles: { main: ['latissimus dorsi'], assisting: [] } }),
+  ];
+  /** `1A squat`: week, session and exercise of each set that is a test. */
+  const testedIn = (plan: Plan): readonly string[] =>
+    plan.weeks.flatMap(({ number, sessions }) =>
+      sessions.flatMap(({ id, groups }) =>
+        groups.flatMap(({ items }) =>
+          items
+            .filter(({ sets }) => sets.some(({ kind }) => kind === 'test'))
+            .map(({ exercise }) => `${number}${id} ${exercise}`),
+        ),
+      ),
+    );
+  const inDays = (client: Partial<Client> = {}, programme = inThree, exercises: readonly Exercise[] = library) =>
+    planOf({ days, ...client }, programme, exercises);
+
+  test('in the row that comes up first, though it stands in two sessions of the week', () => {
+    expect(testedIn(inDays())).toEqual(['1A squat', '6A squat']);
+  });
+
+  test('nothing is tried in the other row either, in those weeks', () => {
+    const why = inDays().inputs.strands.filter(({ row }) => row === 'squat');
+    expect(why.map(({ id, occurrences }) => [id, occurrences.map(({ held }) => held?.why ?? '')])).toEqual([
+      ['A/squat', ['test', '', '', '', '', 'test']],
+      ['C/squat', ['test', '', '', '', '', 'test']],
+    ]);
+  });
+
+  test('a first test that waits for the end of a break until the last week is the only one', () => {
+    const begun = { from: on('2026-12-24'), until: on('2027-01-24'), cause: 'ill', place: PLACE } as const;
+    const thrice = aProgramme(squats('A'), {
+      tests: [rowId('squat')],
+      rotations: [{ days: 3, order: [sessionId('A')] }],
+      curve: inThree.curve.slice(0, 3),
+    });
+    expect(testedIn(inDays({}, thrice))).toEqual(['1A squat', '3A squat']);
+    expect(testedIn(inDays({ breaks: [begun] }, thrice))).toEqual(['3A squat']);
+  });
+
+  test('rows of two exercises that come to the same one by the last week: it is tested in the first of them', () => {
+    const low = anExercise('low', { ...bodyweight, harder: [aLink('high', [], 1050)] });
+    const high = anExercise('high', { ...bodyweight, easier: [aLink('low', ['load'], 1050)] });
+    const both = aProgramme([aSession('A', aBlock([aRow('low')])), aSession('B', aBlock([aRow('high')]))], {
+      tests: [rowId('low'), rowId('high')],
+    });
+    const known = [aTest('low', 20), aTest('high', 12)];
+    const plan = inDays({ days: [1, 3], tests: known }, both, [low, high]);
+    const found = testedIn(plan);
+    expect(found).toContain('1A low');
+    expect(found).toContain('1B high');
+    expect(new Set(found.map((at) => at.replace(/[AB]/, ''))).size).toBe(found.length);
+  });
+
+  test('the measures stand where no row of the same muscles is tested, if the week has such a session (measures-apart)', () => {
+    const chair = anExercise('chair-stand', {
+      ...bodyweight,
+      measure: 'chair stand',
+      muscles: { main: ['quadriceps'], assisting: [] },
+      easier: [aWay('hands', ['load'])],
+    });
+    const older = { birthYear: 1955 };
+    expect(testedIn(inDays(older, inThree, [...library, chair]))).toEqual([
+      '1A squat',
+      '1B chair-stand',
+      '6A squat',
+      '6B chair-stand',
+    ]);
+    const alone = aProgramme(squats('A'), { tests: [rowId('squat')] });
+    expect(testedIn(planOf(older, alone, [...library, chair]))).toEqual([
+      '1A chair-stand',
+      '1A squat',
+      '6A chair-stand',
+      '6A squat',
+    ]);
+    const untested = aProgramme(inThree.sessions, { ...asked, tests: [] });
+    expect(testedIn(inDays(older, untested, [...library, chair]))).toEqual(['1A chair-stand', '6A chair-stand']);
   });
 });
 

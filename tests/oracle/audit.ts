@@ -7,6 +7,7 @@ import { auditLadders } from './audit-ladders.js';
 import { auditRefit } from './audit-refit.js';
 import { auditEasier, auditKeys, auditLoads, auditSides } from './audit-sets.js';
 import { auditStarts } from './audit-starts.js';
+import { auditTests } from './audit-tests.js';
 import { auditCapacities, auditWalks } from './audit-walks.js';
 import { type PlanJson, planSchema, workOf } from './plan-json.js';
 
@@ -27,6 +28,7 @@ export function auditPlan(plan: unknown): string[] {
     ...auditLadders(data),
     ...auditCapacities(data),
     ...auditStarts(data),
+    ...auditTests(data),
     ...auditRefit(data),
   ];
 }

@@ -19,7 +19,7 @@ import { reasonsOfRow } from './explain-row.js';
 import { type Planned, planEasier } from './plan-easier.js';
 import { feelerSets, loadAt, type SetPlace, sidesInOrder, warmUpSets, workSets } from './plan-item-sets.js';
 import { amountIn } from './set-amount.js';
-import { hasNoFeeler, isTested, testPlaces, testReasons, withTestSet } from './test-sets.js';
+import { hasNoFeeler, testReasons, withTestSet } from './test-sets.js';
 
 /**
  * The item of a row's `index`th occurrence. `warmUp`: a lighter set goes before it, where there is a lighter load. What
@@ -27,10 +27,14 @@ import { hasNoFeeler, isTested, testPlaces, testReasons, withTestSet } from './t
  */
 export type ItemsOfRow = (index: number, warmUp: boolean) => Item;
 
-export function itemsOfWalk(context: BlockContext, walked: WalkedRow, versions: Versions): ItemsOfRow {
+/** `tested` are the places in the queue of the sessions in which the row is tested. */
+export function itemsOfWalk(
+  context: BlockContext,
+  walked: WalkedRow,
+  tested: readonly number[],
+  versions: Versions,
+): ItemsOfRow {
   const { fitted, strand, plan, sessions, beginning } = walked;
-  const days = sessions.map(({ queued }) => ({ day: queued.date, week: queued.week }));
-  const tested = isTested(context, fitted) ? testPlaces(context, days).places : [];
   const reasonsIn = reasonsOfRow(context, walked);
   return (index, warmUp) => {
     const occurrence = strand.occurrences[index];
@@ -50,7 +54,7 @@ export function itemsOfWalk(context: BlockContext, walked: WalkedRow, versions: 
     const own = step === undefined ? null : ownBellIn(context, walked, step);
     const work =
       step === undefined ? unknownSets(walked, index, place) : withOwnBell(workSets(place, strand, step), own);
-    const testedNow = tested.includes(index) && hasNoFeeler(work);
+    const testedNow = tested.includes(session.queued.occurrence) && hasNoFeeler(work);
     const main = testedNow ? withTestSet(context, work, place, { top: strand.top, floor: occurrence.floor }) : work;
     const before = step === undefined || !warmUp ? [] : warmUpOf(context, walked, step, place);
     const planned = plannedOf(context, walked, index, main);

@@ -1,4 +1,7 @@
-/** The published measures of older clients, as items of a group of their own in the first and the last session. */
+/**
+ * The published measures of older clients, as items of a group of their own. The time is the whole of a measure: with a
+ * reserve to stop at it would be another, which nothing published could be held against.
+ */
 import { rowId, setKey } from '../../model/identity.js';
 import type { Group, Item, PlanSet } from '../../model/plan.js';
 import type { Tenths } from '../../model/quantity.js';
@@ -12,7 +15,7 @@ import { versionOf } from '../versions/chain-versions.js';
 import type { Judged } from '../versions/judge-version.js';
 import { planEasier } from './plan-easier.js';
 import { sidesInOrder } from './plan-item-sets.js';
-import { secondsOfMeasure, stopReserve, type Tests } from './test-sets.js';
+import { secondsOfMeasure, type Tests } from './test-sets.js';
 
 /** Between two measures, and before the work after them. */
 const REST_SECONDS = 60;
@@ -49,13 +52,12 @@ function measureItem(context: BlockContext, judged: Judged, due: Due, { besideOf
   const { facts, id } = exercise;
   const row = rowId(`test-${id}`);
   const seconds = secondsOfMeasure(context, facts.measure);
-  const reserve = stopReserve(context, due.floor);
   const counted = facts.measure === 'chair stand';
   const block = context.client.blocksBefore + 1;
   const sets = sidesInOrder(facts.sides, 'both').map((side): PlanSet => {
     const key = setKey({ block, occurrence: due.occurrence, row, side, kind: 'test', ordinal: 1 });
     const one = side === 'both' ? {} : { side };
-    return { key, kind: 'test', round: 1, seconds, ...one, ...(counted ? { stopAt: { reserve } } : {}) };
+    return { key, kind: 'test', round: 1, seconds, ...one };
   });
   const bodyMass = context.client.bodyMass?.mass.grams ?? null;
   const planned = {

@@ -5,7 +5,7 @@ import type { Occurrence, StrandInput } from '../../model/strand.js';
 import type { BlockContext } from '../block-context.js';
 import { returnOf } from '../breaks/returns.js';
 import { askedReserve, type Floor, floorIn, gainOf } from '../effort/plan-effort.js';
-import { heldForTests, isTested, testPlaces } from '../items/test-sets.js';
+import { heldForTests } from '../items/test-sets.js';
 import type { Rulebook } from '../rulebook.js';
 import { CLOCK_ONE_TEMPO } from '../rules/clock-one-tempo.js';
 import { TEMPO_SLOW_LOWERING } from '../rules/tempo-slow-lowering.js';
@@ -24,10 +24,12 @@ export interface StrandParts {
   readonly floors: readonly Floor[];
   /** A version that the row goes through meets a caution. */
   readonly cautioned: boolean;
+  /** The weeks in which the row's exercise is tested. */
+  readonly testWeeks: readonly number[];
 }
 
 export function buildStrand(context: BlockContext, parts: StrandParts): StrandInput {
-  const { fitted, beginning, sessions, floors, cautioned } = parts;
+  const { fitted, beginning, sessions, floors, cautioned, testWeeks } = parts;
   const { row, session, reps, chain, dose } = fitted;
   const all = sessions.flatMap(({ queued, rows }): readonly Occurrence[] => {
     const sets = rows.find((timed) => timed.fitted === fitted)?.sets ?? 0;
@@ -38,10 +40,7 @@ export function buildStrand(context: BlockContext, parts: StrandParts): StrandIn
     const occurrence = { week: queued.week, easy: queued.curve.easy, asked, floor, sets };
     return [held === null ? occurrence : { ...occurrence, held: { maxReps: null, why: held.why } }];
   });
-  const days = sessions
-    .filter(({ rows }) => rows.some((timed) => timed.fitted === fitted && timed.sets > 0))
-    .map(({ queued }) => ({ day: queued.date, week: queued.week }));
-  const occurrences = heldForTests(all, isTested(context, fitted) ? testPlaces(context, days).places : []);
+  const occurrences = heldForTests(all, testWeeks);
   const { moderate, steady } = context.standing;
   const keepsSteady = moderate || steady;
   const oneTempo = context.rules.valueOf(CLOCK_ONE_TEMPO);

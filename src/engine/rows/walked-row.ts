@@ -47,15 +47,16 @@ export function walkRow(
   beginning: Beginning,
   all: readonly PlannedSession[],
   floors: readonly Floor[],
+  testWeeks: readonly number[],
   versions: Versions,
 ): Result<WalkedRow | null> {
   const cares = caresAtStart(fitted);
-  const first = walkWith(context, fitted, beginning, all, floors, cares, versions);
+  const first = walkWith(context, fitted, beginning, all, floors, cares, testWeeks, versions);
   if (first.value === null || cares.length > 0 || fitted.chain.judged.every(({ care }) => care.length === 0)) {
     return first;
   }
   const met = caresPlanned(fitted, exercisesOf(first.value));
-  return met.length === 0 ? first : walkWith(context, fitted, beginning, all, floors, met, versions);
+  return met.length === 0 ? first : walkWith(context, fitted, beginning, all, floors, met, testWeeks, versions);
 }
 
 /** Every exercise its sets are planned with, those done otherwise and those a feeler set leads to included. */
@@ -73,13 +74,14 @@ function walkWith(
   all: readonly PlannedSession[],
   general: readonly Floor[],
   cares: readonly Judged[],
+  testWeeks: readonly number[],
   versions: Versions,
 ): Result<WalkedRow | null> {
   const cautioned = cares.length > 0;
   const floors = floorsOfRow(context, general, cautioned, fitted.dose);
   const sessions = sessionsOf(all, fitted);
   if (sessions.length === 0) return { value: null, problems: [] };
-  const uncapped = buildStrand(context, { fitted, beginning, sessions, floors, cautioned });
+  const uncapped = buildStrand(context, { fitted, beginning, sessions, floors, cautioned, testWeeks });
   const share = shareOf(context, fitted);
   const strand = share === null ? uncapped : underPercent(uncapped, share);
   const head = { severity: 'error', scope: ofClient(context.client.id), place: fitted.row.place } as const;

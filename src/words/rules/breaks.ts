@@ -17,6 +17,7 @@ export const BREAK_RULES = [
   'chair-stand-seconds',
   'gain-return',
   'gain-steady',
+  'measures-apart',
   'missed-session',
   'one-leg-seconds',
   'pregnancy-test',
@@ -35,6 +36,7 @@ export const BREAK_RULES = [
   'strength-unknown',
   'test-most',
   'test-not-counted',
+  'test-once',
   'test-reserve',
   'test-waits',
 ] as const;
@@ -159,9 +161,15 @@ export const englishBreak: Readonly<Record<BreakRuleName, RuleWords>> = {
     'After so long, your first set finds the load anew.',
   ),
   'test-most': only((f) => `A test set goes no further than ${held(f, '5')} reps above the range.`),
+  'measures-apart': only(
+    () => 'The published measures stand in a session without a test of the same muscles, where the week has one.',
+  ),
   'test-not-counted': only(
     (f) =>
       `${clause(f('row'), (row) => `The ${row} has`) || 'A row has'} no reps to count up to a limit, so it is not tested.`,
+  ),
+  'test-once': only(
+    () => 'An exercise is tested once at the start of a block and once at its end, whatever sessions it stands in.',
   ),
   'test-reserve': both(
     (f) =>
