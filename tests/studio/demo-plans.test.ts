@@ -30,7 +30,7 @@ test('the account of one number: what it is, why, and why not the next one up', 
 
 /**
  * Worked by hand. R is the load and, in a squat, 0.878 of body mass; K = R × (300 + 10 × (reps + reserve)) of the test,
- * raised after each work week by half a per cent (a novice’s by one) unless the row itself meets a caution; reps to
+ * raised after each work week by half a per cent (a novice’s too, as the studio’s own rules.md has it) unless the row itself meets a caution; reps to
  * failure = (K − 300 R) / R, in tenths. The most reps that leave the asked reserve (less 0.2) and the floor: 2, and 3
  * where the row meets a caution.
  *
@@ -54,12 +54,16 @@ test('the account of one number: what it is, why, and why not the next one up', 
  * torben-slade, C, row, left, 28 kg × 8 and 2 left: 100; exertion of 7.5 leaves 2.5: 7, as 8 would leave 2.
  * edda-marlow, wall push-up, 8 and 3 left, a caution: 110 in every week; asked 4, 7; from week 3 asked 3, 8.
  * edda-marlow, bridge, 10 and 3 left: 130; asked 4, 9. Split squat, left, 6 and 3 left: 90; asked 4, 5.
- * carys-holm, push-up from the knees, 6 and 4 left, a caution: 100; without regular exercise so far 4 are left in the first
- *   weeks: 6, in both. Band squat, never tested: the lightest band and the bottom of the range, 10.
+ * aldous-brack, A, front squat, 84 kg, 45 kg × 10 and 2 left: R = 45,000 + 73,752 = 118,752; K = 118,752 × 420 =
+ *   49,875,840. Week 1 asks 3: 120, 9. Week 5: K = 50,880,862; at 50 kg (123,752), earned twice, 111.1: 9 leaves 2.1.
+ * aldous-brack, B, deadlift, 70 kg × 10 and 2 left: 120; asked 3, 9.
+ * odile-marsh, wall push-up, 9 and 4 left: 130; after a fracture 4 are always left: 9.
+ * carys-holm, wall push-up, 10 and 4 left, weeks 9 to 12 after a birth: 140 and no gain; 5 are left in the first weeks of
+ *   such a block: 9, in both. Band squat, never tested: the lightest band and the bottom of the range, 10.
  */
 test('every line of a programme’s Expect holds', () => {
   const expected = demo.library.programmes.flatMap(({ expectations }) => expectations);
-  expect(expected.length).toBeGreaterThanOrEqual(20);
+  expect(expected.length).toBeGreaterThanOrEqual(24);
   for (const { client, week, session, row, text } of expected) {
     const [work] = workOf(rowOf(planIn(demo, client), session, row).get(week));
     const said = work?.load === undefined ? `${work?.reps} reps` : `${work.load.label} × ${work.reps}`;
@@ -67,19 +71,22 @@ test('every line of a programme’s Expect holds', () => {
   }
 });
 
-test('nine are planned; two are held back, for what the booklet cannot do yet', () => {
+test('eleven are planned; two are held back for what the booklet cannot do yet, one for what nobody has asked', () => {
   const wrong = demo.problems.filter(({ severity }) => severity === 'error');
   expect(wrong.map(({ code, scope, data }) => [code, scope, data])).toEqual([
     ['not-handled', { kind: 'client', client: 'ansel-quill' }, expect.objectContaining({ fact: 'large print' })],
     ['not-handled', { kind: 'client', client: 'sunniva-lund' }, expect.objectContaining({ fact: 'language' })],
+    ['screening-unclear', { kind: 'client', client: 'wim-tarrow' }, { questions: ['known disease'] }],
   ]);
   expect([...demo.plans.keys()]).toEqual([
+    'aldous-brack',
     'carys-holm',
     'edda-marlow',
     'hester-vane',
     'imre-fane',
     'maud-ferrier',
     'nell-fane',
+    'odile-marsh',
     'osgar-pell',
     'rowan-ashby',
     'torben-slade',
