@@ -11,8 +11,9 @@ import { breaksOf, healthOf, mainBellsOf, mayBeNone } from './health-schema.js';
 import { type OpenFile, placeOf, placeOfName, readKeys } from './open-file.js';
 import { type MassContext, readDecimal, readMass, readWhole, speaksOfBothUnits } from './read-amounts.js';
 import { REPS } from './read-dose.js';
+import { readObservations } from './read-observations.js';
 import { mapRead, type Reader } from './read-value.js';
-import { readDate, readName, readOneOf, readText, readYesNo } from './read-words.js';
+import { readDate, readName, readOneOf, readYesNo } from './read-words.js';
 import { linesOf, readSections, type Section, tableOf } from './sections.js';
 import { type NamedRow, readCell, readExerciseLink, rowsOf } from './table-rows.js';
 import { nodeAt } from './yaml-tree.js';
@@ -237,29 +238,4 @@ function readTests(file: OpenFile, section: Section | undefined, context: MassCo
     };
     return [test];
   });
-}
-
-function readObservations(file: OpenFile, section: Section | undefined): readonly Observation[] {
-  const table = tableOf(file, section);
-  if (!table) return [];
-  const known = ['Date', 'Exercise', 'Side', 'Seen'] as const;
-  return rowsOf<(typeof known)[number]>(file, table, { known, needed: ['Date', 'Seen'] }).flatMap(
-    (row): Observation[] => {
-      const date = readCell(file, row.cell('Date'), readDate);
-      const exercise = readExerciseLink(file, row.cell('Exercise'));
-      const side = readCell(file, row.cell('Side'), readSide) ?? 'both';
-      const seen = readCell(file, row.cell('Seen'), readText());
-      if (date === undefined || seen === undefined) return [];
-      return [
-        {
-          date,
-          ...(exercise === undefined ? {} : { exercise: exerciseId(exercise) }),
-          side,
-          seen,
-          means: { kind: 'free' },
-          place: row.place,
-        },
-      ];
-    },
-  );
 }

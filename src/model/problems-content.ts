@@ -155,6 +155,12 @@ export interface ContentProblems {
   readonly 'easier-in-a-circle': { readonly path: readonly string[] };
   readonly 'test-load': { readonly exercise: string; readonly wanted: boolean };
   readonly 'test-side': { readonly exercise: string; readonly wanted: boolean };
+  /** A phrase that is said of an exercise, with none beside it. */
+  readonly 'observation-needs-exercise': { readonly seen: string };
+  /** Shorter on one side without saying which; or the words name the one and the column the other (`apart`). */
+  readonly 'observation-needs-side': { readonly seen: string; readonly apart: boolean };
+  /** Pain without a whole number, or in a part nobody knows; `where` is the part it may have meant, or empty. */
+  readonly 'observation-pain': { readonly text: string; readonly where: string };
 
   // Advice: holds nothing back, and is left unsaid by `advice off`.
   /** Something seen, and nothing to say to it. */
@@ -171,6 +177,8 @@ export interface ContentProblems {
   readonly 'hinges-without-pull': { readonly session: string; readonly hinges: number };
   readonly 'pushes-without-pull': { readonly pushes: number };
   readonly 'legs-left-out': { readonly arms: number };
+  /** Words that no rule reads, not said to be a note; `nearest` may be empty. */
+  readonly 'observation-unread': { readonly text: string; readonly nearest: string };
   /** A partner whose own page does not name this client. */
   readonly 'partner-one-way': { readonly partner: string; readonly client: string };
 }

@@ -51,6 +51,10 @@ export const adviceSayings: Sayings<Pick<ContentProblems, Advice>> = {
     message: `This programme has ${counted(arms, 'row')} for the arms and none that squats, hinges or lunges.`,
     hint: 'a row for the legs in each session: any squat',
   }),
+  'observation-unread': ({ text, nearest }) => ({
+    message: `Nobody but you reads ${quoted(text)}: no rule knows it.`,
+    hint: nearest === '' ? `note: ${text}` : `${nearest}  (did you mean that?); or, for yourself, note: ${text}`,
+  }),
   'partner-one-way': ({ partner, client }) => ({
     message: `${quoted(partner)} is named as the partner here, and that page does not name ${quoted(client)}.`,
     hint: `partner: ${client} on the page of ${partner}, or no partner on this one`,

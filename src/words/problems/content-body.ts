@@ -288,6 +288,23 @@ export const bodySayings: Sayings<Omit<ContentProblems, keyof typeof fileSayings
       : `${exercise} is done without a load, and the test has one.`,
     hint: wanted ? '16 kg under Load' : 'nothing under Load',
   }),
+  'observation-needs-exercise': ({ seen }) => ({
+    message: `${quoted(seen)} is said of no exercise.`,
+    hint: '[Goblet squat](../../exercises/goblet-squat.md) under Exercise',
+  }),
+  'observation-needs-side': ({ seen, apart }) => ({
+    message: apart
+      ? `${quoted(seen)} names one side, and the column Side the other.`
+      : `${quoted(seen)} does not say which side it was.`,
+    hint: 'left or right under Side',
+  }),
+  'observation-pain': ({ text, where }) => ({
+    message:
+      where === ''
+        ? `${quoted(text)} does not say how much it hurt, in a whole number from 0 to 10.`
+        : `${quoted(text)} does not say where it hurt in words that exercises know.`,
+    hint: where === '' ? 'pain knee 3' : `pain ${where} 3  (did you mean that?)`,
+  }),
   'test-side': ({ exercise, wanted }) => ({
     message: wanted
       ? `${exercise} is done on each side, and the test does not say which it was.`
