@@ -7,11 +7,14 @@ import { mkdir, readdir, readFile, rename, rm, writeFile } from 'node:fs/promise
 import { join } from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
 import { composeBooklet } from '../booklet/compose-booklet.js';
-import { type EditionHead, readEditionHead } from '../content/read-edition.js';
+import { contentOf, type EditionHead, readEditionHead, readFrozenEdition } from '../content/read-edition.js';
 import type { Booklet } from '../model/booklet.js';
-import type { Edition } from '../model/edition.js';
+import type { IsoDate } from '../model/day.js';
+import type { Edition, FrozenEdition } from '../model/edition.js';
 import { type BookletId, bookletId, type ClientId } from '../model/identity.js';
+import type { Plan } from '../model/plan.js';
 import { FOLDER, ofClient, type Problem } from '../model/problem.js';
+import type { Result } from '../model/result.js';
 import type { Library } from '../model/studio.js';
 import { diskFaultCode, sayDiskFault } from './disk-fault.js';
 import type { PlannedClient } from './read-studio.js';
@@ -29,22 +32,63 @@ const folderOf = (content: string, client: ClientId): string => join(content, 'c
 /** The number and booklet of the client's next edition. Reports `edition-unreadable`. */
 export async function nextEdition(content: string, client: ClientId): Promise<NextEdition | Problem> {
   const folder = folderOf(content, client);
-  let names: string[];
-  try {
-    names = await readdir(folder);
-  } catch (fault) {
-    if (diskFaultCode(fault) !== 'ENOENT') return unreadable(client, 'editions', sayDiskFault(fault));
-    names = [];
-  }
-  const numbers = names.filter((name) => /^[1-9]\d*$/.test(name)).map(Number);
-  if (numbers.length === 0) return { bookletId: bookletId(randomBytes(16).toString('hex')), n: 1 };
-  const last = Math.max(...numbers);
+  const numbers = await numbersIn(content, client);
+  if ('code' in numbers) return numbers;
+  const last = numbers.at(-1);
+  if (last === undefined) return { bookletId: bookletId(randomBytes(16).toString('hex')), n: 1 };
   try {
     const head = readEditionHead(await readFile(join(folder, String(last), 'edition.json'), 'utf8'));
     if ('why' in head) return unreadable(client, `editions/${last}/edition.json`, head.why);
     return { bookletId: head.bookletId, n: last + 1, last: head };
   } catch (fault) {
     return unreadable(client, `editions/${last}/edition.json`, sayDiskFault(fault));
+  }
+}
+
+/** The numbers of the client's editions, in order; none where nothing was issued. */
+async function numbersIn(content: string, client: ClientId): Promise<readonly number[] | Problem> {
+  try {
+    const names = await readdir(folderOf(content, client));
+    return names
+      .filter((name) => /^[1-9]\d*$/.test(name))
+      .map(Number)
+      .sort((a, b) => a - b);
+  } catch (fault) {
+    return diskFaultCode(fault) === 'ENOENT' ? [] : unreadable(client, 'editions', sayDiskFault(fault));
+  }
+}
+
+/**
+ * Every edition of a client, whole, in order. Nothing of them is used where one is not as it was written: what was
+ * done since cannot be known then. Reports `edition-unreadable`.
+ */
+export async function readEditions(content: string, client: ClientId): Promise<Result<readonly FrozenEdition[]>> {
+  const numbers = await numbersIn(content, client);
+  if ('code' in numbers) return { value: [], problems: [numbers] };
+  const read = await Promise.all(numbers.map((n) => readEdition(content, client, n)));
+  const problems = read.flatMap((one) => ('code' in one ? [one] : []));
+  const editions = read.flatMap((one) => ('code' in one ? [] : [one]));
+  const [first] = editions;
+  const strange = editions.find(({ edition }) => edition.bookletId !== first?.edition.bookletId);
+  if (strange !== undefined) {
+    const path = `editions/${strange.edition.n}/edition.json`;
+    problems.push(unreadable(client, path, 'it is an edition of another booklet than the first'));
+  }
+  return { value: problems.length === 0 ? editions : [], problems };
+}
+
+async function readEdition(content: string, client: ClientId, n: number): Promise<FrozenEdition | Problem> {
+  const folder = join(folderOf(content, client), String(n));
+  const path = `editions/${n}/edition.json`;
+  try {
+    const [edition, words] = await Promise.all([
+      readFile(join(folder, 'edition.json'), 'utf8'),
+      readFile(join(folder, 'booklet.json'), 'utf8'),
+    ]);
+    const read = readFrozenEdition({ edition, words, n, digest });
+    return 'why' in read ? unreadable(client, path, read.why) : read;
+  } catch (fault) {
+    return unreadable(client, path, sayDiskFault(fault));
   }
 }
 
@@ -68,12 +112,21 @@ const wordsOf = (booklet: Booklet): string => `${JSON.stringify(booklet, null, 1
 
 const digest = (text: string): string => createHash('sha256').update(text).digest('hex');
 
+/** Within a block that is begun, the day of the first session still to come; the day of issue where there is none. */
+function firstDayOf(plan: Plan, today: IsoDate): IsoDate {
+  const { done } = plan.inputs;
+  if (done === undefined) return plan.starts;
+  const places = new Set(done.map(({ occurrence }) => occurrence));
+  const rest = plan.weeks.flatMap(({ sessions }) => sessions).filter(({ occurrence }) => !places.has(occurrence));
+  return rest[0]?.date ?? today;
+}
+
 /** Freezes plan and words. Reports `edition-not-writable`; then nothing of the edition is left. */
 export async function freezeEdition(
   content: string,
   next: NextEdition,
   { client, plan, booklet }: PlannedClient,
-  today: string,
+  today: IsoDate,
 ): Promise<Edition | Problem> {
   const words = wordsOf(booklet);
   const edition: Edition = {
@@ -81,9 +134,10 @@ export async function freezeEdition(
     bookletId: next.bookletId,
     n: next.n,
     issued: today,
-    from: plan.starts,
+    from: firstDayOf(plan, today),
+    block: (plan.inputs.blocksBefore ?? 0) + 1,
     ...(next.n > 1 ? { supersedes: next.n - 1 } : {}),
-    contentHash: digest(`${JSON.stringify(plan)}\0${words}`),
+    contentHash: digest(contentOf(plan, words)),
     engineVersion: VERSION,
     rulesHash: digest(JSON.stringify(plan.rules)),
     plan,

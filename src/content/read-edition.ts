@@ -1,9 +1,19 @@
-/** Reads what is needed of a frozen edition: to number the next one, and to see whether anything has changed. */
+/**
+ * Reads a frozen edition: its head, to number the next one and to see whether anything has changed; or the whole of it.
+ * What an edition holds was made by this program and never changes, so that its bytes are trusted by their digests and
+ * by nothing else.
+ */
 import { z } from 'zod';
+import type { Booklet } from '../model/booklet.js';
+import type { Edition, FrozenEdition } from '../model/edition.js';
 import { type BookletId, bookletId } from '../model/identity.js';
+import type { Plan } from '../model/plan.js';
+
+/** The format this version writes and reads. */
+const FORMAT = 1;
 
 const HEAD = z.object({
-  schema: z.literal(1),
+  schema: z.literal(FORMAT),
   bookletId: z.string().regex(/^[0-9a-f]{32}$/, 'bookletId is not 32 hexadecimal figures'),
   n: z.int().min(1),
   wordsHash: z.string(),
@@ -18,15 +28,103 @@ export interface EditionHead {
   readonly plan: Readonly<Record<string, unknown>> & { readonly today: string; readonly planId: string };
 }
 
+export interface Unread {
+  /** The end of a sentence. */
+  readonly why: string;
+}
+
 /** The head, or a few words on what is wrong with the text. */
-export function readEditionHead(text: string): EditionHead | { readonly why: string } {
-  let parsed: unknown;
-  try {
-    parsed = JSON.parse(text);
-  } catch {
-    return { why: 'it is not JSON any more' };
-  }
+export function readEditionHead(text: string): EditionHead | Unread {
+  const parsed = parse(text);
+  if (parsed === undefined) return { why: 'it is not JSON any more' };
+  const format = otherFormat(parsed);
+  if (format !== null) return { why: format };
   const head = HEAD.safeParse(parsed);
   if (!head.success) return { why: head.error.issues[0]?.message ?? 'its head is damaged' };
   return { ...head.data, bookletId: bookletId(head.data.bookletId) };
+}
+
+const WHOLE = HEAD.extend({
+  issued: z.iso.date(),
+  from: z.iso.date(),
+  block: z.int().min(1).optional(),
+  supersedes: z.int().min(1).optional(),
+  contentHash: z.string(),
+  engineVersion: z.string(),
+  rulesHash: z.string(),
+  plan: z.looseObject({
+    schema: z.literal(FORMAT),
+    inputs: z.looseObject({ blocksBefore: z.int().min(0).optional() }),
+  }),
+});
+
+export interface EditionTexts {
+  /** `edition.json`. */
+  readonly edition: string;
+  /** `booklet.json`. */
+  readonly words: string;
+  /** The number of the folder they stand in. */
+  readonly n: number;
+  /** SHA-256 in hexadecimal. */
+  readonly digest: (text: string) => string;
+}
+
+/** What the digest of an edition is taken over: the plan as it stands in the record, and the words. */
+export const contentOf = (plan: unknown, words: string): string => `${JSON.stringify(plan)}\0${words}`;
+
+/** Plan and words as they were frozen, or a few words on why they are not. Any texts give an answer. */
+export function readFrozenEdition({ edition: text, words, n, digest }: EditionTexts): FrozenEdition | Unread {
+  const parsed = parse(text);
+  if (parsed === undefined) return { why: 'it is not JSON any more' };
+  const format = otherFormat(parsed);
+  if (format !== null) return { why: format };
+  const whole = WHOLE.safeParse(parsed);
+  if (!whole.success) {
+    const [issue] = whole.error.issues;
+    return { why: issue === undefined ? 'it is damaged' : `${issue.path.join('.')}: ${issue.message}` };
+  }
+  const { plan, ...head } = whole.data;
+  if (head.n !== n) return { why: `it says that it is edition ${head.n}` };
+  if (digest(words) !== head.wordsHash) return { why: 'its words are not those that were frozen' };
+  // The record's own plan, and not the one that was checked: checking may put its keys in another order.
+  const frozen = planIn(parsed);
+  if (digest(contentOf(frozen, words)) !== head.contentHash) return { why: 'its plan is not the one that was frozen' };
+  const booklet = parse(words);
+  if (booklet === undefined) return { why: 'its words are not JSON' };
+  const block = (plan.inputs.blocksBefore ?? 0) + 1;
+  if (head.block !== undefined && head.block !== block) return { why: `it says that it is of block ${head.block}` };
+  const { supersedes, ...rest } = head;
+  const edition: Edition = {
+    ...rest,
+    bookletId: bookletId(head.bookletId),
+    // An edition from before blocks were named in it: its plan says which.
+    block,
+    ...(supersedes === undefined ? {} : { supersedes }),
+    // Its digest says that it is what this program wrote.
+    plan: frozen as Plan,
+  };
+  return { edition, booklet: booklet as Booklet };
+}
+
+function parse(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}
+
+const planIn = (parsed: unknown): unknown =>
+  typeof parsed === 'object' && parsed !== null && 'plan' in parsed ? parsed.plan : undefined;
+
+const FORMATS = z.looseObject({ schema: z.int(), plan: z.looseObject({ schema: z.int() }).optional() });
+
+/** Said before anything else is held against it: what another version wrote is not damaged. */
+function otherFormat(parsed: unknown): string | null {
+  const read = FORMATS.safeParse(parsed);
+  if (!read.success) return null;
+  const said = [read.data.schema, read.data.plan?.schema].find((one) => one !== undefined && one !== FORMAT);
+  if (said === undefined) return null;
+  const which = said < FORMAT ? 'an older' : 'a newer';
+  return `${which} version froze it, in format ${said}, and this one reads format ${FORMAT}`;
 }

@@ -12,6 +12,8 @@ export interface Edition {
   readonly issued: IsoDate;
   /** First day it holds for. */
   readonly from: IsoDate;
+  /** The client's block it plans, from 1: the same in every edition of a block. */
+  readonly block: number;
   /** The edition it takes the place of; absent for the first. */
   readonly supersedes?: number;
   /** SHA-256 over plan and words, hexadecimal. */

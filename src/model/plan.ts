@@ -251,7 +251,14 @@ export interface PlanInputs {
     readonly side: Side | 'both';
     /** R₀ × (300 + n₀ in tenths); see the engine's document. */
     readonly k: number;
-    readonly test: { readonly date: IsoDate; readonly grams: number; readonly reps: number; readonly reserve: Tenths };
+    readonly test: {
+      readonly date: IsoDate;
+      readonly grams: number;
+      readonly reps: number;
+      readonly reserve: Tenths;
+      /** Made from what the client marked, not by the coach. */
+      readonly marked?: true;
+    };
     readonly weak: boolean;
   }[];
   readonly floors: readonly { readonly rule: string; readonly reserve: Tenths; readonly weeks: readonly number[] }[];
@@ -314,6 +321,41 @@ export interface PlanInputs {
   /** Main bells by movement pattern, as the coach stated them. */
   readonly mainBells: readonly { readonly pattern: string; readonly grams: number }[];
   readonly breaks: readonly { readonly from: IsoDate; readonly until: IsoDate; readonly cause: string }[];
+  /**
+   * The sessions of this block that were done before it was planned again, in order of occurrence: they stand in `weeks`
+   * as in the edition they were done in. Absent where nothing of the block was done.
+   */
+  readonly done?: readonly DoneInput[];
+  /** What marks and observations say of an exercise beside its tests; absent where they say nothing. */
+  readonly recalls?: readonly RecallInput[];
+}
+
+export interface DoneInput {
+  /** 1-based place in the block's queue. */
+  readonly occurrence: number;
+  readonly day: IsoDate;
+  readonly edition: number;
+}
+
+export interface RecallInput {
+  readonly exercise: ExerciseId;
+  readonly last?: {
+    readonly date: IsoDate;
+    readonly grams: number;
+    readonly tempo: TempoStep;
+    readonly reps: number;
+    readonly earned: number;
+    /** Greatest reps × resisted load of one set. */
+    readonly greatest: number | null;
+  };
+  readonly hold?: { readonly until: IsoDate; readonly why: string; readonly maxReps: number | null };
+  readonly floor?: { readonly until: IsoDate; readonly reserve: Tenths; readonly rule: string };
+  readonly tempo?: TempoStep;
+  /** Loads down from where the row would begin. */
+  readonly lighter: number;
+  readonly earned: number;
+  readonly weak: boolean;
+  readonly side?: Side;
 }
 
 export interface Plan {
@@ -325,6 +367,8 @@ export interface Plan {
   readonly programme: ProgrammeId;
   /** 0 for a draft. */
   readonly edition: number;
+  /** The client's block, from 1: set keys begin with it. Absent in plans of before it was said. */
+  readonly block?: number;
   readonly starts: IsoDate;
   readonly today: IsoDate;
   readonly engine: string;

@@ -19,6 +19,8 @@ export interface OutputProblems {
   readonly 'output-occupied': { readonly path: string };
   /** A frozen edition that is not as it was written. */
   readonly 'edition-unreadable': { readonly path: string; readonly why: string };
+  /** A mark in a log of an edition, session, row or set that was never issued; `what` names it, `mark` is its id. */
+  readonly 'mark-unknown': { readonly edition: number; readonly mark: string; readonly what: string };
   /** Editions are written into the client's folder. */
   readonly 'edition-not-writable': { readonly folder: string; readonly why: string };
   /** `why` was asked about a week, session or exercise the plan does not have. */

@@ -54,6 +54,13 @@ export const outputSayings: Sayings<OutputProblems> = {
     message: `The issued edition ${quoted(path)} is not as it was written: ${why}.`,
     hint: 'put it back from a copy; an issued edition is never changed',
   }),
+  'mark-unknown': ({ edition, what }) => ({
+    message:
+      what === 'edition'
+        ? `A mark was made in edition ${edition}, which was never issued. It counts for nothing.`
+        : `A mark is of ${quoted(what)}, which edition ${edition} does not have. It counts for nothing.`,
+    hint: 'the editions and the log of one and the same client; nothing where all of them are here',
+  }),
   'edition-not-writable': ({ folder, why }) => ({
     message: `No edition can be written to ${quoted(folder)}: ${why}.`,
     hint: 'issue again once the folder can be written',
