@@ -22,7 +22,9 @@ const HEX_32 = /^[0-9a-f]{32}$/;
 const name = (): z.ZodString => z.string().max(60).regex(NAME, 'small letters, figures and hyphens are wanted');
 const whole = (least: number, most: number): z.ZodInt => z.int().min(least).max(most);
 const uuid = (): z.ZodString => z.string().regex(UUID, 'a UUID in small letters is wanted');
-const words = (most: number): z.ZodString => z.string().min(1).max(most);
+/** Counted in code points, as JSON Schema counts. */
+const words = (most: number): z.ZodString =>
+  z.string().regex(new RegExp(`^[\\s\\S]{1,${most}}$`, 'u'), `1 to ${most} letters are wanted`);
 /** Far more than a client ever trains in: a bound against nonsense, not a judgement. */
 const occurrence = (): z.ZodInt => whole(1, 9999);
 const grams = (): z.ZodInt => whole(0, 1_000_000);
@@ -105,7 +107,7 @@ const closed = z.strictObject({
   minutes: whole(0, 600).optional(),
 });
 
-const note = z.strictObject({ ...head, kind: z.literal('note'), text: words(4000) });
+const note = z.strictObject({ ...head, kind: z.literal('note'), text: words(2000) });
 const taken = z.strictObject({ ...head, kind: z.literal('void'), event: uuid() });
 
 export const logSchema = z.strictObject({
