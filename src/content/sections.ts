@@ -20,7 +20,7 @@ export interface Sections<Name extends string> {
   misspelt(name: Name): boolean;
 }
 
-const sameName = (text: string): string =>
+export const sameName = (text: string): string =>
   asTyped(text)
     .replace(/[\s-]+/g, ' ')
     .trim()

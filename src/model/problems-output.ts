@@ -1,4 +1,6 @@
 /** Codes of problems met while reading from disk, drawing and writing. Codes are permanent: never rename, never reuse. */
+import type { WhyNoEdit } from './edit.js';
+
 export interface OutputProblems {
   /** There is no such content folder, or it is not a folder. */
   readonly 'content-missing': { readonly folder: string };
@@ -21,6 +23,11 @@ export interface OutputProblems {
   readonly 'edition-unreadable': { readonly path: string; readonly why: string };
   /** A mark in a log of an edition, session, row or set that was never issued; `what` names it, `mark` is its id. */
   readonly 'mark-unknown': { readonly edition: number; readonly mark: string; readonly what: string };
+  /** A change to a client's page that is not made in place; `about` is the key, section, column or code, or empty. */
+  readonly 'edit-not-possible': { readonly why: WhyNoEdit; readonly about: string };
+  /** A page that is not what it was when it was read: nothing is written over it. */
+  readonly 'page-changed': { readonly path: string };
+  readonly 'page-not-writable': { readonly path: string; readonly why: string };
   /** Editions are written into the client's folder. */
   readonly 'edition-not-writable': { readonly folder: string; readonly why: string };
   /** `why` was asked about a week, session or exercise the plan does not have. */

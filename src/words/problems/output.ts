@@ -1,4 +1,6 @@
 /** Sentences for what is met while reading from disk, drawing and writing. */
+
+import type { WhyNoEdit } from '../../model/edit.js';
 import type { OutputProblems } from '../../model/problems-output.js';
 import { counted, didYouMean, quoted, type Sayings } from './said.js';
 
@@ -61,6 +63,18 @@ export const outputSayings: Sayings<OutputProblems> = {
         : `A mark is of ${quoted(what)}, which edition ${edition} does not have. It counts for nothing.`,
     hint: 'the editions and the log of one and the same client; nothing where all of them are here',
   }),
+  'edit-not-possible': ({ why, about }) => ({
+    message: `Nothing was changed: ${NO_EDIT[why](quoted(about))}.`,
+    hint: why === 'page-unreadable' ? 'mend the page first; `chalkleaf check` says where' : 'make this change by hand',
+  }),
+  'page-changed': ({ path }) => ({
+    message: `${quoted(path)} was changed meanwhile. Nothing was written over it.`,
+    hint: 'run again, and it starts from the page as it is now',
+  }),
+  'page-not-writable': ({ path, why }) => ({
+    message: `${quoted(path)} could not be written: ${why}. It is as it was.`,
+    hint: 'run again once it is yours to write and the disk has room',
+  }),
   'edition-not-writable': ({ folder, why }) => ({
     message: `No edition can be written to ${quoted(folder)}: ${why}.`,
     hint: 'issue again once the folder can be written',
@@ -105,4 +119,17 @@ export const outputSayings: Sayings<OutputProblems> = {
           message: `The booklet comes to ${counted(pages, 'page')}, too many to carry; it is not drawn on paper.`,
           hint: 'hand over the web booklet; for paper, fewer exercises or shorter words',
         },
+};
+
+const NO_EDIT: Readonly<Record<WhyNoEdit, (about: string) => string>> = {
+  'page-unreadable': () => 'the facts at the top of the page cannot be read',
+  'not-one-line': (about) => `what is to stand at ${about} is not one line of words`,
+  'other-shape': (about) => `${about} is written in another shape than this change needs`,
+  'no-such-entry': (about) => `there is no such entry: ${about}`,
+  'no-such-row': (about) => `there is no such row under ${about}`,
+  'says-otherwise': (about) => `what stands there says something else: ${about}`,
+  'no-column': (about) => `the table has no column ${about}`,
+  form: (about) => `${about} is written in a form that cannot be changed alone`,
+  'not-exact': (about) => `changing ${about} would change something else as well`,
+  'would-be-wrong': (about) => `the page would then be wrong (${about})`,
 };
