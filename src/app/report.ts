@@ -33,9 +33,11 @@ export function withheldClients(problems: readonly Problem[]): ReadonlySet<strin
 const NOT_WRITTEN: ReadonlySet<string> = new Set([
   'begin-not-empty',
   'begin-not-writable',
+  'log-not-writable',
   'output-not-writable',
   'output-in-content',
   'output-occupied',
+  'page-not-writable',
   'state-not-writable',
 ]);
 
