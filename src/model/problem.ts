@@ -6,10 +6,11 @@
 import type { ClientId } from './identity.js';
 import type { Place } from './place.js';
 import type { ContentProblems } from './problems-content.js';
+import type { LogProblems } from './problems-log.js';
 import type { OutputProblems } from './problems-output.js';
 import type { PlanProblems } from './problems-plan.js';
 
-export type ProblemTable = ContentProblems & PlanProblems & OutputProblems;
+export type ProblemTable = ContentProblems & PlanProblems & LogProblems & OutputProblems;
 export type ProblemCode = keyof ProblemTable;
 
 /** A folder problem of severity `error` publishes nothing; a client's withholds that client alone. */

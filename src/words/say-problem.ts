@@ -3,6 +3,7 @@ import type { ProblemCode, ProblemTable } from '../model/problem.js';
 import { adviceSayings } from './problems/content-advice.js';
 import { bodySayings } from './problems/content-body.js';
 import { fileSayings } from './problems/content-file.js';
+import { logSayings } from './problems/log.js';
 import { outputSayings } from './problems/output.js';
 import { planSayings } from './problems/plan.js';
 import type { Said, Sayings } from './problems/said.js';
@@ -12,6 +13,7 @@ const SAYINGS: Sayings<ProblemTable> = {
   ...bodySayings,
   ...adviceSayings,
   ...planSayings,
+  ...logSayings,
   ...outputSayings,
 };
 

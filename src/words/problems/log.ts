@@ -1,0 +1,131 @@
+/** Sentences for what is met while marks that came back are received. */
+import type { LogProblems, WhichMark } from '../../model/problems-log.js';
+import { counted, didYouMean, listed, quoted, type Sayings } from './said.js';
+
+const KINDS: Readonly<Record<WhichMark['kind'], string>> = {
+  opened: 'the beginning of a session',
+  set: 'a set',
+  reserve: 'what was left',
+  pain: 'what hurt',
+  closed: 'the end of a session',
+  note: 'a note',
+  void: 'a mark taken back',
+};
+
+/** `Mark 12 (a set of ‘goblet-squat’)`; marks from paper have no number that a coach has seen. */
+const sayMark = ({ seq, kind, row }: WhichMark): string =>
+  `Mark ${seq} (${KINDS[kind]}${row === '' ? '' : ` of ${quoted(row)}`})`;
+
+const PLACES = {
+  block: 'the block',
+  session: 'the session',
+  row: 'the row',
+  set: 'the set',
+  exercise: 'the exercise',
+} as const;
+
+const CELLS = {
+  Session: {
+    wanted: 'a session by its letter and its week',
+    hint: 'A 3, which is session A in the column of week 3',
+  },
+  Sets: {
+    wanted: 'sets as they are pencilled',
+    hint: '3 × 8 × 16 kg; or 8, 8, 6; or as planned; or easier; or left out',
+  },
+  Left: { wanted: 'how many more good reps were left', hint: '2' },
+  Hurt: { wanted: 'where it hurt and how much, from 0 to 10', hint: 'right knee 3' },
+} as const;
+
+export const logSayings: Sayings<LogProblems> = {
+  'log-unreadable': ({ form, why }) => {
+    if (form === 'kept') {
+      return {
+        message: `The marks on file here are not as they were filed: ${why}. Nothing was added to them.`,
+        hint: 'put the file back from a copy, then receive again',
+      };
+    }
+    if (form === 'none') {
+      return {
+        message: `This is no log${why === '' ? ': neither a message from a booklet, nor its file, nor a table from paper' : `: ${why}`}.`,
+        hint: 'the whole message as the client sent it, from the line Chalkleaf marks to the line End',
+      };
+    }
+    return form === 'json'
+      ? {
+          message: `This log cannot be read: ${why}. Nothing of it was filed.`,
+          hint: 'ask the client to send it once more',
+        }
+      : {
+          message: `A line of this message is no mark: ${why}. Nothing of it was filed.`,
+          hint: 'ask the client to send it once more, from a booklet of this version',
+        };
+  },
+  'log-nothing': () => ({ message: 'There is not one mark in it.', hint: '' }),
+  'log-cut-short': ({ missing, found, wanted }) => {
+    const what = {
+      end: `The message breaks off after ${counted(found, 'mark')}: its last line, which begins with End, is not there.`,
+      beginning: `The beginning of the message is missing: it ends with ${counted(wanted, 'mark')}, and its first line, Chalkleaf marks, is not there.`,
+      marks: `The message should hold ${counted(wanted, 'mark')}, and ${found} ${found === 1 ? 'is' : 'are'} there.`,
+      letters: 'The message is not as it was written: a letter was changed, or a line, somewhere in it.',
+    }[missing];
+    return {
+      message: `${what} Nothing of it was filed.`,
+      hint: 'the whole message, copied; ask the client to send it once more',
+    };
+  },
+  'log-unknown-booklet': ({ booklet, client, nearest }) =>
+    client === ''
+      ? {
+          message: `No client here has the booklet ${quoted(booklet)}.`,
+          hint: 'the content folder from which that booklet was issued, with --content',
+        }
+      : {
+          message: `${quoted(client)} has no issued booklet here that could have been pencilled in.`,
+          hint: didYouMean(nearest) || 'the name of a client’s folder',
+        },
+  'log-no-such-edition': ({ edition, known }) => ({
+    message: `Edition ${edition} of this booklet was never issued. Nothing was filed.`,
+    hint: `one of its editions: ${listed(known.map(String))}`,
+  }),
+  'log-no-such-set': ({ mark, what, text, edition, nearest }) => ({
+    message: `${sayMark(mark)}: edition ${edition} does not have ${PLACES[what]} ${quoted(text)}. Nothing was filed.`,
+    hint: didYouMean(nearest) || 'ask the client which booklet it was marked in',
+  }),
+  'log-from-the-future': ({ mark, day, today }) => ({
+    message: `${sayMark(mark)} is dated ${day}, and today is ${today}. Nothing was filed.`,
+    hint: 'look at the date of the phone it was marked on, or the date in the table; or give the day with --today',
+  }),
+  'log-before-edition': ({ mark, day, edition, issued }) => ({
+    message: `${sayMark(mark)} is dated ${day}, and edition ${edition} was issued on ${issued}. Nothing was filed.`,
+    hint: 'the day it was done, and the edition it was marked in',
+  }),
+  'log-conflict': ({ mark, id, paper }) => ({
+    message: paper
+      ? `${sayMark(mark)} was typed before, with the same day as ‘written’, and says something else now. Nothing was filed.`
+      : `${sayMark(mark)} is on file already and says something else there: ${id}. Nothing was filed.`,
+    hint: paper
+      ? 'a later day as ‘written’: then what is typed now counts'
+      : 'ask the client to send it once more; what is on file stands',
+  }),
+  'log-not-writable': ({ folder, why }) => ({
+    message: `The marks cannot be filed in ${quoted(folder)}: ${why}. What was on file stands.`,
+    hint: 'receive again once the folder can be written; nothing is filed twice',
+  }),
+  'log-cell-unreadable': ({ column, text }) => ({
+    message: `${quoted(text)} is not ${CELLS[column].wanted}.`,
+    hint: CELLS[column].hint,
+  }),
+  'log-which-session': ({ text, known }) => ({
+    message: `${quoted(text)} is not one session of this edition.`,
+    hint: `one of: ${listed(known)}`,
+  }),
+  'log-no-session': ({ column }) => ({
+    message: `The table begins without a ${column.toLowerCase()}; only the rows below it may leave that empty.`,
+    hint: column === 'Date' ? '2027-01-04' : CELLS.Session.hint,
+  }),
+  'log-said-twice': ({ what }) => ({
+    message: `The table says it twice: ${what}.`,
+    hint: 'one row for each exercise and side of a session; several sets stand in one cell, with commas',
+  }),
+};
