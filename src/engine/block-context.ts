@@ -22,8 +22,10 @@ export interface BlockContext {
   /** First and last training day of the block. */
   readonly firstDay: Day;
   readonly lastDay: Day;
-  /** Every session of the block in order. */
+  /** Every session of the block in order; of one that is begun those done too, each on the day it was done. */
   readonly days: readonly SessionDay[];
+  /** Where training goes on: the first session of the block, or the first that is not done yet. */
+  readonly next: { readonly day: Day; readonly week: number };
 }
 
 export interface SessionDay {

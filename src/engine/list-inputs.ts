@@ -4,6 +4,9 @@ import { compareIds } from '../model/identity.js';
 import type { PlanInputs } from '../model/plan.js';
 import type { BlockContext } from './block-context.js';
 import type { Floor } from './effort/plan-effort.js';
+import type { Begun } from './history/within-block/begun-block.js';
+import { doneInputs } from './history/within-block/lay-done.js';
+import { listRecalls } from './history/within-block/list-recalls.js';
 import { labelOf } from './kit/load-label.js';
 import type { LadderRow } from './ladder/ladder-row.js';
 import type { WalkedRow } from './rows/walked-row.js';
@@ -15,6 +18,7 @@ export function listInputs(
   rows: readonly WalkedRow[],
   ladders: readonly LadderRow[],
   floors: readonly Floor[],
+  begun: Begun | null,
 ): PlanInputs {
   const { client, programme, standing } = context;
   const { screening, clearance } = client;
@@ -75,6 +79,8 @@ export function listInputs(
     },
     mainBells: client.mainBells.map(({ pattern, mass }) => ({ pattern, grams: mass.grams })),
     breaks: client.breaks.map(({ from, until, cause }) => ({ from: isoOfDay(from), until: isoOfDay(until), cause })),
+    ...(begun === null ? {} : { done: doneInputs(begun) }),
+    ...(context.recalls.size === 0 ? {} : { recalls: listRecalls(context.recalls) }),
   };
 }
 
@@ -95,6 +101,7 @@ function capacitiesOf(rows: readonly WalkedRow[]): PlanInputs['capacities'] {
           grams: test.load?.grams ?? 0,
           reps: test.reps,
           reserve: test.reserve,
+          ...(test.marked === undefined ? {} : { marked: test.marked }),
         },
         weak,
       })),

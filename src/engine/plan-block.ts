@@ -15,6 +15,8 @@ import { type BlockContext, exercisesById } from './block-context.js';
 import { floorsOf } from './effort/plan-effort.js';
 import { ENGINE_VERSION } from './engine-version.js';
 import { remember } from './history/remember.js';
+import { type Begun, begunBlock, checkBegun, checkDone } from './history/within-block/begun-block.js';
+import { layDone } from './history/within-block/lay-done.js';
 import { withinOwnDose } from './items/within-own-dose.js';
 import { listFindings } from './list-findings.js';
 import { listInputs } from './list-inputs.js';
@@ -80,11 +82,15 @@ export function planBlock(input: BlockInput): Result<Plan | null> {
   }
   const { exercises, linksOf } = input.linked ?? linkLibrary(library.exercises);
   const history = input.history ?? NO_HISTORY;
+  const begun = begunBlock(history, input.client);
+  const changed = begun === null ? [] : checkBegun(begun, input.client, programme);
+  if (changed.length > 0) return { value: null, problems: [...rules.problems, ...changed] };
   const remembered = remember({ client: input.client, history, exercises, rules: rules.value, today: input.today });
   const { client, recalls } = remembered;
-  const whole = queueSessions(programme, client, rules.value);
-  const firstDay = whole.value?.sessions[0]?.date ?? client.starts;
-  const lastDay = whole.value?.sessions.at(-1)?.date ?? firstDay;
+  const asBegun = begun === null ? null : { ...begun, today: input.today };
+  const whole = queueSessions(programme, client, rules.value, asBegun);
+  const firstDay = begun?.first ?? whole.value?.sessions[0]?.date ?? client.starts;
+  const lastDay = (whole.value?.sessions.at(-1) ?? whole.value?.done.at(-1))?.date ?? firstDay;
   const screened = { client, rules: rules.value, today: input.today, firstDay, lastDay };
   const standing = standingOf(screened);
   const queue = whole.value === null ? null : stopSessions(whole.value, standing);
@@ -94,19 +100,29 @@ export function planBlock(input: BlockInput): Result<Plan | null> {
     exercises,
     recalls,
     standing,
-    days: (queue?.sessions ?? []).map(({ template, date, week, occurrence }) => {
-      return { session: template.id, day: date, week, occurrence };
-    }),
+    days: [...(queue?.done ?? []), ...(queue?.sessions ?? [])]
+      .sort((a, b) => a.occurrence - b.occurrence)
+      .map(({ template, date, week, occurrence }) => ({ session: template.id, day: date, week, occurrence })),
+    next: nextOf(queue, begun === null ? firstDay : input.today),
   };
-  const gate = [...rules.problems, ...remembered.problems, ...whole.problems, ...screenClient(context)];
+  const found = begun === null ? [] : checkDone(begun, client, exercises);
+  const gate = [...rules.problems, ...remembered.problems, ...found, ...whole.problems, ...screenClient(context)];
   if (queue === null) return { value: null, problems: gate };
   const judge = judgeFor(context);
   const versions: Versions = { judge, linksOf, besideOf: besideFor(context, judge, linksOf) };
   const planned = planRows(context, queue, versions);
   const problems = [...gate, ...planned.problems];
   if (problems.some(({ severity }) => severity === 'error')) return { value: null, problems };
-  const plan = writePlan(input, context, queue, planned.value, versions);
+  const plan = writePlan(input, context, queue, planned.value, versions, begun);
   return { value: { ...plan, findings: [...remembered.findings, ...plan.findings] }, problems };
+}
+
+/** The week and the day of the next session; where none comes any more, the block's last week. */
+function nextOf(queue: Queue | null, otherwise: Day): BlockContext['next'] {
+  const [next] = queue?.sessions ?? [];
+  return next === undefined
+    ? { day: otherwise, week: Math.max(1, queue?.begins.length ?? 1) }
+    : { day: next.date, week: next.week };
 }
 
 function writePlan(
@@ -115,6 +131,7 @@ function writePlan(
   queue: Queue,
   planned: PlannedRows,
   versions: Versions,
+  begun: Begun | null,
 ): Plan {
   const { client, programme, today, rules, standing } = context;
   const { sessions, shape, aroundOf, measuresOf, walked, ladders } = planned;
@@ -125,22 +142,26 @@ function writePlan(
     edition: input.edition,
     starts: isoOfDay(client.starts),
     engine: ENGINE_VERSION,
-    inputs: listInputs(context, queue, [...walked.values()], [...ladders.values()], floorsOf(context)),
+    inputs: listInputs(context, queue, [...walked.values()], [...ladders.values()], floorsOf(context), begun),
   } as const;
   const plan: Plan = {
     ...body,
     planId: nameOf(`${JSON.stringify(body)}\n${rulesInName(rules.rows)}`),
+    block: client.blocksBefore + 1,
     rules: rules.rows,
     today: isoOfDay(today),
-    weeks: withinOwnDose(
-      context,
-      composeWeeks(context, queue, {
-        sessions,
-        itemOf: planItems(context, planned, versions),
-        aroundOf,
-        measuresOf,
-        reasonsOf: shape.reasonsOf,
-      }),
+    weeks: layDone(
+      withinOwnDose(
+        context,
+        composeWeeks(context, queue, {
+          sessions,
+          itemOf: planItems(context, planned, versions),
+          aroundOf,
+          measuresOf,
+          reasonsOf: shape.reasonsOf,
+        }),
+      ),
+      begun,
     ),
     findings: [
       ...queueFindings(context, queue),

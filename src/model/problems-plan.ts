@@ -136,6 +136,19 @@ export interface PlanProblems {
   /** Nobody licensed has looked since the birth. */
   readonly 'birth-not-checked': { readonly date: string };
 
+  /**
+   * Sessions of a block were done, and something it rests on was changed without beginning the next block: `was` and
+   * `now` are an id, a date, weekdays from Monday as 1, a number of weeks, or sessions in their order.
+   */
+  readonly 'block-begun': {
+    readonly what: 'programme' | 'starts' | 'days' | 'weeks' | 'sessions';
+    readonly was: string;
+    readonly now: string;
+    readonly block: number;
+    /** Sessions of it that were done. */
+    readonly done: number;
+  };
+
   readonly 'programme-not-found': { readonly programme: string };
   readonly 'exercise-not-found': { readonly exercise: string; readonly row: string };
   readonly 'no-weeks': { readonly programme: string };

@@ -78,7 +78,9 @@ export interface StrandInput {
   } | null;
   /** Greatest reps × R of one logged set; `null` without logs: the first occurrence is exempt from the volume rule. */
   readonly greatest: number | null;
-  /** Every week of the block in order, so that gain is counted in weeks without this row too. */
+  /**
+   * Every week of the block in order, from the one being trained: so that gain is counted in weeks without this row too.
+   */
   readonly weeks: readonly { readonly week: number; readonly easy: boolean }[];
   readonly occurrences: readonly Occurrence[];
   /** Values of the walk's own rules, by rule id, as used. */

@@ -51,6 +51,7 @@ export function made(
     days: queue.sessions.map(({ template, date, week, occurrence }) => {
       return { session: template.id, day: date, week, occurrence };
     }),
+    next: { day: firstDay, week: 1 },
   };
   const judge = judgeFor(context);
   const linksOf = linkVersions(context.exercises);

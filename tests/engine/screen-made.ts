@@ -49,6 +49,7 @@ export function screen(client: Partial<Client>): Screening {
     recalls: new Map(),
     standing,
     days: DAYS,
+    next: { day: FIRST, week: 1 },
   };
   const problems = screenClient(context);
   return {

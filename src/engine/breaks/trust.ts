@@ -24,16 +24,16 @@ export type Trust =
 export const WHOLE: Trust = { kind: 'whole' };
 
 /**
- * By a birth or a pregnancy begun since, and by the longest break that began after the test and is over by the block's first session. A break inside the block
+ * By a birth or a pregnancy begun since, and by the longest break that began after the test and is over by the next session. A break still to come
  * changes nothing here: what is planned before it is planned before it, and the coach is told to test again.
  */
 export function trustIn(context: BlockContext, tested: Day): Trust {
-  const { firstDay, rules } = context;
+  const { next, rules } = context;
   const borne = trustOfBirth(context, tested);
   if (borne.kind === 'nothing') return borne;
   const lengths = joinBreaks(context)
-    .filter(({ from, until }) => until >= tested && from < firstDay)
-    .map(({ from, until }) => Math.min(until, firstDay - 1) - Math.max(from, tested) + 1);
+    .filter(({ from, until }) => until >= tested && from < next.day)
+    .map(({ from, until }) => Math.min(until, next.day - 1) - Math.max(from, tested) + 1);
   const days = Math.max(0, ...lengths);
   if (days >= rules.valueOf(STRENGTH_UNKNOWN)) return { kind: 'nothing', rule: STRENGTH_UNKNOWN, days };
   const kept = isOlder(context) ? STRENGTH_KEPT_OLDER : STRENGTH_KEPT;

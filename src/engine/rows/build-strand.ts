@@ -64,7 +64,10 @@ export function buildStrand(context: BlockContext, parts: StrandParts): StrandIn
     capacity: beginning.capacity,
     start: beginning.start,
     greatest: null,
-    weeks: context.programme.curve.map(({ easy }, index) => ({ week: index + 1, easy })),
+    // What was done is known up to now: no gain is counted on in weeks that are over.
+    weeks: context.programme.curve
+      .map(({ easy }, index) => ({ week: index + 1, easy }))
+      .filter(({ week }) => week >= context.next.week),
     occurrences,
     rules: walkValues(context.rules),
   };

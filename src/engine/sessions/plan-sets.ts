@@ -55,6 +55,8 @@ export type Needs = ReadonlyMap<FittedRow, RowNeeds>;
 interface Plan {
   readonly context: BlockContext;
   readonly needs: Needs;
+  /** Of a begun block: they only say how many sets there were before. */
+  readonly done: ReadonlySet<QueuedSession>;
   readonly minutesOf: Clock;
 }
 
@@ -106,25 +108,29 @@ export function planSets(
   aroundOf: AroundOf,
   measuresOf: MeasuresOf,
 ): Result<readonly PlannedSession[]> {
-  const plan: Plan = { context, needs, minutesOf: clockOf(context, aroundOf, measuresOf) };
+  const minutes = clockOf(context, aroundOf, measuresOf);
+  const plan: Plan = { context, needs, done: new Set(queue.done), minutesOf: minutes };
   const cut = new Set<FittedRow>();
   const planned = new Map<number, PlannedSession>();
   const problems: Problem[] = [];
   for (const template of queue.templates) {
     const own = rows.filter((fitted) => fitted.session === template);
-    const sessions = queue.sessions.filter((queued) => queued.template === template);
+    const sessions = [...queue.done, ...queue.sessions]
+      .filter((queued) => queued.template === template)
+      .sort((a, b) => a.occurrence - b.occurrence);
+    const coming = (all: readonly PlannedSession[]) => all.filter(({ queued }) => !queue.done.includes(queued));
     const left = () => own.filter((row) => !cut.has(row));
     let fitting = untrimmed(sessions, own, plan);
     for (const fitted of cutOrder(context, own)) {
-      if (fitIn(fitting, context)) break;
+      if (fitIn(coming(fitting), context)) break;
       if (isOnlyWork(fitted, rows, cut)) continue;
       cut.add(fitted);
       fitting = untrimmed(sessions, left(), plan);
     }
     const gone = own.filter((row) => cut.has(row));
-    if (gone.length > 0 || !fitIn(fitting, context)) fitting = fitSessions(sessions, left(), gone, plan);
-    for (const session of fitting) planned.set(session.queued.occurrence, session);
-    const long = fitting.find((session) => session.minutes > context.client.minutes);
+    if (gone.length > 0 || !fitIn(coming(fitting), context)) fitting = fitSessions(sessions, left(), gone, plan);
+    for (const session of coming(fitting)) planned.set(session.queued.occurrence, session);
+    const long = coming(fitting).find((session) => session.minutes > context.client.minutes);
     if (long !== undefined) problems.push(tooLong(long, template, context));
   }
   return { value: [...planned.values()].sort((a, b) => a.queued.occurrence - b.queued.occurrence), problems };
@@ -175,7 +181,7 @@ function untrimmed(
 ): readonly PlannedSession[] {
   const planned: PlannedSession[] = [];
   for (const queued of sessions) {
-    const timed = timedRows(queued, rows, lastWork(planned), endsOf(queued, sessions), plan);
+    const timed = timedRows(queued, rows, lastWork(planned), endsOf(queued, sessions, plan), plan);
     planned.push({ queued, rows: timed, minutes: plan.minutesOf(queued, timed), trimmed: [] });
   }
   return planned;
@@ -185,22 +191,23 @@ function lastWork(planned: readonly PlannedSession[]): PlannedSession | undefine
   return planned.filter((session) => !session.queued.curve.easy).at(-1);
 }
 
-/** Whether it is the first or the last time that a session comes up. */
 interface Ends {
-  readonly first: boolean;
-  readonly last: boolean;
+  /** The first time that a session still comes up: what is not known then is felt for. */
+  readonly next: boolean;
+  /** The first or the last time of the whole block: rows are tested then. */
+  readonly tested: boolean;
 }
 
-const endsOf = (queued: QueuedSession, sessions: readonly QueuedSession[]): Ends => ({
-  first: sessions[0] === queued,
-  last: sessions.at(-1) === queued,
+const endsOf = (queued: QueuedSession, sessions: readonly QueuedSession[], { done }: Plan): Ends => ({
+  next: sessions.find((session) => !done.has(session)) === queued,
+  tested: sessions[0] === queued || sessions.at(-1) === queued,
 });
 
 function timedRows(
   queued: QueuedSession,
   rows: readonly FittedRow[],
   before: PlannedSession | undefined,
-  { first, last }: Ends,
+  { next, tested }: Ends,
   { context, needs }: Plan,
 ): readonly TimedRow[] {
   const { share, easy } = queued.curve;
@@ -225,10 +232,10 @@ function timedRows(
       fitted,
       times: rest === times.rest ? times : { ...times, rest },
       sets,
-      feeler: feeler && first,
+      feeler: feeler && next,
       warmUp,
       trial: trials && !easy && sets >= 2,
-      test: first || last ? test : 0,
+      test: tested ? test : 0,
     };
   });
 }
@@ -246,7 +253,7 @@ function fitSessions(
   const { context } = plan;
   const planned: PlannedSession[] = [];
   for (const queued of sessions) {
-    const ends = endsOf(queued, sessions);
+    const ends = endsOf(queued, sessions, plan);
     const timed = timedRows(queued, rows, lastWork(planned), ends, plan);
     const kept = trimSets(timed, context, (left) => plan.minutesOf(queued, left));
     const cuts = [

@@ -1,6 +1,6 @@
 /** The block's sessions as an ordered queue, each with a suggested date. What is done in them stands elsewhere. */
 import { type Break, type Client, placeOfFact } from '../../model/client.js';
-import { addDays, type Day, type Weekday, weekdayOf } from '../../model/day.js';
+import { addDays, type Day, day, type Weekday, weekdayOf } from '../../model/day.js';
 import type { SessionId } from '../../model/identity.js';
 import { ofClient, type Problem } from '../../model/problem.js';
 import type { CurveWeek, Programme, SessionTemplate } from '../../model/programme.js';
@@ -22,14 +22,26 @@ export interface Queue {
   /** The day each week begins on: the first one is the client's first training day on or after the start. */
   readonly begins: readonly Day[];
   readonly sessions: readonly QueuedSession[];
+  /** Of a block that is begun, those done already, each on the day it was done: they are not among `sessions`. */
+  readonly done: readonly QueuedSession[];
   /** Templates that come up at all, in the programme's order. */
   readonly templates: readonly SessionTemplate[];
   /** In the order of the week that begins on the first one. */
   readonly days: readonly Weekday[];
   /** Breaks inside the block that moved sessions, and the weeks whose sessions are later than without them. */
   readonly moved: readonly { readonly pause: Break; readonly weeks: readonly number[] }[];
-  /** Sessions at the end of the queue for which breaks left no day. */
+  /** Sessions at the end of the queue for which breaks, or missed days, left no day. */
   readonly lost: number;
+}
+
+/** Of a block that is begun. */
+export interface QueueBegun {
+  /** The day its first week begins on. */
+  readonly first: Day;
+  /** What was done, on which day, and for which it was planned. */
+  readonly done: readonly { readonly occurrence: number; readonly day: Day; readonly planned: Day }[];
+  /** The day of planning again. */
+  readonly today: Day;
 }
 
 /**
@@ -39,10 +51,16 @@ export interface Queue {
  *
  * The sessions are a queue: one whose day falls in a break waits for the next training day after it, and all later ones
  * follow in their order. The block ends on the same day as without breaks; what finds no day before that is left out.
+ * Of a block that is begun the sessions not done yet go on from today in the same way.
  *
  * Reports `no-training-days`, `no-weeks`, `rotation-not-stated` and `rotation-unknown-session`; then `null`.
  */
-export function queueSessions(programme: Programme, client: Client, rules: Rulebook): Result<Queue | null> {
+export function queueSessions(
+  programme: Programme,
+  client: Client,
+  rules: Rulebook,
+  begun: QueueBegun | null = null,
+): Result<Queue | null> {
   const scope = ofClient(client.id);
   const fail = (problem: Problem): Result<null> => ({ value: null, problems: [problem] });
   if (client.days.length === 0) {
@@ -54,7 +72,7 @@ export function queueSessions(programme: Programme, client: Client, rules: Ruleb
   }
   const free = rules.valueOf(QUEUE_SLIDES);
   const pauses = client.breaks.map((pause): Pause => ({ pause, until: addDays(pause.until, free) }));
-  const first = firstTrainingDay(client, pauses);
+  const first = begun?.first ?? firstTrainingDay(client, pauses);
   const days = weekFrom(weekdayOf(first), client.days);
   const order = orderOf(programme, days.length);
   if (order === null) {
@@ -67,35 +85,92 @@ export function queueSessions(programme: Programme, client: Client, rules: Ruleb
     const data = { days: days.length, session: unknown };
     return fail({ code: 'rotation-unknown-session', severity: 'error', scope, place: programme.place, data });
   }
-  const all = programme.curve.flatMap((curve, index) =>
+  const slots = programme.curve.flatMap((curve, index) =>
     days.map((weekday) => {
       return { curve, week: index + 1, date: addDays(first, 7 * index + daysFrom(weekdayOf(first), weekday)) };
     }),
   );
-  const open = all.filter(({ date }) => pauses.every((pause) => !isIn(date, pause)));
-  const sessions = all.flatMap(({ curve, week }, index): readonly QueuedSession[] => {
-    const date = open[index]?.date;
+  const all = slots.map((slot, index): QueuedSession => {
     const id = order[index % order.length];
     const template = id === undefined ? undefined : byId.get(id);
     invariant(template !== undefined, 'every session of the order has been looked up');
-    return date === undefined ? [] : [{ occurrence: index + 1, week, curve, date, template }];
+    return { ...slot, occurrence: index + 1, template };
   });
-  const used = new Set(sessions.map((session) => session.template));
+  const open = slots.map(({ date }) => date).filter((date) => pauses.every((pause) => !isIn(date, pause)));
+  const { sessions, done, lost } =
+    begun === null ? inTurn(all, open) : goOn(all, open, { ...begun, days: days.length });
+  const coming = new Set([...done, ...sessions].map((session) => session.template));
+  const from = begun === null ? first : dayAfter(begun);
   return {
     value: {
-      begins: beginningsOf(first, programme.curve.length, sessions),
+      begins: beginningsOf(first, programme.curve.length, plannedDays(sessions, done, begun)),
       sessions,
-      templates: programme.sessions.filter((session) => used.has(session)),
+      done,
+      // Nothing is planned of a block that is done.
+      templates: sessions.length === 0 ? [] : programme.sessions.filter((session) => coming.has(session)),
       days,
       moved: pauses.flatMap(({ pause, until }) => {
-        const slot = all.findIndex(({ date }) => isIn(date, { pause, until }));
-        const later = sessions.filter((session, index) => index >= slot && session.date !== all[index]?.date);
+        const slot = slots.findIndex(({ date }) => date >= from && isIn(date, { pause, until }));
+        const later = sessions.filter(({ occurrence, date }) => {
+          return begun === null ? occurrence > slot && date !== slots[occurrence - 1]?.date : date > pause.from;
+        });
         return slot === -1 ? [] : [{ pause, weeks: [...new Set(later.map(({ week }) => week))] }];
       }),
-      lost: all.length - sessions.length,
+      lost,
     },
     problems: [],
   };
+}
+
+type Placed = Pick<Queue, 'sessions' | 'done' | 'lost'>;
+
+/** One after the other on the days that are open, each keeping its place and its week of the curve. */
+function inTurn(waiting: readonly QueuedSession[], open: readonly Day[]): Placed {
+  const sessions = waiting.flatMap((session, index): readonly QueuedSession[] => {
+    const date = open[index];
+    return date === undefined ? [] : [{ ...session, date }];
+  });
+  return { sessions, done: [], lost: waiting.length - sessions.length };
+}
+
+interface GoingOn extends QueueBegun {
+  /** Training days in the week. */
+  readonly days: number;
+}
+
+/** What is not done yet, in its order, from the day after the last that was done; never more in a week than its days. */
+function goOn(all: readonly QueuedSession[], open: readonly Day[], begun: GoingOn): Placed {
+  const days = new Map(begun.done.map(({ occurrence, day }) => [occurrence, day]));
+  const done = all.flatMap((session) => {
+    const date = days.get(session.occurrence);
+    return date === undefined ? [] : [{ ...session, date }];
+  });
+  const weekOf = (date: Day): number => Math.floor((date - begun.first) / 7);
+  const trained = new Map<number, number>();
+  const count = (date: Day): number => (trained.get(weekOf(date)) ?? 0) + 1;
+  for (const { date } of done) trained.set(weekOf(date), count(date));
+  const free = open.filter((date) => {
+    if (date < dayAfter(begun) || count(date) > begun.days) return false;
+    trained.set(weekOf(date), count(date));
+    return true;
+  });
+  const waiting = all.filter(({ occurrence }) => !days.has(occurrence));
+  return { ...inTurn(waiting, free), done };
+}
+
+/** The first day on which the next session may be: no two on one day. */
+const dayAfter = ({ done, today }: QueueBegun): Day => day(Math.max(today, ...done.map((one) => one.day + 1)));
+
+/** A week of a begun block begins where it was planned to, whatever day its sessions were done on. */
+function plannedDays(
+  sessions: readonly QueuedSession[],
+  done: readonly QueuedSession[],
+  begun: QueueBegun | null,
+): readonly QueuedSession[] {
+  const planned = new Map(begun?.done.map((one) => [one.occurrence, one.planned]));
+  return [...done, ...sessions]
+    .map((session) => ({ ...session, date: planned.get(session.occurrence) ?? session.date }))
+    .sort((a, b) => a.occurrence - b.occurrence);
 }
 
 /** A break with the days left free after it. */
@@ -106,19 +181,24 @@ interface Pause {
 
 const isIn = (date: Day, { pause, until }: Pause): boolean => date >= pause.from && date <= until;
 
-/** Each week begins on its weekday before its first session; one without sessions a week after the one before it. */
+/**
+ * Each week begins on its weekday before its first session, or before an earlier one of a later week that was done out
+ * of turn; one without sessions a week after the one before it. The first begins with the block.
+ */
 function beginningsOf(first: Day, weeks: number, sessions: readonly QueuedSession[]): readonly Day[] {
   const begins: Day[] = [];
   for (let week = 1; week <= weeks; week += 1) {
-    const own = sessions.find((session) => session.week === week)?.date;
+    const own = sessions.some((session) => session.week === week);
     const before = begins.at(-1);
-    const next = before === undefined ? first : addDays(before, 7);
-    begins.push(own === undefined ? next : addDays(first, 7 * Math.floor((own - first) / 7)));
+    const earliest = Math.min(...sessions.flatMap((session) => (session.week >= week ? [session.date] : [])));
+    if (before === undefined) begins.push(first);
+    else begins.push(own ? addDays(first, 7 * Math.floor((earliest - first) / 7)) : addDays(before, 7));
   }
   return begins;
 }
 
-function orderOf(programme: Programme, days: number): readonly SessionId[] | null {
+/** The sessions of a programme as they follow each other with so many days a week; `null` where it does not say. */
+export function orderOf(programme: Programme, days: number): readonly SessionId[] | null {
   const stated = programme.rotations.find((rotation) => rotation.days === days)?.order;
   if (stated !== undefined && stated.length > 0) return stated;
   return days === programme.sessions.length ? programme.sessions.map((session) => session.id) : null;

@@ -70,6 +70,29 @@ const EFFORTS: Readonly<Record<Exclude<Effort['kind'], 'talk'>, string>> = {
   percent: 'a part of a maximum',
 };
 
+const DAY_NAMES = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as const;
+/** `mon, thu`, as a coach writes them. */
+const writtenDays = (days: string): string =>
+  days
+    .split(' ')
+    .map((figure) => DAY_NAMES[Number(figure) - 1] ?? figure)
+    .join(', ');
+
+type Begun = PlanProblems['block-begun']['what'];
+/** What was changed in the middle of a block. */
+const BEGUN: Readonly<Record<Begun, (was: string, now: string) => string>> = {
+  programme: (was, now) => `its programme was ${quoted(was)}, now ${quoted(now)}`,
+  starts: (was, now) => `it began on ${was}, now ${now}`,
+  days: (was, now) => `its days were ${writtenDays(was)}, now ${writtenDays(now)}`,
+  weeks: (was, now) => `its programme had ${counted(Number(was), 'week')}, now ${now}`,
+  sessions: (was, now) => `its sessions followed each other as ${was}, now ${now === '' ? 'nothing is said' : now}`,
+};
+const BEGUN_AS: Readonly<Record<Exclude<Begun, 'weeks' | 'sessions'>, (was: string) => string>> = {
+  programme: (was) => `programme: ${was}`,
+  starts: (was) => `starts: ${was}`,
+  days: (was) => `days: ${writtenDays(was)}`,
+};
+
 /** What would open a version, before the other ways out. */
 const opening = (unlocks: readonly Unlock[]): string => (unlocks.length === 0 ? '' : `${sayUnlocks(unlocks)}; or `);
 
@@ -155,6 +178,13 @@ export const planSayings: Sayings<PlanProblems> = {
   'birth-not-checked': ({ date }) => ({
     message: `Nobody licensed has looked since the birth on ${sayDay(date)}: ask first.`,
     hint: 'under birth, checked: the day a midwife, doctor or physiotherapist allowed exercise',
+  }),
+  'block-begun': ({ what, was, now, block, done }) => ({
+    message: `${counted(done, 'session')} of block ${block} ${done === 1 ? 'is' : 'are'} done, and ${BEGUN[what](was, now)}.`,
+    hint:
+      what === 'weeks' || what === 'sessions'
+        ? `as it was, until the block is over; for a new block now, in the client’s file, blocks before: ${block}, and starts: its first day`
+        : `${BEGUN_AS[what](was)}, to go on with the block; for a new block, blocks before: ${block}, and starts: its first day`,
   }),
   'programme-not-found': ({ programme }) => ({
     message: `There is no programme ${quoted(programme)}.`,
