@@ -140,11 +140,11 @@ export function Calendar({ book, leaf, part }: Props<CalendarPart>) {
             <p>{empty}</p>
           ) : (
             <ul class="index">
-              {sessions.map(({ session, name, date, dateText }) => (
+              {sessions.map(({ session, name, date, dateText, test }) => (
                 <li>
                   <a href={`#${leafOf(session, date)}`}>
                     <span>{name}</span>
-                    <span class="beside">{dateText}</span>
+                    <span class="beside">{test === undefined ? dateText : `${dateText}. ${test}`}</span>
                   </a>
                 </li>
               ))}

@@ -136,7 +136,7 @@ export function composeTest(subject: Subject, { column, item }: Standing): Cell[
     words.testNote(column.week.number, side === undefined ? '' : speech.words.sides[side], held),
   );
   const worked = item.sets.some(({ kind }) => kind === 'work' || kind === 'feeler');
-  const [, ...stack] = sayPlanned(first, plan.inputs.kit, speech).stack;
+  const { stack } = sayPlanned(first, plan.inputs.kit, speech);
   return { says: saysOf(first, held, subject), notes: [...new Set(notes)], stack: worked ? stack : [] };
 }
 

@@ -1,7 +1,7 @@
 /** The pages around the sessions: cover, how to use it, safety, calendar, and the record at the end. */
 import type { CalendarPart, CoverPart, HowToPart, RecordPart, SafetyPart, WeekHead } from '../model/booklet.js';
 import { compareIds } from '../model/identity.js';
-import type { Plan, PlanSet } from '../model/plan.js';
+import type { Plan, PlanSession, PlanSet } from '../model/plan.js';
 import { plainLine } from '../model/prose.js';
 import type { Shows } from '../words/booklet-words.js';
 import { sayDate, sayDates, sayFullDate } from '../words/say-date.js';
@@ -9,7 +9,7 @@ import { saySet } from '../words/say-dose.js';
 import { isLoaded, sayLoad } from '../words/say-load.js';
 import { stripId, stripTitle } from './compose-session.js';
 import { alwaysFound, foundInWeeks, signsFor } from './findings.js';
-import { mindedAtAll } from './minded.js';
+import { mindedAtAll, mindsLifting } from './minded.js';
 import { type Strip, type Subject, stripsOf } from './subject.js';
 
 export function composeCover(subject: Subject): CoverPart {
@@ -57,11 +57,13 @@ export function composeHowTo(subject: Subject): HowToPart {
   };
 }
 
-function showsOf({ plan, speech }: Subject): Shows {
+function showsOf(subject: Subject): Shows {
+  const { plan, speech } = subject;
   const sessions = plan.weeks.flatMap((week) => week.sessions);
   const groups = sessions.flatMap((session) => session.groups);
   const items = groups.flatMap((group) => group.items);
   const sets = items.flatMap((item) => item.sets);
+  const held = [...sets, ...items.flatMap(({ easier }) => easier.flatMap((way) => way.sets))];
   const loaded = sets.find(
     (set) => set.kind === 'work' && isPlain(set) && isLoaded(sayLoad(set.load, plan.inputs.kit, speech)),
   );
@@ -74,12 +76,17 @@ function showsOf({ plan, speech }: Subject): Shows {
     sides: sets.some(({ side }) => side !== undefined),
     plates: sets.some(({ load }) => sayLoad(load, plan.inputs.kit, speech).pieces !== ''),
     bands: sets.some(({ load }) => load?.band !== undefined),
+    bells: !held.some(isHeavy) ? '' : mindsLifting(subject) ? 'raised' : 'floor',
     tests: sets.some(({ kind }) => kind === 'test'),
     talk: items.some(({ talk }) => talk !== undefined),
     signals: groups.some(({ everySeconds }) => everySeconds !== undefined),
     short: sessions.some((session) => session.short.sets.length > 0),
   };
 }
+
+/** Something is in the hands, and it is not a band; or an answer to a feeler set puts it there. */
+const isHeavy = ({ load, choose = [] }: PlanSet): boolean =>
+  [load, ...choose.map((choice) => choice.load)].some((one) => (one?.grams ?? 0) > 0);
 
 /** A set of so many reps and nothing else. */
 const isPlain = ({ reps, seconds, steps, then: next }: PlanSet): boolean =>
@@ -137,7 +144,7 @@ export function composeCalendar(subject: Subject): CalendarPart {
 function calendarEntry(
   subject: Subject,
   strip: Strip,
-  session: Strip['columns'][number]['session'],
+  session: PlanSession,
 ): CalendarPart['weeks'][number]['sessions'][number] {
   return {
     session: stripId(strip),
@@ -145,8 +152,12 @@ function calendarEntry(
     date: session.date,
     dateText: sayDate(session.date, subject.speech),
     occurrence: session.occurrence,
+    ...(isTested(session) ? { test: subject.speech.words.labels.test } : {}),
   };
 }
+
+const isTested = ({ groups }: PlanSession): boolean =>
+  groups.some(({ items }) => items.some(({ sets }) => sets.some(({ kind }) => kind === 'test')));
 
 /** A line for each session, and a few over. */
 const LINES_OVER = 4;

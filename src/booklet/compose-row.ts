@@ -103,7 +103,8 @@ function composeCells(subject: Subject, standings: readonly Standing[], usual: s
         ...(feelerWeek === undefined ? {} : { feelerWeek }),
       }),
     );
-    saidBefore = whyOf(subject, standing);
+    // A test stands alone, weeks from the last: why it is done is said anew.
+    saidBefore = standing.group.kind === 'test' ? [] : whyOf(subject, standing);
   }
   return cells;
 }

@@ -54,6 +54,12 @@ const isLoaded = (subject: Subject, exercise: Exercise): boolean =>
 export const mindedAtAll = (subject: Subject): readonly string[] =>
   saidOf(cautionsHeld(subject), followed(subject, subject.plan.inputs.standing.derived));
 
+/** Whether lifting from the floor, and putting down there, is minded anywhere in the block. */
+export const mindsLifting = (subject: Subject): boolean =>
+  [...cautionsHeld(subject), ...subject.plan.inputs.standing.derived].some(
+    ({ what }) => what === 'lifting from the floor',
+  );
+
 /** Of a caution that follows from a fact of health: its rule's words for the client. */
 const followed = ({ speech }: Subject, derived: readonly { readonly rule: string }[]): readonly string[] =>
   derived.map(({ rule }) => wordsOf(rule, speech)?.client(() => '') ?? '').filter((says) => says !== '');

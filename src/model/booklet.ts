@@ -83,7 +83,7 @@ export interface Cell {
   readonly choose?: { readonly intro: string; readonly rows: readonly ChoiceRow[]; readonly note?: string };
   /**
    * `Test: stop with 2 good ones left.` Each note stands before a line to write on. `stack` is for a column that has
-   * work of its own beside it; empty where the test is all there is.
+   * work of its own beside it, led by `Test`; empty where the test is all there is.
    */
   readonly test?: { readonly says: string; readonly notes: readonly string[]; readonly stack: readonly string[] };
   /** Why this number, for the client; plain sentences. */
@@ -170,6 +170,8 @@ export interface CalendarPart {
       readonly date: IsoDate;
       readonly dateText: string;
       readonly occurrence: number;
+      /** `Test`, where something is tested in it. */
+      readonly test?: string;
     }[];
   }[];
   /** What holds of all the weeks: `Ask before you train on after 24 January 2027.` */

@@ -50,7 +50,7 @@ function weekRow(week: Week, table: Tag, columns: number, named: boolean, settin
     const td = tag('TD', tr);
     const name: readonly StyledRun[] = named ? [] : [{ style: 'text', text: `${session.name} `, tag: td }];
     const date: StyledRun = { style: 'figure-plain', text: session.dateText, tag: td };
-    return { x: WEEK_COLUMN + i * width, width: width - CELL_GAP, runs: [...name, date] };
+    return { x: WEEK_COLUMN + i * width, width: width - CELL_GAP, runs: [...name, date, ...testRuns(session, td)] };
   });
   const missing = Array.from({ length: columns - cells.length }, (_, i): RowCell => {
     const td = tag('TD', tr);
@@ -66,6 +66,10 @@ function weekRow(week: Week, table: Tag, columns: number, named: boolean, settin
     lines: slug.lines + 1,
   };
 }
+
+/** After the date, or after the name that stands behind it. */
+const testRuns = ({ test }: Week['sessions'][number], of: Tag): readonly StyledRun[] =>
+  test === undefined ? [] : [{ style: 'note-italic', text: `\u00a0 ${test}`, tag: of }];
 
 /** More sessions a week than this stand under one another: side by side their columns would be too narrow. */
 const MOST_COLUMNS = 3;
@@ -87,6 +91,7 @@ function weekList(week: Week, table: Tag, setting: Setting): readonly Slug[] {
       [
         { style: 'figure-plain', text: `${session.dateText}\u00a0 `, tag: of },
         { style: 'text', text: session.name, tag: of },
+        ...testRuns(session, of),
       ],
       setting.measure,
       columnOf('text', WEEK_COLUMN),

@@ -98,18 +98,21 @@ function columnLines(cell: Cell, td: Tag, width: number, room: Room, setting: Se
   const set = (style: StyledRun['style'], text: string): readonly SetLine[] =>
     layOutLines([{ style, text, tag: td }], width - COLUMN_GAP, measure);
   const aside = (lead: string, stack: readonly string[]): readonly SetLine[] =>
-    room.asidesInColumn && stack.length > 0
-      ? [...set('note-italic', lead), ...oneLineIfItFits(stack).flatMap((text) => set('figure-plain', text))]
-      : [];
+    room.asidesInColumn && stack.length > 0 ? [...set('note-italic', lead), ...figures(stack)] : [];
   const oneLineIfItFits = (stack: readonly string[]): readonly string[] => {
     const joined = drawable(stack.join(NO_BREAK));
     return measure.width('figure-plain', joined) <= width - COLUMN_GAP ? [joined] : stack;
   };
+  const figures = (stack: readonly string[]): readonly SetLine[] =>
+    stack.length === 0 ? [] : oneLineIfItFits(stack).flatMap((text) => set('figure-plain', text));
+  // That it is a test stands in every column; with what, where there is room.
+  const [test, ...tested] = cell.test?.stack ?? [];
   return [
     ...(cell.version === '' ? [] : set('note-italic', cell.version)),
     ...cell.stack.flatMap((text) => set('figure', text)),
     ...aside(setting.labels['first-set'], cell.trialStack ?? []),
-    ...aside(setting.labels.test, cell.test?.stack ?? []),
+    ...(test === undefined ? [] : set('note-italic', test)),
+    ...figures(room.asidesInColumn ? tested : []),
     ...aside(setting.labels.otherwise, cell.gate?.otherwiseStack ?? []),
   ];
 }

@@ -24,6 +24,8 @@ export interface Shows {
   /** Loads made of plates. */
   readonly plates: boolean;
   readonly bands: boolean;
+  /** Something heavy is held: from where it is picked up, `floor` or `raised` above it; empty where nothing is. */
+  readonly bells: 'floor' | 'raised' | '';
   readonly tests: boolean;
   /** Breath is the measure. */
   readonly talk: boolean;

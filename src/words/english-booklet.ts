@@ -1,5 +1,5 @@
 /** English for the fixed prose of a booklet. Safety sentences here are the product's own and are not to be softened. */
-import type { BookletWords, WhoIsWho } from './booklet-words.js';
+import type { BookletWords, Shows, WhoIsWho } from './booklet-words.js';
 import { englishSets } from './english-sets.js';
 import { listed } from './listed.js';
 import { NO_BREAK, unbroken } from './spacing.js';
@@ -9,6 +9,15 @@ const notMedical = (who: WhoIsWho): string =>
 
 const dosesByWeek = (doses: readonly { readonly weeks: string; readonly dose: string }[]): string =>
   doses.map(({ weeks, dose }) => (weeks === '' ? dose : `${dose} in ${weeks}`)).join('; ');
+
+/** Where a bell changes hands: on the floor, or on what it was lifted from. */
+const bells: Readonly<Record<Shows['bells'], readonly string[]>> = {
+  '': [],
+  floor: ['Bells go by the floor, never from hand to hand. If a bell slips, let it go and step away.'],
+  raised: [
+    'Put a bell down before the other hand takes it; never pass it over. If a bell slips, let it go and step away.',
+  ],
+};
 
 export const englishBooklet: BookletWords = {
   title: 'Your booklet',
@@ -90,7 +99,7 @@ export const englishBooklet: BookletWords = {
     ...(shows.bands
       ? ['Bands: look them over for cracks before each session, and keep your face out of their line.']
       : []),
-    `Bells go by the floor, never from hand to hand. If a bell slips, let it go and step away.`,
+    ...bells[shows.bells],
     `A partner watches, counts and speaks. No hands-on help.`,
     `Where local rules say who may give exercise to whom, those rules hold.`,
   ],

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { composeBooklet } from '../../src/booklet/compose-booklet.js';
 import type { Booklet } from '../../src/model/booklet.js';
 import type { Plan } from '../../src/model/plan.js';
+import { plainText } from '../../src/model/prose.js';
 import type { Reason } from '../../src/model/reason.js';
 import { sayPlan } from '../../src/words/say-plan.js';
 import { PLAIN_NAMES, sayReason } from '../../src/words/say-reason.js';
@@ -94,6 +95,29 @@ describe.each(made)('$client.name', ({ client, plan, booklet }) => {
       .flatMap(({ items }) => items.map(({ exercise }) => exercise));
     expect(new Set(listed)).toEqual(new Set(around));
     for (const id of listed) expect(pages).toContain(id);
+  });
+
+  test('bells are spoken of where one is held, and of the floor where it may be lifted from there', () => {
+    const safety = booklet.parts.flatMap((part) => (part.kind === 'safety' ? part.paragraphs.map(plainText) : []));
+    const held = itemsOf(plan).flatMap(({ sets, easier }) => [...sets, ...easier.flatMap((way) => way.sets)]);
+    const heavy = held.some(({ load, choose = [] }) =>
+      [load, ...choose.map((choice) => choice.load)].some((one) => one?.grams !== undefined && one.grams > 0),
+    );
+    const minds = [...client.cautions, ...plan.inputs.standing.derived].some(
+      ({ what }) => what === 'lifting from the floor',
+    );
+    expect(safety.some((text) => text.includes('If a bell slips'))).toBe(heavy);
+    expect(safety.some((text) => text.includes('Bells go by the floor'))).toBe(heavy && !minds);
+  });
+
+  test('a published measure stops at nothing but its time and its stop signs, and says why it is done', () => {
+    for (const part of booklet.parts.flatMap((one) => (one.kind === 'session' ? [one] : [])))
+      for (const row of part.rows.filter(({ row: id }) => id.startsWith('test-')))
+        for (const { test: tested, why } of row.cells) {
+          expect(tested?.says).not.toMatch(/\bleft\b/);
+          expect(why.join(' ')).toMatch(/^A test of /);
+          expect(row.stop.length).toBeGreaterThan(0);
+        }
   });
 
   test('no coach’s shorthand, nothing private', () => {

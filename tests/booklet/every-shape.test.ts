@@ -120,6 +120,16 @@ describe('tests', () => {
     expect(stackOf('row-test', 1)).toBe('Test / 12 kg');
     expect(cellOf('row-test', 1).test?.stack).toEqual([]);
   });
+
+  test('are marked in their column beside the work, and in the calendar', () => {
+    expect(cellOf('push-up', 1).test?.stack).toEqual(['Test']);
+    const weeks = partsOf('calendar')[0]?.weeks ?? [];
+    expect(weeks.map(({ sessions }) => sessions.map(({ test: mark }) => mark ?? ''))).toEqual([
+      ['Test', 'Test'],
+      ['', ''],
+      [],
+    ]);
+  });
 });
 
 describe('around the work', () => {

@@ -41,7 +41,7 @@ function tellPart(part: Part): readonly string[] {
         ...lines(part.notes),
         ...part.weeks.map(
           ({ label, easy, empty, sessions }) =>
-            `  ${label}${easy ? ', easier' : ''}: ${empty}${sessions.map((one) => `${one.occurrence}. ${one.name}, ${one.dateText}`).join('; ')}`,
+            `  ${label}${easy ? ', easier' : ''}: ${empty}${sessions.map((one) => `${one.occurrence}. ${one.name}, ${one.dateText}${one.test === undefined ? '' : `, ${one.test}`}`).join('; ')}`,
         ),
       ];
     case 'session':

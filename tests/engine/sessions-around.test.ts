@@ -113,6 +113,16 @@ describe('which exercises', () => {
   test.each<[string, Exercise, Partial<Client>]>([
     ['what this client must avoid', easy('m', ['squat'], { asks: [ask('knee')] }), { cautions: [aCaution('knee')] }],
     [
+      'a turn in the back, after a fracture in it',
+      easy('m', ['squat'], { asks: [ask('loaded twist')] }),
+      { health: { conditions: ['vertebral fracture'] } },
+    ],
+    [
+      'much of what is taken care with, as the end of a bend with low bone density',
+      easy('m', ['squat'], { asks: [ask('deep bend', 'much')] }),
+      { health: { conditions: ['low bone density'] } },
+    ],
+    [
       'what needs kit beyond a chair, a wall or a mat',
       easy('m', ['squat'], { kit: { load: [], unloaded: true, things: ['step'] } }),
       { kit: [...aClient().kit, ...thing('step')] },

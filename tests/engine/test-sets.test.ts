@@ -132,7 +132,7 @@ describe('a row the programme tests', () => {
     const english = speechOf('en-GB');
     const reason = items[0]?.reasons.find(({ rule, audience }) => rule === 'test-reserve' && audience === 'client');
     expect(reason === undefined ? '' : sayReason(reason, 'client', english)).toBe(
-      'A test: as many good reps as you can, and stop with 2 left.',
+      'A test, to see where you stand. As many good reps as you can, and stop with 2 left.',
     );
     expect(items[1]?.reasons.some(({ rule }) => rule === 'test-reserve')).toBe(false);
   });

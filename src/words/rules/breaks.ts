@@ -122,7 +122,7 @@ export const englishBreak: Readonly<Record<BreakRuleName, RuleWords>> = {
   ),
   'chair-stand-seconds': both(
     (f) => `The chair test takes ${held(f, '30 s')}: full stands, arms crossed, the chair against a wall.`,
-    'Stand up fully each time, arms crossed, the chair against a wall.',
+    'A test of the strength in your legs. It comes at the start and at the end, to compare.',
   ),
   'gain-return': only('Gentle weeks after a break: no gain in strength is counted on in this block.'),
   'gain-steady': only('The work is kept steady for now: no gain in strength is counted on.'),
@@ -132,7 +132,7 @@ export const englishBreak: Readonly<Record<BreakRuleName, RuleWords>> = {
   ),
   'one-leg-seconds': both(
     (f) => `The one-leg stand is held for ${held(f, '30 s')} at most, within reach of something steady.`,
-    'Stand within reach of something steady; the foot comes down whenever you want.',
+    'A test of your balance. It comes at the start and at the end, to compare. Stay within reach of something steady.',
   ),
   'pregnancy-test': only('Tested before the pregnancy: taken as weak, and one load lighter.'),
   'return-cut-first': cut('50 %'),
@@ -174,7 +174,8 @@ export const englishBreak: Readonly<Record<BreakRuleName, RuleWords>> = {
   'test-reserve': both(
     (f) =>
       `A test set: the same exercise, load and rest as always, stopped with ${f('reserve') || held(f, '1')} good reps left.`,
-    (f) => `A test: as many good reps as you can, and stop with ${f('reserve') || held(f, '1')} left.`,
+    (f) =>
+      `A test, to see where you stand. As many good reps as you can, and stop with ${f('reserve') || held(f, '1')} left.`,
   ),
   'test-waits': only(
     (f) =>
