@@ -86,9 +86,10 @@ function Chain({ of, library, words }: { readonly of: Exercise } & Omit<LibraryP
             <Words line={line} />
           </li>
         ))}
-        {exercises.map(({ id, name }) => (
+        {exercises.map(({ id, name, facts }) => (
           <li>
             <a href={`${id}.html`}>{name}</a>
+            {facts.signOff ? words.seenFirst : ''}
           </li>
         ))}
       </ul>

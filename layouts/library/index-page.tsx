@@ -97,6 +97,7 @@ function Versions({ library, words }: LibraryProps) {
         {exercises.map((exercise) => (
           <li>
             <ExerciseLink of={exercise} />
+            {exercise.facts.signOff ? words.seenFirst : ''}
           </li>
         ))}
       </ul>

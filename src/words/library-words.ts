@@ -26,6 +26,8 @@ export interface LibraryWords {
   readonly asks: string;
   readonly asksNothing: string;
   readonly signOff: string;
+  /** After the name of an exercise that another leads to: `, once your coach has seen you do it`. */
+  readonly seenFirst: string;
   readonly easier: string;
   readonly here: string;
   readonly harder: string;
@@ -94,6 +96,7 @@ const englishLibrary: LibraryWords = {
   asks: 'It asks',
   asksNothing: 'Nothing in particular.',
   signOff: 'Your coach must have seen you do this before you take it home.',
+  seenFirst: ', once your coach has seen you do it',
   easier: 'Easier',
   here: 'This one',
   harder: 'Harder',

@@ -46,7 +46,7 @@ const words: Words = {
 const toExercise = (id: string, say: string): Version => ({
   to: { kind: 'exercise', id: exerciseId(id) },
   say: plainLine(say),
-  causes: ['knee'],
+  causes: ['load'],
   place: place('exercises/goblet-squat.md'),
 });
 
