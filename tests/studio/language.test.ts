@@ -60,6 +60,31 @@ describe('cues', () => {
   });
 });
 
+/**
+ * Pictures a cue or a correction can be made of. One on every third page says nothing of any: two pages at most, which is
+ * our own measure. Clothes, pockets and belts name a place on the body and are left out.
+ */
+const PICTURES =
+  'arrow, barn, blind, boat, brick, broom, bucket, button on the ceiling, candle, cat, chimney, coat, coffee, coin, cork, crane, cup, curtain, dare, drawbridge, drawer, egg, fence, flagpole, glass, hammer, hammock, headlight, hedgehog, hen, honey, iron, knuckle, ladder, lamp post, lemon, lid, mooring, nail, oar, parcel, pastry, pencil, photograph, pillar, plate, raft, rail, rope, sand, saw, scale, seesaw, ski, smoke, snow, soup, spade, statue, stone, table, tent, tightrope, train, tray, wing, zip';
+
+describe('pictures', () => {
+  const said = library.filter(({ heading }) => heading === 'Cues' || heading === 'Faults');
+
+  test('each on two pages at most', () => {
+    const worn = PICTURES.split(', ').flatMap((picture) => {
+      const pages = new Set(
+        said.filter(({ text }) => new RegExp(`\\b${picture}s?\\b`, 'i').test(text)).map(({ file }) => file),
+      );
+      return pages.size > 2 ? [`${picture}: ${[...pages].join(', ')}`] : [];
+    });
+    expect(worn).toEqual([]);
+  });
+
+  test('nobody is dared, nothing is thrown', () => {
+    expect(failing(said, (text) => /\b(dares?|throw (it|the bell))\b/i.test(text))).toEqual([]);
+  });
+});
+
 describe('pages', () => {
   test.each(exercises)('%s has every part a client needs', (file) => {
     const lines = linesOf(file);
@@ -102,6 +127,12 @@ describe('pages', () => {
       }
     }
     expect(twice).toEqual([]);
+  });
+});
+
+describe('marks', () => {
+  test('quotation marks and apostrophes are straight, as every keyboard gives them; the booklet turns them', () => {
+    expect(failing(everything, (text) => /[‘’‚“”„]/.test(text))).toEqual([]);
   });
 });
 

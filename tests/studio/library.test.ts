@@ -9,9 +9,11 @@ import { CAUSES_OF } from '../../src/engine/versions/regress-order.js';
 import {
   BODY_PARTS,
   type BodyPart,
+  CAUSES,
   type Cause,
   type Exercise,
   PATTERNS,
+  type Pattern,
   QUALITIES,
   type Quality,
   WAYS,
@@ -68,6 +70,19 @@ function canBeSpared(exercise: Exercise, of: BodyPart | Quality, linksOf: LinksO
   return false;
 }
 
+/**
+ * Where nothing unloaded is of the pattern itself and may go home unseen, what is nearest to it: a carry is a walk with
+ * a load, and what keeps the trunk from turning braces it.
+ */
+const NEIGHBOURS: Readonly<Partial<Record<Pattern, Pattern>>> = { carry: 'travel', rotate: 'brace' };
+
+/** Patterns whose depth can be cut short. */
+const DEEP: readonly Pattern[] = ['squat', 'hinge', 'lunge', 'push'];
+
+const isCause = (of: string): of is Cause => CAUSES.some((cause) => cause === of);
+const hasLineFor = ({ words }: Exercise, cause: Cause): boolean =>
+  words.easier.some(({ causes }) => causes.includes(cause));
+
 /** Seen before they go home: fast, overhead, turned under a load, or too heavy to set down anywhere but on a bar. */
 const PASSED_FIRST = [
   'bar-deadlift',
@@ -98,6 +113,73 @@ describe('the library', () => {
   test('every loaded exercise reaches one that needs no kit', () => {
     for (const exercise of demo.library.exercises.filter(({ facts }) => facts.kit.load.length > 0)) {
       expect([...easierThan(exercise)].some(needsNothing), exercise.id).toBe(true);
+    }
+  });
+
+  test('and one of its own movement pattern, or of the nearest to it, that goes home unseen', () => {
+    for (const exercise of demo.library.exercises.filter(({ facts }) => facts.kit.load.length > 0)) {
+      const { pattern, way } = exercise.facts;
+      if (way === 'mobility') continue;
+      const near = [...easierThan(exercise)].filter(
+        ({ facts }) =>
+          facts.kit.load.length === 0 && !facts.signOff && [pattern, NEIGHBOURS[pattern]].includes(facts.pattern),
+      );
+      expect(near.length, exercise.id).toBeGreaterThan(0);
+    }
+  });
+
+  test('what it asks of grip, balance, speed, the floor or a sore place has an easier line by that name on its page', () => {
+    const without = demo.library.exercises.flatMap((exercise) =>
+      exercise.facts.asks
+        .filter(({ of }) => isCause(of) && !hasLineFor(exercise, of))
+        .map(({ of }) => `${exercise.id}: ${of}`),
+    );
+    expect(without).toEqual([]);
+    const asked = demo.library.exercises.filter((exercise) => asks(exercise, 'grip'));
+    expect(asked.length).toBeGreaterThan(20);
+  });
+
+  test('no easier exercise is for what it asks more of', () => {
+    const degree = ({ facts }: Exercise, of: Cause): number =>
+      ['some', 'much'].indexOf(facts.asks.find((ask) => ask.of === of)?.degree ?? '') + 1;
+    const odd = demo.library.exercises.flatMap((exercise) =>
+      exercise.words.easier.flatMap(({ to, causes }) => {
+        const easier = to.kind === 'exercise' ? byId(to.id) : exercise;
+        return causes
+          .filter((of) => degree(easier, of) > degree(exercise, of))
+          .map((of) => `${exercise.id} → ${easier.id}: ${of}`);
+      }),
+    );
+    expect(odd).toEqual([]);
+  });
+
+  test('what is trained by load or by the body’s own has a line for load; what goes deep comes to one for range', () => {
+    for (const exercise of demo.library.exercises) {
+      const { way, kit, pattern, measure } = exercise.facts;
+      if (way === 'mobility' || measure === 'one-leg stand') continue;
+      if (kit.load.length > 0 || way === 'strength' || way === 'bodyweight')
+        expect(hasLineFor(exercise, 'load'), exercise.id).toBe(true);
+      const below = [exercise, ...easierThan(exercise)];
+      if (DEEP.includes(pattern) && measure === undefined)
+        expect(
+          below.some((each) => hasLineFor(each, 'range')),
+          exercise.id,
+        ).toBe(true);
+    }
+  });
+
+  test('a heel raise too hard leads to another exercise, for load', () => {
+    const { easier } = byId('heel-raise').words;
+    expect(easier.filter(({ to, causes }) => to.kind === 'exercise' && causes.includes('load'))).not.toEqual([]);
+  });
+
+  test('from a swing or a clean the next step down is still done with a load: empty hands are no neighbour of it', () => {
+    for (const exercise of demo.library.exercises.filter(({ facts }) => facts.way === 'swing')) {
+      expect(exercise.facts.pattern).toBe('hinge');
+      for (const easier of linked(exercise.words.easier))
+        expect(needsNothing(easier) || easier.facts.kit.things.includes('wall'), `${exercise.id} → ${easier.id}`).toBe(
+          false,
+        );
     }
   });
 
