@@ -8,6 +8,8 @@ import { isAdvice } from '../model/advice.js';
 import type { Booklet } from '../model/booklet.js';
 import type { Client } from '../model/client.js';
 import { dayOfIso } from '../model/day.js';
+import type { History } from '../model/history.js';
+import type { ClientId } from '../model/identity.js';
 import type { Plan } from '../model/plan.js';
 import { FOLDER, type Problem } from '../model/problem.js';
 import { invariant } from '../model/result.js';
@@ -16,12 +18,15 @@ import { sayPlan } from '../words/say-plan.js';
 import { checkExpectations } from './check-expectations.js';
 import { gatherFiles } from './gather-files.js';
 import type { CommonOptions } from './options.js';
+import { readHistory } from './read-history.js';
 import { stopsEverything, withheldClients } from './report.js';
 
 export interface ReadStudio {
   readonly content: Content;
   /** Read once, for every client. */
   readonly linked: LinkedLibrary;
+  /** What was done, by client; of a client without editions nothing stands here. */
+  readonly histories: ReadonlyMap<ClientId, History>;
   /** What is wrong; `advice` apart, which `check` alone tells in full. */
   readonly problems: readonly Problem[];
   readonly advice: readonly Problem[];
@@ -48,7 +53,15 @@ export async function readStudio(options: CommonOptions): Promise<ReadStudio> {
   const rules = layOverrides(value.library.overrides).problems.filter(({ code }) => code !== 'rule-not-found');
   const advice = problems.filter(({ code }) => isAdvice(code));
   const wrong = problems.filter(({ code }) => !isAdvice(code));
-  return { content: value, linked, problems: [...gathered.problems, ...wrong, ...rules], advice, sourceOf };
+  const histories = new Map<ClientId, History>();
+  const marks: Problem[] = [];
+  for (const { id } of value.clients) {
+    const read = await readHistory(options.content, id);
+    marks.push(...read.problems);
+    if (read.value.blocks.length > 0) histories.set(id, read.value);
+  }
+  const found = [...gathered.problems, ...wrong, ...rules, ...marks];
+  return { content: value, linked, histories, problems: found, advice, sourceOf };
 }
 
 /** The clients a command is about; the problem `no-such-client` where `--only` names none. */
@@ -74,20 +87,23 @@ export interface PlanResult {
 
 /** Plans one client and composes the booklet; `null` where the client is withheld. */
 export function planClient(
-  { content, linked }: Pick<ReadStudio, 'content' | 'linked'>,
+  { content, linked, histories }: Pick<ReadStudio, 'content' | 'linked' | 'histories'>,
   client: Client,
   today: string,
   edition: number,
 ): PlanResult {
   const day = dayOfIso(today);
   invariant(day !== undefined, `${today} is not a day`);
-  const { value, problems } = planBlock({ library: content.library, client, today: day, edition, linked });
+  const { library } = content;
+  const history = histories.get(client.id);
+  const done = history === undefined ? {} : { history };
+  const { value, problems } = planBlock({ library, client, today: day, edition, linked, ...done });
   if (value === null || problems.some((problem) => problem.severity === 'error')) return { planned: null, problems };
-  const programme = content.library.programmes.find(({ id }) => id === client.programme);
+  const programme = library.programmes.find(({ id }) => id === client.programme);
   const missed = checkExpectations(programme, client, value);
   if (missed.length > 0) return { planned: null, problems: [...problems, ...missed] };
-  const plan = sayPlan(value, content.library.studio.language);
-  return { planned: { client, plan, booklet: composeBooklet({ library: content.library, client, plan }) }, problems };
+  const plan = sayPlan(value, library.studio.language);
+  return { planned: { client, plan, booklet: composeBooklet({ library, client, plan }) }, problems };
 }
 
 /** What a command may go on with: nothing where the folder has an error, else the clients without one of their own. */

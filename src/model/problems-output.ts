@@ -21,6 +21,8 @@ export interface OutputProblems {
   readonly 'output-occupied': { readonly path: string };
   /** A frozen edition that is not as it was written. */
   readonly 'edition-unreadable': { readonly path: string; readonly why: string };
+  /** A log on file that cannot be read. */
+  readonly 'marks-unreadable': { readonly path: string; readonly why: string };
   /** A mark in a log of an edition, session, row or set that was never issued; `what` names it, `mark` is its id. */
   readonly 'mark-unknown': { readonly edition: number; readonly mark: string; readonly what: string };
   /** A change to a client's page that is not made in place; `about` is the key, section, column or code, or empty. */

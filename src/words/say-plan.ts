@@ -8,12 +8,14 @@ import { type Speech, speechOf } from './speech.js';
 
 /**
  * Each reason is said for its own audience; one meant for the client that has no sentence for clients is said as to
- * the coach, whose own the plan is. `language` is the coach's, a BCP 47 tag.
+ * the coach, whose own the plan is. `language` is the coach's, a BCP 47 tag. What is said already, in a session done in
+ * an earlier edition, stays as it was said there.
  */
 export function sayPlan(plan: Plan, language = 'en-GB'): Plan {
   const speech = speechOf(language);
   const names = namesIn(plan);
-  const told = (reason: Reason, within = names): Reason => ({ ...reason, says: sayInFull(reason, speech, within) });
+  const told = (reason: Reason, within = names): Reason =>
+    reason.says === '' ? { ...reason, says: sayInFull(reason, speech, within) } : reason;
   const item = (of: Item): Item => {
     const within = heldIn(of.exercise, names);
     return { ...of, reasons: of.reasons.map((reason) => told(reason, within)) };
