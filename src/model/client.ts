@@ -4,6 +4,7 @@ import type { BodyPart, Pattern, Quality } from './exercise.js';
 import type { ClientId, ExerciseId, ProgrammeId, Side } from './identity.js';
 import type { KitItem, Room } from './kit.js';
 import type { Place } from './place.js';
+import type { TempoStep } from './programme.js';
 import type { Line } from './prose.js';
 import type { Grams, Mass, MassUnit, Tenths } from './quantity.js';
 
@@ -39,6 +40,8 @@ export interface Test {
   readonly reps: number;
   /** How many more good reps were left. */
   readonly reserve: Tenths;
+  /** Where it was slower than the exercise's own; absent at normal tempo. */
+  readonly tempo?: Exclude<TempoStep, 'normal'>;
   /** Done inside a circuit, tired: a weak estimate. */
   readonly inCircuit: boolean;
   readonly date: Day;

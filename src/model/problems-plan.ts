@@ -28,7 +28,9 @@ export type RefusalCause =
   /** Only a moderate plan is open, and this is fast; `detail` is `speed`. */
   | 'moderate'
   /** A part of the combination is not in the library; `detail` is its id. */
-  | 'part';
+  | 'part'
+  /** Pain was said in it that the coach has not cleared; `detail` is where. */
+  | 'pain';
 
 export interface Refusal {
   readonly exercise: string;
@@ -66,7 +68,9 @@ export type Unlock =
   /** What no clearance opens: `from` is the day after the weeks of a birth, empty elsewhere. */
   | { readonly kind: 'past'; readonly exercise: string; readonly because: ModerateCause; readonly from: string }
   /** The part of a combination, in the library. */
-  | { readonly kind: 'part'; readonly exercise: string; readonly part: string };
+  | { readonly kind: 'part'; readonly exercise: string; readonly part: string }
+  /** The coach’s word that pain in it was looked at. */
+  | { readonly kind: 'cleared'; readonly exercise: string };
 
 /** Why only a moderate plan is right. */
 export type ModerateCause =
@@ -87,6 +91,8 @@ interface PressureOver {
 }
 
 export interface PlanProblems {
+  /** Signs that ask for help before any training, marked and not cleared by the coach since. */
+  readonly 'alarm-reported': { readonly signs: readonly string[]; readonly date: string };
   /** A fact in a client's file that no rule reads yet. */
   readonly 'not-handled': { readonly fact: string; readonly why: string };
 

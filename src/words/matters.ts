@@ -13,6 +13,10 @@ export type MatterName = BlockRuleName | TellingName | OwnMatter;
 
 const DECIDE = [
   // Somebody else is to be asked, or the client.
+  'pain-leave',
+  'pain-sign-off',
+  'done-gap',
+  'done-quiet',
   'other-medicine',
   'falls-refer',
   'break-hurt',

@@ -31,6 +31,8 @@ const HELD: Readonly<Record<string, string>> = {
   away: ' after the time away',
   ill: ' after being ill',
   hurt: ' after being hurt',
+  seen: ' for what your coach saw',
+  pain: ', since it hurt lately',
 };
 export const heldFor = (why: string): string => HELD[why] ?? ` (${why})`;
 

@@ -9,6 +9,7 @@ import { inAllHands } from '../kit/hands.js';
 import { walkValues } from '../rows/walk-values.js';
 import { WEAK_RESERVE } from '../rules/weak-reserve.js';
 import type { Judged } from '../versions/judge-version.js';
+import { normalReps, tempoFactor } from './tempo-factor.js';
 
 export interface TestedCapacity {
   readonly capacity: CapacityInput;
@@ -35,19 +36,22 @@ export interface TestedCapacity {
  * A test for both sides stands for either. `null` where nothing was tested.
  *
  * Weak are: more reps and reserve than the walk's `walk-weak-above`, a reserve said to be above `weak-reserve`, a set
- * from a circuit, and one-sided work of which one side was not tested.
+ * from a circuit, one-sided work of which one side was not tested, and whatever marks or the coach's eye make so. A test at a
+ * slower tempo is read as the fewest reps at normal tempo that go with it.
  */
 export function readCapacity(context: BlockContext, judged: Judged, version: VersionInput): TestedCapacity | null {
   const { client, today, rules } = context;
   const bodyMass = client.bodyMass?.mass.grams ?? null;
   const counted = isCounted(version, bodyMass);
+  const unsure = context.recalls.get(judged.exercise.id)?.weak ?? false;
   const measured = client.tests
     .filter((test) => test.date <= today && names(context, test.exercise, judged.exercise))
     .filter((test) => isReadable(test, version, counted))
     .map((test) => {
       const resisted = counted ? externalOf(test, judged) + bodyPart(version.share, bodyMass) : 1;
-      const reps: Tenths = 10 * test.reps + test.reserve;
-      const weak = test.inCircuit || test.reserve > rules.valueOf(WEAK_RESERVE) || reps > walkValues(rules).weakAbove;
+      const reps: Tenths = normalReps(10 * test.reps + test.reserve, tempoFactor(test.tempo ?? 'normal', rules));
+      const weak =
+        unsure || test.inCircuit || test.reserve > rules.valueOf(WEAK_RESERVE) || reps > walkValues(rules).weakAbove;
       const capacity: CapacityInput = { side: test.side, resisted, reps, weak };
       return { test, side: test.side, k: capacityOf('epley', capacity, counted), weak, capacity };
     })

@@ -4,6 +4,8 @@ import type { Day } from '../../model/day.js';
 import type { Exercise } from '../../model/exercise.js';
 import type { History } from '../../model/history.js';
 import type { ExerciseId, Side } from '../../model/identity.js';
+import type { Rung } from '../../model/ladder.js';
+import type { PainReport } from '../../model/log.js';
 import type { Finding } from '../../model/plan.js';
 import type { Problem } from '../../model/problem.js';
 import type { TempoStep } from '../../model/programme.js';
@@ -24,10 +26,40 @@ export interface LastWork {
   readonly greatest: number | null;
   /** Fewest reps of its sets of work. */
   readonly reps: number;
+  /** Loads to go down from it, as far as there are any. */
+  readonly lighter: number;
+  /** The work fell short or was made easier: nothing is earned, whatever else says so. */
+  readonly short: boolean;
+}
+
+/** Where a row on a ladder ended. */
+export interface LastRung {
+  readonly day: Day;
+  /** As it was planned, with the dose as done where that was less and can be counted. */
+  readonly rung: Rung;
+  /** Occurrences in a row at this rung, done as asked. */
+  readonly earned: 0 | 1 | 2;
+  /** Loads to go down from it, as far as there are any. */
+  readonly lighter: number;
+  /** Rungs to go down from it, as far as there are any in its stage. */
+  readonly lower: number;
+}
+
+/** Pain in an exercise, for which it is left out until the coach has cleared it. */
+export interface Left {
+  readonly from: Day;
+  readonly where: PainReport['where'];
+  readonly side: Side | 'both';
 }
 
 export interface Recall {
   readonly last: LastWork | null;
+  /** Where each row ended that ended in this exercise, by `session/row`. */
+  readonly lastIn: ReadonlyMap<string, LastWork>;
+  /** The same of rows on a ladder. */
+  readonly rungIn: ReadonlyMap<string, LastRung>;
+  /** Not done at all: the exercise is left out. */
+  readonly leave: Left | null;
   /** Nothing is made harder up to and on this day, and no more reps than `maxReps`. */
   readonly hold: { readonly until: Day; readonly why: string; readonly maxReps: number | null } | null;
   /** Reps in reserve not gone below up to and on this day. */
@@ -48,6 +80,9 @@ export interface Recall {
 
 export const NO_RECALL: Recall = {
   last: null,
+  lastIn: new Map(),
+  rungIn: new Map(),
+  leave: null,
   hold: null,
   floor: null,
   tempo: null,

@@ -25,10 +25,14 @@ export function remember(remembering: Remembering): Remembered {
   };
 }
 
-/** Of two the more careful of each; what is earned is earned by either. */
-function together(a: Recall, b: Recall): Recall {
+/** Of two the more careful of each; what is earned is earned by either, unless the coach saw since that it is too heavy. */
+function together(marks: Recall, b: Recall): Recall {
+  const a = b.lighter > 0 ? unearned(marks) : marks;
   return {
     last: a.last ?? b.last,
+    lastIn: new Map([...b.lastIn, ...a.lastIn]),
+    rungIn: new Map([...b.rungIn, ...a.rungIn]),
+    leave: a.leave ?? b.leave,
     hold: longer(a.hold, b.hold),
     floor: higher(a.floor, b.floor),
     tempo: b.tempo ?? a.tempo,
@@ -37,6 +41,17 @@ function together(a: Recall, b: Recall): Recall {
     weak: a.weak || b.weak,
     side: b.side ?? a.side,
     reasons: [...a.reasons, ...b.reasons],
+  };
+}
+
+/** Whoever begins lighter for what was seen after the last marks begins with nothing earned. */
+function unearned(marks: Recall): Recall {
+  return {
+    ...marks,
+    last: marks.last === null ? null : { ...marks.last, earned: 0, short: true },
+    lastIn: new Map([...marks.lastIn].map(([row, last]) => [row, { ...last, earned: 0, short: true }])),
+    rungIn: new Map([...marks.rungIn].map(([row, last]) => [row, { ...last, earned: 0 }])),
+    earned: 0,
   };
 }
 

@@ -25,6 +25,7 @@ import { VERSION_CHOSEN } from '../rules/version-chosen.js';
 import { WEAKER_SIDE } from '../rules/weaker-side.js';
 import { WEAKEST_PART } from '../rules/weakest-part.js';
 import { cautionsOf, returnsOf } from './care-reasons.js';
+import { recalledReasons } from './recalled-reasons.js';
 
 /** For each occurrence of a row. What holds for all of them is said once. */
 export function reasonsOfRow(context: BlockContext, walked: WalkedRow): (index: number) => readonly Reason[] {
@@ -43,8 +44,12 @@ export function reasonsOfRow(context: BlockContext, walked: WalkedRow): (index: 
     ...floorReason(context, walked, index),
     ...held,
     ...doseReason(walked, index),
+    ...recalledReasons(context, fitted, startOf(walked), { index, day: sessions[index]?.queued.date }),
   ];
 }
+
+const startOf = ({ beginning, fitted, strand }: WalkedRow) =>
+  strand.versions[beginning.start?.version ?? fitted.chain.base]?.exercise ?? fitted.target.id;
 
 /** No gain is counted on in the whole block: why. */
 function gainReason(context: BlockContext, { cares, strand }: WalkedRow): readonly Reason[] {

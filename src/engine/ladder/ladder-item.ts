@@ -12,7 +12,9 @@ import { reasonsOfHands } from '../items/explain-load.js';
 import { versionReason } from '../items/explain-row.js';
 import type { ItemsOfRow } from '../items/plan-item.js';
 import { type SetPlace, sidesInOrder } from '../items/plan-item-sets.js';
+import { recalledReasons } from '../items/recalled-reasons.js';
 import type { Versions } from '../rows/fit-rows.js';
+import { recallOf } from '../rows/from-marks.js';
 import { DEAD_STOP_REPS } from '../rules/dead-stop-reps.js';
 import { ladderNewStage } from '../rules/ladder-new-stage.js';
 import { ladderTop } from '../rules/ladder-top.js';
@@ -76,6 +78,7 @@ export function itemsOfLadder(context: BlockContext, row: LadderRow, versions: V
         ...reasons,
         ...choice,
         ...returnsOf(context, fitted, session.queued.date),
+        ...recalledReasons(context, fitted, rung.exercise, { index, day: session.queued.date }),
       ],
       ...(talk === null ? {} : { talk }),
       rung: { number: step.rung + 1, of: ladder.rungs.length },
@@ -92,7 +95,8 @@ function judgedAt({ fitted }: LadderRow, id: string): Judged {
 function weakerSide(context: BlockContext, judged: Judged): Side | 'both' {
   if (judged.exercise.facts.sides !== 'each') return 'both';
   const version = versionOf(judged);
-  return readCapacity(context, judged, version)?.capacity.side ?? 'both';
+  const { side } = recallOf(context, judged);
+  return side ?? readCapacity(context, judged, version)?.capacity.side ?? 'both';
 }
 
 function optionOf({ ladder }: LadderRow, { rung: at, refusedBy }: LadderStep['considered'][number]): AllowedOption {

@@ -6,8 +6,10 @@ import type { ReasonInput, Rule } from '../../model/reason.js';
 import type { Result } from '../../model/result.js';
 import type { BlockContext } from '../block-context.js';
 import { returnOf } from '../breaks/returns.js';
+import type { LastRung, Recall } from '../history/recall.js';
 import { caresAtStart } from '../rows/cares-met.js';
 import type { LadderFitted, Versions } from '../rows/fit-rows.js';
+import { heldOf, recallOf } from '../rows/from-marks.js';
 import { EASIER_IN_KIT } from '../rules/easier-in-kit.js';
 import { HOLD_MOST } from '../rules/hold-most.js';
 import { ladderEarned } from '../rules/ladder-earned.js';
@@ -22,6 +24,7 @@ import { buildRungs } from './build-rungs.js';
 import type { LadderFinding, LadderResult } from './ladder-step.js';
 import { rungReason } from './ladder-why.js';
 import { planLadder } from './plan-ladder.js';
+import { rungToBegin } from './rung-to-begin.js';
 import { type LadderStart, startLadder } from './start-ladder.js';
 
 export interface LadderRow {
@@ -49,7 +52,10 @@ export function planLadderRow(
   if (judged === undefined || sessions.length === 0) return { value: null, problems: [] };
   const cares = caresAtStart(fitted);
   const began = startLadder(context, fitted, judged);
-  const { rungs, start } = buildRungs(fitted, began, context.rules);
+  const { rungs, start: first } = buildRungs(fitted, began, context.rules);
+  const { start, earned } = rungToBegin(rungs, first, began.last);
+  const hold = heldOf(context, fitted);
+  const recall = recallOf(context, judged);
   const { moderate, steady } = context.standing;
   const ladder: LadderInput = {
     id: `${session.id}/${row.id}`,
@@ -58,9 +64,9 @@ export function planLadderRow(
     way: judged.exercise.facts.way,
     rungs,
     start,
-    earned: 0,
+    earned: began.last !== null && isLower(began.last) ? 0 : mostOf(earned, recall.lighter > 0 ? 0 : recall.earned),
     gates: cares.length === 0 && !moderate && !steady,
-    occurrences: sessions.map((planned) => occurrenceOf(context, fitted, planned)),
+    occurrences: sessions.map((planned) => occurrenceOf(context, fitted, planned, hold)),
     rules: {
       earned: context.rules.valueOf(ladderEarned.row),
       weeks: context.rules.valueOf(ladderWeeks.row),
@@ -75,9 +81,17 @@ export function planLadderRow(
   return { value: { fitted, ladder, result, began, cares, sessions, findings }, problems: [] };
 }
 
-function occurrenceOf(context: BlockContext, fitted: LadderFitted, { queued, rows }: PlannedSession): LadderOccurrence {
+const isLower = ({ lighter, lower }: LastRung): boolean => lighter > 0 || lower > 0;
+const mostOf = (a: 0 | 1 | 2, b: 0 | 1 | 2): 0 | 1 | 2 => (a >= b ? a : b);
+
+function occurrenceOf(
+  context: BlockContext,
+  fitted: LadderFitted,
+  { queued, rows }: PlannedSession,
+  hold: Recall['hold'],
+): LadderOccurrence {
   const sets = rows.find((timed) => timed.fitted === fitted)?.sets ?? 1;
-  const held = returnOf(context, queued.date)?.held ?? null;
+  const held = returnOf(context, queued.date)?.held ?? (hold !== null && queued.date <= hold.until ? hold : null);
   const occurrence = { week: queued.week, easy: queued.curve.easy, sets };
   return held === null ? occurrence : { ...occurrence, held: { why: held.why } };
 }

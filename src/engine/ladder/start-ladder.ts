@@ -6,8 +6,10 @@ import type { Grams } from '../../model/quantity.js';
 import type { Rule } from '../../model/reason.js';
 import { type BlockContext, names } from '../block-context.js';
 import { trustAfterBreak, trustIn, WHOLE } from '../breaks/trust.js';
+import type { LastRung } from '../history/recall.js';
 import { heaviestUpTo } from '../kit/at-most.js';
 import type { LadderFitted } from '../rows/fit-rows.js';
+import { recallOf, rowKey } from '../rows/from-marks.js';
 import { roleBell } from '../rows/role-bell.js';
 import { LADDER_START_LIGHTEST } from '../rules/ladder-start-lightest.js';
 import { LADDER_START_MAIN_BELL } from '../rules/ladder-start-main-bell.js';
@@ -26,6 +28,8 @@ export interface LadderStart {
   readonly fresh: boolean;
   /** Loads above it are not asked for. */
   readonly stays: boolean;
+  /** The rung marked last, where it goes on from there. */
+  readonly last: LastRung | null;
 }
 
 /** The easiest first: of bands that help, the hardest to stretch. `null` is the body alone. */
@@ -35,7 +39,7 @@ export function loadsOf({ loads, bands, exercise }: Judged): readonly (RungLoad 
 }
 
 /**
- * By the row's role for the bell; else the latest test of the exercise, of one-sided work the lighter side's, and after
+ * With the rung marked last; else by the row's role for the bell; else the latest test of the exercise, of one-sided work the lighter side's, and after
  * a long break one load lighter; else the main bell of the pattern; else, of fast lifts, the heaviest load passed; else
  * the lightest. Never above what a test or a main bell says, unless even the lightest load is.
  */
@@ -45,19 +49,26 @@ export function startLadder(context: BlockContext, fitted: LadderFitted, judged:
   const stated = context.client.mainBells.some(({ pattern }) => pattern === exercise.facts.pattern);
   const tested = trustedTest(context, exercise);
   const back = tested === null ? trustAfterBreak(context) : WHOLE;
-  const fresh = tested === null && (context.client.blocksBefore === 0 || !stated || back.kind === 'nothing');
-  const down = back.kind === 'whole' ? 0 : context.rules.valueOf(RETURN_LIGHTER);
-  const found = (load: number, rule: Rule | null, stays = false): LadderStart => ({ load, rule, fresh, stays });
+  const last = lastRung(context, fitted);
+  const untested = tested === null && (context.client.blocksBefore === 0 || !stated || back.kind === 'nothing');
+  const fresh = last === null ? untested : last.rung.deadStop;
+  const { lighter: seen } = recallOf(context, judged);
+  const down = Math.max(seen, back.kind === 'whole' ? 0 : context.rules.valueOf(RETURN_LIGHTER));
+  const found = (load: number, rule: Rule | null, stays = false): LadderStart => ({ load, rule, fresh, stays, last });
   if (loads.every((load) => load === null)) return found(0, null);
   const role = fitted.row.bell ?? (fitted.dose.kind === 'main-next' ? 'main' : null);
   const named = role === null ? null : roleBell(context, exercise, judged.loads, role);
   if (named !== null) {
     return found(Math.max(0, indexOf(loads, named.load) - down), LADDER_START_ROLE, role === 'lighter');
   }
+  if (last !== null) {
+    const at = loadMarked(judged, loads, last);
+    if (at >= 0) return found(Math.max(0, at - Math.max(last.lighter, seen)), null);
+  }
   if (tested !== null) {
     const heaviest = judged.bands.length > 0 ? null : heaviestUpTo(judged.loads, tested.grams);
     const index = heaviest === null ? -1 : judged.loads.indexOf(heaviest);
-    if (index >= 0) return found(Math.max(0, index - tested.lighter), LADDER_START_TESTED);
+    if (index >= 0) return found(Math.max(0, index - Math.max(tested.lighter, seen)), LADDER_START_TESTED);
     return found(0, LADDER_START_LIGHTEST);
   }
   if (stated) {
@@ -76,6 +87,27 @@ const indexOf = (loads: readonly (RungLoad | null)[], grams: Grams): number =>
     0,
     loads.findIndex((load) => load !== null && 'grams' in load && load.grams === grams),
   );
+
+/** Of its chain the version marked last, unless a break has taken from it what it said; after one, a load lighter. */
+function lastRung(context: BlockContext, fitted: LadderFitted): LastRung | null {
+  const key = rowKey(fitted);
+  const ends = fitted.chain.judged.flatMap((judged) => recallOf(context, judged).rungIn.get(key) ?? []);
+  const [last] = ends.sort((a, b) => b.day - a.day);
+  if (last === undefined) return null;
+  const trust = trustIn(context, last.day);
+  if (trust.kind === 'nothing') return null;
+  if (trust.kind === 'whole') return last;
+  return { ...last, earned: 0, lighter: Math.max(last.lighter, context.rules.valueOf(RETURN_LIGHTER)) };
+}
+
+/** The load of that rung or the heaviest below it; of a harder version the heaviest of this one, from which it follows. */
+function loadMarked({ exercise, loads: own }: Judged, loads: readonly (RungLoad | null)[], { rung }: LastRung): number {
+  if (rung.exercise !== exercise.id) return loads.length - 1;
+  const { load } = rung;
+  if (load === null || 'band' in load) return loads.findIndex((one) => one?.label === load?.label);
+  const heaviest = heaviestUpTo(own, load.grams);
+  return heaviest === null ? -1 : own.indexOf(heaviest);
+}
 
 interface TrustedTest {
   readonly grams: Grams;

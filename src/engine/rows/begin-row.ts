@@ -11,6 +11,7 @@ import type { Judged } from '../versions/judge-version.js';
 import type { Beginning, Begun, Found } from './beginning.js';
 import { caresAtStart } from './cares-met.js';
 import type { Versions, WalkFitted } from './fit-rows.js';
+import { asRecalled, beginWhereItEnded } from './from-marks.js';
 import { weakestPart } from './from-parts.js';
 import { firstLoad, fromRelative, neededAtFirst } from './from-relative.js';
 import { noHeavierThan, type RoleBell, roleBell } from './role-bell.js';
@@ -18,7 +19,7 @@ import { walkValues } from './walk-values.js';
 
 /** After a long break one load lighter and weak, or anew with a feeler set; else as `begin` says. */
 export function beginRow(context: BlockContext, fitted: WalkFitted, versions: Versions): Beginning {
-  const begun = begin(context, fitted, versions);
+  const begun = asRecalled(context, fitted, begin(context, fitted, versions));
   const { tested, source, capacity, start } = begun;
   const trust = tested === null ? WHOLE : trustIn(context, tested.test.date);
   if (trust.kind === 'whole' || capacity === null || start === null) return { ...begun, trust };
@@ -26,11 +27,12 @@ export function beginRow(context: BlockContext, fitted: WalkFitted, versions: Ve
   const loads = begun.versions[start.version]?.loads ?? [];
   const index = loads.findIndex(({ grams }) => grams === start.load);
   const lighter = loads[Math.max(0, index - context.rules.valueOf(RETURN_LIGHTER))]?.grams ?? start.load;
-  return { ...begun, capacity: { ...capacity, weak: true }, start: { ...start, load: lighter }, trust };
+  const again = { ...start, load: lighter, tempo: 0, earned: 0 } as const;
+  return { ...begun, capacity: { ...capacity, weak: true }, start: again, trust };
 }
 
 /**
- * From the row's own test: the load tested, or the heaviest that can be made below it, unless the row asks for a bell by
+ * Where it ended by its marks. Else from the row's own test: the load tested, or the heaviest that can be made below it, unless the row asks for a bell by
  * its role. Without one, a combination from its weakest part, and others from the first linked version that was tested
  * and from which capacity passes: the heaviest load that leaves the asked reserve at the bottom of the range and is no
  * heavier than what was tested, and then one lighter, since the movement is new. Else nothing is claimed.
@@ -46,6 +48,8 @@ function begin(context: BlockContext, fitted: WalkFitted, versions: Versions): B
   const within = role?.role === 'lighter' ? noHeavierThan(chain, exercises, base, role.load) : chain;
   // Nobody was tested in an easier way of the exercise.
   if (own.way !== null) return { ...FEELER, versions: within, role };
+  const ended = role === null ? beginWhereItEnded(context, fitted, chain) : null;
+  if (ended !== null) return ended;
   const tested = readCapacity(context, own, version);
   if (tested !== null) {
     const load = heaviestUpTo(version.loads, tested.grams)?.grams ?? null;

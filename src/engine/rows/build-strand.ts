@@ -1,19 +1,19 @@
 /** One row and its sets as the walk reads it. */
-import type { TempoStep } from '../../model/programme.js';
-import type { PerMille } from '../../model/quantity.js';
+import type { Day } from '../../model/day.js';
+import type { Tenths } from '../../model/quantity.js';
 import type { Occurrence, StrandInput } from '../../model/strand.js';
 import type { BlockContext } from '../block-context.js';
 import { returnOf } from '../breaks/returns.js';
+import { tempoFactor } from '../capacity/tempo-factor.js';
 import { askedReserve, type Floor, floorIn, gainOf } from '../effort/plan-effort.js';
+import type { Recall } from '../history/recall.js';
 import { heldForTests } from '../items/test-sets.js';
-import type { Rulebook } from '../rulebook.js';
-import { CLOCK_ONE_TEMPO } from '../rules/clock-one-tempo.js';
-import { TEMPO_SLOW_LOWERING } from '../rules/tempo-slow-lowering.js';
-import { TEMPO_SLOW_WITH_A_PAUSE } from '../rules/tempo-slow-with-a-pause.js';
 import type { PlannedSession } from '../sessions/plan-sets.js';
 import type { Beginning } from './beginning.js';
 import type { FittedRow, WalkFitted } from './fit-rows.js';
+import { heldOf, recallOf, rowKey } from './from-marks.js';
 import { isHurried } from './planned-by.js';
+import { walkTempi } from './walk-tempi.js';
 import { walkValues } from './walk-values.js';
 
 export interface StrandParts {
@@ -31,19 +31,24 @@ export interface StrandParts {
 export function buildStrand(context: BlockContext, parts: StrandParts): StrandInput {
   const { fitted, beginning, sessions, floors, cautioned, testWeeks } = parts;
   const { row, session, reps, chain, dose } = fitted;
+  const held = heldOf(context, fitted);
+  const recall = recallOf(context, chain.judged[beginning.start?.version ?? chain.base]);
   const all = sessions.flatMap(({ queued, rows }): readonly Occurrence[] => {
     const sets = rows.find((timed) => timed.fitted === fitted)?.sets ?? 0;
     if (sets === 0) return [];
-    const floor = floorIn(queued.week, floors)?.reserve ?? 0;
+    const least = floorIn(queued.week, floors)?.reserve ?? 0;
+    const floor = Math.max(least, floorAt(recall, queued.date));
     const asked = askedReserve(context, queued.curve, fitted.effort, floor, isHurried(fitted));
-    const held = returnOf(context, queued.date)?.held ?? null;
+    const back = returnOf(context, queued.date)?.held ?? null;
+    const hold = held !== null && queued.date <= held.until ? held : null;
     const occurrence = { week: queued.week, easy: queued.curve.easy, asked, floor, sets };
-    return [held === null ? occurrence : { ...occurrence, held: { maxReps: null, why: held.why } }];
+    const why = back?.why ?? hold?.why;
+    if (why === undefined) return [occurrence];
+    return [{ ...occurrence, held: { maxReps: hold === null ? null : mostHeld(hold, recall, fitted), why } }];
   });
   const occurrences = heldForTests(all, testWeeks);
   const { moderate, steady } = context.standing;
   const keepsSteady = moderate || steady;
-  const oneTempo = context.rules.valueOf(CLOCK_ONE_TEMPO);
   const way = chain.judged[chain.base]?.exercise.facts.way;
   return {
     id: `${session.id}/${row.id}`,
@@ -55,15 +60,13 @@ export function buildStrand(context: BlockContext, parts: StrandParts): StrandIn
     top: reps.max,
     bodyMass: context.client.bodyMass?.mass.grams ?? null,
     versions: beginning.versions,
-    tempi: row.tempi
-      .slice(0, dose.kind === 'sets' ? row.tempi.length : oneTempo)
-      .map((step) => ({ step, factor: factorOf(step, context.rules) })),
+    tempi: walkTempi(context, fitted).map((step) => ({ step, factor: tempoFactor(step, context.rules) })),
     trials: allowsTrials(context, fitted) && !cautioned,
     ...(keepsSteady || dose.kind === 'steps' ? { gates: false } : {}),
     gain: gainOf(context, cautioned).gain,
     capacity: beginning.capacity,
     start: beginning.start,
-    greatest: null,
+    greatest: recall.last?.greatest ?? null,
     // What was done is known up to now: no gain is counted on in weeks that are over.
     weeks: context.programme.curve
       .map(({ easy }, index) => ({ week: index + 1, easy }))
@@ -81,13 +84,11 @@ export function allowsTrials({ standing }: BlockContext, { row, dose }: FittedRo
   return row.trials && !standing.moderate && !standing.steady && dose.kind !== 'every' && dose.kind !== 'steps';
 }
 
-function factorOf(step: TempoStep, rules: Rulebook): PerMille {
-  switch (step) {
-    case 'normal':
-      return 1000;
-    case 'slow lowering':
-      return rules.valueOf(TEMPO_SLOW_LOWERING);
-    case 'slow with a pause':
-      return rules.valueOf(TEMPO_SLOW_WITH_A_PAUSE);
-  }
+/** No more than was done last in this row, nor than is said otherwise. */
+function mostHeld(hold: NonNullable<Recall['hold']>, recall: Recall, fitted: WalkFitted): number | null {
+  const last = recall.lastIn.get(rowKey(fitted))?.reps ?? null;
+  const most = [hold.maxReps, last].filter((reps) => reps !== null);
+  return most.length === 0 ? null : Math.max(1, Math.min(...most));
 }
+
+const floorAt = ({ floor }: Recall, day: Day): Tenths => (floor !== null && day <= floor.until ? floor.reserve : 0);

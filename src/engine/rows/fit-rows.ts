@@ -20,6 +20,7 @@ import type { BesideOf } from '../versions/list-beside.js';
 import { unlocksOf } from '../versions/list-unlocks.js';
 import { doseOfVersion, type Refitted, takesEffort } from './fit-dose.js';
 import { fitsAtSignal, repsAtSignal } from './fit-signal.js';
+import { leftOf, sparing } from './leave-for-pain.js';
 import { dosesFor, type Planned, plannedBy, repsOf, setsOf } from './planned-by.js';
 
 interface Fitted {
@@ -82,8 +83,17 @@ export function fitRows(
     for (const [blockIndex, block] of session.blocks.entries()) {
       if (block.kind === 'warm-up' || block.kind === 'cool-down') continue;
       for (const row of block.rows) {
-        const result = fitRow(context, { session, block, blockIndex, row }, versions);
-        problems.push(...result.problems);
+        const placed = { session, block, blockIndex, row };
+        const left = leftOf(context, row);
+        const result = fitRow(
+          context,
+          placed,
+          left === null ? versions : { ...versions, judge: sparing(context, versions.judge, left) },
+        );
+        // What hurt and has nothing in its place is left out; the coach is told with the pain.
+        if (left === null || !result.problems.every(({ code }) => code === 'no-version-allowed')) {
+          problems.push(...result.problems);
+        }
         if (result.value !== null) fitted.push(result.value);
       }
     }

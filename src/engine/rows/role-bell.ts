@@ -20,7 +20,8 @@ export interface RoleBell {
 
 /**
  * What one hand holds of the main bell: as the coach states it for the movement pattern; else the load last tested in
- * this exercise, else in any of the pattern (of one day: the lighter). `null` where nothing is known.
+ * this exercise, else in any of the pattern (of one day: the lighter); by the coach, since what a row of the lighter bell
+ * was marked with is no main bell. `null` where nothing is known.
  */
 function mainBellOf(context: BlockContext, exercise: Exercise): Grams | null {
   const { client, today, exercises } = context;
@@ -29,6 +30,7 @@ function mainBellOf(context: BlockContext, exercise: Exercise): Grams | null {
   if (stated !== undefined) return stated.mass.grams;
   const tested = client.tests.flatMap((test) => {
     const of = exercises.get(test.exercise);
+    if (test.marked === true) return [];
     if (of === undefined || test.load === undefined || test.date > today || of.facts.pattern !== pattern) return [];
     const own = names(context, test.exercise, exercise);
     return [{ own, date: test.date, grams: inOneHand(test.load.grams, of) }];

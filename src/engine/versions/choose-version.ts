@@ -194,6 +194,7 @@ function causesOf(refusals: readonly Refusal[]): readonly Cause[] {
       case 'avoid':
       case 'take-care':
       case 'moderate':
+      case 'pain':
         return causesOfDemand(detail);
       case 'thing':
       case 'load':

@@ -157,6 +157,8 @@ function groundsOf(exercise: Exercise, context: BlockContext): Grounds {
   for (const thing of exercise.facts.kit.things) {
     if (!client.kit.some((item) => item.kind === thing)) before.push(refuse('thing', thing));
   }
+  const left = context.recalls.get(exercise.id)?.leave ?? null;
+  if (left !== null) before.push(refuse('pain', left.where));
   const signOff = readSignOff(exercise, context);
   const { refused } = signOff;
   const signed = refused === undefined ? [] : [refuse(refused.cause, refused.detail)];

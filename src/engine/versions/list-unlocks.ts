@@ -38,6 +38,8 @@ function unlocksOfOne({ exercise, cause, detail }: Refusal, context: BlockContex
       return moderateUnlocks(exercise, context);
     case 'part':
       return [{ kind: 'part', exercise, part: detail }];
+    case 'pain':
+      return [{ kind: 'cleared', exercise }];
   }
 }
 
@@ -92,5 +94,7 @@ export function inputOfUnlock(unlock: Unlock): ReasonInput {
       return input(unlock.because);
     case 'part':
       return input(unlock.part);
+    case 'cleared':
+      return input('cleared');
   }
 }

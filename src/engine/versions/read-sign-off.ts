@@ -68,7 +68,7 @@ function isPlannedIn(exercise: Exercise, session: string, context: BlockContext)
  * can load (common practice, no source): also when reached as an easier or a harder version, in a warm-up, or as the
  * part of a combination. A bar needs one even where another load would not.
  */
-function needsSignOff(exercise: Exercise): boolean {
+export function needsSignOff(exercise: Exercise): boolean {
   const { signOff, asks, kit, room, way } = exercise.facts;
   if (signOff || way === 'swing' || room.ceiling === 'load overhead') return true;
   if (asks.some((ask) => ask.of === 'speed' || ask.of === 'loaded twist')) return true;

@@ -23,6 +23,7 @@ const CAUSES: Readonly<Record<RefusalCause, (detail: string) => string>> = {
   'sign-off-load': (detail) => (detail === '' ? 'signed off without a load' : `signed off only up to ${detail}`),
   moderate: () => 'it is fast work, and only moderate effort is cleared',
   part: (detail) => `a part of it is not in the library: ${detail}`,
+  pain: (detail) => (detail === 'elsewhere' ? 'it hurt' : `it hurt the ${detail}`),
 };
 
 const isPart = (what: string): boolean => BODY_PARTS.some((part) => part === what);
@@ -108,6 +109,10 @@ export const planSayings: Sayings<PlanProblems> = {
   'not-handled': ({ fact, why }) => ({
     message: `${quoted(fact)} is on file and cannot be taken into account: ${why}. Nothing goes out that leaves it unread.`,
     hint: 'plan for this client by hand for now; delete the fact only if it is not true',
+  }),
+  'alarm-reported': ({ signs, date }) => ({
+    message: `A sign of alarm was marked on ${sayDay(date)}: ${listed(signs, 'and')}. No booklet goes out, and nothing is planned.`,
+    hint: 'speak to the client now; such a sign is for emergency care or a doctor, as local rules have it. Once a licensed person has said that training may go on, write cleared under observations, with the day',
   }),
   'under-age': ({ youngest, least }) => ({
     message: `This client may be ${youngest}; a booklet is for people of ${least} and over.`,

@@ -48,6 +48,8 @@ function sayUnlock(unlock: Unlock): string {
       return untilPast(unlock.because, unlock.from === '' ? '' : sayDay(unlock.from));
     case 'part':
       return `its part ${unlock.part} in the library`;
+    case 'cleared':
+      return 'your word under observations that the pain is cleared';
   }
 }
 

@@ -60,6 +60,7 @@ export function sayOpening(f: Figure): string {
     clause(f('unlock: caution'), cautions),
     clause(listed(had), (what) => `with ${what}`),
     clause(f('unlock: test'), () => 'after a test of it'),
+    clause(f('unlock: cleared'), () => 'once you write that the pain is cleared'),
   ].filter((part) => part !== '');
   return said.join(', ') || 'when what it was refused for is past';
 }

@@ -1,5 +1,184 @@
-import type { Remembered, Remembering } from '../recall.js';
+/**
+ * What marks and pain say before anything is planned: tests from marked sets, breaks from weeks without a mark, cautions
+ * from pain, sign-offs taken back, and where each row ended. HISTORY.md is the definition.
+ */
+import { type Day, isoOfDay } from '../../../model/day.js';
+import type { ExerciseId } from '../../../model/identity.js';
+import type { Finding } from '../../../model/plan.js';
+import type { Reason, ReasonInput, Rule } from '../../../model/reason.js';
+import { reasonOf } from '../../reason-of.js';
+import { DONE_GAP } from '../../rules/done-gap.js';
+import { DONE_MEDIAN } from '../../rules/done-median.js';
+import { DONE_QUIET } from '../../rules/done-quiet.js';
+import { DONE_UNSAID } from '../../rules/done-unsaid.js';
+import { PAIN_EASIER } from '../../rules/pain-easier.js';
+import { PAIN_GENTLE } from '../../rules/pain-gentle.js';
+import { PAIN_LEAVE } from '../../rules/pain-leave.js';
+import { PAIN_NEXT_MORNING } from '../../rules/pain-next-morning.js';
+import { PAIN_SIGN_OFF } from '../../rules/pain-sign-off.js';
+import { NO_RECALL, type Recall, type Remembered, type Remembering } from '../recall.js';
+import { markedGaps, quietRows } from './gaps.js';
+import { ladderEnd } from './ladder-ends.js';
+import { byRow, type MarkedRow, recentRows } from './marked-rows.js';
+import { type MarkedTest, markedTests } from './marked-tests.js';
+import {
+  alarmProblems,
+  PAIN_BANDS,
+  type PainBand,
+  type PainIn,
+  painCautions,
+  painHolds,
+  painInputs,
+  painsOf,
+  signOffsLeft,
+} from './pain.js';
+import { greatestDone, rowEnds } from './row-ends.js';
 
-export function rememberMarks({ client }: Remembering): Remembered {
-  return { client, recalls: new Map(), findings: [], problems: [] };
+/** Where nothing was marked, the client as they are, and nothing remembered. */
+export function rememberMarks(remembering: Remembering): Remembered {
+  const { client, history } = remembering;
+  const pains = painsOf(remembering);
+  if (history.sessions.length + pains.length === 0) {
+    return { client, recalls: new Map(), findings: [], problems: [] };
+  }
+  const rows = recentRows(remembering);
+  const tests = markedTests(remembering, rows);
+  const gaps = markedGaps(remembering);
+  const { signOffs, taken } = signOffsLeft(remembering, pains);
+  const recalls = new Map<ExerciseId, Recall>();
+  recallTests(recalls, tests);
+  recallEnds(recalls, remembering, rows);
+  recallPains(recalls, remembering, pains);
+  return {
+    client: {
+      ...client,
+      tests: [...client.tests, ...tests.map(({ test }) => test)],
+      breaks: [...client.breaks, ...gaps],
+      cautions: [...client.cautions, ...painCautions(remembering, pains)],
+      signOffs,
+    },
+    recalls,
+    findings: [
+      ...painFindings(remembering, pains, taken),
+      ...gaps.map(({ from, until }) => {
+        const days = { name: 'days', value: until - from + 1, unit: 'days' };
+        return told(DONE_GAP, [days, word('from', isoOfDay(from)), word('until', isoOfDay(until))]);
+      }),
+      ...quietRows(remembering, rows).map(({ exercise, sessions }) =>
+        told(DONE_QUIET, [word('exercise', exercise), { name: 'sessions', value: sessions, unit: 'sessions' }]),
+      ),
+    ],
+    problems: alarmProblems(remembering),
+  };
+}
+
+const word = (name: string, value: string): ReasonInput => ({ name, value, unit: '' });
+const told = (rule: Rule, inputs: readonly ReasonInput[]): Finding => ({
+  rule: rule.id,
+  audience: 'coach',
+  weeks: [],
+  reason: reasonOf(rule, 'coach', inputs, 'measured'),
+});
+const both = (rule: Rule, inputs: readonly ReasonInput[], confidence?: Reason['confidence']): readonly Reason[] => [
+  reasonOf(rule, 'client', inputs, confidence),
+  reasonOf(rule, 'coach', inputs, confidence),
+];
+
+type Recalling = Map<ExerciseId, Recall>;
+
+function add(
+  recalls: Recalling,
+  id: ExerciseId,
+  change: (before: Recall) => Partial<Recall>,
+  reasons: readonly Reason[] = [],
+): void {
+  const before = recalls.get(id) ?? NO_RECALL;
+  recalls.set(id, { ...before, ...change(before), reasons: [...before.reasons, ...reasons] });
+}
+
+function recallTests(recalls: Recalling, tests: readonly MarkedTest[]): void {
+  for (const { test, by, of } of tests) {
+    const inputs: readonly ReasonInput[] = [
+      word('exercise', test.exercise),
+      word('marked', isoOfDay(test.date)),
+      ...(test.load === undefined ? [] : [{ name: 'load', value: test.load.grams, unit: 'g' }]),
+      { name: 'reps', value: test.reps, unit: 'reps' },
+      { name: 'reserve', value: test.reserve, unit: 'tenths' },
+      word('side', test.side),
+      { name: 'of', value: of, unit: '' },
+    ];
+    const unsaid = by === 'unsaid';
+    const reasons = unsaid ? both(DONE_UNSAID, inputs, 'weak') : both(DONE_MEDIAN, inputs, 'measured');
+    add(recalls, test.exercise, ({ weak }) => ({ weak: weak || unsaid }), reasons);
+  }
+}
+
+function recallEnds(recalls: Recalling, remembering: Remembering, rows: readonly MarkedRow[]): void {
+  const { client, exercises, today } = remembering;
+  const greatest = greatestDone(remembering, rows);
+  const testedSince = (id: ExerciseId, day: Day): boolean =>
+    client.tests.some(({ exercise, date }) => exercises.get(exercise)?.id === id && date > day && date <= today);
+  for (const [key, own] of byRow(rows)) {
+    for (const { exercise, last, because } of rowEnds(remembering, own)) {
+      if (testedSince(exercise, last.day)) continue;
+      const end = { ...last, greatest: greatest.get(exercise) ?? null };
+      const latest = (before: Recall) => (before.last === null || before.last.day <= end.day ? end : before.last);
+      add(
+        recalls,
+        exercise,
+        (before) => ({ last: latest(before), lastIn: new Map([...before.lastIn, [key, end]]) }),
+        because === null ? [] : both(because.rule, because.inputs, 'measured'),
+      );
+    }
+    const ladder = ladderEnd(remembering, own);
+    if (ladder === null || testedSince(ladder.exercise, ladder.last.day)) continue;
+    const { exercise, last, because } = ladder;
+    add(
+      recalls,
+      exercise,
+      ({ rungIn }) => ({ rungIn: new Map([...rungIn, [key, last]]) }),
+      because === null ? [] : both(because.rule, because.inputs, 'measured'),
+    );
+  }
+}
+
+const RULE_OF_BAND: Readonly<Record<PainBand, Rule>> = {
+  gentle: PAIN_GENTLE,
+  easier: PAIN_EASIER,
+  leave: PAIN_LEAVE,
+};
+
+/** While it holds; what is left out until the coach has cleared it. Of several in one exercise the gravest is told. */
+function recallPains(recalls: Recalling, { rules, today }: Remembering, pains: readonly PainIn[]): void {
+  const holding = pains.filter(({ band, day }) => band === 'leave' || painHolds(day, rules) >= today);
+  const rank = ({ band }: PainIn): number => PAIN_BANDS.indexOf(band);
+  for (const pain of holding) {
+    const { exercise, report, band, day } = pain;
+    const until = painHolds(day, rules);
+    const inputs = painInputs(pain, rules);
+    const alike = holding.filter((one) => one.exercise === exercise);
+    const gravest = alike.reduce((a, b) => (rank(b) >= rank(a) ? b : a));
+    const next = report.worseNextMorning === true ? both(PAIN_NEXT_MORNING, inputs, 'measured') : [];
+    add(
+      recalls,
+      exercise.id,
+      ({ hold, lighter, leave }) => ({
+        hold: hold !== null && hold.until > until ? hold : { until, why: 'pain', maxReps: null },
+        lighter: band === 'gentle' ? lighter : Math.max(lighter, 1),
+        leave: leave ?? (band === 'leave' ? { from: day, where: report.where, side: report.side ?? 'both' } : null),
+      }),
+      pain === gravest ? [...both(RULE_OF_BAND[band], inputs, 'measured'), ...next] : [],
+    );
+  }
+}
+
+/** What only the coach can decide: what is left out, and what must be seen again. */
+function painFindings({ rules }: Remembering, pains: readonly PainIn[], taken: readonly PainIn[]): readonly Finding[] {
+  const latest = (all: readonly PainIn[]): readonly PainIn[] =>
+    all.filter((one, index) => all.findLastIndex(({ exercise }) => exercise === one.exercise) === index);
+  const left = latest(pains.filter(({ band, seen }) => band === 'leave' && seen !== true));
+  return [
+    ...left.map((pain) => told(PAIN_LEAVE, painInputs(pain, rules))),
+    ...latest(taken).map((pain) => told(PAIN_SIGN_OFF, painInputs(pain, rules))),
+  ];
 }

@@ -1,0 +1,58 @@
+/** Marked rows as the rules of marks read them: recent, in order, and what their sets resisted. */
+import type { Day } from '../../../model/day.js';
+import type { Exercise } from '../../../model/exercise.js';
+import type { DoneRow, DoneSession, DoneSet } from '../../../model/history.js';
+import type { Grams } from '../../../model/quantity.js';
+import { bodyPart } from '../../capacity.js';
+import { inAllHands } from '../../kit/hands.js';
+import { DONE_DAYS } from '../../rules/done-days.js';
+import type { Remembering } from '../recall.js';
+
+export interface MarkedRow {
+  readonly session: DoneSession;
+  readonly row: DoneRow;
+  /** `session/row`, the same in every block of a programme. */
+  readonly key: string;
+  readonly day: Day;
+}
+
+/** Of sessions no older than `done-days`, earliest first; rows of which nothing was marked are among them. */
+export function recentRows({ history, rules, today }: Remembering): readonly MarkedRow[] {
+  const oldest = today - rules.valueOf(DONE_DAYS);
+  return history.sessions
+    .filter(({ day }) => day >= oldest && day <= today)
+    .flatMap((session) =>
+      session.rows.map((row) => ({ session, row, key: `${session.session}/${row.row}`, day: session.day })),
+    );
+}
+
+/** Earliest first, by `session/row`. */
+export function byRow(rows: readonly MarkedRow[]): ReadonlyMap<string, readonly MarkedRow[]> {
+  const grouped = new Map<string, MarkedRow[]>();
+  for (const one of rows) {
+    const own = grouped.get(one.key);
+    if (own === undefined) grouped.set(one.key, [one]);
+    else own.push(one);
+  }
+  return grouped;
+}
+
+/** Sets of work that were done, whatever with; a test set stands in the place of one. */
+export const workDone = ({ sets }: DoneRow): readonly DoneSet[] =>
+  sets.filter(({ kind, done }) => (kind === 'work' || kind === 'test') && done !== 'left out');
+
+/** As the exercise counts it; 0 for the body alone, `null` for a band. */
+export const gramsOfSet = ({ load }: DoneSet): Grams | null =>
+  load === undefined ? 0 : load.band === undefined ? load.grams : null;
+
+/**
+ * R of one set in grams, as the walk counts it: the external load and the part of the body; the constant 1 where part
+ * of a body is lifted whose mass is not on file. `null` for a band.
+ */
+export function resistedIn(set: DoneSet, exercise: Exercise, bodyMass: Grams | null): number | null {
+  const grams = gramsOfSet(set);
+  if (grams === null) return null;
+  const share = exercise.facts.bodyShare?.share ?? null;
+  if ((share ?? 0) > 0 && bodyMass === null) return 1;
+  return Math.max(1, inAllHands(grams, exercise) + bodyPart(share, bodyMass));
+}

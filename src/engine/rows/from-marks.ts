@@ -1,0 +1,123 @@
+/** Where a row goes on: with the option its marks ended with, and with what is remembered of the exercise. */
+import type { Grams } from '../../model/quantity.js';
+import type { StrandInput, VersionInput } from '../../model/strand.js';
+import { type BlockContext, names } from '../block-context.js';
+import { readCapacity } from '../capacity/read-capacity.js';
+import type { LastWork, Recall } from '../history/recall.js';
+import { NO_RECALL } from '../history/recall.js';
+import { heaviestUpTo } from '../kit/at-most.js';
+import type { Judged } from '../versions/judge-version.js';
+import type { Begun } from './beginning.js';
+import type { WalkFitted } from './fit-rows.js';
+import { walkTempi } from './walk-tempi.js';
+
+type Start = NonNullable<StrandInput['start']>;
+type Fitted = Pick<WalkFitted, 'session' | 'row' | 'chain' | 'reps' | 'dose'>;
+
+export const rowKey = ({ session, row }: Pick<WalkFitted, 'session' | 'row'>): string => `${session.id}/${row.id}`;
+
+export const recallOf = ({ recalls }: BlockContext, judged: Judged | undefined): Recall =>
+  (judged === undefined ? undefined : recalls.get(judged.exercise.id)) ?? NO_RECALL;
+
+/** Where the row ended among the versions of its chain, by the latest mark; of one day the easier. */
+export interface Ended {
+  readonly version: number;
+  readonly judged: Judged;
+  readonly last: LastWork;
+}
+
+/** Not where the coach has tested the version, or the row's own, since. */
+export function endedIn(context: BlockContext, fitted: Pick<WalkFitted, 'session' | 'row' | 'chain'>): Ended | null {
+  const { judged: chain, base } = fitted.chain;
+  const key = rowKey(fitted);
+  const ends = chain.flatMap((judged, version): readonly Ended[] => {
+    const last = recallOf(context, judged).lastIn.get(key);
+    return last === undefined || judged.way !== null ? [] : [{ version, judged, last }];
+  });
+  const open = ends.filter(({ judged, last }) => {
+    const own = [judged, chain[base]].flatMap((one) => one?.exercise ?? []);
+    return !context.client.tests.some(
+      ({ exercise, date, marked }) =>
+        marked !== true && date > last.day && date <= context.today && own.some((one) => names(context, exercise, one)),
+    );
+  });
+  return open.sort((a, b) => b.last.day - a.last.day || a.version - b.version)[0] ?? null;
+}
+
+/** With the load, the tempo and what was earned there; `null` where nothing was marked, or nothing says what can be lifted. */
+export function beginWhereItEnded(context: BlockContext, fitted: Fitted, chain: readonly VersionInput[]): Begun | null {
+  const ended = endedIn(context, fitted);
+  const version = ended === null ? undefined : chain[ended.version];
+  if (ended === null || version === undefined) return null;
+  const tested = readCapacity(context, ended.judged, version);
+  if (tested === null) return null;
+  const { last } = ended;
+  const index = version.loads.findLastIndex((load) => load === heaviestUpTo(version.loads, last.grams));
+  const load = version.loads[Math.max(0, index - last.lighter)];
+  if (index < 0 || load === undefined) return null;
+  const same = last.range.min === fitted.reps.min && last.range.max === fitted.reps.max;
+  const exact = load.grams === last.grams;
+  const tempi = walkTempi(context, fitted);
+  const start: Start = {
+    version: ended.version,
+    load: load.grams,
+    tempo: exact ? Math.max(0, tempi.indexOf(last.tempo)) : 0,
+    earned: same && exact && !last.short ? last.earned : 0,
+  };
+  return { how: 'tested', capacity: tested.capacity, start, tested, source: ended.judged, versions: chain, role: null };
+}
+
+/**
+ * What is remembered of the exercise it begins in, whatever it begins from: lighter, slower, the weaker side first, and
+ * what is earned at least. Where it begins lighter, or fell short, nothing is.
+ */
+export function asRecalled(context: BlockContext, fitted: Fitted, begun: Begun): Begun {
+  const { start, capacity, versions, role } = begun;
+  if (start === null || capacity === null) return begun;
+  const judged = fitted.chain.judged[start.version];
+  const recall = recallOf(context, judged);
+  const ended = endedIn(context, fitted);
+  const last = ended?.version === start.version ? ended.last : null;
+  const target = recallOf(context, fitted.chain.judged[fitted.chain.base]);
+  // Where it goes on as it ended, the loads that its marks take off are off already.
+  const taken = last?.lighter ?? 0;
+  const down = role === null && last !== null ? Math.max(0, recall.lighter - taken) : Math.max(recall.lighter, taken);
+  const load = lowered(versions[start.version], start.load, down);
+  const tempo = recall.tempo === null ? 0 : Math.max(0, walkTempi(context, fitted).indexOf(recall.tempo));
+  const short = last?.short === true || recall.lighter > 0 || target.lighter > 0;
+  const earned = short ? 0 : [start.earned, recall.earned].includes(2) ? 2 : Math.max(start.earned, recall.earned);
+  const each = judged?.exercise.facts.sides === 'each';
+  return {
+    ...begun,
+    capacity: {
+      ...capacity,
+      weak: capacity.weak || recall.weak,
+      side: each && recall.side !== null ? recall.side : capacity.side,
+    },
+    start: {
+      ...start,
+      load,
+      tempo: Math.max(load === start.load ? start.tempo : 0, tempo),
+      earned: earned === 2 ? 2 : earned === 1 ? 1 : 0,
+    },
+  };
+}
+
+function lowered(version: VersionInput | undefined, load: Grams, down: number): Grams {
+  const loads = version?.loads ?? [];
+  const index = loads.findLastIndex(({ grams }) => grams <= load);
+  return down === 0 || index < 0 ? load : (loads[Math.max(0, index - down)]?.grams ?? load);
+}
+
+/** Nothing is made harder up to and on this day: by what hurt or was seen in any version the row may stand on. */
+export function heldOf(
+  context: BlockContext,
+  fitted: WalkFitted | Pick<WalkFitted, 'chain' | 'target'>,
+): Recall['hold'] {
+  const own = fitted.chain.judged[fitted.chain.base];
+  const holds = [context.recalls.get(fitted.target.id), recallOf(context, own)].flatMap((recall) => recall?.hold ?? []);
+  return holds.reduce<Recall['hold']>(
+    (found, next) => (found === null || next.until > found.until ? next : found),
+    null,
+  );
+}
