@@ -18,6 +18,7 @@ Examples
   chalkleaf build --only rowan-ashby    one client drawn anew, the others as they were
   chalkleaf why rowan-ashby --week 4    where every number of week 4 comes from
   chalkleaf issue rowan-ashby           freeze this booklet as its next edition
+  chalkleaf receive tuesday.txt         file what a client marked, as a message or from paper
 
 Exit codes
   0   all is well
@@ -125,6 +126,17 @@ function describeCommands(finish: (code: number) => void): Command {
     const { runIssue } = await import('./run-issue.js');
     finish(await runIssue(withClient(await common(given), client)));
   });
+  program
+    .command('receive')
+    .description('file marks that came back: a client’s message, a log file, or a table typed from a pencilled booklet')
+    .argument('[files...]', 'what came back; standard input where none is named')
+    .option('--content <folder>', 'the studio’s folder of Markdown', 'content')
+    .option('--today <day>', 'file as if it were this day, as 2027-01-04 (else the computer’s day)', readDay)
+    .option('--json', 'print what was filed as JSON, for other programs')
+    .action(async (files: readonly string[], given: Given) => {
+      const { runReceive } = await import('./run-receive.js');
+      finish(await runReceive(files, await common(given)));
+    });
   for (const command of program.commands) command.helpOption('--help', 'print this page').exitOverride();
   return program;
 }

@@ -58,8 +58,10 @@ function sideOf(
   return null;
 }
 
+/** Pain in a part of the body is of whatever asks that part; a phrase, and pain elsewhere, are of one exercise. */
 function hasExercise(file: OpenFile, row: Row, { seen, means }: SeenPart): boolean {
-  if (means.kind !== 'phrase' || row.cell('Exercise')) return true;
+  const wanted = means.kind === 'phrase' || (means.kind === 'pain' && means.where === 'elsewhere');
+  if (!wanted || row.cell('Exercise')) return true;
   file.report.add({ code: 'observation-needs-exercise', data: { seen } }, row.placeOf('Exercise'));
   return false;
 }

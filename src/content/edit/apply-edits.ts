@@ -66,7 +66,8 @@ function refused(path: string, { why, name }: EditFault): { readonly problem: Pr
   return { problem: { code: 'edit-not-possible', severity: 'error', scope, place, data: { why, about: name } } };
 }
 
-function faultOf(
+/** What `after` says that `before` with these edits made does not, or the other way round; the last edit is named. */
+export function faultOf(
   files: readonly FolderFile[],
   path: string,
   before: string,

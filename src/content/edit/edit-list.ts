@@ -79,7 +79,7 @@ function addInBrackets(tree: FrontTree, pair: Pair, list: YAMLSeq, entry: EntryF
   if (/\S/.test(indent) || lineStart <= start) return [at(lastEnd, `, ${written}`)];
   const comma = commaBetween(text, lastEnd, end - 1);
   const lineEnd = text.indexOf('\n', comma === -1 ? lastEnd : comma);
-  if (lineEnd === -1 || lineEnd > end) {
+  if (lineEnd === -1 || lineEnd >= end) {
     const next = `\n${indent}${written}`;
     return comma === -1 ? [at(lastEnd, `,${next}`)] : [at(comma + 1, `${next},`)];
   }

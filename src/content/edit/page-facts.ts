@@ -27,7 +27,9 @@ export interface PageFacts {
 export function factsOf({ keys, body }: OpenFile): PageFacts | undefined {
   if (!keys) return undefined;
   const plain = plainOf(keys);
-  const front = typeof plain === 'object' && plain !== null ? Object.fromEntries(Object.entries(plain)) : {};
+  // A list with nothing in it says what no list says.
+  const written = typeof plain === 'object' && plain !== null ? Object.entries(plain) : [];
+  const front = Object.fromEntries(written.filter(([, value]) => !(Array.isArray(value) && value.length === 0)));
   const intro: PlainBlock[] = [];
   const parts: { heading: string; blocks: PlainBlock[] }[] = [];
   for (const block of body.blocks) {

@@ -1,0 +1,72 @@
+/** What `receive` tells a coach: what was filed, of which sessions, and what must be looked at before anything else. */
+import type { PainReport } from '../model/log.js';
+import { counted, listed } from './problems/said.js';
+
+export interface ReceivedSession {
+  readonly id: string;
+  readonly name: string;
+  readonly week: number;
+  /** `YYYY-MM-DD`, the days it was marked on. */
+  readonly days: readonly string[];
+}
+
+/** Pain or an alarm sign among the new marks. */
+export interface ReceivedPain {
+  readonly day: string;
+  readonly report: PainReport;
+  /** What it was felt in; empty where it is said of the session. */
+  readonly exercise: string;
+}
+
+export interface Received {
+  readonly name: string;
+  readonly device: string;
+  readonly fresh: number;
+  readonly known: number;
+  readonly sessions: readonly ReceivedSession[];
+  readonly pain: readonly ReceivedPain[];
+  readonly notes: readonly { readonly day: string; readonly text: string }[];
+}
+
+/** Pain a coach is told of when it comes in: of this degree or more, or worse the next morning. */
+const TOLD_FROM = 4;
+
+/** Lines for a terminal, in the order they are to be read. */
+export function sayReceived({ name, device, fresh, known, sessions, pain, notes }: Received): readonly string[] {
+  const from = device === 'paper' ? 'from paper' : `from ${device}`;
+  if (fresh === 0) {
+    return [
+      `Nothing new for ${name}, ${from}: ${known === 1 ? 'the one mark is' : `all ${known} marks are`} on file already.`,
+    ];
+  }
+  const already = known === 0 ? '' : `; ${known} ${known === 1 ? 'was' : 'were'} on file already`;
+  return [
+    `Filed for ${name}, ${from}: ${counted(fresh, 'new mark')}${already}.`,
+    ...sessions.map(
+      ({ id, name: called, week, days }) => `  Session ${id} of week ${week}, ${called}: ${listed(days, 'and')}.`,
+    ),
+    ...pain.filter(({ report }) => report.alarm !== undefined).map(sayAlarm),
+    ...pain.filter(({ report }) => report.alarm === undefined && isTold(report)).map(sayPain),
+    ...notes.map(({ day, text }) => `  Note of ${day}: ${shortened(text)}`),
+  ];
+}
+
+const isTold = ({ degree, worseNextMorning }: PainReport): boolean => degree >= TOLD_FROM || worseNextMorning === true;
+
+const sayAlarm = ({ day, report }: ReceivedPain): string =>
+  `  ALARM SIGN on ${day}: ${report.alarm ?? ''}. Speak to the client before anything else; this needs a doctor’s eye.`;
+
+function sayPain({ day, report, exercise }: ReceivedPain): string {
+  const { where, side, degree, worseNextMorning } = report;
+  const what = where === 'elsewhere' ? 'somewhere' : `${side === undefined ? '' : `${side} `}${where}`;
+  const morning = worseNextMorning === true ? ', worse the next morning' : '';
+  return `  Look at this: pain of ${degree} in 10, ${what}${exercise === '' ? '' : `, in ${exercise}`}, on ${day}${morning}.`;
+}
+
+const LONGEST = 200;
+
+/** In one line, with nothing in it that could move the cursor. */
+function shortened(text: string): string {
+  const letters = Array.from(text.replace(/[\p{Cc}\p{Bidi_Control}\u2028\u2029]+/gu, ' ').trim());
+  return letters.length > LONGEST ? `${letters.slice(0, LONGEST - 1).join('')}…` : letters.join('');
+}
