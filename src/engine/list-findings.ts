@@ -86,7 +86,7 @@ function ofRow(
   };
   const found: Finding[] = [];
   const { choice, target } = fitted;
-  const chosenFor = choice.untested ?? choice.chosen;
+  const chosenFor = choice.untested ?? choice.seen?.own ?? choice.chosen;
   if (chosenFor !== null && chosenFor.exercise !== target) {
     const refused = choice.refused.map(({ exercise, cause, detail }) => words(`${exercise}: ${cause}`, detail));
     const chosen = [words('programme', target.id), words('exercise', chosenFor.exercise.id)];

@@ -4,6 +4,7 @@ import type { Problem } from '../model/problem.js';
 import { invariant, type Result } from '../model/result.js';
 import type { BlockContext } from './block-context.js';
 import { floorsOf } from './effort/plan-effort.js';
+import { easierSeen } from './history/seen/easier-seen.js';
 import { type ItemsOfRow, itemsOfWalk } from './items/plan-item.js';
 import { planMeasures } from './items/plan-measures.js';
 import { type PlannedTests, planTests, testsOf } from './items/test-sets.js';
@@ -41,7 +42,8 @@ export interface PlannedRows {
 /** Reports what any of its rows does. */
 export function planRows(context: BlockContext, queue: Queue, versions: Versions): Result<PlannedRows> {
   const fitted = fitRows(context, queue.templates, versions);
-  const begun = fitted.value.map((row) => beginLighter(context, beginTested(context, row, versions), versions));
+  const eased = easierSeen(context, fitted.value, versions);
+  const begun = eased.map((row) => beginLighter(context, beginTested(context, row, versions), versions));
   const kept = leaveOutRepeats(context, begun);
   const shaped = shapeSessions(context, kept.rows);
   const shape = { ...shaped, findings: [...kept.findings, ...shaped.findings] };

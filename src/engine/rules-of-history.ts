@@ -18,6 +18,20 @@ import { PAIN_HOLD_DAYS } from './rules/pain-hold-days.js';
 import { PAIN_LEAVE } from './rules/pain-leave.js';
 import { PAIN_NEXT_MORNING } from './rules/pain-next-morning.js';
 import { PAIN_SIGN_OFF } from './rules/pain-sign-off.js';
+import { SEEN_BALANCE } from './rules/seen-balance.js';
+import { SEEN_BREATH } from './rules/seen-breath.js';
+import { SEEN_DAYS } from './rules/seen-days.js';
+import { SEEN_GRIP } from './rules/seen-grip.js';
+import { SEEN_HEAVY } from './rules/seen-heavy.js';
+import { SEEN_HOLD_DAYS } from './rules/seen-hold-days.js';
+import { SEEN_HURRYING } from './rules/seen-hurrying.js';
+import { SEEN_LIGHT } from './rules/seen-light.js';
+import { SEEN_MISSED_REPS } from './rules/seen-missed-reps.js';
+import { SEEN_NEW } from './rules/seen-new.js';
+import { SEEN_PAIN } from './rules/seen-pain.js';
+import { SEEN_RESERVE } from './rules/seen-reserve.js';
+import { SEEN_SHORTER_SIDE } from './rules/seen-shorter-side.js';
+import { SEEN_WELL } from './rules/seen-well.js';
 
 const RULES_OF_MARKS: readonly Rule[] = [
   DONE_MEDIAN,
@@ -40,6 +54,21 @@ const RULES_OF_MARKS: readonly Rule[] = [
   PAIN_SIGN_OFF,
 ];
 
-const RULES_OF_SEEN: readonly Rule[] = [];
+const RULES_OF_SEEN: readonly Rule[] = [
+  SEEN_BALANCE,
+  SEEN_BREATH,
+  SEEN_DAYS,
+  SEEN_GRIP,
+  SEEN_HEAVY,
+  SEEN_HOLD_DAYS,
+  SEEN_HURRYING,
+  SEEN_LIGHT,
+  SEEN_MISSED_REPS,
+  SEEN_NEW,
+  SEEN_PAIN,
+  SEEN_RESERVE,
+  SEEN_SHORTER_SIDE,
+  SEEN_WELL,
+];
 
 export const RULES_OF_HISTORY: readonly Rule[] = [...RULES_OF_MARKS, ...RULES_OF_SEEN];

@@ -55,6 +55,8 @@ const LOOK = [
   'version-chosen',
   'begin-lighter',
   'begin-tested',
+  'seen-balance',
+  'seen-grip',
   'dose-of-version',
   'signal-work',
   'effort-of-version',

@@ -108,10 +108,6 @@ describe('age', () => {
 describe('what no rule reads yet', () => {
   test.each<[string, Partial<Client>]>([
     ['a fact', { unhandled: [{ fact: 'medicines', place: PLACE }] }],
-    [
-      'an observation',
-      { observations: [{ date: today, side: 'both', seen: 'hurries', means: { kind: 'free' }, place: PLACE }] },
-    ],
     ['replanning on the phone', { replanning: 'within bounds' }],
   ])('%s', (_, client) => {
     expect(withheld(client)).toEqual(['not-handled']);

@@ -1,5 +1,5 @@
 /** Why a row is as it is, besides what the walk says of its loads and reps. */
-import type { Reason, ReasonInput } from '../../model/reason.js';
+import type { Reason, ReasonInput, Rule } from '../../model/reason.js';
 import type { BlockContext } from '../block-context.js';
 import { floorIn, gainOf } from '../effort/plan-effort.js';
 import { reasonOf } from '../reason-of.js';
@@ -21,6 +21,8 @@ import { NEXT_UP_BELL } from '../rules/next-up-bell.js';
 import { PERCENT_OF_MAXIMUM } from '../rules/percent-of-maximum.js';
 import { RETURN_LIGHTER } from '../rules/return-lighter.js';
 import { RPE_TO_RESERVE } from '../rules/rpe-to-reserve.js';
+import { SEEN_BALANCE } from '../rules/seen-balance.js';
+import { SEEN_GRIP } from '../rules/seen-grip.js';
 import { VERSION_CHOSEN } from '../rules/version-chosen.js';
 import { WEAKER_SIDE } from '../rules/weaker-side.js';
 import { WEAKEST_PART } from '../rules/weakest-part.js';
@@ -67,17 +69,19 @@ function trustReason({ beginning: { trust } }: WalkedRow): readonly Reason[] {
   return [reasonOf(client, 'client', inputs, 'measured'), told];
 }
 
+const TOLD_TO_BOTH: ReadonlySet<Rule> = new Set([BEGIN_TESTED, SEEN_BALANCE, SEEN_GRIP]);
+
 /** Another exercise than the programme names, and what of the row was not written for it. */
 export function versionReason(fitted: Pick<FittedRow, 'choice' | 'refitted' | 'sets' | 'target'>): readonly Reason[] {
   const refit = tellRefit(fitted).flatMap(([rule, inputs]) => [
-    ...(rule === BEGIN_TESTED ? [reasonOf(rule, 'client', inputs, 'measured')] : []),
+    ...(TOLD_TO_BOTH.has(rule) ? [reasonOf(rule, 'client', inputs, 'measured')] : []),
     reasonOf(rule, 'coach', inputs, 'measured'),
   ]);
   return [...chosenReason(fitted), ...refit];
 }
 
 function chosenReason({ choice, target }: Pick<FittedRow, 'choice' | 'target'>): readonly Reason[] {
-  const chosen = choice.untested ?? choice.chosen;
+  const chosen = choice.untested ?? choice.seen?.own ?? choice.chosen;
   if (chosen === null || chosen.exercise === target) return [];
   const inputs: ReasonInput[] = [
     { name: 'programme', value: target.id, unit: '' },

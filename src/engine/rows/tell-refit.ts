@@ -10,7 +10,7 @@ import type { FittedRow } from './fit-rows.js';
 const words = (name: string, value: string): ReasonInput => ({ name, value, unit: '' });
 
 export function tellRefit({
-  choice: { chosen, untested, tooHeavy },
+  choice: { chosen, untested, tooHeavy, seen },
   refitted: { dose, effort, signal },
   sets,
 }: Pick<FittedRow, 'choice' | 'refitted' | 'sets'>): readonly (readonly [Rule, readonly ReasonInput[]])[] {
@@ -18,6 +18,7 @@ export function tellRefit({
   return [
     ...(untested === undefined ? [] : [[BEGIN_TESTED, [exercise, words('programme', untested.exercise.id)]] as const]),
     ...(tooHeavy === undefined ? [] : [[BEGIN_LIGHTER, [exercise, words('programme', tooHeavy.exercise.id)]] as const]),
+    ...(seen === undefined ? [] : [[seen.rule, [exercise, words('programme', seen.own.exercise.id)]] as const]),
     ...(dose === null
       ? []
       : [[DOSE_OF_VERSION, [exercise, words('dose', dose), { name: 'sets', value: sets, unit: 'sets' }]] as const]),

@@ -41,14 +41,7 @@ function onlyModerate({ client, standing }: BlockContext): readonly Problem[] {
 /** Facts that no rule reads yet are errors, not decorations. Reports `not-handled`. */
 function factsUnread(client: Client): readonly Problem[] {
   const scope = ofClient(client.id);
-  const unread = [
-    ...client.unhandled.map(({ fact, place }) => ({ fact, place, why: 'no rule reads it yet' })),
-    ...client.observations.map(({ seen, place }) => ({
-      fact: `observation: ${seen}`,
-      place,
-      why: 'no rule reads observations yet',
-    })),
-  ];
+  const unread = client.unhandled.map(({ fact, place }) => ({ fact, place, why: 'no rule reads it yet' }));
   if (client.replanning !== 'fixed') {
     unread.push({ fact: 'replanning', place: placeOfFact(client, 'replanning'), why: 'the phone does not replan yet' });
   }

@@ -32,7 +32,7 @@ export function listDrills(context: BlockContext, versions: Versions): readonly 
 }
 
 /** Those with the things this session has at hand, and no row of it by the same name. */
-function openDrills(
+export function openDrills(
   drills: readonly Judged[],
   kind: DrillKind,
   session: SessionTemplate,
@@ -102,7 +102,7 @@ export function chooseWarmUp(
   return floorLast(chosen, ({ exercise }) => exercise);
 }
 
-const goesDown = (exercise: Exercise): boolean =>
+export const goesDown = (exercise: Exercise): boolean =>
   asksFloor(exercise) || exercise.facts.asks.some(({ of }) => of === 'head down');
 
 /** Marching and the like, in place of a pattern that nothing else rehearses. */

@@ -1,14 +1,16 @@
 /** What comes before and after the work of a session: the coach's own block, or one composed of easy exercises. */
 
 import type { Quality } from '../../model/exercise.js';
-import { type RowId, rowId } from '../../model/identity.js';
+import { type RowId, rowId, type Side } from '../../model/identity.js';
 import type { MakeableLoad } from '../../model/kit.js';
 import type { Problem } from '../../model/problem.js';
 import type { Block, SessionTemplate } from '../../model/programme.js';
 import type { Seconds } from '../../model/quantity.js';
+import type { Reason } from '../../model/reason.js';
 import type { Result } from '../../model/result.js';
 import type { BlockContext } from '../block-context.js';
 import { isOlder } from '../effort/plan-effort.js';
+import { drillsOfSide, type SideDrill } from '../history/seen/drills-of-side.js';
 import { type FittedRow, fitRow, type Versions } from '../rows/fit-rows.js';
 import { sumOfSteps } from '../rows/planned-by.js';
 import { BETWEEN_EXERCISES } from '../rules/between-exercises.js';
@@ -30,7 +32,10 @@ import {
   type EasierDrill,
   easierDrills,
   floorLast,
+  goesDown,
   listDrills,
+  openDrills,
+  patternOf,
   rowOfDrill,
 } from './choose-drills.js';
 import { minutesOf, secondsOfRows } from './count-seconds.js';
@@ -56,6 +61,9 @@ export interface Drill {
   /** One time through all its sets, with the way to the next. */
   readonly seconds: Seconds;
   readonly easier: readonly EasierDrill[];
+  /** Done in one time through, where that is not each of its sides once; and why. */
+  readonly sides?: readonly Side[];
+  readonly reasons?: readonly Reason[];
 }
 
 export interface Around {
@@ -209,8 +217,11 @@ function composeWarmUp(composing: Composing, session: SessionTemplate, rows: rea
   const { rules } = context;
   const minutes = rules.valueOf(because.length > 0 ? WARM_UP_OLDER : WARM_UP);
   const most = rules.valueOf(because.length > 0 ? WARM_UP_OLDER_MOST : WARM_UP_MOST);
-  const chosen = chooseWarmUp(drills, session, rows, versions, warmsUpStanding(context));
-  const fitting = makeDrills(context, 'warm-up', chosen, Math.max(minutes, most), versions);
+  const standing = warmsUpStanding(context);
+  const chosen = chooseWarmUp(drills, session, rows, versions, standing);
+  const open = openDrills(drills, 'warm-up', session, rows).filter(({ exercise }) => !standing || !goesDown(exercise));
+  const sided = drillsOfSide(context, rows, open, patternOf);
+  const fitting = makeDrills(context, 'warm-up', chosen, Math.max(minutes, most), versions, sided);
   return fill(context, 'warm-up', fitting, minutes, because);
 }
 
@@ -224,29 +235,44 @@ function composeCoolDown(composing: Composing, session: SessionTemplate, rows: r
   return fill(context, 'cool-down', fitting, minutes, because);
 }
 
-/** As many as fit in the minutes, in the order chosen; then those on the floor last. */
+/** Those for one side, then as many as fit in the minutes, in the order chosen; then those on the floor last. */
 function makeDrills(
   context: BlockContext,
   kind: DrillKind,
   chosen: readonly Judged[],
   minutes: number,
   versions: Versions,
+  sided: readonly SideDrill[] = [],
 ): readonly Drill[] {
   const kept: Drill[] = [];
-  for (const judged of chosen) {
-    const drill = drillOf(context, kind, judged, versions);
+  const all = new Set([...sided.map(({ judged }) => judged), ...chosen]);
+  for (const judged of all) {
+    const own = sided.find((one) => one.judged === judged);
+    const drill = drillOf(context, kind, judged, versions, own, chosen.includes(judged));
     if (onceThrough(context, [...kept, drill]) <= 60 * minutes) kept.push(drill);
   }
   return floorLast(kept, ({ judged }) => judged.exercise);
 }
 
-function drillOf(context: BlockContext, kind: DrillKind, judged: Judged, versions: Versions): Drill {
+/** One for a side is done on that side alone, or once more on it where both sides are warmed up with it anyway. */
+function drillOf(
+  context: BlockContext,
+  kind: DrillKind,
+  judged: Judged,
+  versions: Versions,
+  sided: SideDrill | undefined,
+  both: boolean,
+): Drill {
   const { facts } = judged.exercise;
   const seconds = context.rules.valueOf(EASY_SET);
   const counted = facts.way !== 'hold' && facts.way !== 'conditioning';
   const tenths = tenthsOfRep(judged.exercise, ['normal'], context);
   const reps = Math.max(1, Math.floor((10 * seconds) / tenths));
   const set = counted ? Math.ceil((reps * tenths) / 10) : seconds;
+  const other: Side = sided?.side === 'left' ? 'right' : 'left';
+  const sides: readonly Side[] | undefined =
+    sided === undefined ? undefined : both ? [sided.side, other, sided.side] : [sided.side];
+  const times = sides?.length ?? (facts.sides === 'each' ? 2 : 1);
   return {
     row: rowId(rowOfDrill(kind, judged.exercise)),
     judged,
@@ -254,8 +280,9 @@ function drillOf(context: BlockContext, kind: DrillKind, judged: Judged, version
     dose: counted ? { kind: 'reps', reps } : { kind: 'seconds', seconds },
     sets: 1,
     restSeconds: 0,
-    seconds: (facts.sides === 'each' ? 2 : 1) * set + context.rules.valueOf(BETWEEN_EXERCISES),
+    seconds: times * set + context.rules.valueOf(BETWEEN_EXERCISES),
     easier: easierDrills(judged, versions),
+    ...(sides === undefined || sided === undefined ? {} : { sides, reasons: sided.reasons }),
   };
 }
 

@@ -33,7 +33,7 @@ export function planDrill(context: BlockContext, queued: QueuedSession, around: 
     sets,
     easier: drill.easier.map((easier): EasierItem => ({ ...easier, sets: bare })),
     harder: [],
-    reasons: whyOf(around),
+    reasons: [...(drill.reasons ?? []), ...whyOf(around)],
   };
 }
 
@@ -45,8 +45,10 @@ function setsOf(context: BlockContext, queued: QueuedSession, around: Around, dr
   const held = load === null ? {} : { load: planLoad(load) };
   const sets: PlanSet[] = [];
   for (let round = 1; round <= around.rounds * drill.sets; round += 1) {
-    for (const side of sidesInOrder(judged.exercise.facts.sides, 'both')) {
-      const key = setKey({ block, occurrence: queued.occurrence, row, side, kind, ordinal: round });
+    for (const side of drill.sides ?? sidesInOrder(judged.exercise.facts.sides, 'both')) {
+      // Each side counts its own sets: one that is done twice in a round has two of them.
+      const ordinal = 1 + sets.filter((set) => (set.side ?? 'both') === side).length;
+      const key = setKey({ block, occurrence: queued.occurrence, row, side, kind, ordinal });
       sets.push(
         side === 'both' ? { key, kind, round, ...much, ...held } : { key, kind, round, ...much, side, ...held },
       );

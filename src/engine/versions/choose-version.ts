@@ -8,6 +8,7 @@ import type { Cause, Exercise } from '../../model/exercise.js';
 import { BODY_PARTS, QUALITIES } from '../../model/exercise.js';
 import { compareIds, type SessionId } from '../../model/identity.js';
 import type { Refusal } from '../../model/problems-plan.js';
+import type { Rule } from '../../model/reason.js';
 import { type BlockContext, names } from '../block-context.js';
 import { SIGN_OFF_LAPSES } from '../rules/sign-off-lapses.js';
 import { WAY_UNLOCKS } from '../rules/way-unlocks.js';
@@ -31,6 +32,8 @@ export interface Choice {
   readonly untested?: Judged;
   /** Allowed, but its lightest load is too heavy by its test, where an easier version goes before it. */
   readonly tooHeavy?: Judged;
+  /** Allowed, but seen to cost the balance or the grip, where an easier version goes before it; and the rule that says so. */
+  readonly seen?: { readonly own: Judged; readonly rule: Rule };
 }
 
 interface Candidate {

@@ -24,7 +24,22 @@ const MARK_RULES = [
 ] as const;
 
 /** Of what the coach saw. */
-const SEEN_RULES = [] as const;
+const SEEN_RULES = [
+  'seen-balance',
+  'seen-breath',
+  'seen-days',
+  'seen-grip',
+  'seen-heavy',
+  'seen-hold-days',
+  'seen-hurrying',
+  'seen-light',
+  'seen-missed-reps',
+  'seen-new',
+  'seen-pain',
+  'seen-reserve',
+  'seen-shorter-side',
+  'seen-well',
+] as const;
 
 export const HISTORY_RULES = [...MARK_RULES, ...SEEN_RULES] as const;
 export type HistoryRuleName = (typeof HISTORY_RULES)[number];
@@ -118,6 +133,79 @@ const englishMarks: Readonly<Record<(typeof MARK_RULES)[number], RuleWords>> = {
   ),
 };
 
-const englishSeen: Readonly<Record<(typeof SEEN_RULES)[number], RuleWords>> = {};
+/** ` (seen 16 November 2026)`. */
+const seenOn = (f: Figure): string => clause(f('seen'), (day) => ` (seen ${day})`);
+
+/** `, one load lighter`, where there is a load to go down. */
+const downBy = (f: Figure): string => clause(f('loads'), (loads) => `, begun ${loads} lighter`);
+
+const until = (f: Figure): string => clause(f('until'), (day) => ` until ${day}`);
+
+const atLeast = (f: Figure): string => clause(f('floor'), (reps) => `, at least ${reps} left in reserve`);
+
+/** `left` or `right` as a language has it. */
+const thatSide = (f: Figure): string => f('side') || 'shorter';
+
+const englishSeen: Readonly<Record<(typeof SEEN_RULES)[number], RuleWords>> = {
+  'seen-balance': both(
+    (f) =>
+      f('programme') === ''
+        ? `Balance was lost${seenOn(f)} and no easier version for it is open: nothing is made harder${until(f)}.`
+        : `Balance was lost in the ${f('programme')}: ${f('exercise') || 'an easier version'} instead, until you write that it moves well.`,
+    (f) => (f('programme') === '' ? '' : 'A steadier version for now. You have time to own it.'),
+  ),
+  'seen-breath': both(
+    (f) => `The breath was held${seenOn(f)}${atLeast(f)}, and nothing is made harder${until(f)}.`,
+    'Breathe out as you make the effort. Stop while you could still talk.',
+  ),
+  'seen-days': only((f) => `What you saw speaks for ${held(f, '42 days')}, and says nothing after that.`),
+  'seen-grip': both(
+    (f) =>
+      f('programme') === ''
+        ? `The grip went first${seenOn(f)} and no easier version for it is open${downBy(f)}.`
+        : `The grip went first in the ${f('programme')}: ${f('exercise') || 'an easier version'} instead, until you write that it moves well.`,
+    (f) =>
+      f('programme') === ''
+        ? 'A little lighter, so that your grip lasts as long as the rest of you.'
+        : 'A version that asks less of your grip, for now.',
+  ),
+  'seen-heavy': both(
+    (f) => `It was heavy${seenOn(f)}${downBy(f)}; nothing is earned yet.`,
+    'Your coach lets this begin a little lighter.',
+  ),
+  'seen-hold-days': only((f) => `For ${held(f, '14 days')} after such a thing was seen nothing is made harder.`),
+  'seen-hurrying': both(
+    (f) =>
+      `The reps were hurried${seenOn(f)}: begun with a slow lowering where the row has one, and nothing is made harder${until(f)}.`,
+    'Slower down than up.',
+  ),
+  'seen-light': both(
+    (f) => `It was light${seenOn(f)}: the next load up counts as earned, and is open once its reps are predicted.`,
+    'Your coach saw that this is easy for you, so the next step is open sooner.',
+  ),
+  'seen-missed-reps': both(
+    (f) => `Reps were missed${seenOn(f)}${downBy(f)}${atLeast(f)}${until(f)}; nothing is earned yet.`,
+    'This begins a little lighter, and you stop one rep sooner.',
+  ),
+  'seen-new': both(
+    (f) => `New to the movement${seenOn(f)}: a weak estimate${downBy(f)}, and nothing is made harder${until(f)}.`,
+    'This one is new to you, so take your time to learn it.',
+  ),
+  'seen-pain': only('Pain that you saw counts as pain that a client marks, until you write that it is cleared.'),
+  'seen-reserve': only((f) => `After missed reps or a breath held, ${held(f, '1')} more is left in reserve.`),
+  'seen-shorter-side': both(
+    (f) =>
+      f('drill for') === ''
+        ? `Shorter on the ${thatSide(f)} side${seenOn(f)}: it goes first, the other does what it can, and nothing is made harder${until(f)}.`
+        : `For the ${thatSide(f)} side, which was shorter in the ${f('drill for')}.`,
+    (f) =>
+      f('drill for') === ''
+        ? `Your ${thatSide(f)} side first; then the other does the same.`
+        : `For your ${thatSide(f)} side: slow, and only as far as it is easy.`,
+  ),
+  'seen-well': only(
+    (f) => `It moves well${seenOn(f)}${clause(f('ended'), (ended) => `, so this no longer counts: ${ended}`)}.`,
+  ),
+};
 
 export const englishHistory: Readonly<Record<HistoryRuleName, RuleWords>> = { ...englishMarks, ...englishSeen };
