@@ -5,13 +5,13 @@ import { type Placed, type PlanJson, type PlanStrand, workOf } from './plan-json
 const MS_PER_DAY = 86_400_000;
 
 /** Days since 1970-01-01; not a number where there is no such date. */
-function dayOf(iso: string): number {
+export function dayOf(iso: string): number {
   const at = new Date(`${iso}T00:00:00Z`);
   return !Number.isNaN(at.getTime()) && at.toISOString().startsWith(iso) ? at.getTime() / MS_PER_DAY : Number.NaN;
 }
 
 /** Monday is 1; 1970-01-01 was a Thursday. */
-const weekday = (day: number): number => ((day + 3) % 7) + 1;
+export const weekday = (day: number): number => ((day + 3) % 7) + 1;
 
 export function auditCalendar(plan: PlanJson): string[] {
   const found: string[] = [];
@@ -51,6 +51,12 @@ export function auditCalendar(plan: PlanJson): string[] {
       lastDay = day;
     }
   });
+  return found;
+}
+
+/** No session is shorter than the work in it. */
+export function auditMinutes(plan: PlanJson): string[] {
+  const found: string[] = [];
   for (const { week, session } of plan.weeks.flatMap((one) => one.sessions.map((s) => ({ week: one, session: s })))) {
     const least = workOf({ ...plan, weeks: [{ ...week, sessions: [session] }] }).reduce(
       (sum, placed) => sum + leastSeconds(placed),
@@ -113,14 +119,17 @@ export function itemsByStrand(plan: PlanJson): readonly StrandItems[] {
   }));
 }
 
-/** Asked reserve, floors and sets of each occurrence, from the curve. */
-export function auditEffort(plan: PlanJson): string[] {
+/**
+ * Asked reserve, floors and sets of each occurrence, from the curve. Of a block planned again `before` are the sessions
+ * done and `now` the week from which on it is planned.
+ */
+export function auditEffort(plan: PlanJson, before: PlanJson, now: number): string[] {
   return itemsByStrand(plan).flatMap(({ strand, items }) => {
     const found: string[] = [];
     const { occurrences } = strand;
     if (strand.id !== `${strand.session}/${strand.row}`) found.push(`strand ${strand.id} is not session/row`);
     if (items.length !== occurrences.length) found.push(`${items.length} items for ${occurrences.length} occurrences`);
-    const weeks = plan.inputs.curve.map(({ easy }, index) => ({ week: index + 1, easy }));
+    const weeks = plan.inputs.curve.map(({ easy }, index) => ({ week: index + 1, easy })).slice(now - 1);
     const said = strand.weeks.map(({ week, easy }) => ({ week, easy }));
     if (JSON.stringify(said) !== JSON.stringify(weeks)) found.push('weeks are not those of the curve');
     occurrences.forEach((one, index) => {
@@ -135,7 +144,7 @@ export function auditEffort(plan: PlanJson): string[] {
       if (asked.min !== strand.bottom || asked.max !== strand.top) found.push(`${id}: not the range of the strand`);
     });
     if (!isAskedReserve(plan, strand, items)) found.push('asked is not max(programme, floor), one more in a circuit');
-    found.push(...auditSets(plan, strand, items));
+    found.push(...auditSets(plan, strand, items, lastWorkOf(before, strand)));
     return found.map((text) => `${strand.id}: ${text}`);
   });
 }
@@ -165,11 +174,17 @@ const isOnClock = (placed: Placed | undefined): boolean =>
 
 const halfUp = (perMille: number): number => Math.floor((perMille + 500) / 1000);
 
+/** Sets of the last work week that is over; none where nothing is. */
+function lastWorkOf(before: PlanJson, { session, row }: PlanStrand): number {
+  const work = workOf(before).filter((one) => one.session.id === session && one.item.row === row && !one.deload);
+  return work.at(-1)?.item.asked.sets ?? Number.POSITIVE_INFINITY;
+}
+
 /** Some whole number of sets must explain every week by its share; trimmed weeks may have fewer. */
-function auditSets(plan: PlanJson, strand: PlanStrand, items: readonly Placed[]): string[] {
+function auditSets(plan: PlanJson, strand: PlanStrand, items: readonly Placed[], worked: number): string[] {
   const found: string[] = [];
   const explains = (whole: number): boolean => {
-    let lastWork = Number.POSITIVE_INFINITY;
+    let lastWork = worked;
     return strand.occurrences.every((one, index) => {
       const share = plan.inputs.curve[one.week - 1]?.share ?? 1000;
       const full = Math.max(1, halfUp(whole * share));

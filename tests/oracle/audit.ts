@@ -2,7 +2,8 @@
  * A whole plan judged from `plan.json` alone: what an outsider with the file and the definition could find. Each part
  * stands in its own file; this one puts them together.
  */
-import { auditCalendar, auditEffort } from './audit-calendar.js';
+import { auditAgain, comingOf, weekNow } from './audit-again.js';
+import { auditCalendar, auditEffort, auditMinutes } from './audit-calendar.js';
 import { auditLadders } from './audit-ladders.js';
 import { auditRefit } from './audit-refit.js';
 import { auditEasier, auditKeys, auditLoads, auditSides } from './audit-sets.js';
@@ -16,25 +17,27 @@ export function auditPlan(plan: unknown): string[] {
   const parsed = planSchema.safeParse(plan);
   if (!parsed.success) return parsed.error.issues.map((issue) => `${issue.path.join('.')}: ${issue.message}`);
   const { data } = parsed;
+  const coming = comingOf(data);
   return [
-    ...auditWhole(data),
-    ...auditCalendar(data),
-    ...auditEffort(data),
-    ...auditLoads(data),
+    ...auditWhole(data, coming),
+    ...(data.inputs.done === undefined ? auditCalendar(data) : auditAgain(data)),
+    ...auditMinutes(data),
+    ...auditEffort(coming, data, weekNow(data)),
+    ...auditLoads(coming),
     ...auditKeys(data),
-    ...auditSides(data),
-    ...auditEasier(data),
-    ...auditWalks(data),
-    ...auditLadders(data),
-    ...auditCapacities(data),
-    ...auditStarts(data),
-    ...auditTests(data),
-    ...auditRefit(data),
+    ...auditSides(coming),
+    ...auditEasier(coming),
+    ...auditWalks(coming),
+    ...auditLadders(coming),
+    ...auditCapacities(coming),
+    ...auditStarts(coming),
+    ...auditTests(coming),
+    ...auditRefit(coming),
   ];
 }
 
 /** Names that must be unique, and nothing planned without the inputs to repeat it. */
-function auditWhole(plan: PlanJson): string[] {
+function auditWhole(plan: PlanJson, coming: PlanJson): string[] {
   const found: string[] = [];
   const unique = (what: string, names: readonly string[]) => {
     for (const name of new Set(names.filter((one, index) => names.indexOf(one) !== index))) {
@@ -58,7 +61,7 @@ function auditWhole(plan: PlanJson): string[] {
     'ladder',
     plan.inputs.ladders.map((ladder) => ladder.id),
   );
-  for (const { item, session } of workOf(plan)) {
+  for (const { item, session } of workOf(coming)) {
     const isRow = (one: { readonly session: string; readonly row: string }): boolean =>
       one.session === session.id && one.row === item.row;
     const strand = plan.inputs.strands.find(isRow);

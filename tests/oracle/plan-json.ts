@@ -287,6 +287,10 @@ const inputs = z.looseObject({
   }),
   mainBells: z.array(z.looseObject({ pattern: z.string(), grams: whole.positive() })),
   breaks: z.array(z.looseObject({ from: date, until: date, cause: z.string() })),
+  done: z
+    .array(z.looseObject({ occurrence: positive, day: date, edition: positive }))
+    .min(1)
+    .optional(),
 });
 
 export const planSchema = z.looseObject({
@@ -295,6 +299,7 @@ export const planSchema = z.looseObject({
   client: z.string().min(1),
   programme: z.string().min(1),
   edition: whole.min(0),
+  block: positive.optional(),
   starts: date,
   today: date,
   engine: z.string().min(1),

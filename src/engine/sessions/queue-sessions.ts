@@ -183,16 +183,16 @@ const isIn = (date: Day, { pause, until }: Pause): boolean => date >= pause.from
 
 /**
  * Each week begins on its weekday before its first session, or before an earlier one of a later week that was done out
- * of turn; one without sessions a week after the one before it. The first begins with the block.
+ * of turn; one without sessions a week after the one before it, at most. The first begins with the block.
  */
 function beginningsOf(first: Day, weeks: number, sessions: readonly QueuedSession[]): readonly Day[] {
-  const begins: Day[] = [];
-  for (let week = 1; week <= weeks; week += 1) {
-    const own = sessions.some((session) => session.week === week);
-    const before = begins.at(-1);
-    const earliest = Math.min(...sessions.flatMap((session) => (session.week >= week ? [session.date] : [])));
-    if (before === undefined) begins.push(first);
-    else begins.push(own ? addDays(first, 7 * Math.floor((earliest - first) / 7)) : addDays(before, 7));
+  const begins: Day[] = [first];
+  for (let week = 2; week <= weeks; week += 1) {
+    const after = addDays(begins.at(-1) ?? first, 7);
+    const coming = sessions.filter((session) => session.week >= week);
+    const earliest = Math.min(...coming.map(({ date }) => date));
+    const before = coming.length === 0 ? after : addDays(first, 7 * Math.floor((earliest - first) / 7));
+    begins.push(coming.some((session) => session.week === week) ? before : day(Math.min(before, after)));
   }
   return begins;
 }
