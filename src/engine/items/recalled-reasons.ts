@@ -15,7 +15,7 @@ interface At {
   readonly day: Day | undefined;
 }
 
-/** Of the exercise it begins in, and of the one the programme names; each once. */
+/** Of the exercise it begins in, and what is to be heeded of the one the programme names; each once. */
 export function recalledReasons(
   { recalls }: BlockContext,
   { target }: Pick<FittedRow, 'target'>,
@@ -25,7 +25,7 @@ export function recalledReasons(
   const reasons = [...new Set([begins, target.id])].flatMap((id): readonly Reason[] => {
     const { hold, reasons: all } = recalls.get(id) ?? NO_RECALL;
     const held = hold !== null && day !== undefined && day <= hold.until;
-    return all.filter(({ rule }) => (OF_A_WHILE.has(rule) ? held : !isOfMarks(rule) || index === 0));
+    return all.filter(({ rule }) => (OF_A_WHILE.has(rule) ? held : !isOfMarks(rule) || (index === 0 && id === begins)));
   });
   const written = reasons.map(({ rule, audience, inputs }) =>
     audience === 'client' ? `${rule}/client` : JSON.stringify([rule, inputs]),
