@@ -39,11 +39,28 @@ export interface PlannedRows {
   readonly ladders: ReadonlyMap<FittedRow, LadderRow>;
 }
 
-/** Reports what any of its rows does. */
+/**
+ * Reports what any of its rows does. Where what was seen would be answered by easier versions that the session has no
+ * time for, the rows keep theirs: what a coach saw never keeps a client from training.
+ */
 export function planRows(context: BlockContext, queue: Queue, versions: Versions): Result<PlannedRows> {
   const fitted = fitRows(context, queue.templates, versions);
   const eased = easierSeen(context, fitted.value, versions);
-  const begun = eased.map((row) => beginLighter(context, beginTested(context, row, versions), versions));
+  const planned = planFitted(context, queue, versions, { ...fitted, value: eased });
+  if (eased === fitted.value || !hasErrors(planned)) return planned;
+  const asFitted = planFitted(context, queue, versions, fitted);
+  return hasErrors(asFitted) ? planned : asFitted;
+}
+
+const hasErrors = ({ problems }: Result<PlannedRows>): boolean => problems.some(({ severity }) => severity === 'error');
+
+function planFitted(
+  context: BlockContext,
+  queue: Queue,
+  versions: Versions,
+  fitted: Result<readonly FittedRow[]>,
+): Result<PlannedRows> {
+  const begun = fitted.value.map((row) => beginLighter(context, beginTested(context, row, versions), versions));
   const kept = leaveOutRepeats(context, begun);
   const shaped = shapeSessions(context, kept.rows);
   const shape = { ...shaped, findings: [...kept.findings, ...shaped.findings] };

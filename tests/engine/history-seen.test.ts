@@ -371,7 +371,7 @@ describe('a drill for the side that reaches less', () => {
 
   it('is done on that side alone, beside what warms both up', () => {
     expect(warmUp([], [...EXERCISES, rock, other])).toEqual(['a-bend ']);
-    expect(warmUp([left], [...EXERCISES, rock, other])).toEqual(['rock left', 'a-bend ']);
+    expect(warmUp([left], [...EXERCISES, rock, other])).toEqual(['a-bend ', 'rock left']);
   });
 
   it('is once more on that side where both are warmed up with it anyway', () => {

@@ -221,8 +221,8 @@ function composeWarmUp(composing: Composing, session: SessionTemplate, rows: rea
   const chosen = chooseWarmUp(drills, session, rows, versions, standing);
   const open = openDrills(drills, 'warm-up', session, rows).filter(({ exercise }) => !standing || !goesDown(exercise));
   const sided = drillsOfSide(context, rows, open, patternOf);
-  const fitting = makeDrills(context, 'warm-up', chosen, Math.max(minutes, most), versions, sided);
-  return fill(context, 'warm-up', fitting, minutes, because);
+  const fitting = makeDrills(context, 'warm-up', chosen, Math.max(minutes, most), versions);
+  return fill(context, 'warm-up', withSided(context, fitting, minutes, sided, versions), minutes, because);
 }
 
 function composeCoolDown(composing: Composing, session: SessionTemplate, rows: readonly FittedRow[]): Around {
@@ -235,23 +235,37 @@ function composeCoolDown(composing: Composing, session: SessionTemplate, rows: r
   return fill(context, 'cool-down', fitting, minutes, because);
 }
 
-/** Those for one side, then as many as fit in the minutes, in the order chosen; then those on the floor last. */
+/** As many as fit in the minutes, in the order chosen, then those for one side; those on the floor last. */
 function makeDrills(
   context: BlockContext,
   kind: DrillKind,
   chosen: readonly Judged[],
   minutes: number,
   versions: Versions,
-  sided: readonly SideDrill[] = [],
 ): readonly Drill[] {
   const kept: Drill[] = [];
-  const all = new Set([...sided.map(({ judged }) => judged), ...chosen]);
-  for (const judged of all) {
-    const own = sided.find((one) => one.judged === judged);
-    const drill = drillOf(context, kind, judged, versions, own, chosen.includes(judged));
+  for (const judged of chosen) {
+    const drill = drillOf(context, kind, judged, versions);
     if (onceThrough(context, [...kept, drill]) <= 60 * minutes) kept.push(drill);
   }
   return floorLast(kept, ({ judged }) => judged.exercise);
+}
+
+/** With the drills for one side that fit in the time the warm-up has anyway: no session grows longer for them. */
+function withSided(
+  context: BlockContext,
+  drills: readonly Drill[],
+  minutes: number,
+  sided: readonly SideDrill[],
+  versions: Versions,
+): readonly Drill[] {
+  const most = Math.max(60 * minutes, onceThrough(context, drills));
+  return sided.reduce<readonly Drill[]>((all, one) => {
+    const at = all.findIndex(({ judged }) => judged === one.judged);
+    const drill = drillOf(context, 'warm-up', one.judged, versions, one, at >= 0);
+    const added = at < 0 ? floorLast([...all, drill], ({ judged }) => judged.exercise) : all.with(at, drill);
+    return onceThrough(context, added) <= most ? added : all;
+  }, drills);
 }
 
 /** One for a side is done on that side alone, or once more on it where both sides are warmed up with it anyway. */
@@ -260,8 +274,8 @@ function drillOf(
   kind: DrillKind,
   judged: Judged,
   versions: Versions,
-  sided: SideDrill | undefined,
-  both: boolean,
+  sided?: SideDrill,
+  both = false,
 ): Drill {
   const { facts } = judged.exercise;
   const seconds = context.rules.valueOf(EASY_SET);

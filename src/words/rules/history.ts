@@ -166,7 +166,7 @@ const englishSeen: Readonly<Record<(typeof SEEN_RULES)[number], RuleWords>> = {
         : `The grip went first in the ${f('programme')}: ${f('exercise') || 'an easier version'} instead, until you write that it moves well.`,
     (f) =>
       f('programme') === ''
-        ? 'A little lighter, so that your grip lasts as long as the rest of you.'
+        ? 'A little lighter, so that your grip lasts.'
         : 'A version that asks less of your grip, for now.',
   ),
   'seen-heavy': both(
@@ -181,7 +181,7 @@ const englishSeen: Readonly<Record<(typeof SEEN_RULES)[number], RuleWords>> = {
   ),
   'seen-light': both(
     (f) => `It was light${seenOn(f)}: the next load up counts as earned, and is open once its reps are predicted.`,
-    'Your coach saw that this is easy for you, so the next step is open sooner.',
+    'This looked easy for you. The next step is open sooner.',
   ),
   'seen-missed-reps': both(
     (f) => `Reps were missed${seenOn(f)}${downBy(f)}${atLeast(f)}${until(f)}; nothing is earned yet.`,
@@ -189,7 +189,7 @@ const englishSeen: Readonly<Record<(typeof SEEN_RULES)[number], RuleWords>> = {
   ),
   'seen-new': both(
     (f) => `New to the movement${seenOn(f)}: a weak estimate${downBy(f)}, and nothing is made harder${until(f)}.`,
-    'This one is new to you, so take your time to learn it.',
+    'This one is new to you. Take your time to learn it.',
   ),
   'seen-pain': only('Pain that you saw counts as pain that a client marks, until you write that it is cleared.'),
   'seen-reserve': only((f) => `After missed reps or a breath held, ${held(f, '1')} more is left in reserve.`),
