@@ -17,7 +17,7 @@ export function diffOf(path: string, before: string, after: string, colour = fal
   const { hunks } = structuredPatch(path, path, oneLineEnd(before), oneLineEnd(after), '', '', { context: AROUND });
   if (hunks.length === 0) return '';
   const told = hunks.map(({ oldStart, oldLines, newStart, newLines, lines }) => {
-    const head = paint(`@@ -${oldStart},${oldLines} +${newStart},${newLines} @@`, CYAN);
+    const head = paint(`@@ -${spanOf(oldStart, oldLines)} +${spanOf(newStart, newLines)} @@`, CYAN);
     return (
       head + lines.map((line) => paint(line, line[0] === '-' ? RED : line[0] === '+' ? GREEN : undefined)).join('')
     );
@@ -32,6 +32,9 @@ export function wantsColour(
 ): boolean {
   return stream.isTTY === true && (env.NO_COLOR ?? '') === '' && env.TERM !== 'dumb';
 }
+
+/** Of no lines, the line they would come after (POSIX, `diff -u`). */
+const spanOf = (start: number, lines: number): string => `${lines === 0 ? start - 1 : start},${lines}`;
 
 const oneLineEnd = (text: string): string => text.replace(/^\ufeff/, '').replace(/\r\n?/g, '\n');
 

@@ -82,7 +82,7 @@ export function faultOf(
   if (!facts) return { edit, why: 'page-unreadable', name: '' };
   const wanted = expectAll(facts, before, edits);
   const found = readFacts(path, after);
-  if (!wanted || !found || canonical(newLast(found, facts)) !== canonical(wanted)) {
+  if (!wanted || !found || canonical(newLast(found, facts)) !== canonical(newLast(wanted, facts))) {
     return { edit, why: 'not-exact', name };
   }
   const folder = (text: string): readonly FolderFile[] =>

@@ -138,10 +138,10 @@ function replaceIn(facts: PageFacts, section: string, text: string): PageFacts |
   return { ...facts, parts: facts.parts.with(at, { ...part, blocks: part.blocks.with(first, after) }) };
 }
 
-/** A section that is new, moved to the end, where it is expected: the others keep their order. */
-export function newLast(after: PageFacts, before: PageFacts): PageFacts {
-  const old = before.parts.map(({ heading }) => heading);
-  const parts = [...after.parts];
-  const isNew = (part: PlainPart): boolean => !old.includes(part.heading);
-  return { ...after, parts: [...parts.filter((part) => !isNew(part)), ...parts.filter(isNew)] };
+/** Sections that are new, moved to the end in the order of their names: where they stand is not held against this. */
+export function newLast(facts: PageFacts, before: PageFacts): PageFacts {
+  const old = new Set(before.parts.map(({ heading }) => heading));
+  const isNew = (part: PlainPart): boolean => !old.has(part.heading);
+  const fresh = facts.parts.filter(isNew).sort((a, b) => (a.heading < b.heading ? -1 : 1));
+  return { ...facts, parts: [...facts.parts.filter((part) => !isNew(part)), ...fresh] };
 }
