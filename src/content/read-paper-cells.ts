@@ -57,9 +57,11 @@ export function readPaperSets(text: string): readonly PaperSets[] | null {
 }
 
 function readPart(part: string): PaperSets | null {
-  const [, times, word = ''] = /^(?:(\d{1,2}) ?×? ?)?([a-z+-][a-z ]*)$/.exec(part) ?? [];
+  // With a word the figure counts sets; with the pencil’s own letter, as `7 e`, it counts reps.
+  const [, times, word = ''] = /^(?:(\d{1,2}) ?×? ?)?([a-z]{3}[a-z ]*|[a-z+-])$/.exec(part) ?? [];
   const stroke = didOf(word);
-  if (stroke !== undefined) return { count: Number(times ?? 1), did: stroke };
+  const isLetter = word.length === 1 && times !== undefined;
+  if (stroke !== undefined && !isLetter) return { count: Number(times ?? 1), did: stroke };
   const match = FIGURES.exec(part);
   if (match === null) return null;
   const [, count, before = '', figure, unit = '', after = '', load, held] = match;

@@ -152,7 +152,10 @@ function rowOf(text: string, session: PlanSession, { names }: PaperContext): Row
   const alike = rows.filter(({ item }) =>
     [item.exercise, names.get(item.exercise) ?? ''].some((one) => sameName(one) === name),
   );
-  return alike.length === 1 ? alike[0] : undefined;
+  // What is warmed up with is pencilled less than what is trained.
+  const trained = alike.filter(({ group }) => group.kind !== 'warm-up' && group.kind !== 'cool-down');
+  const meant = trained.length > 0 ? trained : alike;
+  return meant.length === 1 ? meant[0] : undefined;
 }
 
 function unknownRow(text: string, place: Place, session: PlanSession, { names }: PaperContext): Problem {
@@ -211,14 +214,17 @@ function markSets(marking: RowMarking, sets: readonly PlanSet[]): void {
   for (const said of did) {
     const set = said.did === 'extra' ? undefined : sets[next];
     next += said.did === 'extra' ? 0 : 1;
-    // One more left out than there were to do is nothing at all.
-    if (set === undefined && said.did === 'left out') continue;
+    // More sets than there were, and none of them counted: then the figure was meant for something else.
+    if (set === undefined && said.did !== 'extra' && said.figure === undefined) {
+      add(problems, 'log-cell-unreadable', { column: 'Sets', text: `${said.count} ${said.did}` }, place);
+      return;
+    }
     const last = sets.at(-1);
     const parts = readSetKey((set ?? last)?.key ?? '');
     if (parts === null) return;
     if (set === undefined) beyond += 1;
     const key = set?.key ?? setKey({ ...parts, ordinal: parts.ordinal + beyond });
-    const figures = figuresOf(said, set, row.item, set ?? last);
+    const figures = figuresOf(said, set, row.item, exercise.own === null ? (set ?? last)?.load : undefined);
     if (figures === null) {
       add(problems, 'log-cell-unreadable', { column: 'Sets', text: said.load ?? '' }, place);
       return;
@@ -277,13 +283,15 @@ function withPairs(said: PaperSets, item: Item): PaperSets {
 
 type Figures = Partial<Record<'reps' | 'seconds' | 'metres', number>> & { readonly load?: PlanLoad };
 
-/** What was counted and held; the plan's own where a stroke alone says that it was done. `null`: no such load. */
-function figuresOf(said: PaperSets, set: PlanSet | undefined, item: Item, alike: PlanSet | undefined): Figures | null {
+/** What was counted and held; `held` where the cell says no load. The plan's own where a stroke alone says that it was done. `null`: no such load. */
+function figuresOf(said: PaperSets, set: PlanSet | undefined, item: Item, held: PlanLoad | undefined): Figures | null {
   const bare: readonly Did[] = ['left out', 'easier'];
-  if (said.figure === undefined) return bare.includes(said.did) || set === undefined ? {} : plannedFigures(set);
+  if (said.figure === undefined) {
+    return bare.includes(said.did) || set === undefined || held !== set.load ? {} : plannedFigures(set);
+  }
   const counts = said.figure.counts === 'as asked' ? item.asked.unit : said.figure.counts;
   if (said.did === 'left out') return {};
-  const load = said.load === undefined ? (said.did === 'easier' ? undefined : alike?.load) : loadOf(said.load, item);
+  const load = said.load === undefined ? (said.did === 'easier' ? undefined : held) : loadOf(said.load, item);
   return load === null ? null : { [counts]: said.figure.value, ...(load === undefined ? {} : { load }) };
 }
 
