@@ -367,7 +367,8 @@ describe('where a row ended', () => {
       daysAgo(days, alike(3, { kg: 12, reps: 8, done: 'easier', exercise: exerciseId('chair') }), { left: 2 });
     expect(last(recalled(aHistory(easier(9), easier(5))), 'chair', 'A/press')).toBe('12 × 8, earned 0, short');
     const once = recalled(aHistory(daysAgo(9, alike(3, { kg: 60, reps: 8 }), { left: 2 }), easier(5)));
-    expect(recallOf(once, 'chair').last?.short).toBe(false);
+    expect(last(once)).toBe('60 × 8, earned 0');
+    expect(last(once, 'chair', 'A/press')).toBe('nothing');
   });
 
   it('done-easier: a way of its own has no page, so it is one load lighter', () => {

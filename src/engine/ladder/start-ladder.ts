@@ -49,10 +49,11 @@ export function startLadder(context: BlockContext, fitted: LadderFitted, judged:
   const stated = context.client.mainBells.some(({ pattern }) => pattern === exercise.facts.pattern);
   const tested = trustedTest(context, exercise);
   const back = tested === null ? trustAfterBreak(context) : WHOLE;
-  const last = lastRung(context, fitted);
+  const { lighter: seen } = recallOf(context, judged);
+  const marked = lastRung(context, fitted);
+  const last = marked === null ? null : { ...marked, lighter: Math.max(marked.lighter, seen) };
   const untested = tested === null && (context.client.blocksBefore === 0 || !stated || back.kind === 'nothing');
   const fresh = last === null ? untested : last.rung.deadStop;
-  const { lighter: seen } = recallOf(context, judged);
   const down = Math.max(seen, back.kind === 'whole' ? 0 : context.rules.valueOf(RETURN_LIGHTER));
   const found = (load: number, rule: Rule | null, stays = false): LadderStart => ({ load, rule, fresh, stays, last });
   if (loads.every((load) => load === null)) return found(0, null);
@@ -63,7 +64,7 @@ export function startLadder(context: BlockContext, fitted: LadderFitted, judged:
   }
   if (last !== null) {
     const at = loadMarked(judged, loads, last);
-    if (at >= 0) return found(Math.max(0, at - Math.max(last.lighter, seen)), null);
+    if (at >= 0) return found(Math.max(0, at - last.lighter), null);
   }
   if (tested !== null) {
     const heaviest = judged.bands.length > 0 ? null : heaviestUpTo(judged.loads, tested.grams);

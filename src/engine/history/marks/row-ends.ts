@@ -38,7 +38,11 @@ interface Worked {
  * easier version: the row's own, one load lighter, stands in where that is no version of the row.
  */
 export function rowEnds(remembering: Remembering, rows: readonly MarkedRow[]): readonly RowEnd[] {
-  const worked = rows.flatMap((marked) => (marked.session.easy ? [] : (workedIn(remembering, marked) ?? [])));
+  const all = rows.flatMap((marked) => (marked.session.easy ? [] : (workedIn(remembering, marked) ?? [])));
+  const easier = trailing(all, ({ sets }) => sets.every(({ done }) => done === 'easier'));
+  const once = easier < remembering.rules.valueOf(DONE_EASIER) ? easier : 0;
+  // Chosen less often than that, it says nothing but that what was earned is not earned running.
+  const worked = all.slice(0, all.length - once);
   const last = worked.at(-1);
   if (last === undefined) return [];
   const { rules } = remembering;
@@ -53,10 +57,9 @@ export function rowEnds(remembering: Remembering, rows: readonly MarkedRow[]): r
     const end = endOf(kept ?? last, missed);
     return [{ ...end, last: { ...end.last, day: last.marked.day }, because: { rule: DONE_MISSED, inputs } }];
   }
-  const easier = trailing(worked, ({ sets }) => sets.every(({ done }) => done === 'easier'));
-  if (easier >= rules.valueOf(DONE_EASIER)) return easierEnds(remembering, last, day);
-  const over = overTarget(remembering, worked);
-  const earned = over ? 2 : earnedIn(remembering, worked);
+  if (easier > once) return easierEnds(remembering, last, day);
+  const over = once === 0 && overTarget(remembering, worked);
+  const earned = over ? 2 : once > 0 ? 0 : earnedIn(remembering, worked);
   const because = over
     ? { rule: DONE_OVER_TARGET, inputs: [{ name: 'value', value: rules.valueOf(DONE_OVER_TARGET), unit: 'tenths' }] }
     : earned > 0
