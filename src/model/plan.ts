@@ -348,6 +348,18 @@ export interface RecallInput {
     /** Greatest reps × resisted load of one set. */
     readonly greatest: number | null;
   };
+  /** Where each row ended that ended in this exercise, by `session/row`; the strand or ladder begins from it. */
+  readonly rows?: readonly {
+    readonly row: string;
+    readonly date: IsoDate;
+    readonly earned: number;
+    /** Loads to go down from there. */
+    readonly lighter: number;
+    /** Absent on a ladder. */
+    readonly grams?: number;
+  }[];
+  /** Left out until the coach has cleared it. */
+  readonly leave?: { readonly from: IsoDate; readonly where: string; readonly side: Side | 'both' };
   readonly hold?: { readonly until: IsoDate; readonly why: string; readonly maxReps: number | null };
   readonly floor?: { readonly until: IsoDate; readonly reserve: Tenths; readonly rule: string };
   readonly tempo?: TempoStep;

@@ -96,6 +96,15 @@ function cautionFloor(plan: PlanJson, items: readonly Placed[]): number {
   return rule === undefined ? CAUTIONED : (ruleInForce.parse(rule).overridden?.value ?? CAUTIONED);
 }
 
+/** Said of an exercise by marks or by the coach, up to a day: of any version that the row may stand on. */
+function recalledFloors({ inputs }: PlanJson, { versions }: PlanStrand, { session }: Placed): readonly number[] {
+  return (inputs.recalls ?? []).flatMap(({ exercise, floor }) =>
+    floor !== undefined && session.date <= floor.until && versions.some((version) => version.exercise === exercise)
+      ? [floor.reserve]
+      : [],
+  );
+}
+
 /** At a signal no more than a part of what is predicted to failure, half unless a coach says less. */
 function signalFloor(plan: PlanJson, { top }: PlanStrand, { group, item }: Placed): number {
   const told = item.reasons.some(({ rule }) => rule === 'floor-signal');
@@ -138,7 +147,8 @@ export function auditEffort(plan: PlanJson, before: PlanJson, now: number): stri
       const { asked, id } = placed.item;
       if (one.week !== placed.week || one.easy !== placed.deload) found.push(`${id} stands in another week`);
       const floor = Math.max(floorIn(plan, one.week), cautionFloor(plan, items), signalFloor(plan, strand, placed));
-      if (one.floor !== floor) found.push(`${id}: floor ${one.floor}, not ${floor}`);
+      const remembered = recalledFloors(plan, strand, placed).map((reserve) => Math.max(reserve, floor));
+      if (![floor, ...remembered].includes(one.floor)) found.push(`${id}: floor ${one.floor}, not ${floor}`);
       if (asked.reserve !== one.asked) found.push(`${id}: asks ${asked.reserve}, the strand ${one.asked}`);
       if (asked.sets !== one.sets) found.push(`${id}: ${asked.sets} sets, the strand ${one.sets}`);
       if (asked.min !== strand.bottom || asked.max !== strand.top) found.push(`${id}: not the range of the strand`);

@@ -291,6 +291,14 @@ const inputs = z.looseObject({
     .array(z.looseObject({ occurrence: positive, day: date, edition: positive }))
     .min(1)
     .optional(),
+  recalls: z
+    .array(
+      z.looseObject({
+        exercise: z.string(),
+        floor: z.looseObject({ until: date, reserve: whole }).optional(),
+      }),
+    )
+    .optional(),
 });
 
 export const planSchema = z.looseObject({

@@ -20,7 +20,7 @@ import {
   bodyweight,
   on,
 } from '../engine/make-block.js';
-import { aLog, anEdition, doAsPlanned, keysOf, sessionAt } from './make-marks.js';
+import { aLog, anEdition, doAsPlanned, keysOf, markId, sessionAt } from './make-marks.js';
 
 const days: readonly Weekday[] = [1, 4];
 const library = aLibrary(
@@ -185,7 +185,7 @@ describe('whatever comes back', () => {
     report: { where: 'shoulder', degree: 4 },
   };
   const note: LogEvent = { ...head('note'), kind: 'note', text: 'windy' };
-  const voided: LogEvent = { ...head('void', '2027-01-08T10:00:00+01:00'), kind: 'void', event: '1-1002' };
+  const voided: LogEvent = { ...head('void', '2027-01-08T10:00:00+01:00'), kind: 'void', event: markId(1, 1002) };
   const again: LogEvent = { ...head('void-void', '2027-01-08T11:00:00+01:00'), kind: 'void', event: 'void' };
   const all = [...done1, ...done2, aSet('x', { reps: 4 }), pain, note, voided];
   const some = fc.shuffledSubarray(all, { minLength: 1 });
@@ -206,7 +206,7 @@ describe('whatever comes back', () => {
   });
 
   test('taking back is said once, and may itself be taken back', () => {
-    const without = gathered(...all.filter(({ id }) => id !== '1-1002' && id !== 'void'));
+    const without = gathered(...all.filter(({ id }) => id !== markId(1, 1002) && id !== 'void'));
     expect(gathered(...all)).toEqual(without);
     expect(gathered(...all, { ...voided, id: 'void-2', seq: 6000 })).toEqual(gathered(...all));
     expect(gathered(...all, again)).toEqual(gathered(...all.filter(({ id }) => id !== 'void')));

@@ -38,11 +38,15 @@ export interface Doing {
   readonly edition?: number;
   /** Else the planned day. */
   readonly day?: string;
-  /** Reps in reserve said of every row of work; else what the plan predicts; `null` where nothing is said. */
+  /** Reps in reserve said of every row of work; else what the plan predicts, in halves; `null` where nothing is said. */
   readonly reserve?: number | null;
   /** What is otherwise of a set; `null` leaves it unmarked. */
   readonly but?: (set: PlanSet, row: RowId) => Partial<Extract<LogEvent, { kind: 'set' }>> | null;
 }
+
+/** A UUID from an edition and a count. */
+export const markId = (edition: number, seq: number): string =>
+  `00000000-0000-4000-8000-${String(1_000_000 * edition + seq).padStart(12, '0')}`;
 
 /** Everything of a session ticked as planned, and closed. */
 export function doAsPlanned(plan: Plan, occurrence: number, doing: Doing = {}): readonly LogEvent[] {
@@ -53,7 +57,7 @@ export function doAsPlanned(plan: Plan, occurrence: number, doing: Doing = {}): 
   const head = () => {
     seq += 1;
     const minute = String(seq % 60).padStart(2, '0');
-    return { id: `${edition}-${seq}`, seq, edition, at: `${day}T18:${minute}:00+01:00` };
+    return { id: markId(edition, seq), seq, edition, at: `${day}T18:${minute}:00+01:00` };
   };
   const events: LogEvent[] = [];
   for (const group of session.groups) {
@@ -78,7 +82,8 @@ export function doAsPlanned(plan: Plan, occurrence: number, doing: Doing = {}): 
         });
       }
       const predicted = item.sets.findLast(({ kind }) => kind === 'work')?.reserve;
-      const said = reserve === undefined ? (predicted ?? 0) / 10 : reserve;
+      // Said in halves, and rather less than more.
+      const said = reserve === undefined ? Math.floor((predicted ?? 0) / 5) / 2 : reserve;
       if (said === null || item.asked.reserve === null) continue;
       events.push({ ...head(), kind: 'reserve', occurrence, row: item.row, side: 'both', reps: said });
     }

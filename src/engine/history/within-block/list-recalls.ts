@@ -2,13 +2,15 @@
 import { isoOfDay } from '../../../model/day.js';
 import { compareIds } from '../../../model/identity.js';
 import type { RecallInput } from '../../../model/plan.js';
-import type { Recalls } from '../recall.js';
+import type { Recall, Recalls } from '../recall.js';
 
 /** By id of the exercise. */
 export function listRecalls(recalls: Recalls): readonly RecallInput[] {
   return [...recalls]
     .sort(([a], [b]) => compareIds(a, b))
-    .map(([exercise, { last, hold, floor, tempo, lighter, earned, weak, side }]): RecallInput => {
+    .map(([exercise, recall]): RecallInput => {
+      const { last, leave, hold, floor, tempo, lighter, earned, weak, side } = recall;
+      const rows = rowsOf(recall);
       const worked = last === null ? null : { ...last, date: isoOfDay(last.day) };
       return {
         exercise,
@@ -24,6 +26,8 @@ export function listRecalls(recalls: Recalls): readonly RecallInput[] {
                 greatest: worked.greatest,
               },
             }),
+        ...(rows.length === 0 ? {} : { rows }),
+        ...(leave === null ? {} : { leave: { from: isoOfDay(leave.from), where: leave.where, side: leave.side } }),
         ...(hold === null ? {} : { hold: { until: isoOfDay(hold.until), why: hold.why, maxReps: hold.maxReps } }),
         ...(floor === null
           ? {}
@@ -35,4 +39,16 @@ export function listRecalls(recalls: Recalls): readonly RecallInput[] {
         ...(side === null ? {} : { side }),
       };
     });
+}
+
+/** Walked rows first, each by its name. */
+function rowsOf({ lastIn, rungIn }: Recall): NonNullable<RecallInput['rows']> {
+  const byName = <T>(ends: ReadonlyMap<string, T>): readonly (readonly [string, T])[] =>
+    [...ends].sort(([a], [b]) => compareIds(a, b));
+  return [
+    ...byName(lastIn).map(([row, { day, earned, lighter, grams }]) => {
+      return { row, date: isoOfDay(day), earned, lighter, grams };
+    }),
+    ...byName(rungIn).map(([row, { day, earned, lighter }]) => ({ row, date: isoOfDay(day), earned, lighter })),
+  ];
 }
