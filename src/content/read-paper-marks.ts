@@ -14,7 +14,7 @@ import { gramsOf } from '../model/quantity.js';
 import { nearestOf } from './nearest.js';
 import { logOf } from './read-log.js';
 import { add, type Paper, type PaperLine, type ReadPaper } from './read-paper.js';
-import { type Did, type PaperSets, readPaperSession } from './read-paper-cells.js';
+import { type PaperSets, readPaperSession } from './read-paper-cells.js';
 import { inOrder } from './report.js';
 import { sameName } from './sections.js';
 
@@ -224,7 +224,7 @@ function markSets(marking: RowMarking, sets: readonly PlanSet[]): void {
     if (parts === null) return;
     if (set === undefined) beyond += 1;
     const key = set?.key ?? setKey({ ...parts, ordinal: parts.ordinal + beyond });
-    const figures = figuresOf(said, set, row.item, exercise.own === null ? (set ?? last)?.load : undefined);
+    const figures = figuresOf(said, set, row.item, { load: (set ?? last)?.load, other: exercise.own !== null });
     if (figures === null) {
       add(problems, 'log-cell-unreadable', { column: 'Sets', text: said.load ?? '' }, place);
       return;
@@ -283,15 +283,20 @@ function withPairs(said: PaperSets, item: Item): PaperSets {
 
 type Figures = Partial<Record<'reps' | 'seconds' | 'metres', number>> & { readonly load?: PlanLoad };
 
-/** What was counted and held; `held` where the cell says no load. The plan's own where a stroke alone says that it was done. `null`: no such load. */
-function figuresOf(said: PaperSets, set: PlanSet | undefined, item: Item, held: PlanLoad | undefined): Figures | null {
-  const bare: readonly Did[] = ['left out', 'easier'];
-  if (said.figure === undefined) {
-    return bare.includes(said.did) || set === undefined || held !== set.load ? {} : plannedFigures(set);
-  }
-  const counts = said.figure.counts === 'as asked' ? item.asked.unit : said.figure.counts;
+interface Held {
+  /** As planned: what is held where the cell says no load. */
+  readonly load: PlanLoad | undefined;
+  /** Another exercise was done in the row's place: of that one nothing was planned. */
+  readonly other: boolean;
+}
+
+/** What was counted and held; the plan's own where a stroke alone says that it was done. `null`: no such load. */
+function figuresOf(said: PaperSets, set: PlanSet | undefined, item: Item, { load: held, other }: Held): Figures | null {
   if (said.did === 'left out') return {};
-  const load = said.load === undefined ? (said.did === 'easier' ? undefined : held) : loadOf(said.load, item);
+  const unplanned = other || said.did === 'easier';
+  if (said.figure === undefined) return unplanned || set === undefined ? {} : plannedFigures(set);
+  const counts = said.figure.counts === 'as asked' ? item.asked.unit : said.figure.counts;
+  const load = said.load === undefined ? (unplanned ? undefined : held) : loadOf(said.load, item);
   return load === null ? null : { [counts]: said.figure.value, ...(load === undefined ? {} : { load }) };
 }
 
