@@ -220,7 +220,7 @@ function composeWarmUp(composing: Composing, session: SessionTemplate, rows: rea
   const standing = warmsUpStanding(context);
   const chosen = chooseWarmUp(drills, session, rows, versions, standing);
   const open = openDrills(drills, 'warm-up', session, rows).filter(({ exercise }) => !standing || !goesDown(exercise));
-  const sided = drillsOfSide(context, rows, open, patternOf);
+  const sided = drillsOfSide(context, rows, [...open.filter((one) => !chosen.includes(one)), ...chosen], patternOf);
   const fitting = makeDrills(context, 'warm-up', chosen, Math.max(minutes, most), versions);
   return fill(context, 'warm-up', withSided(context, fitting, minutes, sided, versions), minutes, because);
 }
@@ -260,15 +260,17 @@ function withSided(
   versions: Versions,
 ): readonly Drill[] {
   const most = Math.max(60 * minutes, onceThrough(context, drills));
-  return sided.reduce<readonly Drill[]>((all, one) => {
+  let all = drills;
+  for (const one of sided) {
     const at = all.findIndex(({ judged }) => judged === one.judged);
     const drill = drillOf(context, 'warm-up', one.judged, versions, one, at >= 0);
     const added = at < 0 ? floorLast([...all, drill], ({ judged }) => judged.exercise) : all.with(at, drill);
-    return onceThrough(context, added) <= most ? added : all;
-  }, drills);
+    if (onceThrough(context, added) <= most) all = added;
+  }
+  return all;
 }
 
-/** One for a side is done on that side alone, or once more on it where both sides are warmed up with it anyway. */
+/** One for a side is done on that side alone, or begun on it where both sides are warmed up with it anyway. */
 function drillOf(
   context: BlockContext,
   kind: DrillKind,
@@ -285,7 +287,7 @@ function drillOf(
   const set = counted ? Math.ceil((reps * tenths) / 10) : seconds;
   const other: Side = sided?.side === 'left' ? 'right' : 'left';
   const sides: readonly Side[] | undefined =
-    sided === undefined ? undefined : both ? [sided.side, other, sided.side] : [sided.side];
+    sided === undefined ? undefined : both ? [sided.side, other] : [sided.side];
   const times = sides?.length ?? (facts.sides === 'each' ? 2 : 1);
   return {
     row: rowId(rowOfDrill(kind, judged.exercise)),

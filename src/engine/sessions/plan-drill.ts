@@ -46,9 +46,7 @@ function setsOf(context: BlockContext, queued: QueuedSession, around: Around, dr
   const sets: PlanSet[] = [];
   for (let round = 1; round <= around.rounds * drill.sets; round += 1) {
     for (const side of drill.sides ?? sidesInOrder(judged.exercise.facts.sides, 'both')) {
-      // Each side counts its own sets: one that is done twice in a round has two of them.
-      const ordinal = 1 + sets.filter((set) => (set.side ?? 'both') === side).length;
-      const key = setKey({ block, occurrence: queued.occurrence, row, side, kind, ordinal });
+      const key = setKey({ block, occurrence: queued.occurrence, row, side, kind, ordinal: round });
       sets.push(
         side === 'both' ? { key, kind, round, ...much, ...held } : { key, kind, round, ...much, side, ...held },
       );

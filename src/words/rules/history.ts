@@ -141,6 +141,10 @@ const downBy = (f: Figure): string => clause(f('loads'), (loads) => `, begun ${l
 
 const until = (f: Figure): string => clause(f('until'), (day) => ` until ${day}`);
 
+/** `box squat instead`, or the exercise itself in an easier way. */
+const eased = (f: Figure): string =>
+  f('exercise') === f('programme') ? 'done in an easier way' : `${f('exercise') || 'an easier version'} instead`;
+
 const atLeast = (f: Figure): string => clause(f('floor'), (reps) => `, at least ${reps} left in reserve`);
 
 /** `left` or `right` as a language has it. */
@@ -151,7 +155,7 @@ const englishSeen: Readonly<Record<(typeof SEEN_RULES)[number], RuleWords>> = {
     (f) =>
       f('programme') === ''
         ? `Balance was lost${seenOn(f)} and no easier version for it is open: nothing is made harder${until(f)}.`
-        : `Balance was lost in the ${f('programme')}: ${f('exercise') || 'an easier version'} instead, until you write that it moves well.`,
+        : `Balance was lost in the ${f('programme')}: ${eased(f)}, until you write that it moves well.`,
     (f) => (f('programme') === '' ? '' : 'A steadier version for now. You have time to own it.'),
   ),
   'seen-breath': both(
@@ -163,7 +167,7 @@ const englishSeen: Readonly<Record<(typeof SEEN_RULES)[number], RuleWords>> = {
     (f) =>
       f('programme') === ''
         ? `The grip went first${seenOn(f)} and no easier version for it is open${downBy(f)}.`
-        : `The grip went first in the ${f('programme')}: ${f('exercise') || 'an easier version'} instead, until you write that it moves well.`,
+        : `The grip went first in the ${f('programme')}: ${eased(f)}, until you write that it moves well.`,
     (f) =>
       f('programme') === ''
         ? 'A little lighter, so that your grip lasts.'

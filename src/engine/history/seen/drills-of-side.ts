@@ -19,7 +19,7 @@ export interface SideDrill {
  * For each row whose exercise was seen to be shorter on one side: the first of `open` that is mobility, is done on each
  * side and rehearses the row's pattern. None where there is none, and each at most once.
  *
- * @param open what may stand in this session's warm-up, by id
+ * @param open what may stand in this session's warm-up, those that do last
  */
 export function drillsOfSide(
   context: BlockContext,
