@@ -25,7 +25,7 @@ export interface MarkedTest {
   readonly of: number;
 }
 
-interface Evidence {
+export interface Evidence {
   readonly exercise: Exercise;
   readonly side: Side | 'both';
   readonly set: DoneSet;
@@ -74,7 +74,7 @@ function middleOf(newer: readonly Evidence[], rules: Rulebook): { evidence: Evid
 const SETS: readonly DoneSet['kind'][] = ['feeler', 'trial', 'test', 'work'];
 
 /** A row on a ladder has no reps to failure to count by. */
-function evidenceIn(remembering: Remembering, marked: MarkedRow): readonly Evidence[] {
+export function evidenceIn(remembering: Remembering, marked: MarkedRow): readonly Evidence[] {
   const { row } = marked;
   if (row.rung !== undefined) return [];
   const done = row.sets.filter(({ kind, done, reps }) => SETS.includes(kind) && done !== 'left out' && (reps ?? 0) > 0);

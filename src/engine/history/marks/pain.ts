@@ -87,7 +87,7 @@ function askingIn(remembering: Remembering, session: DoneSession, { where }: Pai
 }
 
 /** On that day or later, of this exercise or of everything. */
-function isCleared(
+export function isCleared(
   observations: readonly Observation[],
   day: Day,
   exercise: Exercise | null,
