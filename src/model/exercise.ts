@@ -67,6 +67,7 @@ export const QUALITIES = [
   'loaded bend',
   'loaded twist',
   'deep bend',
+  'deep twist',
   'reach',
   'lifting from the floor',
 ] as const;

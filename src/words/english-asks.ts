@@ -38,6 +38,7 @@ const QUALITIES: Readonly<Record<Quality, string>> = {
   'loaded bend': 'bending under load',
   'loaded twist': 'twisting under load',
   'deep bend': 'deep bending',
+  'deep twist': 'turning as far as you can',
   reach: 'reach',
   'lifting from the floor': 'lifting from the floor',
 };

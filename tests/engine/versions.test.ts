@@ -103,6 +103,7 @@ describe('cautions', () => {
     ['lying on the back', 'floor'],
     ['impact', 'speed'],
     ['deep bend', 'range'],
+    ['deep twist', 'range'],
     ['reach', 'range'],
     ['spinal load', 'load'],
     ['loaded bend', 'load'],

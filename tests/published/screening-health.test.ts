@@ -116,6 +116,7 @@ describe('bones', () => {
     const low = withHealth({ conditions: ['low bone density'] });
     expect(derivedIn(low)).toEqual([
       'take care deep bend',
+      'take care deep twist',
       'take care lifting from the floor',
       'take care loaded bend',
       'take care loaded twist',
@@ -129,6 +130,7 @@ describe('bones', () => {
       const fracture = withHealth({ conditions });
       expect(derivedIn(fracture)).toEqual([
         'avoid deep bend',
+        'avoid deep twist',
         'avoid impact',
         'avoid lifting from the floor',
         'avoid loaded bend',

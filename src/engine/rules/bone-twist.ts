@@ -1,4 +1,4 @@
-/** With low bone density: take care with loaded twisting. */
+/** With low bone density: take care with twisting, loaded or deep. */
 import { ruleId } from '../../model/identity.js';
 import type { Rule } from '../../model/reason.js';
 

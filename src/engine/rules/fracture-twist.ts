@@ -1,4 +1,4 @@
-/** After a vertebral fracture: avoid loaded twisting. */
+/** After a vertebral fracture: avoid twisting, loaded or deep. */
 import { ruleId } from '../../model/identity.js';
 import type { Rule } from '../../model/reason.js';
 

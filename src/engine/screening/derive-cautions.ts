@@ -101,6 +101,7 @@ function ofBones({ conditions = [] }: Health): readonly Derived[] {
       avoid(FRACTURE_BEND, 'loaded bend'),
       avoid(FRACTURE_BEND, 'deep bend'),
       avoid(FRACTURE_TWIST, 'loaded twist'),
+      avoid(FRACTURE_TWIST, 'deep twist'),
       avoid(FRACTURE_LIFT, 'lifting from the floor'),
       care(FRACTURE_FLOOR, 'floor'),
       avoid(FRACTURE_FAST, 'impact'),
@@ -112,6 +113,7 @@ function ofBones({ conditions = [] }: Health): readonly Derived[] {
     care(BONE_BEND, 'loaded bend'),
     care(BONE_BEND, 'deep bend'),
     care(BONE_TWIST, 'loaded twist'),
+    care(BONE_TWIST, 'deep twist'),
     care(BONE_LIFT, 'lifting from the floor'),
     care(BONE_FAST, 'speed'),
   ]);

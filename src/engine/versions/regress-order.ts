@@ -33,6 +33,7 @@ export const CAUSES_OF: Readonly<Record<Quality, readonly Cause[]>> = {
   'lying on the back': ['floor'],
   impact: ['speed'],
   'deep bend': ['range'],
+  'deep twist': ['range'],
   reach: ['range'],
   'lifting from the floor': ['floor', 'load'],
   'spinal load': ['load'],

@@ -50,6 +50,10 @@ const QUALITY_WORDS: Readonly<Record<Quality, Spoken>> = {
     kept: 'Turn your feet with the load.',
   },
   'deep bend': { changed: 'Chosen so that you need not go so deep.', kept: 'Go only as deep as is comfortable.' },
+  'deep twist': {
+    changed: 'Chosen so that you need not turn so far.',
+    kept: 'Turn only as far as is comfortable.',
+  },
   reach: { changed: 'Chosen so that you need not reach so far.', kept: 'Reach only as far as is comfortable.' },
   'lifting from the floor': {
     changed: 'Chosen so that nothing heavy is lifted from the floor.',
