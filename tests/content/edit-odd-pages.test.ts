@@ -277,6 +277,11 @@ describe('on odd pages', () => {
           expect(come.length + gone.length).toBeGreaterThan(0);
           expect(gone.length).toBeLessThanOrEqual(one.lines === 'removed' ? 12 : 3);
           expect(come.length).toBeLessThanOrEqual(one.lines === 'removed' ? 3 : 12);
+          if (one.lines === 'added') expect(gone.length).toBeLessThanOrEqual(1);
+          if (edit.kind.endsWith('-row') && page.text.endsWith('\n')) {
+            expect(edit.kind === 'add-row' ? gone : come).toEqual([]);
+          } else if (edit.kind === 'add-row' && gone.length > 0) expect(come[0]?.trimEnd()).toBe(gone[0]?.trimEnd());
+          if (edit.kind === 'remove-row') expect(gone.length - come.length).toBe(1);
           // Line ends are the page's own.
           if (page.lineEnds === 'CRLF') expect(edited.after.replaceAll('\r\n', '')).not.toMatch(/[\r\n]/);
           if (page.lineEnds === 'LF') expect(edited.after).not.toContain('\r');
