@@ -104,14 +104,16 @@ function dosesByWeek(
 /** `8 reps`, `30 s, 2 sets each side`: equal sets of one time through once, with how many where there are several. */
 function doseOf({ plan, speech }: Subject, sets: readonly Item['sets'][number][], rounds: number): string {
   const { doses } = speech.words;
-  const sides = new Set(sets.map(({ side }) => side ?? 'both')).size;
+  const sides = [...new Set(sets.map(({ side }) => side ?? 'both'))];
   const said = new Map<string, number>();
   for (const set of sets) {
     const { text } = sayPlanned(set, plan.inputs.kit, speech);
-    said.set(text, (said.get(text) ?? 0) + 1 / sides / rounds);
+    said.set(text, (said.get(text) ?? 0) + 1 / sides.length / rounds);
   }
   const counted = [...said]
     .map(([text, count]) => (Math.round(count) > 1 ? doses.withSets(text, Math.round(count)) : text))
     .join(', ');
-  return counted !== '' && sets.some(({ side }) => side !== undefined) ? doses.eachSide(counted) : counted;
+  const [only] = sides;
+  if (counted === '' || only === undefined || only === 'both') return counted;
+  return sides.length === 1 ? doses.oneSide(counted, only) : doses.eachSide(counted);
 }

@@ -59,6 +59,8 @@ export interface DoseWords {
   readonly sets: (count: number) => string;
   readonly rounds: (count: number) => string;
   readonly eachSide: (dose: string) => string;
+  /** On that side alone. */
+  readonly oneSide: (dose: string, side: 'left' | 'right') => string;
   /** `10 min: 8 every minute`. */
   readonly every: (minutes: string, reps: string, everySeconds: number) => string;
   /** `15 main + 5 next up`. */

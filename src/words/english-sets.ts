@@ -59,6 +59,7 @@ export const englishDoses: DoseWords = {
   sets: (count) => counted(count, 'set', 'sets'),
   rounds: (count) => counted(count, 'round', 'rounds'),
   eachSide: (dose) => `${dose} each side`,
+  oneSide: (dose, side) => `${dose} on the ${side} alone`,
   every: (minutes, reps, everySeconds) =>
     `${minutes}${NO_BREAK}min: ${reps} every ${everySeconds === 60 ? 'minute' : `${everySeconds}${NO_BREAK}s`}`,
   mainNext: (main, next) => `${main} with the main bell, then ${next} with the next up`,
