@@ -2,15 +2,14 @@
  * Marks on file: `clients/<id>/log/<device>.json`, one file a device, in one stated order. A file is read, added to,
  * written whole beside its place and renamed there, by one program at a time.
  */
-import { link, mkdir, open, readdir, readFile, rename, rm, stat } from 'node:fs/promises';
+import { link, mkdir, open, readFile, rename, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { compareEvents, readLog } from '../content/read-log.js';
-import { type ClientId, compareIds } from '../model/identity.js';
+import type { ClientId } from '../model/identity.js';
 import type { Log, LogEvent } from '../model/log.js';
 import type { Place } from '../model/place.js';
 import { ofClient, type Problem } from '../model/problem.js';
-import type { Result } from '../model/result.js';
 import { whichMark } from './check-log.js';
 import { diskFaultCode, sayDiskFault } from './disk-fault.js';
 import { problemOf } from './recognise-log.js';
@@ -23,25 +22,6 @@ const placeOf = (client: ClientId, name: string): Place => ({
   column: 1,
   length: 1,
 });
-
-/** Every log of a client, in order of device. Reports `log-unreadable` of each that is not as it was filed. */
-export async function readKeptLogs(content: string, client: ClientId): Promise<Result<readonly Log[]>> {
-  let names: readonly string[];
-  try {
-    names = (await readdir(folderOf(content, client)))
-      .filter((name) => /^[a-z0-9-]+\.json$/.test(name))
-      .sort(compareIds);
-  } catch (fault) {
-    if (diskFaultCode(fault) === 'ENOENT') return { value: [], problems: [] };
-    const data = { form: 'kept' as const, why: sayDiskFault(fault) };
-    return { value: [], problems: [problemOf('log-unreadable', data, placeOf(client, ''), ofClient(client))] };
-  }
-  const read = await Promise.all(names.map((name) => readOne(content, client, name.replace(/\.json$/, ''))));
-  return {
-    value: read.flatMap((one) => (one === null || 'code' in one ? [] : [one])),
-    problems: read.flatMap((one) => (one !== null && 'code' in one ? [one] : [])),
-  };
-}
 
 /** `null` where the device has none on file yet. */
 async function readOne(content: string, client: ClientId, device: string): Promise<Log | null | Problem> {
@@ -110,10 +90,19 @@ async function addTo(content: string, client: ClientId, { log, place, complete }
   const fresh = events.filter(({ id }) => received.has(id) && !before.has(id));
   if (events.length > before.size) {
     const whole: Log = { schema: 1, bookletId: log.bookletId, device: log.device, events };
-    await writeWhole(folderOf(content, client), `${log.device}.json`, `${JSON.stringify(whole, null, 1)}\n`);
+    await writeWhole(folderOf(content, client), `${log.device}.json`, lettersOf(whole));
   }
   return { fresh, known: received.size - fresh.length };
 }
+
+/** An event a line: a coach who keeps the folder under version control sees which marks came, and a year stays small. */
+const lettersOf = ({ schema, bookletId, device, events }: Log): string =>
+  [
+    `{"schema":${schema},"bookletId":${JSON.stringify(bookletId)},"device":${JSON.stringify(device)},"events":[`,
+    events.map((event) => JSON.stringify(event)).join(',\n'),
+    ']}',
+    '',
+  ].join('\n');
 
 /** On disk before it takes its place: what stands there is the old file or the new one, never half of one. */
 async function writeWhole(folder: string, name: string, text: string): Promise<void> {

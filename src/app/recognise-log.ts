@@ -59,7 +59,8 @@ export function recogniseLog(name: string, bytes: Uint8Array): Recognised {
 
 /** `looksLikeMarks` has seen a heading or an end: there is always something to say of it. */
 function faultOf({ kind, found = 0, wanted = 0 }: TextFault, place: Place): Problem {
-  if (kind === 'line') return problemOf('log-unreadable', { form: 'message', why: 'see below' }, place);
+  if (kind === 'line')
+    return problemOf('log-unreadable', { form: 'message', why: 'it is not as marks are written' }, place);
   if (kind === 'changed') return problemOf('log-cut-short', { missing: 'letters', found, wanted }, place);
   const missing = wanted === 0 ? 'end' : found === 0 ? 'beginning' : 'marks';
   return problemOf('log-cut-short', { missing, found, wanted }, place);

@@ -2,7 +2,8 @@
  * `chalkleaf receive FILE…`: marks that came back, as a message, a file or a table from paper, are held against the
  * booklet they were made in and filed with their client. A file of which anything does not fit is refused whole.
  */
-import { lstat, readdir, readFile } from 'node:fs/promises';
+import { createReadStream } from 'node:fs';
+import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { nearestOf } from '../content/nearest.js';
 import { readFolder } from '../content/read-folder.js';
@@ -22,7 +23,7 @@ import { type Received, type ReceivedSession, sayReceived } from '../words/say-r
 import { checkLog } from './check-log.js';
 import { sayDiskFault } from './disk-fault.js';
 import { nextEdition, readEditions } from './editions.js';
-import { BOUNDS, gatherFiles } from './gather-files.js';
+import { gatherFiles } from './gather-files.js';
 import { type Filed, fileLog } from './keep-logs.js';
 import type { CommonOptions } from './options.js';
 import { problemOf, recogniseLog } from './recognise-log.js';
@@ -74,7 +75,10 @@ export async function runReceive(paths: readonly string[], options: CommonOption
   return printReport({ problems, sourceOf: (file) => sources.get(file), summary, facts }, options.json);
 }
 
-/** Standard input, or a file within the bounds of any other. */
+/** Far beyond the marks of many years. */
+const LONGEST_BYTES = 16 * 1024 * 1024;
+
+/** Standard input, a file or a pipe, as far as it is no longer than any log. Reports `file-unreadable`. */
 async function readInput(path: string, name: string): Promise<Uint8Array | Problem> {
   const refuse = (why: string): Problem => ({
     code: 'file-unreadable',
@@ -82,22 +86,16 @@ async function readInput(path: string, name: string): Promise<Uint8Array | Probl
     scope: { kind: 'folder' },
     data: { path: name, why },
   });
+  const parts: Buffer[] = [];
+  let length = 0;
   try {
-    if (path === '-') {
-      const parts: Buffer[] = [];
-      let length = 0;
-      for await (const part of process.stdin) {
-        const bytes = Buffer.from(part);
-        parts.push(bytes);
-        length += bytes.length;
-        if (length > BOUNDS.bytesInAFile) return refuse('it is longer than any log');
-      }
-      return Buffer.concat(parts);
+    for await (const part of path === '-' ? process.stdin : createReadStream(path)) {
+      const bytes = Buffer.from(part);
+      parts.push(bytes);
+      length += bytes.length;
+      if (length > LONGEST_BYTES) return refuse('it is longer than any log');
     }
-    const entry = await lstat(path);
-    if (entry.isDirectory()) return refuse('it is a folder, not a file');
-    if (entry.size > BOUNDS.bytesInAFile) return refuse('it is longer than any log');
-    return await readFile(path);
+    return Buffer.concat(parts);
   } catch (fault) {
     return refuse(sayDiskFault(fault));
   }

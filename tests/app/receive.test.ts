@@ -1,10 +1,11 @@
 /** Marks that came back, received as a coach receives them: filed once, whole, with the right client, or refused. */
-import { spawn } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { mkdirSync, readdirSync, readFileSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { fileLog, readKeptLogs } from '../../src/app/keep-logs.js';
+import { fileLog } from '../../src/app/keep-logs.js';
+import { readLogs } from '../../src/app/read-history.js';
 import { recogniseLog } from '../../src/app/recognise-log.js';
 import { logOf, readLog } from '../../src/content/read-log.js';
 import { clientId } from '../../src/model/identity.js';
@@ -54,7 +55,7 @@ describe('marks are filed', () => {
     expect(readdirSync(logs)).toEqual(['phone-1.json']);
   });
 
-  test('the same as a file gives the same bytes, and standard input too', () => {
+  test('the same as a file gives the same bytes', () => {
     studio.receive(studio.put('log.json', logFrom(studio, [...someEvents(7)].reverse())));
     const bytes = studio.kept('phone-1');
     rmSync(logs, { recursive: true });
@@ -74,6 +75,17 @@ describe('marks are filed', () => {
       exit: 0,
     });
     expect(studio.kept('phone-1')).toBe(bytes);
+  });
+
+  test('what is piped in is received too', () => {
+    const message = messageFrom(studio, someEvents(2));
+    const args = ['receive', '--content', studio.content, '--today', '2027-01-12'];
+    const main = join(TOP, 'dist/src/app/main.js');
+    const ran = spawnSync(process.execPath, [main, ...args], { input: message, encoding: 'utf8' });
+    expect(ran.stdout).toContain('Filed for Ash Venn, from phone-1: 2 new marks.');
+    const none = spawnSync(process.execPath, [main, ...args], { input: 'See you', encoding: 'utf8' });
+    expect(none.stdout).toMatch(/^standard input:1:1 {2}error {2}log-unreadable/);
+    expect(none.status).toBe(1);
   });
 
   test('two devices are two files, and an edition that was followed by another still counts', () => {
@@ -487,7 +499,7 @@ describe('what is on file does not depend on how it came', () => {
       ),
       { numRuns: 40 },
     );
-    expect((await readKeptLogs(studio.content, client)).value).toEqual([log(events)]);
+    expect((await readLogs(studio.content, client)).value).toEqual([log(events)]);
   });
 
   test('many programs at once lose nothing', async () => {
@@ -507,7 +519,7 @@ describe('what is on file does not depend on how it came', () => {
       }),
     );
     expect(codes).toEqual([0, 0, 0, 0]);
-    const kept = readKeptLogs(studio.content, client);
+    const kept = readLogs(studio.content, client);
     expect((await kept).value[0]?.events.length).toBe(12);
     // And many in one program: the turns are taken one after the other.
     rmSync(logs, { recursive: true });

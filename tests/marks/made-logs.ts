@@ -14,7 +14,7 @@ const occurrence = fc.integer({ min: 1, max: 40 });
 const two = (most: number) => fc.integer({ min: 0, max: most }).map((n) => String(n).padStart(2, '0'));
 const DAYS = ['2027-01-04', '2028-02-29', '2027-03-28', '2027-12-31', '2000-02-29'];
 
-export const localTime = fc
+const localTime = fc
   .record({
     day: fc.constantFrom(...DAYS),
     clock: fc.tuple(two(23), two(59), two(59)),
@@ -68,7 +68,7 @@ const mode = fc.constantFrom('per-hand', 'total', 'added', 'assisted', 'band' as
 const label = anyWords.map((text) => text.slice(0, 40));
 const figure = fc.constantFrom('16', '2.5', '27.5', '35', '0', '100');
 
-export const anyLoad: fc.Arbitrary<PlanLoad> = fc.oneof(
+const anyLoad: fc.Arbitrary<PlanLoad> = fc.oneof(
   // As plans have them.
   fc
     .record({ figure, unit: fc.constantFrom('kg' as const, 'lb' as const), pairs: fc.boolean(), mode, pieces })

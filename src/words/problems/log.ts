@@ -57,7 +57,7 @@ export const logSayings: Sayings<LogProblems> = {
           hint: 'ask the client to send it once more',
         }
       : {
-          message: `A line of this message is no mark: ${why}. Nothing of it was filed.`,
+          message: `This message cannot be read: ${why}. Nothing of it was filed.`,
           hint: 'ask the client to send it once more, from a booklet of this version',
         };
   },
