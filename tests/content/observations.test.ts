@@ -1,23 +1,25 @@
 import { describe, expect, it } from 'vitest';
-import { readSeen } from '../../src/content/read-seen.js';
+import { readSeen, type SeenPart } from '../../src/content/read-seen.js';
 import { SEEN } from '../../src/model/client.js';
 
 function told(text: string): readonly string[] {
   const read = readSeen(text);
   if (!read.ok) return read.faults.map(({ finding }) => `! ${finding.code} ${JSON.stringify(finding.data)}`);
-  return read.value.map(({ means, side, unread }) => {
-    const at = side === undefined ? '' : ` ${side}`;
-    switch (means.kind) {
-      case 'phrase':
-        return `${means.phrase}${at}`;
-      case 'pain':
-        return `pain ${means.where} ${means.degree}${at}`;
-      case 'cleared':
-        return 'cleared';
-      case 'free':
-        return unread === undefined ? 'note' : `unread: ${unread.nearest}`;
-    }
-  });
+  return read.value.map(saidOf);
+}
+
+function saidOf({ means, side, unread }: SeenPart): string {
+  const at = side === undefined ? '' : ` ${side}`;
+  switch (means.kind) {
+    case 'phrase':
+      return `${means.phrase}${at}`;
+    case 'pain':
+      return `pain ${means.where} ${means.degree}${at}`;
+    case 'cleared':
+      return 'cleared';
+    case 'free':
+      return unread === undefined ? 'note' : `unread: ${unread.nearest}`;
+  }
 }
 
 describe('what a coach writes of a session', () => {

@@ -12,6 +12,7 @@ import { NO_HISTORY } from '../../src/model/history.js';
 import { exerciseId } from '../../src/model/identity.js';
 import type { Plan } from '../../src/model/plan.js';
 import type { TempoStep } from '../../src/model/programme.js';
+import type { RuleOverride } from '../../src/model/studio.js';
 import { PLACE } from './generate-exercises.js';
 import {
   aBlock,
@@ -59,12 +60,17 @@ const chair = anExercise('chair');
 const squat = anExercise('squat', { asks: [ask('knee')], easier: [aLink('chair', ['load'])] });
 const EXERCISES = [squat, chair, swing];
 
-function recallOf(observations: readonly Observation[], client: Partial<Client> = {}, on = today): Recall {
+function recallOf(
+  observations: readonly Observation[],
+  client: Partial<Client> = {},
+  on = today,
+  overrides: readonly RuleOverride[] = [],
+): Recall {
   const { recalls } = remember({
     client: aClient({ observations, ...client }),
     history: NO_HISTORY,
     exercises: exercisesById(EXERCISES),
-    rules: layOverrides([]).value,
+    rules: layOverrides(overrides).value,
     today: on,
   });
   return recalls.get(exerciseId('squat')) ?? recalls.get(exerciseId('swing')) ?? NO_RECALL;
@@ -124,6 +130,22 @@ describe('each phrase', () => {
   it('several of one day hold together; light beside anything careful says nothing', () => {
     expect(told(recallOf([saw('heavy'), saw('hurrying')]))).toBe('1 lighter, held to 2027-01-17, slow lowering');
     expect(told(recallOf([saw('light'), saw('hurrying')]))).toBe('held to 2027-01-17, slow lowering');
+  });
+});
+
+describe('the values that several of them share', () => {
+  test.each([
+    ['seen-hold-days', 7, 'held to 2027-01-10, 3 left to 2027-01-10'],
+    ['seen-reserve', 20, 'held to 2027-01-17, 4 left to 2027-01-17'],
+  ])('%s, as the coach has it', (rule, value, says) => {
+    const own = { rule, value, reason: 'to see what it does', place: PLACE };
+    expect(told(recallOf([saw('holds the breath')], {}, today, [own]))).toBe(says);
+  });
+
+  it('pain that was seen is never left unread by a value of the coach’s own', () => {
+    const off = { rule: 'seen-pain', value: 0, reason: 'no', place: PLACE };
+    expect(layOverrides([off]).problems.map(({ code }) => code)).toEqual(['rule-out-of-range']);
+    expect(recallOf([pain(4)], {}, today, [off]).leave).not.toBeNull();
   });
 });
 
