@@ -6,6 +6,7 @@
  * the coach wrote for the client are shown.
  */
 import type { Booklet } from '../model/booklet.js';
+import type { Change } from '../model/change.js';
 import type { Client } from '../model/client.js';
 import type { Plan } from '../model/plan.js';
 import type { Library } from '../model/studio.js';
@@ -28,9 +29,11 @@ export interface BookletWanted {
   readonly client: Client;
   /** Of this client, with the exercises of this library. */
   readonly plan: Plan;
+  /** What is otherwise than in the edition before it; absent in a first one. */
+  readonly changes?: readonly Change[];
 }
 
-export function composeBooklet({ library, client, plan }: BookletWanted): Booklet {
+export function composeBooklet({ library, client, plan, changes }: BookletWanted): Booklet {
   const subject = subjectOf(library, client, plan);
   const { speech } = subject;
   const { words } = speech;
@@ -47,7 +50,7 @@ export function composeBooklet({ library, client, plan }: BookletWanted): Bookle
     date: plan.today,
     labels: words.labels,
     parts: [
-      composeCover(subject),
+      composeCover(subject, changes),
       composeSafety(subject),
       composeHowTo(subject),
       composeCalendar(subject),

@@ -1,5 +1,6 @@
 /** The pages around the sessions: cover, how to use it, safety, calendar, and the record at the end. */
 import type { CalendarPart, CoverPart, HowToPart, RecordPart, SafetyPart, WeekHead } from '../model/booklet.js';
+import type { Change } from '../model/change.js';
 import { compareIds } from '../model/identity.js';
 import type { Plan, PlanSession, PlanSet } from '../model/plan.js';
 import { plainLine } from '../model/prose.js';
@@ -7,17 +8,20 @@ import type { Shows } from '../words/booklet-words.js';
 import { sayDate, sayDates, sayFullDate } from '../words/say-date.js';
 import { saySet } from '../words/say-dose.js';
 import { isLoaded, sayLoad } from '../words/say-load.js';
+import { composeChanges } from './compose-changes.js';
 import { stripId, stripTitle } from './compose-session.js';
 import { alwaysFound, foundInWeeks, signsFor } from './findings.js';
 import { mindedAtAll, mindsLifting } from './minded.js';
 import { type Strip, type Subject, stripsOf } from './subject.js';
 
-export function composeCover(subject: Subject): CoverPart {
+export function composeCover(subject: Subject, changes?: readonly Change[]): CoverPart {
   const { library, client, plan, speech, who } = subject;
   const { booklet } = speech.words;
   const programme = library.programmes.find(({ id }) => id === plan.programme);
+  const notice = composeChanges(subject, changes);
   return {
     kind: 'cover',
+    ...(notice === undefined ? {} : { notice }),
     client: client.name,
     title: booklet.title,
     programme: programme?.name ?? plan.programme,

@@ -126,8 +126,18 @@ export interface WeekHead {
   readonly minutes: number;
 }
 
+/** What stands first of all: what a new edition changes; that the booklet has ended; or that it was withdrawn. */
+export interface Notice {
+  readonly kind: 'changes' | 'ended' | 'withdrawn';
+  /** `Edition 2, 8 January 2027`. */
+  readonly title: string;
+  readonly lines: readonly string[];
+}
+
 export interface CoverPart {
   readonly kind: 'cover';
+  /** Absent in a first edition. */
+  readonly notice?: Notice;
   readonly client: string;
   readonly title: string;
   readonly programme: string;

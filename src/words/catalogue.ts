@@ -10,6 +10,7 @@ import type { Talk } from '../model/plan.js';
 import type { TempoStep } from '../model/programme.js';
 import type { MassUnit } from '../model/quantity.js';
 import type { BookletWords } from './booklet-words.js';
+import type { ChangeWords } from './change-words.js';
 import type { ReasonWords } from './reason-words.js';
 import type { WhyWords } from './why-words.js';
 
@@ -167,6 +168,7 @@ export interface Catalogue {
   readonly doses: DoseWords;
   readonly sets: SetWords;
   readonly booklet: BookletWords;
+  readonly changes: ChangeWords;
   /** `when the knee is sore`: what an easier version is for. */
   readonly causes: (causes: readonly Cause[]) => string;
   /** The same for a harder one: `for more load`. */

@@ -1,6 +1,7 @@
 /** English, British. The first language, and the one spoken where a client's own has no catalogue. */
 import type { Catalogue } from './catalogue.js';
 import { englishBooklet } from './english-booklet.js';
+import { englishChanges } from './english-changes.js';
 import { englishRows } from './english-rows.js';
 import {
   englishCauses,
@@ -62,6 +63,7 @@ export const english: Catalogue = {
   doses: englishDoses,
   sets: englishSets,
   booklet: englishBooklet,
+  changes: englishChanges,
   causes: englishCauses,
   harderCauses: englishHarderCauses,
   reasons: {
