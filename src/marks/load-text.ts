@@ -7,7 +7,7 @@ import { readWords, writeWords } from './fold.js';
 import type { Taking } from './taking.js';
 
 const HELD: readonly (readonly [LoadMode, string])[] = [
-  ['per-hand', 'in each hand'],
+  ['per-hand', 'per hand'],
   ['total', 'in all'],
   ['added', 'added'],
   ['assisted', 'taken off'],
