@@ -101,6 +101,7 @@ function capacitiesOf(rows: readonly WalkedRow[]): PlanInputs['capacities'] {
           grams: test.load?.grams ?? 0,
           reps: test.reps,
           reserve: test.reserve,
+          ...(test.tempo === undefined ? {} : { tempo: test.tempo }),
           ...(test.marked === undefined ? {} : { marked: test.marked }),
         },
         weak,

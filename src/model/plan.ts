@@ -256,6 +256,8 @@ export interface PlanInputs {
       readonly grams: number;
       readonly reps: number;
       readonly reserve: Tenths;
+      /** Where it was slower than normal: `k` is of the fewest reps at normal tempo that go with it. */
+      readonly tempo?: TempoStep;
       /** Made from what the client marked, not by the coach. */
       readonly marked?: true;
     };

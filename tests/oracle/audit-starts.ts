@@ -1,6 +1,7 @@
 /** Where each row begins: never above what the client has been seen to lift, in the row's exercise or its relative. */
 import { z } from 'zod';
 import { itemsByStrand, type StrandItems } from './audit-calendar.js';
+import { tenthsOf } from './audit-walks.js';
 import { external } from './capacity.js';
 import type { PlanItem, PlanJson, PlanStrand } from './plan-json.js';
 
@@ -38,13 +39,14 @@ function startLoad({ start, versions }: PlanStrand, isBare: boolean): number | u
 }
 
 /** External load of each test of an exercise, both hands: which is one or two of the grams tested K tells. */
-function testsOf({ inputs }: PlanJson, exercise: string): readonly number[] {
+function testsOf(plan: PlanJson, exercise: string): readonly number[] {
+  const { inputs } = plan;
   const share = inputs.shares.find((one) => one.exercise === exercise)?.share ?? 0;
   const body = Math.floor((share * (inputs.bodyMass ?? 0)) / 1000);
   return inputs.capacities
     .filter((one) => one.exercise === exercise)
     .map(({ k, test }) => {
-      const twice = (2 * test.grams + body) * (300 + 10 * test.reps + test.reserve);
+      const twice = (2 * test.grams + body) * (300 + tenthsOf(plan, test));
       return k === twice ? 2 * test.grams : test.grams;
     });
 }

@@ -1,4 +1,5 @@
 /** Each strand walked again by the oracle, and the printed sets held to it; gates, trials, feeler sets; K from tests. */
+import { z } from 'zod';
 import { itemsByStrand, type StrandItems } from './audit-calendar.js';
 import { external, findLoad, isWeak, loadsSayNothing, repsToFailure } from './capacity.js';
 import { findPassedOver } from './options.js';
@@ -184,6 +185,18 @@ function feelerFindings({ strand, items }: StrandItems): string[] {
   return found;
 }
 
+const ruleInForce = z.looseObject({
+  value: z.number(),
+  overridden: z.looseObject({ value: z.number() }).optional(),
+});
+
+/** Tenths of a rep of a test, its reserve with it; of a slower tempo the fewest at normal tempo that go with them. */
+export function tenthsOf(plan: PlanJson, { reps, reserve, tempo }: PlanJson['inputs']['capacities'][number]['test']) {
+  const rule = plan.rules.find(({ id }) => id === `tempo-${tempo?.replaceAll(' ', '-')}`);
+  const read = rule === undefined ? undefined : ruleInForce.parse(rule);
+  return Math.floor(((10 * reps + reserve) * 1000) / (read?.overridden?.value ?? read?.value ?? 1000));
+}
+
 /** K by Epley in whole numbers: R₀ × (300 + 10 n₀), R₀ = load + ⌊share × body mass⌋. */
 export function auditCapacities(plan: PlanJson): string[] {
   const found: string[] = [];
@@ -191,7 +204,7 @@ export function auditCapacities(plan: PlanJson): string[] {
   for (const { exercise, side, k, test, weak } of capacities) {
     const name = `capacity of ${exercise}, ${side}`;
     const share = shares.find((one) => one.exercise === exercise)?.share ?? 0;
-    const n0 = 10 * test.reps + test.reserve;
+    const n0 = tenthsOf(plan, test);
     const body = bodyMass === null ? 0n : (BigInt(share) * BigInt(bodyMass)) / 1000n;
     const bare = share > 0 && bodyMass === null;
     /** A test with a pair says what one hand held. */

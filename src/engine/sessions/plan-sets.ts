@@ -121,8 +121,10 @@ export function planSets(
     const coming = (all: readonly PlannedSession[]) => all.filter(({ queued }) => !queue.done.includes(queued));
     const left = () => own.filter((row) => !cut.has(row));
     let fitting = untrimmed(sessions, own, plan);
+    const wasCut = ({ session, row }: FittedRow) => queue.cut.has(`${session.id}/${row.id}`);
     for (const fitted of cutOrder(context, own)) {
-      if (fitIn(coming(fitting), context)) break;
+      // A session keeps its shape to the end of the block.
+      if (fitIn(coming(fitting), context) && !wasCut(fitted)) continue;
       if (isOnlyWork(fitted, rows, cut)) continue;
       cut.add(fitted);
       fitting = untrimmed(sessions, left(), plan);

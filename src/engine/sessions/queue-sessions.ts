@@ -24,6 +24,8 @@ export interface Queue {
   readonly sessions: readonly QueuedSession[];
   /** Of a block that is begun, those done already, each on the day it was done: they are not among `sessions`. */
   readonly done: readonly QueuedSession[];
+  /** Rows of a begun block that were cut for time, by `session/row`: they stay cut. */
+  readonly cut: ReadonlySet<string>;
   /** Templates that come up at all, in the programme's order. */
   readonly templates: readonly SessionTemplate[];
   /** In the order of the week that begins on the first one. */
@@ -40,6 +42,8 @@ export interface QueueBegun {
   readonly first: Day;
   /** What was done, on which day, and for which it was planned. */
   readonly done: readonly { readonly occurrence: number; readonly day: Day; readonly planned: Day }[];
+  /** Rows that its latest plan cut for time, by `session/row`; none where the minutes have changed since. */
+  readonly cut: ReadonlySet<string>;
   /** The day of planning again. */
   readonly today: Day;
 }
@@ -106,6 +110,7 @@ export function queueSessions(
       begins: beginningsOf(first, programme.curve.length, plannedDays(sessions, done, begun)),
       sessions,
       done,
+      cut: begun?.cut ?? new Set(),
       // Nothing is planned of a block that is done.
       templates: sessions.length === 0 ? [] : programme.sessions.filter((session) => coming.has(session)),
       days,

@@ -29,6 +29,15 @@ export function begunBlock({ blocks, sessions }: History, { blocksBefore }: Clie
   return { planned, done, first };
 }
 
+/** Rows that the latest plan cut for time, by `session/row`: with other minutes than then it is decided anew. */
+export function cutIn({ planned: { plan } }: Begun, { minutes }: Client): ReadonlySet<string> {
+  if (plan.inputs.minutesCap !== minutes) return new Set();
+  const sessions = plan.weeks.flatMap((week) => week.sessions);
+  return new Set(
+    sessions.flatMap(({ id, trimmed }) => trimmed.flatMap(({ row, what }) => (what === 'row' ? [`${id}/${row}`] : []))),
+  );
+}
+
 type Changed = ProblemTable['block-begun'];
 
 /**
