@@ -5,6 +5,7 @@ import type { Occurrence, StrandInput } from '../../model/strand.js';
 import type { BlockContext } from '../block-context.js';
 import { returnOf } from '../breaks/returns.js';
 import { tempoFactor } from '../capacity/tempo-factor.js';
+import { capacityOf, isCounted, repsToFailure, resistedLoad, slowedReps } from '../capacity.js';
 import { askedReserve, type Floor, floorIn, gainOf } from '../effort/plan-effort.js';
 import type { Recall } from '../history/recall.js';
 import { heldForTests } from '../items/test-sets.js';
@@ -44,7 +45,8 @@ export function buildStrand(context: BlockContext, parts: StrandParts): StrandIn
     const occurrence = { week: queued.week, easy: queued.curve.easy, asked, floor, sets };
     const why = back?.why ?? hold?.why;
     if (why === undefined) return [occurrence];
-    return [{ ...occurrence, held: { maxReps: hold === null ? null : mostHeld(hold, recall, fitted), why } }];
+    const maxReps = hold === null ? null : mostHeld(hold, recall, fitted, staysAt(context, parts, floor));
+    return [{ ...occurrence, held: { maxReps, why } }];
   });
   const occurrences = heldForTests(all, testWeeks);
   const { moderate, steady } = context.standing;
@@ -84,11 +86,33 @@ export function allowsTrials({ standing }: BlockContext, { row, dose }: FittedRo
   return row.trials && !standing.moderate && !standing.steady && dose.kind !== 'every' && dose.kind !== 'steps';
 }
 
-/** No more than was done last in this row, nor than is said otherwise. */
-function mostHeld(hold: NonNullable<Recall['hold']>, recall: Recall, fitted: WalkFitted): number | null {
-  const last = recall.lastIn.get(rowKey(fitted))?.reps ?? null;
-  const most = [hold.maxReps, last].filter((reps) => reps !== null);
+/**
+ * No more than was done last in this row, nor than is said otherwise; of what was done the bottom of the range at least.
+ * Only where the row stays at its load: to one that must fall anyway, fewer reps would leave a heavier load open.
+ */
+function mostHeld(
+  hold: NonNullable<Recall['hold']>,
+  recall: Recall,
+  fitted: WalkFitted,
+  stays: boolean,
+): number | null {
+  const last = recall.lastIn.get(rowKey(fitted))?.reps;
+  const own = last === undefined || !stays ? null : Math.max(last, fitted.reps.min);
+  const most = [hold.maxReps, own].filter((reps) => reps !== null);
   return most.length === 0 ? null : Math.max(1, Math.min(...most));
+}
+
+/** Whether the load it begins with leaves so much at the bottom of the range. */
+function staysAt(context: BlockContext, { beginning, fitted }: StrandParts, floor: Tenths): boolean {
+  const { capacity, start, versions } = beginning;
+  const version = start === null ? undefined : versions[start.version];
+  const load = version?.loads.findLast(({ grams }) => grams <= (start?.load ?? 0));
+  if (capacity === null || start === null || version === undefined || load === undefined) return false;
+  const bodyMass = context.client.bodyMass?.mass.grams ?? null;
+  const k = capacityOf('epley', capacity, isCounted(version, bodyMass));
+  const normal = repsToFailure('epley', k, capacity.reps, resistedLoad(version, load, bodyMass));
+  const factor = tempoFactor(walkTempi(context, fitted)[start.tempo] ?? 'normal', context.rules);
+  return slowedReps(normal, factor) >= 10 * fitted.reps.min + floor;
 }
 
 const floorAt = ({ floor }: Recall, day: Day): Tenths => (floor !== null && day <= floor.until ? floor.reserve : 0);

@@ -3,12 +3,14 @@ import type { Grams } from '../../model/quantity.js';
 import type { StrandInput, VersionInput } from '../../model/strand.js';
 import { type BlockContext, names } from '../block-context.js';
 import { readCapacity } from '../capacity/read-capacity.js';
+import { capacityOf, isCounted, repsToFailure, resistedLoad } from '../capacity.js';
 import type { LastWork, Recall } from '../history/recall.js';
 import { NO_RECALL } from '../history/recall.js';
 import { heaviestUpTo } from '../kit/at-most.js';
 import type { Judged } from '../versions/judge-version.js';
 import type { Begun } from './beginning.js';
 import type { WalkFitted } from './fit-rows.js';
+import { neededAtFirst } from './from-relative.js';
 import { walkTempi } from './walk-tempi.js';
 
 type Start = NonNullable<StrandInput['start']>;
@@ -52,7 +54,8 @@ export function beginWhereItEnded(context: BlockContext, fitted: Fitted, chain: 
   const tested = readCapacity(context, ended.judged, version);
   if (tested === null) return null;
   const { last } = ended;
-  const index = version.loads.findLastIndex((load) => load === heaviestUpTo(version.loads, last.grams));
+  const heaviest = heaviestUpTo(version.loads, last.grams);
+  const index = heaviest === null ? -1 : version.loads.indexOf(heaviest);
   const load = version.loads[Math.max(0, index - last.lighter)];
   if (index < 0 || load === undefined) return null;
   const same = last.range.min === fitted.reps.min && last.range.max === fitted.reps.max;
@@ -71,8 +74,8 @@ export function beginWhereItEnded(context: BlockContext, fitted: Fitted, chain: 
  * What is remembered of the exercise it begins in, whatever it begins from: lighter, slower, the weaker side first, and
  * what is earned at least. Where it begins lighter, or fell short, nothing is.
  */
-export function asRecalled(context: BlockContext, fitted: Fitted, begun: Begun): Begun {
-  const { start, capacity, versions, role } = begun;
+export function asRecalled(context: BlockContext, fitted: WalkFitted, begun: Begun): Begun {
+  const { start, capacity, role } = begun;
   if (start === null || capacity === null) return begun;
   const judged = fitted.chain.judged[start.version];
   const recall = recallOf(context, judged);
@@ -82,7 +85,7 @@ export function asRecalled(context: BlockContext, fitted: Fitted, begun: Begun):
   // Where it goes on as it ended, the loads that its marks take off are off already.
   const taken = last?.lighter ?? 0;
   const down = role === null && last !== null ? Math.max(0, recall.lighter - taken) : Math.max(recall.lighter, taken);
-  const load = lowered(versions[start.version], start.load, down);
+  const load = lowered(context, fitted, begun, down, recall.lighter > taken);
   const tempo = recall.tempo === null ? 0 : Math.max(0, walkTempi(context, fitted).indexOf(recall.tempo));
   const short = last?.short === true || recall.lighter > 0 || target.lighter > 0;
   const earned = short ? 0 : [start.earned, recall.earned].includes(2) ? 2 : Math.max(start.earned, recall.earned);
@@ -103,10 +106,30 @@ export function asRecalled(context: BlockContext, fitted: Fitted, begun: Begun):
   };
 }
 
-function lowered(version: VersionInput | undefined, load: Grams, down: number): Grams {
-  const loads = version?.loads ?? [];
-  const index = loads.findLastIndex(({ grams }) => grams <= load);
-  return down === 0 || index < 0 ? load : (loads[Math.max(0, index - down)]?.grams ?? load);
+/**
+ * So many loads down from where it begins, or from the heaviest load that leaves the asked reserve at the bottom of the
+ * range where it could not stay there: else the walk, which would have fallen further, might hold more than without.
+ */
+function lowered(
+  context: BlockContext,
+  fitted: WalkFitted,
+  { start, capacity, versions }: Begun,
+  down: number,
+  surely: boolean,
+): Grams {
+  const version = versions[start?.version ?? -1];
+  if (start === null || capacity === null || version === undefined || down === 0) return start?.load ?? 0;
+  const { loads } = version;
+  const bodyMass = context.client.bodyMass?.mass.grams ?? null;
+  const counted = isCounted(version, bodyMass);
+  const k = capacityOf('epley', capacity, counted);
+  const needed = neededAtFirst(context, fitted);
+  const begins = loads.findLastIndex(({ grams }) => grams <= start.load);
+  const stays = loads.findLastIndex(
+    (load) =>
+      !surely || !counted || repsToFailure('epley', k, capacity.reps, resistedLoad(version, load, bodyMass)) >= needed,
+  );
+  return loads[Math.max(0, Math.min(begins, stays) - down)]?.grams ?? start.load;
 }
 
 /** Nothing is made harder up to and on this day: by what hurt or was seen in any version the row may stand on. */
