@@ -350,9 +350,11 @@ test('every programme is somebody’s booklet, and each lasts as long as it says
 
 /**
  * Most are for whoever has the coach beside them, or would make the thickest booklet too thick to be put on paper; the
- * bridge on one leg gives way to the one on two that its client was tested in, and side steps to the step.
+ * bridge on one leg gives way to the one on two that its client was tested in, and side steps to the step; the press-out
+ * to what a belly may do in the months after a birth.
  */
 const NOBODYS = [
+  'band-press-out',
   'double-press',
   'elbow-get-up',
   'get-up',

@@ -17,6 +17,7 @@ import { reasonOf } from '../reason-of.js';
 import type { FittedRow } from '../rows/fit-rows.js';
 import { BIRTH_WINDOW } from '../rules/birth-window.js';
 import { CHAIR_STAND_SECONDS } from '../rules/chair-stand-seconds.js';
+import { FALLS_REFER } from '../rules/falls-refer.js';
 import { FIRST_WEEKS } from '../rules/first-weeks.js';
 import { MEASURES_APART } from '../rules/measures-apart.js';
 import { ONE_LEG_SECONDS } from '../rules/one-leg-seconds.js';
@@ -41,9 +42,12 @@ export interface Tests {
 /** `judge` says which measures are open to this client; `rows` are the tests they stand apart from. */
 export function testsOf(context: BlockContext, judge: Judge, rows: PlannedTests): Tests {
   const { exercises, rules } = context;
-  const all = isOlder(context)
-    ? [...new Set(exercises.values())].filter(({ facts }) => facts.measure !== undefined)
-    : [];
+  // Whoever has fallen so often is measured beside somebody, not alone at home.
+  const alone = (context.client.health.falls ?? 0) < rules.valueOf(FALLS_REFER);
+  const all =
+    isOlder(context) && alone
+      ? [...new Set(exercises.values())].filter(({ facts }) => facts.measure !== undefined)
+      : [];
   const measures = all.filter((measure) => judge(measure).allowed).sort((a, b) => compareIds(a.id, b.id));
   return {
     over: rules.valueOf(TEST_MOST),

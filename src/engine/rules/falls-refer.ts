@@ -1,4 +1,4 @@
-/** From so many falls in a year the coach is told to have them looked into. */
+/** From so many falls in a year the coach is told to have them looked into, and no measure is sent home. */
 import { ruleId } from '../../model/identity.js';
 import type { Rule } from '../../model/reason.js';
 

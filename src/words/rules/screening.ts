@@ -138,7 +138,8 @@ export const englishScreening: Readonly<Record<ScreeningRuleName, RuleWords>> = 
     'Diabetes is on file, or a medicine that lowers blood sugar: it counts as known disease.',
   ),
   'falls-refer': only(
-    (f) => `From ${held(f, '2 falls')} in a year: have it looked into by a doctor or physiotherapist.`,
+    (f) =>
+      `From ${held(f, '2 falls')} in a year: have it looked into by a doctor or physiotherapist. No measure of standing is sent home: take it beside them.`,
   ),
   'falls-support': both(
     (f) => `After a fall, balance is trained with support within reach${cautions(f)}.`,
