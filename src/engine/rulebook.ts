@@ -7,6 +7,7 @@ import type { RuleBounds, RulebookEntry, RulebookRoom } from '../model/rulebook.
 import type { RuleOverride } from '../model/studio.js';
 import { WALK_VALUES } from './rows/walk-values.js';
 import { RULES_OF_HISTORY } from './rules-of-history.js';
+import { RULES_OF_REVIEW } from './rules-of-review.js';
 import { RULES_OF_SCREENING } from './rules-of-screening.js';
 import { RULES_OF_SESSIONS } from './rules-of-sessions.js';
 import { RULES_OF_THE_AUDIT } from './rules-of-the-audit.js';
@@ -108,6 +109,14 @@ const LIMITS: ReadonlyMap<string, RuleBounds> = new Map([
   ['done-greatest', { least: 0, most: 1 }],
   ['done-gap', { least: 10, most: 42 }],
   ['pain-hold-days', { least: 14, most: 56 }],
+  ['review-load', { least: 7, most: 7 }],
+  ['review-share', { least: 1, most: 3 }],
+  ['propose-caution', { least: 1, most: 4 }],
+  ['propose-look', { least: 14, most: 84 }],
+  ['propose-break', { least: 0, most: 1 }],
+  ['propose-next-block', { least: 0, most: 3 }],
+  ['propose-repeat', { least: 0, most: 1 }],
+  ['propose-test', { least: 10, most: 60 }],
   ['dead-stop-reps', { least: 1, most: 10 }],
   ['next-up-first', { least: 100, most: 1000 }],
   ['signal-minutes-first', { least: 300, most: 1000 }],
@@ -198,5 +207,6 @@ export function listRulebook(overrides: readonly RuleOverride[]): readonly Ruleb
     room('ladder', RULES_OF_THE_LADDER),
     room('history', RULES_OF_HISTORY),
     room('audit', RULES_OF_THE_AUDIT),
+    room('review', RULES_OF_REVIEW),
   ];
 }

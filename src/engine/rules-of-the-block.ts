@@ -41,6 +41,7 @@ import { WEAK_RESERVE } from './rules/weak-reserve.js';
 import { WEAKER_SIDE } from './rules/weaker-side.js';
 import { WEAKEST_PART } from './rules/weakest-part.js';
 import { RULES_OF_HISTORY } from './rules-of-history.js';
+import { RULES_OF_REVIEW } from './rules-of-review.js';
 import { RULES_OF_SCREENING } from './rules-of-screening.js';
 import { RULES_OF_SESSIONS } from './rules-of-sessions.js';
 import { RULES_OF_THE_AUDIT } from './rules-of-the-audit.js';
@@ -94,6 +95,7 @@ export const RULES_OF_ROWS: readonly Rule[] = [
 export const RULES_OF_THE_BLOCK: readonly Rule[] = [
   ...RULES_OF_ROWS,
   ...RULES_OF_HISTORY,
+  ...RULES_OF_REVIEW,
   ...RULES_OF_SCREENING,
   ...RULES_OF_SESSIONS,
   ...RULES_OF_THE_AUDIT,

@@ -15,6 +15,7 @@ import { englishTellings, englishWalk } from './english-walk.js';
 import { englishAudit } from './rules/audit.js';
 import { englishHistory } from './rules/history.js';
 import { englishLadder } from './rules/ladder.js';
+import { englishReview } from './rules/review.js';
 import { englishScreening } from './rules/screening.js';
 import { englishSession } from './rules/sessions.js';
 import { englishVersion } from './rules/versions.js';
@@ -73,6 +74,7 @@ export const english: Catalogue = {
       ...englishAudit,
       ...englishHistory,
       ...englishLadder,
+      ...englishReview,
       ...englishScreening,
       ...englishSession,
       ...englishVersion,
@@ -109,7 +111,7 @@ export const english: Catalogue = {
     rung: (number, of) => `Step ${number} of ${of} on the way up.`,
     testSet: (reps, load) => `${reps}${NO_BREAK}reps to failure at ${load}`,
     maxima: (set, singles) =>
-      `From the test, ${set}, published equations make a single: ${singles}. Shown only; none of them decides.`,
+      `From ${set}, published equations make a single: ${singles}. Shown only; none of them decides.`,
     away: (from, until, cause) =>
       `Away from training from ${from} to ${until}${cause === 'ill' || cause === 'hurt' ? `, ${cause}` : ''}.`,
     stops: (after, because) =>

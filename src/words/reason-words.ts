@@ -7,6 +7,7 @@ import type { RuleWords } from './rule-words.js';
 import { AUDIT_RULES } from './rules/audit.js';
 import { HISTORY_RULES } from './rules/history.js';
 import { LADDER_RULES } from './rules/ladder.js';
+import { REVIEW_RULES } from './rules/review.js';
 import { SCREENING_RULES } from './rules/screening.js';
 import { SESSION_RULES } from './rules/sessions.js';
 import { VERSION_RULES } from './rules/versions.js';
@@ -126,6 +127,7 @@ export const BLOCK_RULES = [
   ...AUDIT_RULES,
   ...HISTORY_RULES,
   ...LADDER_RULES,
+  ...REVIEW_RULES,
   ...SCREENING_RULES,
   ...SESSION_RULES,
   ...VERSION_RULES,

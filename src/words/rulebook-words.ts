@@ -53,6 +53,10 @@ const englishRulebook: RulebookWords = {
         'Marks made at home, pain, and what the coach saw: how they shape the next plan. Care goes before what was earned.',
     },
     audit: { head: 'The block as a whole', about: 'What the coach is told of a finished plan. It changes nothing.' },
+    review: {
+      head: 'The weekly review',
+      about: 'What is proposed to the coach when marks have come back. It changes nothing by itself.',
+    },
   },
   contents: 'In this book',
   value: 'Value',
