@@ -13,8 +13,8 @@ import type { Library } from '../model/studio.js';
 import type { WebSources } from '../web/prepare-shell.js';
 import type { ShellParts } from '../web/shell-parts.js';
 import { sayProblem } from '../words/say-problem.js';
+import type { PlannedClient } from './planned-client.js';
 import { type Stage, writeStaged } from './publish-build.js';
-import type { PlannedClient } from './read-studio.js';
 import { projectFolder, webSources } from './web-sources.js';
 
 /** What every booklet of a build shares. */

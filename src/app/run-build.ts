@@ -8,6 +8,7 @@ import { accountIn, findingsOf, recordsOf } from '../words/say-findings.js';
 import { sayWithheld } from '../words/say-withheld.js';
 import { drawClient, drawStudio, openDrawing } from './draw-client.js';
 import type { CommonOptions } from './options.js';
+import type { PlannedClient } from './planned-client.js';
 import { type Progress, progressOn } from './progress.js';
 import {
   abandonStage,
@@ -18,15 +19,7 @@ import {
   type Stage,
   writeStaged,
 } from './publish-build.js';
-import {
-  chosenClients,
-  concerning,
-  type PlannedClient,
-  planClient,
-  publishable,
-  type ReadStudio,
-  readStudio,
-} from './read-studio.js';
+import { chosenClients, concerning, planClient, publishable, type ReadStudio, readStudio } from './read-studio.js';
 import { inOrder, printReport, stopsEverything, withheldClients } from './report.js';
 
 interface Built {

@@ -99,7 +99,7 @@ export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
   ),
   'one-side-tested': only(
     (f) =>
-      `Only one side was tested${clause(f('untested'), (side) => `, not the ${side}`)}: a weak estimate until both are.`,
+      `Only one side was tested or marked${clause(f('untested'), (side) => `, not the ${side}`)}: a weak estimate until both are.`,
   ),
   'percent-of-maximum': both(
     (f) =>

@@ -175,11 +175,11 @@ export const englishWalk: Readonly<Record<WalkRuleName, RuleWords>> = {
   'walk-volume-one-rep': only('One rep above the greatest set so far is always allowed.'),
   'walk-volume-share': only('One set may pass the greatest so far by a tenth.'),
   'walk-weak-above': only((f) => `More than ${f('value') || '12'} reps and reserve together is weak evidence.`),
-  'walk-weak-no-rise': only('The test is weak evidence: a big step is tried, never taken.'),
+  'walk-weak-no-rise': only('What it rests on is weak evidence: a big step is tried, never taken.'),
   'walk-weak-trial': only('On a weak estimate a trial set asks three reps at most.'),
   'walk-weak-twice': only(
     (f) =>
-      `The test is weak evidence, so even a small step takes two sessions${clause(f('earned'), (n) => ` (earned ${n})`)}.`,
+      `What it rests on is weak evidence, so even a small step takes two sessions${clause(f('earned'), (n) => ` (earned ${n})`)}.`,
   ),
 };
 

@@ -1,4 +1,5 @@
 /** Why a row is as it is, besides what the walk says of its loads and reps. */
+import { isoOfDay } from '../../model/day.js';
 import type { Reason, ReasonInput, Rule } from '../../model/reason.js';
 import type { BlockContext } from '../block-context.js';
 import { floorIn, gainOf } from '../effort/plan-effort.js';
@@ -61,9 +62,11 @@ function gainReason(context: BlockContext, { cares, strand }: WalkedRow): readon
 }
 
 /** What a test from before a break still says. */
-function trustReason({ beginning: { trust } }: WalkedRow): readonly Reason[] {
+function trustReason({ beginning: { trust, tested } }: WalkedRow): readonly Reason[] {
   if (trust.kind === 'whole') return [];
-  const inputs = [{ name: 'days', value: trust.days, unit: 'days' }];
+  const { test } = tested ?? {};
+  const marked = test?.marked === true ? [{ name: 'marked', value: isoOfDay(test.date), unit: '' }] : [];
+  const inputs = [{ name: 'days', value: trust.days, unit: 'days' }, ...marked];
   const told = reasonOf(trust.rule, 'coach', inputs, 'measured');
   const client = trust.kind === 'lighter' ? RETURN_LIGHTER : trust.rule;
   return [reasonOf(client, 'client', inputs, 'measured'), told];

@@ -52,6 +52,12 @@ const together = (f: Figure): string => clause(f('together'), (days) => ` (${day
 const ILL =
   'You have been ill, so this is gentle. Still feverish, or anything wrong in the chest? See your doctor before you train.';
 
+/** Of what the client marked, its day; of the coach's own test only that there was one. */
+const testedBefore = (f: Figure): string => {
+  const marked = f('marked');
+  return marked === '' ? 'Tested before' : `Marked on ${marked}, before`;
+};
+
 const WHY_GENTLE: Readonly<Record<string, string>> = {
   away: 'You have been away, so this is gentle on purpose.',
   ill: ILL,
@@ -149,15 +155,15 @@ export const englishBreak: Readonly<Record<BreakRuleName, RuleWords>> = {
   'return-rest-second': only((f) => `Second week back: the rest is ${held(f, '3')} times the work.`),
   'return-volume': only('No exercise has more sets than a first week back allows.'),
   'strength-kept': only(
-    (f) => `Tested before a break of ${f('days') || held(f, '21 days')}: taken as weak, and one load lighter.`,
+    (f) => `${testedBefore(f)} a break of ${f('days') || held(f, '21 days')}: taken as weak, and one load lighter.`,
   ),
   'strength-kept-older': only(
     (f) =>
-      `Tested before a break of ${f('days') || held(f, '14 days')}, and from 65 strength goes sooner: taken as weak, and one load lighter.`,
+      `${testedBefore(f)} a break of ${f('days') || held(f, '14 days')}, and from 65 strength goes sooner: taken as weak, and one load lighter.`,
   ),
   'strength-unknown': both(
     (f) =>
-      `Tested before a break of ${f('days') || held(f, '35 days')}: that says nothing now, so a feeler set finds the load.`,
+      `${testedBefore(f)} a break of ${f('days') || held(f, '35 days')}: that says nothing now, so a feeler set finds the load.`,
     'After so long, your first set finds the load anew.',
   ),
   'test-most': only((f) => `A test set goes no further than ${held(f, '5')} reps above the range.`),
