@@ -17,7 +17,7 @@ import { FOLDER, ofClient, type Problem } from '../model/problem.js';
 import type { Result } from '../model/result.js';
 import type { Library } from '../model/studio.js';
 import { diskFaultCode, sayDiskFault } from './disk-fault.js';
-import type { PlannedClient } from './read-studio.js';
+import type { PlannedClient } from './planned-client.js';
 import { VERSION } from './version.js';
 
 export interface NextEdition {

@@ -5,12 +5,10 @@ import { readFolder } from '../content/read-folder.js';
 import { type LinkedLibrary, linkLibrary, planBlock } from '../engine/plan-block.js';
 import { layOverrides, RULE_IDS } from '../engine/rulebook.js';
 import { isAdvice } from '../model/advice.js';
-import type { Booklet } from '../model/booklet.js';
 import type { Client } from '../model/client.js';
 import { dayOfIso } from '../model/day.js';
 import type { History } from '../model/history.js';
 import type { ClientId } from '../model/identity.js';
-import type { Plan } from '../model/plan.js';
 import { FOLDER, type Problem } from '../model/problem.js';
 import { invariant } from '../model/result.js';
 import type { Content } from '../model/studio.js';
@@ -18,6 +16,7 @@ import { sayPlan } from '../words/say-plan.js';
 import { checkExpectations } from './check-expectations.js';
 import { gatherFiles } from './gather-files.js';
 import type { CommonOptions } from './options.js';
+import type { PlannedClient } from './planned-client.js';
 import { readHistory } from './read-history.js';
 import { stopsEverything, withheldClients } from './report.js';
 
@@ -31,13 +30,6 @@ export interface ReadStudio {
   readonly problems: readonly Problem[];
   readonly advice: readonly Problem[];
   readonly sourceOf: (file: string) => string | undefined;
-}
-
-/** A client whose plan stands. */
-export interface PlannedClient {
-  readonly client: Client;
-  readonly plan: Plan;
-  readonly booklet: Booklet;
 }
 
 export async function readStudio(options: CommonOptions): Promise<ReadStudio> {
