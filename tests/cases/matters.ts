@@ -16,10 +16,12 @@ export const WITHHELD: Readonly<Record<string, readonly string[]>> = {
   'blood pressure': ['pressure-too-high', 'pressure-ask-first'],
   pregnancy: ['pregnancy-refused', 'pregnancy-ask-first'],
   birth: ['birth-not-checked'],
+  'an alarm': ['alarm-reported'],
 };
 
 export const MATTERS: Readonly<Record<string, readonly string[]>> = {
   'another version': ['version-chosen'],
+  'pain to be looked at': ['pain-leave'],
   'what was tested going first': ['begin-tested'],
   'a row left out for a version that stands there already': ['refuge-once'],
   'plain sets': ['dose-of-version'],

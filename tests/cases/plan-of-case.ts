@@ -46,8 +46,8 @@ export interface Planned {
 }
 
 export function planCase(of: Case): Planned {
-  const { library, client, today } = of;
-  const { value: plan, problems } = planBlock({ library, client, today, edition: 0 });
+  const { library, client, today, history } = of;
+  const { value: plan, problems } = planBlock({ library, client, today, edition: 0, history });
   const items = (plan?.weeks ?? []).flatMap(({ number, deload, sessions }) =>
     sessions.flatMap((session) =>
       session.groups.flatMap((group) =>

@@ -3,10 +3,12 @@ import { readFileSync } from 'node:fs';
 import type { Client } from '../../src/model/client.js';
 import type { Day, Weekday } from '../../src/model/day.js';
 import type { Exercise } from '../../src/model/exercise.js';
+import type { History } from '../../src/model/history.js';
 import { clientId, programmeId, rowId, sessionId } from '../../src/model/identity.js';
 import type { Block, Programme, SessionTemplate } from '../../src/model/programme.js';
 import type { Library } from '../../src/model/studio.js';
 import { aClient, aLibrary, aProgramme, on } from '../engine/make-block.js';
+import { aHistory } from '../engine/make-history.js';
 import { type Facts, isFact, readFact } from './read-facts.js';
 import { fail, slugOf } from './read-library.js';
 import { readRow } from './read-row.js';
@@ -23,6 +25,7 @@ export interface Case {
   readonly library: Library;
   readonly client: Client;
   readonly today: Day;
+  readonly history: History;
   readonly claims: readonly Claim[];
 }
 
@@ -46,7 +49,7 @@ interface OpenSession {
 
 export function readCase(name: string, text: string, exercises: readonly Exercise[]): Case {
   const lines = text.split('\n').map((line) => line.trim());
-  const facts: Facts = { today: on('2026-12-28'), unasked: false, client: {}, programme: {} };
+  const facts: Facts = { today: on('2026-12-28'), unasked: false, client: {}, programme: {}, done: [] };
   const sessions: OpenSession[] = [];
   const claims: Claim[] = [];
   let would: boolean | undefined;
@@ -81,6 +84,7 @@ export function readCase(name: string, text: string, exercises: readonly Exercis
     library: aLibrary(exercises, programme),
     client: facts.unasked ? unasked : client,
     today: facts.today,
+    history: aHistory(...(facts.done ?? []).toSorted((a, b) => a.day - b.day)),
     claims,
   };
 }

@@ -11,12 +11,15 @@ import {
 } from '../../src/model/client.js';
 import type { Day, Weekday } from '../../src/model/day.js';
 import { BODY_PARTS, type Exercise, PATTERNS, QUALITIES } from '../../src/model/exercise.js';
+import type { DoneSession } from '../../src/model/history.js';
 import { kitItemId, rowId, sessionId } from '../../src/model/identity.js';
 import type { KitItem, LoadKind, ThingKind } from '../../src/model/kit.js';
+import { ALARM_SIGNS, type PainReport } from '../../src/model/log.js';
 import type { Programme } from '../../src/model/programme.js';
 import type { Mass } from '../../src/model/quantity.js';
 import { PLACE } from '../engine/generate-exercises.js';
 import { aCaution, aSignOff, aTest, kg, on } from '../engine/make-block.js';
+import { alike, aMarkedRow, aSessionDone } from '../engine/make-history.js';
 import { fail, oneOf, slugOf } from './read-library.js';
 
 type Open<Whole> = { -readonly [Name in keyof Whole]?: Whole[Name] };
@@ -27,6 +30,8 @@ export interface Facts {
   unasked: boolean;
   readonly client: Open<Client>;
   readonly programme: Open<Programme>;
+  /** What came back, in the order written. */
+  readonly done?: DoneSession[];
 }
 
 type Reader = (value: string, facts: Facts, exercises: readonly Exercise[]) => void;
@@ -71,6 +76,14 @@ const READERS: Readonly<Record<string, Reader>> = {
   },
   test: (value, { client }, exercises) => {
     client.tests = [...(client.tests ?? []), readTest(value, exercises)];
+  },
+  marked: (value, facts, exercises) => {
+    facts.done?.push(readMark(value, exercises));
+  },
+  cleared: (value, { client }) => {
+    const means = { kind: 'cleared' } as const;
+    const cleared = { date: on(value), side: 'both', seen: 'cleared', means, place: PLACE } as const;
+    client.observations = [...(client.observations ?? []), cleared];
   },
   'main bell': (value, { client }) => {
     const [, pattern, mass] = /^(\w+) (.+)$/.exec(value) ?? fail(value);
@@ -203,6 +216,30 @@ function readTest(value: string, exercises: readonly Exercise[]): Test {
     reserve: 10 * Number(/^(\d) left$/.exec(left)?.[1] ?? fail(value)),
     date: on(date ?? '2026-12-15'),
   });
+}
+
+/**
+ * `goblet squat 16 kg × 8, 2 left, 2026-12-10`: three sets of one row of session A, asked for 6 to 10 with 2 left. Without
+ * _left_ nothing was said of it. What hurt, `knee 4`, and a sign of alarm in its own words stand after the date.
+ */
+function readMark(value: string, exercises: readonly Exercise[]): DoneSession {
+  const [what = '', ...rest] = list(value);
+  const [, name, load, reps] = /^(.+?)(?: ([\d.]+) kg)? × (\d+)$/.exec(what) ?? fail(value);
+  const left = /^(\d+) left$/.exec(rest[0] ?? '')?.[1];
+  const [date, ...more] = left === undefined ? rest : rest.slice(1);
+  const pain = more.map((said): PainReport => {
+    const alarm = ALARM_SIGNS.find((sign) => sign === said);
+    if (alarm !== undefined) return { where: 'elsewhere', degree: 0, alarm };
+    const [, part, degree] = /^(.+) (\d+)$/.exec(said) ?? fail(value);
+    return { where: oneOf([...BODY_PARTS, 'elsewhere'] as const, part), degree: Number(degree) };
+  });
+  const set = { reps: Number(reps), ...(load === undefined ? {} : { kg: Number(load) }) };
+  const row = aMarkedRow(known(name, exercises), {
+    sets: alike(3, set),
+    pain,
+    ...(left === undefined ? {} : { left: Number(left) }),
+  });
+  return aSessionDone(date ?? fail(value), [row]);
 }
 
 function readCaution(value: string): Client['cautions'][number] {
