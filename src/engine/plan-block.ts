@@ -15,7 +15,7 @@ import { type BlockContext, exercisesById } from './block-context.js';
 import { floorsOf } from './effort/plan-effort.js';
 import { ENGINE_VERSION } from './engine-version.js';
 import { remember } from './history/remember.js';
-import { type Begun, begunBlock, checkBegun, checkDone, cutIn } from './history/within-block/begun-block.js';
+import { type Begun, begunBlock, checkBegun, checkDone, cutIn, workedIn } from './history/within-block/begun-block.js';
 import { layDone } from './history/within-block/lay-done.js';
 import { withinOwnDose } from './items/within-own-dose.js';
 import { listFindings } from './list-findings.js';
@@ -87,7 +87,8 @@ export function planBlock(input: BlockInput): Result<Plan | null> {
   if (changed.length > 0) return { value: null, problems: [...rules.problems, ...changed] };
   const remembered = remember({ client: input.client, history, exercises, rules: rules.value, today: input.today });
   const { client, recalls } = remembered;
-  const asBegun = begun === null ? null : { ...begun, cut: cutIn(begun, client), today: input.today };
+  const asBegun =
+    begun === null ? null : { ...begun, cut: cutIn(begun, client), worked: workedIn(begun), today: input.today };
   const whole = queueSessions(programme, client, rules.value, asBegun);
   const firstDay = begun?.first ?? whole.value?.sessions[0]?.date ?? client.starts;
   const lastDay = (whole.value?.sessions.at(-1) ?? whole.value?.done.at(-1))?.date ?? firstDay;

@@ -57,6 +57,8 @@ interface Plan {
   readonly needs: Needs;
   /** Of a begun block: they only say how many sets there were before. */
   readonly done: ReadonlySet<QueuedSession>;
+  /** The sets they asked for, by `occurrence/row`. */
+  readonly worked: Queue['worked'];
   readonly minutesOf: Clock;
 }
 
@@ -109,7 +111,7 @@ export function planSets(
   measuresOf: MeasuresOf,
 ): Result<readonly PlannedSession[]> {
   const minutes = clockOf(context, aroundOf, measuresOf);
-  const plan: Plan = { context, needs, done: new Set(queue.done), minutesOf: minutes };
+  const plan: Plan = { context, needs, done: new Set(queue.done), worked: queue.worked, minutesOf: minutes };
   const cut = new Set<FittedRow>();
   const planned = new Map<number, PlannedSession>();
   const problems: Problem[] = [];
@@ -210,14 +212,14 @@ function timedRows(
   rows: readonly FittedRow[],
   before: PlannedSession | undefined,
   { next, tested }: Ends,
-  { context, needs }: Plan,
+  { context, needs, worked }: Plan,
 ): readonly TimedRow[] {
   const { share, easy } = queued.curve;
   const asked = rows.map((fitted) => {
     const whole = setsAskedFor(fitted);
-    const worked = easy ? before?.rows.find((row) => row.fitted === fitted)?.sets : undefined;
-    const most = worked === undefined ? whole : Math.max(1, worked - context.rules.valueOf(EASY_WEEK_SETS));
-    const planned = worked === undefined ? shareOfSets(whole, share) : Math.min(shareOfSets(whole, share), most);
+    const last = easy ? before?.rows.find((row) => row.fitted === fitted)?.sets : undefined;
+    const most = last === undefined ? whole : Math.max(1, last - context.rules.valueOf(EASY_WEEK_SETS));
+    const planned = last === undefined ? shareOfSets(whole, share) : Math.min(shareOfSets(whole, share), most);
     return { fitted, whole, planned, reps: fitted.planned === 'walk' ? fitted.reps : null };
   });
   return asked.map((one) => {
@@ -227,7 +229,8 @@ function timedRows(
     const together = fitted.inCircuit
       ? asked.filter((row) => row.fitted.block === fitted.block && row.planned === one.planned)
       : [one];
-    const sets = setsOnReturn(context, queued.date, together);
+    const asWorked = IN_SETS.has(fitted.dose.kind) ? worked.get(`${queued.occurrence}/${fitted.row.id}`) : undefined;
+    const sets = asWorked ?? setsOnReturn(context, queued.date, together);
     const way = fitted.chain.judged[fitted.chain.base]?.exercise.facts.way ?? fitted.target.facts.way;
     const rest = restOnReturn(context, queued.date, way, fitted.dose, times.rest);
     return {
@@ -241,6 +244,9 @@ function timedRows(
     };
   });
 }
+
+/** Doses whose sets are told one by one in an item, and not by signals or times through. */
+const IN_SETS: ReadonlySet<FittedRow['dose']['kind']> = new Set(['sets', 'timed', 'distance', 'rounds']);
 
 function setsAskedFor({ block, sets }: FittedRow): number {
   return block.kind === 'circuit' ? (block.rounds ?? sets) : sets;

@@ -26,6 +26,8 @@ export interface Queue {
   readonly done: readonly QueuedSession[];
   /** Rows of a begun block that were cut for time, by `session/row`: they stay cut. */
   readonly cut: ReadonlySet<string>;
+  /** Of a begun block, the sets its done sessions asked for, by `occurrence/row`. */
+  readonly worked: ReadonlyMap<string, number>;
   /** Templates that come up at all, in the programme's order. */
   readonly templates: readonly SessionTemplate[];
   /** In the order of the week that begins on the first one. */
@@ -44,6 +46,8 @@ export interface QueueBegun {
   readonly done: readonly { readonly occurrence: number; readonly day: Day; readonly planned: Day }[];
   /** Rows that its latest plan cut for time, by `session/row`; none where the minutes have changed since. */
   readonly cut: ReadonlySet<string>;
+  /** Sets that the sessions done asked for, by `occurrence/row`. */
+  readonly worked: ReadonlyMap<string, number>;
   /** The day of planning again. */
   readonly today: Day;
 }
@@ -111,6 +115,7 @@ export function queueSessions(
       sessions,
       done,
       cut: begun?.cut ?? new Set(),
+      worked: begun?.worked ?? new Map(),
       // Nothing is planned of a block that is done.
       templates: sessions.length === 0 ? [] : programme.sessions.filter((session) => coming.has(session)),
       days,

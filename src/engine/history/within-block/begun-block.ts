@@ -38,6 +38,19 @@ export function cutIn({ planned: { plan } }: Begun, { minutes }: Client): Readon
   );
 }
 
+/** Sets that the sessions done asked for, by `occurrence/row`: an easy week is held against them. */
+export function workedIn({ planned, done }: Begun): ReadonlyMap<string, number> {
+  const places = new Set(done.map(({ occurrence }) => occurrence));
+  const sessions = planned.queue.map(({ session }) => session).filter(({ occurrence }) => places.has(occurrence));
+  return new Map(
+    sessions.flatMap(({ occurrence, groups }) =>
+      groups.flatMap(({ items }) =>
+        items.map((item): readonly [string, number] => [`${occurrence}/${item.row}`, item.asked.sets]),
+      ),
+    ),
+  );
+}
+
 type Changed = ProblemTable['block-begun'];
 
 /**
