@@ -1,5 +1,5 @@
 /** The front of the booklet: cover, how to use it, safety, calendar; and the record at the end. */
-import type { CalendarPart, CoverPart, HowToPart, RecordPart, SafetyPart } from '../../src/model/booklet.js';
+import type { CalendarPart, CoverPart, HowToPart, Notice, RecordPart, SafetyPart } from '../../src/model/booklet.js';
 import { Bullets, Paragraphs, Words } from '../lines.js';
 import { LeafFrame } from './leaf.js';
 import { type Book, exerciseLeafId, type Leaf, weekLeafId } from './leaves.js';
@@ -37,15 +37,30 @@ function Contents({ book }: { readonly book: Book }) {
   );
 }
 
+/** First of all, before whose booklet it is. */
+function CoverNotice({ notice: { kind, title, lines } }: { readonly notice: Notice }) {
+  return (
+    <div class={kind === 'withdrawn' ? 'stop notice' : 'notice'} role="note">
+      <p class="lead">{title}</p>
+      {lines.map((line) => (
+        <p>{line}</p>
+      ))}
+    </div>
+  );
+}
+
 export function Cover({ book, leaf, part }: Props<CoverPart>) {
   const feet = part.weeks.map(({ date, easy }) => ({ key: date, easy }));
   return (
     <LeafFrame book={book} leaf={leaf}>
+      {part.notice === undefined ? null : <CoverNotice notice={part.notice} />}
       <p class="booklet-title">{part.title}</p>
       <h2>{part.client}</h2>
-      <div class="weeks-to-come">
-        <WeekFeet weeks={feet} />
-      </div>
+      {feet.length === 0 ? null : (
+        <div class="weeks-to-come">
+          <WeekFeet weeks={feet} />
+        </div>
+      )}
       <p class="programme">{part.programme}</p>
       <p class="dates">{part.dates}</p>
       <p class="soft">
@@ -56,8 +71,12 @@ export function Cover({ book, leaf, part }: Props<CoverPart>) {
         {part.edition}
       </p>
       <p class="said">{part.notMedical}</p>
-      <p class="said">{book.words.readingCopy}</p>
-      <Contents book={book} />
+      {book.leaves.length === 1 ? null : (
+        <>
+          <p class="said">{book.words.readingCopy}</p>
+          <Contents book={book} />
+        </>
+      )}
     </LeafFrame>
   );
 }

@@ -5,7 +5,17 @@ import { sayTenths } from '../../src/words/say-dose.js';
 import { PLAIN_NAMES } from '../../src/words/say-reason.js';
 import { type Account, accountOf } from '../../src/words/why-account.js';
 import { StudioPage } from '../studio-page.js';
-import { type Desk, type DeskClient, type GlanceRow, type GlanceTable, glanceOf, programmeName } from './desk.js';
+import { Changes } from './changes.js';
+import {
+  type Desk,
+  type DeskClient,
+  type DeskEdition,
+  type GlanceRow,
+  type GlanceTable,
+  glanceOf,
+  programmeName,
+} from './desk.js';
+import { EditionStands } from './edition-stands.js';
 import { Findings } from './findings.js';
 import { Forms } from './forms.js';
 import { dosesOf, type PlannedDose } from './planned-doses.js';
@@ -166,9 +176,37 @@ function PlanParts({ desk, plan, sets }: { readonly desk: Desk; readonly plan: P
   );
 }
 
+/** How the latest edition stands, what it changed, and what a draft beside it would. */
+function Issued({ desk, client, of }: { readonly desk: Desk; readonly client: string; readonly of: DeskEdition }) {
+  const { words, speech } = desk;
+  const { edition, draft, since } = of;
+  return (
+    <>
+      <p>
+        <EditionStands desk={desk} of={of} />
+        {draft === null ? null : ` ${words.draftBeside(client, edition.n + 1)}`}
+      </p>
+      {draft === null ? null : (
+        <section>
+          <h2>{words.changedSince}</h2>
+          <Changes desk={desk} changes={since} />
+        </section>
+      )}
+      {edition.changes === undefined ? null : (
+        <section>
+          <h2>{words.changedBy(edition.n)}</h2>
+          <p class="note">{words.from(sayFullDate(edition.from, speech))}.</p>
+          <Changes desk={desk} changes={edition.changes} />
+        </section>
+      )}
+    </>
+  );
+}
+
 export function ClientPage({ desk, of }: { readonly desk: Desk; readonly of: DeskClient }) {
   const { words, speech } = desk;
   const { plan } = of;
+  const issued = desk.editions.get(of.id);
   return (
     <div class="desk">
       <StudioPage title={of.name} home={{ href: '../index.html', text: words.back }} foot={<p>{words.privatePages}</p>}>
@@ -187,6 +225,7 @@ export function ClientPage({ desk, of }: { readonly desk: Desk; readonly of: Des
           <h2>{words.problems}</h2>
           <Problems desk={desk} problems={of.problems} none={words.none.client} />
         </section>
+        {issued === undefined ? null : <Issued desk={desk} client={of.id} of={issued} />}
         {plan ? <PlanParts desk={desk} plan={plan} {...(of.sets ? { sets: of.sets } : {})} /> : null}
       </StudioPage>
     </div>

@@ -1,5 +1,7 @@
 /** What every page of the desk is drawn from, and the sentences it makes of a plan's records. It decides nothing. */
+import type { Change } from '../../src/model/change.js';
 import type { Client } from '../../src/model/client.js';
+import type { Edition, EditionStanding, Withdrawal } from '../../src/model/edition.js';
 import { compareIds } from '../../src/model/identity.js';
 import type { Group, Item, Plan, PlanSession } from '../../src/model/plan.js';
 import type { Problem } from '../../src/model/problem.js';
@@ -17,9 +19,19 @@ export interface SaidProblem {
 
 /** One form of a client's booklet, as it stands in the output. */
 export interface BookletForm {
-  readonly kind: 'phone' | 'paper' | 'plan';
+  readonly kind: keyof DeskWords['forms'];
   /** From the desk's own folder. */
   readonly path: string;
+}
+
+/** The latest edition issued to a client, and what would be issued now where that says something else. */
+export interface DeskEdition {
+  readonly edition: Edition;
+  readonly standing: EditionStanding;
+  readonly withdrawal: Withdrawal | null;
+  readonly draft: Plan | null;
+  /** What the draft changes. */
+  readonly since: readonly Change[];
 }
 
 export interface Desk {
@@ -29,6 +41,8 @@ export interface Desk {
   readonly problems: readonly SaidProblem[];
   /** By client; none for those withheld. */
   readonly forms: ReadonlyMap<string, readonly BookletForm[]>;
+  /** By client; none where nothing was issued. */
+  readonly editions: ReadonlyMap<string, DeskEdition>;
   /** The rulebook's page, from the desk's own folder; absent where there is none. */
   readonly rulebook?: string;
 }

@@ -3,6 +3,7 @@ import { isoOfDay } from '../../src/model/day.js';
 import { sayFullDate } from '../../src/words/say-date.js';
 import { StudioPage } from '../studio-page.js';
 import { type Desk, type DeskClient, programmeName } from './desk.js';
+import { EditionStands } from './edition-stands.js';
 import { Forms } from './forms.js';
 import { Problems } from './problems.js';
 
@@ -10,9 +11,10 @@ function Standing({ desk, of }: { readonly desk: Desk; readonly of: DeskClient }
   const { words } = desk;
   const errors = of.problems.filter(({ problem }) => problem.severity === 'error');
   if (!of.withheld) {
+    const issued = desk.editions.get(of.id);
     return (
       <>
-        {words.ready}
+        {issued === undefined ? words.ready : <EditionStands desk={desk} of={issued} />}
         <Forms desk={desk} client={of.id} />
       </>
     );

@@ -13,6 +13,7 @@ import type { Library } from '../model/studio.js';
 import type { WebSources } from '../web/prepare-shell.js';
 import type { ShellParts } from '../web/shell-parts.js';
 import { sayProblem } from '../words/say-problem.js';
+import type { Shown } from './issued.js';
 import type { PlannedClient } from './planned-client.js';
 import { type Stage, writeStaged } from './publish-build.js';
 import { projectFolder, webSources } from './web-sources.js';
@@ -37,28 +38,42 @@ export async function openDrawing(): Promise<Drawing> {
 
 const asText = (value: unknown): string => `${JSON.stringify(value, null, 1)}\n`;
 
-/** `plan.json`, the booklet as one page and as a folder, and on paper where the faces can print it. */
+/**
+ * `plan.json`, the booklet as one page and as a folder, and on paper where the faces can print it. What would be issued
+ * now stands beside an edition as a draft, where it says something else.
+ */
 export async function drawClient(
-  { client, plan, booklet }: PlannedClient,
+  { client }: Pick<PlannedClient, 'client'>,
+  { book, issued, draft }: Shown,
   { parts }: Drawing,
 ): Promise<{ readonly files: readonly DrawnFile[]; readonly problems: readonly Problem[] }> {
   const { renderBookletFile, renderBookletFolder } = await import('../web/render-booklet.js');
   const { clientPlanOf } = await import('../web/client-plan.js');
   const { drawBooklet } = await import('../print/draw-booklet.js');
   const home = `private/clients/${client.id}`;
-  const clientPlan = clientPlanOf(plan);
-  const paper = await drawBooklet(booklet, client.id);
+  const whole = clientPlanOf(book.plan);
+  // Nothing of an edition that was withdrawn can be trained from, by a program neither.
+  const clientPlan = issued?.standing === 'withdrawn' ? { ...whole, weeks: [] } : whole;
+  const paper = await drawBooklet(book.booklet, client.id);
+  const draftPaper = draft === null ? { value: null, problems: [] } : await drawBooklet(draft.booklet, client.id);
   return {
     files: [
-      { path: `${home}/plan.json`, bytes: asText(plan) },
-      { path: `${home}/booklet.html`, bytes: renderBookletFile(booklet, clientPlan, parts) },
-      ...renderBookletFolder(booklet, clientPlan, parts).map((file) => ({
+      { path: `${home}/plan.json`, bytes: asText(book.plan) },
+      { path: `${home}/booklet.html`, bytes: renderBookletFile(book.booklet, clientPlan, parts) },
+      ...renderBookletFolder(book.booklet, clientPlan, parts).map((file) => ({
         path: `${home}/booklet/${file.path}`,
         bytes: file.bytes,
       })),
       ...(paper.value === null ? [] : [{ path: `${home}/booklet-a5.pdf`, bytes: paper.value }]),
+      ...(draft === null
+        ? []
+        : [
+            { path: `${home}/draft-plan.json`, bytes: asText(draft.plan) },
+            { path: `${home}/draft.html`, bytes: renderBookletFile(draft.booklet, clientPlanOf(draft.plan), parts) },
+          ]),
+      ...(draftPaper.value === null ? [] : [{ path: `${home}/draft-a5.pdf`, bytes: draftPaper.value }]),
     ],
-    problems: paper.problems,
+    problems: [...paper.problems, ...draftPaper.problems],
   };
 }
 
@@ -67,6 +82,8 @@ export interface StudioDrawing {
   /** Every client read, withheld or not. */
   readonly clients: readonly Client[];
   readonly planned: readonly PlannedClient[];
+  /** By client; of every one planned. */
+  readonly shown: ReadonlyMap<ClientId, Shown>;
   readonly problems: readonly Problem[];
   readonly drawing: Drawing;
 }
@@ -75,6 +92,9 @@ const FORMS = [
   { kind: 'phone', file: 'booklet.html' },
   { kind: 'paper', file: 'booklet-a5.pdf' },
   { kind: 'plan', file: 'plan.json' },
+  { kind: 'draft-phone', file: 'draft.html' },
+  { kind: 'draft-paper', file: 'draft-a5.pdf' },
+  { kind: 'draft-plan', file: 'draft-plan.json' },
 ] as const;
 
 /** The forms of a booklet that stand in the stage, each with its way there from the desk. */
@@ -89,7 +109,7 @@ function formsOf(stage: Stage, client: ClientId) {
 /** The public library and the private desk: two separate runs, so that no page of the one can see the other's data. */
 export async function drawStudio(
   stage: Stage,
-  { library, clients, planned, problems, drawing }: StudioDrawing,
+  { library, clients, planned, shown, problems, drawing }: StudioDrawing,
 ): Promise<void> {
   const { RULEBOOK, renderLibrary } = await import('../web/library/render-library.js');
   const { renderDesk } = await import('../web/desk/render-desk.js');
@@ -100,7 +120,12 @@ export async function drawStudio(
     out: join(stage.folder, 'public'),
     sources,
   });
-  const plans = planned.map(({ plan }) => plan);
+  const plans = planned.map(({ client, plan }) => shown.get(client.id)?.book.plan ?? plan);
+  const editions = new Map(
+    [...shown].flatMap(([client, { issued, draft, since }]) =>
+      issued === null ? [] : [[client, { ...issued, draft: draft?.plan ?? null, since }] as const],
+    ),
+  );
   const forms = new Map(planned.map(({ client }) => [client.id, formsOf(stage, client.id)]));
   const exercises = exercisesById(library.exercises);
   const sets = new Map(plans.map((plan) => [plan.client, countSets(plan, exercises)]));
@@ -110,6 +135,7 @@ export async function drawStudio(
     plans,
     problems,
     forms,
+    editions,
     sets,
     rulebook: `../../public/${RULEBOOK}`,
     sayProblem,

@@ -9,6 +9,7 @@ import { isDeepStrictEqual } from 'node:util';
 import { composeBooklet } from '../booklet/compose-booklet.js';
 import { contentOf, type EditionHead, readEditionHead, readFrozenEdition } from '../content/read-edition.js';
 import type { Booklet } from '../model/booklet.js';
+import type { Change } from '../model/change.js';
 import type { IsoDate } from '../model/day.js';
 import type { Edition, FrozenEdition } from '../model/edition.js';
 import { type BookletId, bookletId, type ClientId } from '../model/identity.js';
@@ -101,11 +102,12 @@ const unreadable = (client: ClientId, path: string, why: string): Problem => ({
 });
 
 /** Whether an edition issued now would say just what the last one says: the same plan, in the same words. */
-export function saysTheSame(last: EditionHead, library: Library, { client, plan }: PlannedClient): boolean {
+export function saysTheSame(last: Edition, library: Library, { client, plan }: PlannedClient): boolean {
   const then = { ...plan, today: last.plan.today, planId: last.plan.planId, edition: last.n };
   // Through JSON, as the last one went: a value that is absent and one that is undefined are then the same.
   if (!isDeepStrictEqual(JSON.parse(JSON.stringify(then)), last.plan)) return false;
-  return digest(wordsOf(composeBooklet({ library, client, plan: then }))) === last.wordsHash;
+  const told = last.changes === undefined ? {} : { changes: last.changes };
+  return digest(wordsOf(composeBooklet({ library, client, plan: then, ...told }))) === last.wordsHash;
 }
 
 const wordsOf = (booklet: Booklet): string => `${JSON.stringify(booklet, null, 1)}\n`;
@@ -121,12 +123,13 @@ function firstDayOf(plan: Plan, today: IsoDate): IsoDate {
   return rest[0]?.date ?? today;
 }
 
-/** Freezes plan and words. Reports `edition-not-writable`; then nothing of the edition is left. */
+/** Freezes plan and words, and what they change; `changes` is absent for the first. Reports `edition-not-writable`; then nothing of the edition is left. */
 export async function freezeEdition(
   content: string,
   next: NextEdition,
   { client, plan, booklet }: PlannedClient,
   today: IsoDate,
+  changes?: readonly Change[],
 ): Promise<Edition | Problem> {
   const words = wordsOf(booklet);
   const edition: Edition = {
@@ -137,11 +140,12 @@ export async function freezeEdition(
     from: firstDayOf(plan, today),
     block: (plan.inputs.blocksBefore ?? 0) + 1,
     ...(next.n > 1 ? { supersedes: next.n - 1 } : {}),
-    contentHash: digest(contentOf(plan, words)),
+    contentHash: digest(contentOf(plan, words, changes)),
     engineVersion: VERSION,
     rulesHash: digest(JSON.stringify(plan.rules)),
     plan,
     wordsHash: digest(words),
+    ...(changes === undefined ? {} : { changes }),
   };
   const folder = folderOf(content, client.id);
   const staging = join(folder, `.new-${process.pid}`);

@@ -18,7 +18,9 @@ Examples
   chalkleaf build --only rowan-ashby    one client drawn anew, the others as they were
   chalkleaf why rowan-ashby --week 4    where every number of week 4 comes from
   chalkleaf issue rowan-ashby           freeze this booklet as its next edition
+  chalkleaf withdraw nell-fane --why ill  nobody trains from her edition any more
   chalkleaf receive tuesday.txt         file what a client marked, as a message or from paper
+  chalkleaf review                      whom to speak to this week, and what is proposed
 
 Exit codes
   0   all is well
@@ -44,6 +46,17 @@ function readDay(text: string): string {
 function readWeek(text: string): number {
   if (/^[1-9]\d?$/.test(text)) return Number(text);
   throw new CommanderError(2, 'chalkleaf.week', `error: --week wants a week by its number, as 4; “${text}” is not one`);
+}
+
+/** Editions are counted from 1. */
+function readEdition(text: string): number {
+  if (/^[1-9]\d{0,5}$/.test(text)) return Number(text);
+  throw new CommanderError(2, 'chalkleaf.edition', `error: an edition goes by its number, as 2; “${text}” is not one`);
+}
+
+function readWhy(text: string): string {
+  if (text.trim() !== '') return text.trim();
+  throw new CommanderError(2, 'chalkleaf.why', 'error: --why wants a few words');
 }
 
 /** The one place where the clock is asked: the local calendar day, in the computer's own zone. */
@@ -126,6 +139,18 @@ function describeCommands(finish: (code: number) => void): Command {
     const { runIssue } = await import('./run-issue.js');
     finish(await runIssue(withClient(await common(given), client)));
   });
+  withCommon(
+    program
+      .command('withdraw')
+      .description('say of an issued edition that nobody is to train from it any more')
+      .argument('<client>', 'the client’s folder name')
+      .argument('[n]', 'the edition by its number (else the latest)', readEdition)
+      .requiredOption('--why <words>', 'why, for yourself alone; the client is told to ask you', readWhy),
+  ).action(async (client: string, n: number | undefined, given: Given & { readonly why: string }) => {
+    const { runWithdraw } = await import('./run-withdraw.js');
+    const edition = n === undefined ? {} : { n };
+    finish(await runWithdraw(withClient(await common(given), client), { why: given.why, ...edition }));
+  });
   program
     .command('receive')
     .description('file marks that came back: a client’s message, a log file, or a table typed from a pencilled booklet')
@@ -137,6 +162,23 @@ function describeCommands(finish: (code: number) => void): Command {
       const { runReceive } = await import('./run-receive.js');
       finish(await runReceive(files, await common(given)));
     });
+  withCommon(
+    program
+      .command('review')
+      .description('go through what came back: what to do first, what was done, what is proposed')
+      .argument('[client]', 'the client’s folder name; everybody in order of need where none is named'),
+  )
+    .option(
+      '--apply [rules]',
+      'write what is proposed on the client’s page: all of it, or that of rules named, with commas',
+    )
+    .action(async (client: string | undefined, given: Given & ReviewGiven) => {
+      const { runReview } = await import('./run-review.js');
+      const { apply } = given;
+      const rules = typeof apply === 'string' ? apply.split(',').map((rule) => rule.trim()) : apply;
+      const wanted = rules === undefined ? {} : { apply: rules };
+      finish(await runReview(withClient(await common(given), client), wanted));
+    });
   for (const command of program.commands) command.helpOption('--help', 'print this page').exitOverride();
   return program;
 }
@@ -145,6 +187,10 @@ interface WhyGiven {
   readonly week?: number;
   readonly session?: string;
   readonly exercise?: string;
+}
+
+interface ReviewGiven {
+  readonly apply?: true | string;
 }
 
 function withClient(options: CommonOptions, client: string | undefined): CommonOptions {

@@ -1,12 +1,16 @@
 /** `chalkleaf build`: checks, plans and draws everything into a stage, and puts it in place at once. */
 
-import { compareIds } from '../model/identity.js';
+import { isRowChange } from '../model/change.js';
+import type { Client } from '../model/client.js';
+import { type ClientId, compareIds } from '../model/identity.js';
 import type { Problem } from '../model/problem.js';
 import { sayFindings } from '../words/print-findings.js';
 import { sayAdviceCount } from '../words/say-advice.js';
+import { sayEdition } from '../words/say-editions.js';
 import { accountIn, findingsOf, recordsOf } from '../words/say-findings.js';
 import { sayWithheld } from '../words/say-withheld.js';
-import { drawClient, drawStudio, openDrawing } from './draw-client.js';
+import { type Drawing, drawClient, drawStudio, openDrawing } from './draw-client.js';
+import { bookOf, readIssued, type Shown, showOf } from './issued.js';
 import type { CommonOptions } from './options.js';
 import type { PlannedClient } from './planned-client.js';
 import { type Progress, progressOn } from './progress.js';
@@ -52,28 +56,35 @@ async function build(studio: ReadStudio, options: CommonOptions, progress: Progr
 
   const problems: Problem[] = [...studio.problems];
   const planned: PlannedClient[] = [];
+  const shown = new Map<ClientId, Shown>();
   for (const client of publishable(studio, studio.content.clients)) {
     progress.step(`Planning ${client.id} …`);
     const result = planClient(studio, client, options.today, 0);
     problems.push(...result.problems);
-    if (result.planned !== null) planned.push(result.planned);
+    if (result.planned === null) continue;
+    const last = await readIssued(options.content, client.id);
+    problems.push(...last.problems);
+    if (last.problems.length > 0) continue;
+    planned.push(result.planned);
+    shown.set(client.id, showOf(studio.content.library, result.planned, last.value, options.today));
   }
   if (problems.some(stopsEverything)) return { problems, ...UNTOUCHED };
 
   const stage = await openStage(options.out, options.content);
   if ('code' in stage) return { problems: [...problems, stage], ...UNTOUCHED };
-  return fill(stage, { studio, planned, problems, options, progress });
+  return fill(stage, { studio, planned, shown, problems, options, progress });
 }
 
 interface Filling {
   readonly studio: ReadStudio;
   readonly planned: readonly PlannedClient[];
+  readonly shown: ReadonlyMap<ClientId, Shown>;
   readonly problems: Problem[];
   readonly options: CommonOptions;
   readonly progress: Progress;
 }
 
-async function fill(stage: Stage, { studio, planned, problems, options, progress }: Filling): Promise<Built> {
+async function fill(stage: Stage, { studio, planned, shown, problems, options, progress }: Filling): Promise<Built> {
   try {
     const drawing = await openDrawing();
     let drawn = 0;
@@ -84,7 +95,9 @@ async function fill(stage: Stage, { studio, planned, problems, options, progress
     for (const one of wanted) {
       drawn += 1;
       progress.step(`Drawing ${one.client.id} (${drawn} of ${wanted.length}) …`);
-      const { files, problems: found } = await drawClient(one, drawing);
+      const show = shown.get(one.client.id);
+      if (show === undefined) continue;
+      const { files, problems: found } = await drawClient(one, show, drawing);
       problems.push(...found);
       for (const file of files) await writeStaged(stage, file.path, file.bytes);
     }
@@ -92,12 +105,15 @@ async function fill(stage: Stage, { studio, planned, problems, options, progress
     for (const id of withheld) {
       const own = inOrder(problems.filter(({ scope }) => scope.kind === 'client' && scope.client === id));
       await writeStaged(stage, `private/clients/${id}/withheld.txt`, sayWithheld(own, studio.sourceOf));
+      const client = studio.content.clients.find((one) => one.id === id);
+      if (client !== undefined) await drawWithdrawn(stage, client, drawing, options);
     }
     progress.step('Library and desk …');
     await drawStudio(stage, {
       library: studio.content.library,
       clients: studio.content.clients,
       planned,
+      shown,
       problems: inOrder(problems),
       drawing,
     });
@@ -110,15 +126,17 @@ async function fill(stage: Stage, { studio, planned, problems, options, progress
       wanted.map(({ plan }) => plan),
     );
     const advice = concerning(studio.advice, options.only).length;
+    const issued = wanted.flatMap(({ client }) => editionOf(client, shown.get(client.id)));
     const built = { clients: wanted.map(({ client }) => client.id), withheld, changed: published.changed };
     return {
       problems: concerning(problems, options.only),
       summary: [
         ...told,
+        ...issued.flatMap(sayEdition),
         ...summarise(wanted.length, withheld, published.changed, options.out),
         ...(advice > 0 ? [sayAdviceCount(advice)] : []),
       ],
-      facts: { built, findings: recordsOf(findings), advice },
+      facts: { built, editions: issued, findings: recordsOf(findings), advice },
     };
   } catch (fault) {
     await abandonStage(stage);
@@ -128,6 +146,32 @@ async function fill(stage: Stage, { studio, planned, problems, options, progress
     throw fault;
   }
 }
+
+/** That an edition was withdrawn is drawn even where nothing else may be. */
+async function drawWithdrawn(stage: Stage, client: Client, drawing: Drawing, { content }: CommonOptions) {
+  const { value } = await readIssued(content, client.id);
+  if (value === null || value.withdrawal === null) return;
+  const { edition, withdrawal } = value;
+  const issued = { edition, standing: 'withdrawn', withdrawal } as const;
+  const show = { book: bookOf(value, 'withdrawn'), issued, draft: null, since: [] };
+  for (const file of (await drawClient({ client }, show, drawing)).files) {
+    await writeStaged(stage, file.path, file.bytes);
+  }
+}
+
+const editionOf = ({ id, name }: Client, shown: Shown | undefined) =>
+  shown === undefined || shown.issued === null
+    ? []
+    : [
+        {
+          client: id,
+          name,
+          n: shown.issued.edition.n,
+          standing: shown.issued.standing,
+          draft: shown.draft !== null,
+          changes: new Set(shown.since.map((one) => (isRowChange(one) ? `${one.session}/${one.row}` : one.what))).size,
+        },
+      ];
 
 function summarise(booklets: number, withheld: readonly string[], changed: boolean, out: string): readonly string[] {
   const count = `${booklets} ${booklets === 1 ? 'booklet' : 'booklets'}`;

@@ -5,6 +5,7 @@
  */
 import { z } from 'zod';
 import type { Booklet } from '../model/booklet.js';
+import type { Change } from '../model/change.js';
 import type { Edition, FrozenEdition } from '../model/edition.js';
 import { type BookletId, bookletId } from '../model/identity.js';
 import type { Plan } from '../model/plan.js';
@@ -69,8 +70,9 @@ export interface EditionTexts {
   readonly digest: (text: string) => string;
 }
 
-/** What the digest of an edition is taken over: the plan as it stands in the record, and the words. */
-export const contentOf = (plan: unknown, words: string): string => `${JSON.stringify(plan)}\0${words}`;
+/** What the digest of an edition is taken over: the plan as it stands in the record, the words, and what it changes. */
+export const contentOf = (plan: unknown, words: string, changes?: unknown): string =>
+  [JSON.stringify(plan), words, ...(changes === undefined ? [] : [JSON.stringify(changes)])].join('\0');
 
 /** Plan and words as they were frozen, or a few words on why they are not. Any texts give an answer. */
 export function readFrozenEdition({ edition: text, words, n, digest }: EditionTexts): FrozenEdition | Unread {
@@ -87,8 +89,11 @@ export function readFrozenEdition({ edition: text, words, n, digest }: EditionTe
   if (head.n !== n) return { why: `it says that it is edition ${head.n}` };
   if (digest(words) !== head.wordsHash) return { why: 'its words are not those that were frozen' };
   // The record's own plan, and not the one that was checked: checking may put its keys in another order.
-  const frozen = planIn(parsed);
-  if (digest(contentOf(frozen, words)) !== head.contentHash) return { why: 'its plan is not the one that was frozen' };
+  const frozen = keyIn(parsed, 'plan');
+  const changes = keyIn(parsed, 'changes');
+  if (digest(contentOf(frozen, words, changes)) !== head.contentHash) {
+    return { why: 'its plan is not the one that was frozen' };
+  }
   const booklet = parse(words);
   if (booklet === undefined) return { why: 'its words are not JSON' };
   const block = (plan.inputs.blocksBefore ?? 0) + 1;
@@ -102,6 +107,7 @@ export function readFrozenEdition({ edition: text, words, n, digest }: EditionTe
     ...(supersedes === undefined ? {} : { supersedes }),
     // Its digest says that it is what this program wrote.
     plan: frozen as Plan,
+    ...(changes === undefined ? {} : { changes: changes as readonly Change[] }),
   };
   return { edition, booklet: booklet as Booklet };
 }
@@ -114,8 +120,8 @@ function parse(text: string): unknown {
   }
 }
 
-const planIn = (parsed: unknown): unknown =>
-  typeof parsed === 'object' && parsed !== null && 'plan' in parsed ? parsed.plan : undefined;
+const keyIn = (parsed: unknown, key: 'plan' | 'changes'): unknown =>
+  typeof parsed === 'object' && parsed !== null ? new Map(Object.entries(parsed)).get(key) : undefined;
 
 const FORMATS = z.looseObject({ schema: z.int(), plan: z.looseObject({ schema: z.int() }).optional() });
 

@@ -21,6 +21,8 @@ export interface OutputProblems {
   readonly 'output-occupied': { readonly path: string };
   /** A frozen edition that is not as it was written. */
   readonly 'edition-unreadable': { readonly path: string; readonly why: string };
+  /** The client has no edition of this number; 0 is the latest, and `last` 0 where nothing was issued. */
+  readonly 'no-such-edition': { readonly client: string; readonly edition: number; readonly last: number };
   /** A log on file that cannot be read. */
   readonly 'marks-unreadable': { readonly path: string; readonly why: string };
   /** A mark in a log of an edition, session, row or set that was never issued; `what` names it, `mark` is its id. */

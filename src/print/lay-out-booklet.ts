@@ -53,6 +53,8 @@ function allChapters(booklet: Booklet, setting: Setting): readonly Chapter[] {
   const firstBody = booklet.parts.findIndex((part) => !isFront(part));
   const at = firstBody === -1 ? laid.length : firstBody;
   const front = laid.slice(0, at).flat();
+  // Of a booklet that was withdrawn its cover is left.
+  if (booklet.parts.every(({ kind }) => kind === 'cover')) return front;
   const contents = layOutContents(booklet, setting);
   // Sharing a page would leave the page before the first session with nothing on it.
   const shares = fillPages([...front, contents], layOutNotesPage(setting)).length % 2 === 1;

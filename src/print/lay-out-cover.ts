@@ -1,18 +1,36 @@
-/** The cover: whose booklet it is, its weeks as strokes to come, and that it is not medical advice. */
-import type { CoverPart } from '../model/booklet.js';
-import { type Block, block, linesOf, paragraph, type Slug, withNext } from './lay-out-blocks.js';
+/** The cover: what is to be known first, whose booklet it is, its weeks as strokes to come, and that it is not medical advice. */
+import type { CoverPart, Notice } from '../model/booklet.js';
+import { plainLine } from '../model/prose.js';
+import { type Block, block, linesOf, paragraph, rule, type Slug, withNext } from './lay-out-blocks.js';
 import type { Chapter } from './lay-out-pages.js';
+import { layOutStopFrame } from './lay-out-stop-frame.js';
 import { layOutFeet } from './lay-out-tally.js';
 import { tag } from './page.js';
 import type { Setting } from './setting.js';
-import { LINE, LINES_ON_PAGE } from './sheet.js';
+import { LINE, LINES_ON_PAGE, TEXT_WIDTH } from './sheet.js';
 import type { StyleName } from './type-styles.js';
 
 /** Empty lines above the first. */
 const TOP = 5;
+/** Between what is to be known first and the rest. */
+const NEAR = 2;
 /** One stroke a week, large enough to be the picture of the cover. */
 const TALLY_SCALE = 2;
 const TALLY_LINES = 3;
+
+/** Between two fine rules; a booklet that was withdrawn says so in the frame of the stop signs. */
+function layOutNotice({ kind, title, lines }: Notice, setting: Setting): readonly Slug[] {
+  if (kind === 'withdrawn') return layOutStopFrame(title, lines.map(plainLine), [], setting).map(kept);
+  const { measure } = setting;
+  const inner = [
+    ...paragraph([{ style: 'text-strong', text: title, tag: tag('P') }], measure),
+    ...lines.flatMap((text) => paragraph([{ style: 'text', text, tag: tag('P') }], measure)),
+  ];
+  const edge: Slug = { lines: 1, area: 'text', boxes: [rule(0, LINE / 2, TEXT_WIDTH)], withNext: true };
+  return [edge, ...inner.map(kept), edge];
+}
+
+const kept = (slug: Slug): Slug => ({ ...slug, withNext: true });
 
 export function layOutCover(cover: CoverPart, setting: Setting): Chapter {
   const { measure } = setting;
@@ -27,14 +45,16 @@ export function layOutCover(cover: CoverPart, setting: Setting): Chapter {
     boxes: layOutFeet(cover.weeks.length, 0, TALLY_LINES * LINE, TALLY_SCALE),
     withNext: true,
   };
+  const notice = cover.notice === undefined ? [] : layOutNotice(cover.notice, setting);
   const upper = [
+    ...(notice.length === 0 ? [gapSlug(TOP)] : [...notice, gapSlug(Math.max(NEAR, TOP - linesOf(notice)))]),
     ...line('exercise', cover.title),
     ...name,
     gapSlug(1),
     ...line('text', cover.programme),
     ...line('text', cover.dates),
     gapSlug(2),
-    tally,
+    ...(cover.weeks.length === 0 ? [] : [tally]),
   ];
   const lower = [
     ...line('label-strong', cover.studio),
@@ -43,8 +63,8 @@ export function layOutCover(cover: CoverPart, setting: Setting): Chapter {
     gapSlug(1),
     ...line('note-italic', cover.notMedical),
   ];
-  const room = LINES_ON_PAGE - TOP - linesOf(upper) - linesOf(lower);
-  const blocks: readonly Block[] = [block([gapSlug(TOP), ...upper, ...(room > 0 ? [gapSlug(room)] : []), ...lower])];
+  const room = LINES_ON_PAGE - linesOf(upper) - linesOf(lower);
+  const blocks: readonly Block[] = [block([...upper, ...(room > 0 ? [gapSlug(room)] : []), ...lower])];
   return { start: 'page', running: '', blocks, bare: true };
 }
 

@@ -12,11 +12,24 @@ export interface DeskWords {
   readonly starts: string;
   readonly ready: string;
   readonly withheld: string;
-  readonly forms: Readonly<Record<'phone' | 'paper' | 'plan', string>>;
+  readonly forms: Readonly<Record<'phone' | 'paper' | 'plan' | 'draft-phone' | 'draft-paper' | 'draft-plan', string>>;
   readonly notRead: string;
   readonly draft: string;
   readonly edition: (edition: number) => string;
   readonly from: (date: string) => string;
+  /** How the latest edition stands; the next one is what a draft would become. */
+  readonly editionStands: (n: number, issued: string) => string;
+  readonly editionEnded: (n: number) => string;
+  readonly editionWithdrawn: (n: number, date: string, why: string) => string;
+  readonly draftBeside: (client: string, next: number) => string;
+  /** Over what the latest edition changed, and over what a draft would. */
+  readonly changedBy: (n: number) => string;
+  readonly changedSince: string;
+  readonly sameWork: string;
+  readonly changeFrom: string;
+  readonly changeBefore: string;
+  readonly changeAfter: string;
+  readonly changeWhy: string;
   readonly folderProblems: string;
   readonly glance: string;
   readonly row: string;
@@ -64,11 +77,30 @@ const englishDesk: DeskWords = {
   starts: 'Starts',
   ready: 'Ready',
   withheld: 'Withheld',
-  forms: { phone: 'On the phone', paper: 'On paper', plan: 'The plan as data' },
+  forms: {
+    phone: 'On the phone',
+    paper: 'On paper',
+    plan: 'The plan as data',
+    'draft-phone': 'Draft, on the phone',
+    'draft-paper': 'Draft, on paper',
+    'draft-plan': 'Draft, as data',
+  },
   notRead: 'The file could not be read.',
   draft: 'Draft',
   edition: (edition) => `Edition ${edition}`,
   from: (date) => `From ${date}`,
+  editionStands: (n, issued) => `Edition ${n} stands, issued ${issued}.`,
+  editionEnded: (n) => `Edition ${n} has ended, and says so on its first page.`,
+  editionWithdrawn: (n, date, why) => `Edition ${n} was withdrawn on ${date}: ${why}`,
+  draftBeside: (client, next) =>
+    `What changed since is not in it: see the draft. \`chalkleaf issue ${client}\` makes it edition ${next}.`,
+  changedBy: (n) => `What edition ${n} changed`,
+  changedSince: 'What the draft would change',
+  sameWork: 'The work is the same.',
+  changeFrom: 'From',
+  changeBefore: 'Before',
+  changeAfter: 'Now',
+  changeWhy: 'Why',
   folderProblems: 'In the folder',
   glance: 'The plan at a glance',
   row: 'Exercise',

@@ -81,8 +81,27 @@ export const englishChanges: ChangeWords = {
   moved: (to) => `Your sessions have moved: the next one is on ${to}.`,
   sessions: (count) => `There are ${count}${NO_BREAK}${count === 1 ? 'session' : 'sessions'} in this block now.`,
   stops: (date) => `Ask before you train on after ${date}.`,
-  sameWork: 'The work is the same; some of the words are new.',
+  sameWork: 'The work is the same as in the edition before.',
   useThis: (marks) => `Train from this edition from now on.${marks ? ' Your marks stay.' : ''}`,
+
+  kinds: {
+    added: 'new',
+    removed: 'left out',
+    version: 'exercise',
+    load: 'load',
+    amount: 'amount',
+    sets: 'sets',
+    effort: 'reserve',
+    tempo: 'tempo',
+    rest: 'rest',
+    conditions: 'what is earned or tried first',
+  },
+  withRest: (work, rest) => `${work}, rest ${rest}`,
+  withReserve: (work, reserve) => `${work}, ${reserve} in reserve`,
+  notThere: 'not there',
+  whole: { block: 'Block', programme: 'Programme', dates: 'Days', sessions: 'Sessions', stops: 'Last day' },
+  noDay: 'none',
+  blockNumber: (block) => `block ${block}`,
 
   ended: {
     title: 'This booklet has ended',

@@ -2,7 +2,7 @@
 import type { VNode } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { ClientPage } from '../../../layouts/desk/client-page.js';
-import { type BookletForm, type Desk, deskClients } from '../../../layouts/desk/desk.js';
+import { type BookletForm, type Desk, type DeskEdition, deskClients } from '../../../layouts/desk/desk.js';
 import { DeskIndex } from '../../../layouts/desk/studio-page.js';
 import type { Client } from '../../model/client.js';
 import type { Plan } from '../../model/plan.js';
@@ -24,6 +24,8 @@ export interface DeskContent {
   readonly problems: readonly Problem[];
   /** Which forms of each booklet stand in the output. */
   readonly forms?: ReadonlyMap<string, readonly BookletForm[]>;
+  /** Of each client something was issued to. */
+  readonly editions?: ReadonlyMap<string, DeskEdition>;
   /** Working sets of each plan by week, by client. */
   readonly sets?: ReadonlyMap<string, WeeklySets>;
   /** Where the rulebook stands, from the desk's own folder. */
@@ -44,6 +46,7 @@ export function deskPages({
   plans,
   problems,
   forms = new Map(),
+  editions = new Map(),
   sets = new Map(),
   rulebook,
   sayProblem,
@@ -52,7 +55,15 @@ export function deskPages({
   const speech = speechOf(language);
   const said = problems.map((problem) => ({ problem, ...sayProblem(problem) }));
   const words = sayDeskWords(language);
-  const desk: Desk = { library, words, speech, problems: said, forms, ...(rulebook === undefined ? {} : { rulebook }) };
+  const desk: Desk = {
+    library,
+    words,
+    speech,
+    problems: said,
+    forms,
+    editions,
+    ...(rulebook === undefined ? {} : { rulebook }),
+  };
   const all = deskClients(clients, plans, said, sets);
   const page = (path: string, title: string, view: () => VNode): Page => ({
     path,

@@ -56,6 +56,10 @@ export const outputSayings: Sayings<OutputProblems> = {
     message: `The issued edition ${quoted(path)} is not as it was written: ${why}.`,
     hint: 'put it back from a copy; an issued edition is never changed',
   }),
+  'no-such-edition': ({ client, edition, last }) => ({
+    message: last === 0 ? `Nothing was issued to ${quoted(client)}.` : `${quoted(client)} has no edition ${edition}.`,
+    hint: last === 0 ? '`chalkleaf issue` freezes a first edition' : `a number from 1 to ${last}`,
+  }),
   'marks-unreadable': ({ path, why }) => ({
     message: `The marks on file in ${quoted(path)} are not as they were filed: ${why}. What was done is not known, and nothing is planned.`,
     hint: 'put the file back from a copy; or take it away, and receive the marks again',
