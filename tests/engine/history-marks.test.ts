@@ -456,3 +456,35 @@ describe('done-quiet: a row left out again and again', () => {
     expect(quiet(false, false, false, true)).toEqual([]);
   });
 });
+
+describe('the coach may set', () => {
+  const easier = (days: number) => daysAgo(days, alike(3, { kg: 60, reps: 8, done: 'easier' }), { left: 2 });
+  const top = sessions([9, work(60, 10, 2)], [5, work(60, 10, 2)]);
+  const over = sessions([9, work(60, 8, 4)], [5, work(60, 8, 4)]);
+  const hurt = aHistory(
+    daysAgo(5, alike(3, { kg: 60, reps: 8 }), { left: 2, pain: [{ where: 'elsewhere', degree: 1 }] }),
+  );
+
+  test.each([
+    ['done-days', 14, sessions([20, work(60, 8, 2)]), '60 × 8, earned 0', 'nothing'],
+    ['done-earned', 1, top, '60 × 10, earned 2', '60 × 10, earned 1'],
+    ['done-easier', 1, aHistory(easier(5)), 'nothing', '60 × 8, earned 0, 1 lighter, short'],
+    [
+      'done-missed',
+      2,
+      sessions([5, work(60, 5, 0)]),
+      '60 × 5, earned 0, 1 lighter, short',
+      '60 × 5, earned 0, 2 lighter, short',
+    ],
+    ['done-over-target', 30, over, '60 × 8, earned 2', '60 × 8, earned 0'],
+  ] as const)('%s', (rule, value, history, as, set) => {
+    expect(last(recalled(history))).toBe(as);
+    expect(last(recalled(history, {}, [own(rule, value)]))).toBe(set);
+  });
+
+  it('pain-hold-days', () => {
+    const until = (rules: readonly RuleOverride[]) => recallOf(recalled(hurt, {}, rules)).hold?.until;
+    expect(until([])).toBe(addDays(today, 9));
+    expect(until([own('pain-hold-days', 28)])).toBe(addDays(today, 23));
+  });
+});

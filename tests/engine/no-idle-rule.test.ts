@@ -65,8 +65,8 @@ beforeAll(() => {
     file.endsWith('.case.txt') ? [file.replace('.case.txt', '')] : [],
   );
   for (const name of names) {
-    const { library, client, today } = readCaseFile(name, exercises);
-    made.push(plan({ library, client, today, edition: 0 }));
+    const { library, client, today, history } = readCaseFile(name, exercises);
+    made.push(plan({ library, client, today, history, edition: 0 }));
   }
   for (let seed = 0; seed < STUDIOS; seed += 1) made.push(studio(seed));
   said = made.map(({ text }) => text).join('\n');
