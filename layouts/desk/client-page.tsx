@@ -176,16 +176,27 @@ function PlanParts({ desk, plan, sets }: { readonly desk: Desk; readonly plan: P
   );
 }
 
-/** How the latest edition stands, what it changed, and what a draft beside it would. */
-function Issued({ desk, client, of }: { readonly desk: Desk; readonly client: string; readonly of: DeskEdition }) {
+/** How the latest edition stands, and how a draft beside it becomes the next. */
+function Stands({ desk, client, of }: { readonly desk: Desk; readonly client: string; readonly of: DeskEdition }) {
+  return (
+    <p>
+      <EditionStands desk={desk} of={of} />
+      {of.draft === null ? null : (
+        <>
+          {` ${desk.words.draftBeside(of.edition.n + 1)} `}
+          <code>chalkleaf issue {client}</code>
+        </>
+      )}
+    </p>
+  );
+}
+
+/** What a draft beside the latest edition would change, and what that edition changed. */
+function Issued({ desk, of }: { readonly desk: Desk; readonly of: DeskEdition }) {
   const { words, speech } = desk;
   const { edition, draft, since } = of;
   return (
     <>
-      <p>
-        <EditionStands desk={desk} of={of} />
-        {draft === null ? null : ` ${words.draftBeside(client, edition.n + 1)}`}
-      </p>
       {draft === null ? null : (
         <section>
           <h2>{words.changedSince}</h2>
@@ -220,12 +231,13 @@ export function ClientPage({ desk, of }: { readonly desk: Desk; readonly of: Des
               ? programmeName(desk, of.client.programme)
               : words.notRead}
         </p>
+        {issued === undefined ? null : <Stands desk={desk} client={of.id} of={issued} />}
         <Forms desk={desk} client={of.id} up="../" />
         <section>
           <h2>{words.problems}</h2>
           <Problems desk={desk} problems={of.problems} none={words.none.client} />
         </section>
-        {issued === undefined ? null : <Issued desk={desk} client={of.id} of={issued} />}
+        {issued === undefined ? null : <Issued desk={desk} of={issued} />}
         {plan ? <PlanParts desk={desk} plan={plan} {...(of.sets ? { sets: of.sets } : {})} /> : null}
       </StudioPage>
     </div>

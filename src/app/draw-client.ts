@@ -2,6 +2,7 @@
 import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { isDeepStrictEqual } from 'node:util';
 import { readerSchemas } from '../content/reader-schemas.js';
 import { countSets } from '../engine/audit/count-sets.js';
 import { exercisesById } from '../engine/block-context.js';
@@ -73,7 +74,10 @@ export async function drawClient(
           ]),
       ...(draftPaper.value === null ? [] : [{ path: `${home}/draft-a5.pdf`, bytes: draftPaper.value }]),
     ],
-    problems: [...paper.problems, ...draftPaper.problems],
+    problems: [
+      ...paper.problems,
+      ...draftPaper.problems.filter((one) => !paper.problems.some((told) => isDeepStrictEqual(one, told))),
+    ],
   };
 }
 

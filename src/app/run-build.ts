@@ -169,6 +169,7 @@ const editionOf = ({ id, name }: Client, shown: Shown | undefined) =>
           n: shown.issued.edition.n,
           standing: shown.issued.standing,
           draft: shown.draft !== null,
+          over: shown.issued.standing === 'ended' && !shown.since.some(({ what }) => what === 'block'),
           changes: new Set(shown.since.map((one) => (isRowChange(one) ? `${one.session}/${one.row}` : one.what))).size,
         },
       ];

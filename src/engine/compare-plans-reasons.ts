@@ -10,7 +10,7 @@ const CAUTIONS: readonly string[] = ['caution-met', 'caution-in-block', 'floor-c
 export const isOfSafety = (rule: string): boolean =>
   rule.startsWith('pain-') || rule === 'seen-pain' || CAUTIONS.includes(rule) || SCREENING.has(rule);
 
-/** Rules of the walk and of a row's makeup say how, seldom why: they explain only where nothing else does. */
+/** Rules of the walk, and that another version was chosen, say how, seldom why: they explain only where nothing else does. */
 const RANKS: readonly ((rule: string) => boolean)[] = [
   (rule) => rule.startsWith('pain-') || rule === 'seen-pain',
   isOfSafety,
@@ -19,7 +19,7 @@ const RANKS: readonly ((rule: string) => boolean)[] = [
   (rule) => rule.startsWith('done-') && !['done-median', 'done-unsaid', 'done-days', 'done-greatest'].includes(rule),
   (rule) => rule.startsWith('break-') || rule.startsWith('return-'),
   (rule) => rule.startsWith('done-'),
-  (rule) => !rule.startsWith('walk-') && !rule.startsWith('ladder-'),
+  (rule) => !rule.startsWith('walk-') && !rule.startsWith('ladder-') && rule !== 'version-chosen',
 ];
 
 const rankOf = (rule: string): number => {
@@ -42,8 +42,18 @@ const weightiest = (reasons: readonly Reason[]): Reason | undefined =>
     (a, b) => rankOf(a.rule) - rankOf(b.rule) || Number(a.audience === 'client') - Number(b.audience === 'client'),
   )[0];
 
-/** With these an exercise stays as it is: they never say why another is done. */
-const STAYS: readonly string[] = ['caution-met', 'floor-cautioned', 'gain-cautioned', 'pain-gentle'];
+/** With these an exercise stays, or its load is known: they never say why another is done. */
+const STAYS: readonly string[] = [
+  'caution-met',
+  'floor-cautioned',
+  'gain-cautioned',
+  'pain-gentle',
+  'done-days',
+  'done-greatest',
+  'done-median',
+  'done-side',
+  'done-unsaid',
+];
 
 /** Of the items in which something is otherwise, in order. `another`: it is another exercise that is done. */
 export function explaining(pairs: readonly Pair[], another = false): Reason | undefined {

@@ -21,7 +21,8 @@ export interface DeskWords {
   readonly editionStands: (n: number, issued: string) => string;
   readonly editionEnded: (n: number) => string;
   readonly editionWithdrawn: (n: number, date: string, why: string) => string;
-  readonly draftBeside: (client: string, next: number) => string;
+  /** Stands before the command. */
+  readonly draftBeside: (next: number) => string;
   /** Over what the latest edition changed, and over what a draft would. */
   readonly changedBy: (n: number) => string;
   readonly changedSince: string;
@@ -92,8 +93,7 @@ const englishDesk: DeskWords = {
   editionStands: (n, issued) => `Edition ${n} stands, issued ${issued}.`,
   editionEnded: (n) => `Edition ${n} has ended, and says so on its first page.`,
   editionWithdrawn: (n, date, why) => `Edition ${n} was withdrawn on ${date}: ${why}`,
-  draftBeside: (client, next) =>
-    `What changed since is not in it: see the draft. \`chalkleaf issue ${client}\` makes it edition ${next}.`,
+  draftBeside: (next) => `What changed since is not in it: see the draft. This makes it edition ${next}:`,
   changedBy: (n) => `What edition ${n} changed`,
   changedSince: 'What the draft would change',
   sameWork: 'The work is the same.',
