@@ -10,7 +10,6 @@ import type { Result } from '../model/result.js';
 import { gatherHistory } from '../session/gather-history.js';
 import { diskFaultCode, sayDiskFault } from './disk-fault.js';
 import { readEditions } from './editions.js';
-import { BOUNDS } from './gather-files.js';
 
 /**
  * Where an edition or a log cannot be read, nothing is known of what was done, and the problem says why. Reports
@@ -51,11 +50,14 @@ export async function readLogs(content: string, client: ClientId): Promise<Resul
   };
 }
 
+/** One evening is some kilobytes, and a log holds years of them. */
+const MOST_LOG_BYTES = 64 * 1024 * 1024;
+
 async function readOne(path: string): Promise<Log | { readonly why: string }> {
   try {
     const entry = await lstat(path);
     if (!entry.isFile()) return { why: 'it is not an ordinary file' };
-    if (entry.size > BOUNDS.bytesInAFile) return { why: 'it is far larger than any log' };
+    if (entry.size > MOST_LOG_BYTES) return { why: 'it is far larger than any log' };
     return readLog(await readFile(path, 'utf8'));
   } catch (fault) {
     return { why: sayDiskFault(fault) };

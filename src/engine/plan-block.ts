@@ -84,8 +84,8 @@ export function planBlock(input: BlockInput): Result<Plan | null> {
   const history = input.history ?? NO_HISTORY;
   const begun = begunBlock(history, input.client);
   const changed = begun === null ? [] : checkBegun(begun, input.client, programme);
-  if (changed.length > 0) return { value: null, problems: [...rules.problems, ...changed] };
   const remembered = remember({ client: input.client, history, exercises, rules: rules.value, today: input.today });
+  if (changed.length > 0) return { value: null, problems: [...rules.problems, ...remembered.problems, ...changed] };
   const { client, recalls } = remembered;
   const asBegun =
     begun === null ? null : { ...begun, cut: cutIn(begun, client), worked: workedIn(begun), today: input.today };

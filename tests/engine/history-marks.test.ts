@@ -65,6 +65,22 @@ describe('done-median: the set in the middle of the last three', () => {
       '60 × 8, 2 left (2026-12-23)',
     ],
     [
+      'of two none that fell short with a heavier load',
+      [
+        [7, work(60, 8, 2)],
+        [5, work(70, 2, 0)],
+      ],
+      '60 × 8, 2 left (2026-12-21)',
+    ],
+    [
+      'of two one that fell short with the same load',
+      [
+        [7, work(60, 8, 2)],
+        [5, work(60, 2, 0)],
+      ],
+      '60 × 2, 0 left (2026-12-23)',
+    ],
+    [
       'of three the middle',
       [
         [9, work(60, 8, 1)],

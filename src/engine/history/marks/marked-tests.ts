@@ -33,6 +33,10 @@ export interface Evidence {
   readonly reserve: Tenths;
   /** In grams times tenths, at normal tempo. */
   readonly k: number;
+  /** In grams, body and load together. */
+  readonly resisted: number;
+  /** Fewer reps than the range begins with, and not one left. */
+  readonly missed: boolean;
   readonly by: MarkedTest['by'];
   readonly inCircuit: boolean;
   readonly day: Day;
@@ -64,9 +68,14 @@ export function markedTests(remembering: Remembering, rows: readonly MarkedRow[]
 
 const speaksOf = (side: Side | 'both', of: Side | 'both'): boolean => side === of || side === 'both' || of === 'both';
 
-/** Of the last so many the one in the middle, of an even number the lower of the two. */
+/**
+ * Of the last so many the one in the middle, of an even number the lower of the two. A set that fell short of the range
+ * with none left and a load heavier than one that kept to it says that the load was too heavy, and nothing of the lighter one.
+ */
 function middleOf(newer: readonly Evidence[], rules: Rulebook): { evidence: Evidence; of: number } | null {
-  const last = newer.slice(-rules.valueOf(DONE_MEDIAN));
+  const recent = newer.slice(-rules.valueOf(DONE_MEDIAN));
+  const kept = Math.min(...recent.filter(({ missed }) => !missed).map(({ resisted }) => resisted));
+  const last = recent.filter(({ missed, resisted }) => !missed || resisted <= kept);
   const evidence = [...last].sort((a, b) => a.k - b.k || b.day - a.day)[Math.floor((last.length - 1) / 2)];
   return evidence === undefined ? null : { evidence, of: last.length };
 }
@@ -163,7 +172,19 @@ function evidenceOf(
   if (resisted === null) return null;
   const k = resisted * (300 + normalReps(10 * reps + reserve, tempoFactor(set.tempo, rules)));
   const apart = exercise.facts.sides === 'each' && rules.valueOf(DONE_SIDE) > 0;
-  return { exercise, side: apart ? set.side : 'both', set, reps, reserve, k, by, inCircuit: row.inCircuit, day };
+  return {
+    exercise,
+    side: apart ? set.side : 'both',
+    set,
+    reps,
+    reserve,
+    k,
+    resisted,
+    missed: set.kind === 'work' && row.asked.unit === 'reps' && reps < row.asked.min && reserve < 10,
+    by,
+    inCircuit: row.inCircuit,
+    day,
+  };
 }
 
 function testOf(evidence: Evidence, of: number, client: Remembering['client']): MarkedTest {
