@@ -9,6 +9,7 @@ import { doneInputs } from './history/within-block/lay-done.js';
 import { listRecalls } from './history/within-block/list-recalls.js';
 import { labelOf } from './kit/load-label.js';
 import type { LadderRow } from './ladder/ladder-row.js';
+import { listReplanning } from './list-replanning.js';
 import type { WalkedRow } from './rows/walked-row.js';
 import type { Queue } from './sessions/queue-sessions.js';
 
@@ -22,6 +23,7 @@ export function listInputs(
 ): PlanInputs {
   const { client, programme, standing } = context;
   const { screening, clearance } = client;
+  const replanning = listReplanning(context, rows, ladders);
   return {
     kit: client.kit.map((item) => {
       if ('mass' in item) return { id: item.id, kind: item.kind, grams: item.mass.grams, label: labelOf(item.mass) };
@@ -81,6 +83,7 @@ export function listInputs(
     breaks: client.breaks.map(({ from, until, cause }) => ({ from: isoOfDay(from), until: isoOfDay(until), cause })),
     ...(begun === null ? {} : { done: doneInputs(begun) }),
     ...(context.recalls.size === 0 ? {} : { recalls: listRecalls(context.recalls) }),
+    ...(replanning === null ? {} : { replanning }),
   };
 }
 

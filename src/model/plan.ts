@@ -3,7 +3,8 @@
  * It is the coach's own and never public.
  */
 import type { IsoDate } from './day.js';
-import type { Sides, Way } from './exercise.js';
+import type { Dose } from './dose.js';
+import type { Ask, Facts, Sides, Way } from './exercise.js';
 import type {
   ClientId,
   ExerciseId,
@@ -330,6 +331,51 @@ export interface PlanInputs {
   readonly done?: readonly DoneInput[];
   /** What marks and observations say of an exercise beside its tests; absent where they say nothing. */
   readonly recalls?: readonly RecallInput[];
+  /** Where the coach lets the phone plan again within bounds; absent where the plan stays as it is. */
+  readonly replanning?: ReplanningInput;
+}
+
+/** What a phone without the library reads to plan the rest again by the planner's own rules. */
+export interface ReplanningInput {
+  /** Every exercise that a set may be done with, by id. */
+  readonly exercises: readonly ReplannedExercise[];
+  /** Every walked row as it was fitted, in the order of `strands`. */
+  readonly rows: readonly ReplannedRow[];
+  /** Health asks for steady work: no gain, no trials, no gates. */
+  readonly steady: boolean;
+}
+
+/** What of a walked row its strand does not say. */
+export interface ReplannedRow {
+  /** `session/row`. */
+  readonly id: string;
+  /** What the programme names; for a pattern what was chosen to fill it. */
+  readonly target: ExerciseId;
+  /** Index of the version it begins with where nothing was marked. */
+  readonly base: number;
+  readonly dose: Dose;
+  /** The row's own effort as reserve; `null` where the curve decides. */
+  readonly effort: Tenths | null;
+  /** Loads up to this part of one maximum, per cent; `null` where the row does not say. */
+  readonly percent: number | null;
+  readonly inCircuit: boolean;
+  /** Begins with a bell by its role. */
+  readonly byRole: boolean;
+  readonly trials: boolean;
+  /** A version that it goes through meets a caution. */
+  readonly cautioned: boolean;
+}
+
+/** Of one exercise what marks, pain and cautions are read by. */
+export interface ReplannedExercise
+  extends Pick<Facts, 'pattern' | 'way' | 'sides' | 'holds' | 'signOff' | 'onTheFloor' | 'measure'> {
+  readonly exercise: ExerciseId;
+  readonly load: Facts['kit']['load'];
+  readonly unloaded: boolean;
+  readonly ceiling: Facts['room']['ceiling'];
+  /** Thousandths of body mass; `null` where not known. */
+  readonly share: number | null;
+  readonly asks: readonly Ask[];
 }
 
 export interface DoneInput {

@@ -90,7 +90,10 @@ const indexOf = (loads: readonly (RungLoad | null)[], grams: Grams): number =>
   );
 
 /** Of its chain the version marked last, unless a break has taken from it what it said; after one, a load lighter. */
-function lastRung(context: BlockContext, fitted: LadderFitted): LastRung | null {
+export function lastRung(
+  context: BlockContext,
+  fitted: Pick<LadderFitted, 'session' | 'row' | 'chain'>,
+): LastRung | null {
   const key = rowKey(fitted);
   const ends = fitted.chain.judged.flatMap((judged) => recallOf(context, judged).rungIn.get(key) ?? []);
   const [last] = ends.sort((a, b) => b.day - a.day);

@@ -17,9 +17,13 @@ import { firstLoad, fromRelative, neededAtFirst } from './from-relative.js';
 import { noHeavierThan, type RoleBell, roleBell } from './role-bell.js';
 import { walkValues } from './walk-values.js';
 
-/** After a long break one load lighter and weak, or anew with a feeler set; else as `begin` says. */
+/** As `begin` says, with what is remembered of the exercise and what a break has left of it. */
 export function beginRow(context: BlockContext, fitted: WalkFitted, versions: Versions): Beginning {
-  const begun = asRecalled(context, fitted, begin(context, fitted, versions));
+  return trusted(context, asRecalled(context, fitted, begin(context, fitted, versions)));
+}
+
+/** After a long break one load lighter and weak, or anew with a feeler set; else as it was. */
+export function trusted(context: BlockContext, begun: Begun): Beginning {
   const { tested, source, capacity, start } = begun;
   const trust = tested === null ? WHOLE : trustIn(context, tested.test.date);
   if (trust.kind === 'whole' || capacity === null || start === null) return { ...begun, trust };

@@ -42,9 +42,6 @@ function onlyModerate({ client, standing }: BlockContext): readonly Problem[] {
 function factsUnread(client: Client): readonly Problem[] {
   const scope = ofClient(client.id);
   const unread = client.unhandled.map(({ fact, place }) => ({ fact, place, why: 'no rule reads it yet' }));
-  if (client.replanning !== 'fixed') {
-    unread.push({ fact: 'replanning', place: placeOfFact(client, 'replanning'), why: 'the phone does not replan yet' });
-  }
   if (client.largePrint) {
     unread.push({ fact: 'large print', place: client.place, why: 'large print is not set yet' });
   }
