@@ -79,7 +79,7 @@ type Amounts = Pick<PlanSet, 'reps' | 'seconds' | 'metres' | 'load'>;
 function workOf(row: DoneRow): Work {
   const sets = row.sets.filter(isWork);
   const done = sets.filter(wasDone);
-  const planned = sets.flatMap((set) => set.planned ?? []);
+  const planned = sets.flatMap((set) => askedOf(set, row) ?? []);
   const whole = row.asked.sets * (row.sides === 'each' ? 2 : 1);
   const missing = Math.max(0, whole - planned.length);
   const asked = totalsOf(planned, row);
@@ -88,6 +88,24 @@ function workOf(row: DoneRow): Work {
     planned: { ...asked, sets: planned.length + missing, amount: asked.amount + missing * each },
     done: totalsOf(done, row),
   };
+}
+
+/**
+ * What was asked of one set; `null` for an extra one. Where a gate did not open, what is printed for that case; where a
+ * feeler set finds the load, or a test the reps, whatever was done.
+ */
+function askedOf(set: DoneSet, { sets }: DoneRow): Amounts | null {
+  const { planned, done } = set;
+  if (planned === undefined) return null;
+  const isFound = set.kind === 'test' || sets.some((one) => one.kind === 'feeler' || one.planned?.choose !== undefined);
+  if (isFound && done !== 'left out') return set;
+  const other = planned.otherwise?.find(
+    ({ exercise, load, reps, seconds, metres }) =>
+      exercise === set.exercise &&
+      load?.label === set.load?.label &&
+      (reps ?? seconds ?? metres) === (set.reps ?? set.seconds ?? set.metres),
+  );
+  return other ?? planned;
 }
 
 function totalsOf(sets: readonly Amounts[], { asked }: DoneRow): Totals {
@@ -115,13 +133,13 @@ function outcomeOf(row: DoneRow): Outcome {
   // Those with nothing planned are extra.
   const paired = done.filter(({ planned }) => planned !== undefined);
   const asked = totalsOf(
-    paired.flatMap(({ planned }) => planned ?? []),
+    paired.flatMap((set) => askedOf(set, row) ?? []),
     row,
   );
   const did = totalsOf(paired, row);
   const most = did.volume !== null && asked.volume !== null ? did.volume - asked.volume : did.amount - asked.amount;
   if (most !== 0) return most > 0 ? 'more' : 'less';
-  const heavier = paired.reduce((sum, set) => sum + Math.sign(weigh(set.load) - weigh(set.planned?.load)), 0);
+  const heavier = paired.reduce((sum, set) => sum + Math.sign(weigh(set.load) - weigh(askedOf(set, row)?.load)), 0);
   if (heavier !== 0) return heavier > 0 ? 'more' : 'less';
   return work.done.sets > work.planned.sets ? 'more' : 'asPlanned';
 }

@@ -113,15 +113,15 @@ export function proposeMinutes(reviewing: Reviewing, block: BlockDays | null): r
   const over = last.map(({ took, planned }) => took - planned);
   const inputs = [
     count('sessions', wanted, 'sessions'),
-    count('least', Math.min(...over), 'minutes'),
-    count('most', Math.max(...over), 'minutes'),
+    count('least', Math.min(...over)),
+    count('most', Math.max(...over)),
     count('minutes', reviewing.client.minutes, 'minutes'),
   ];
   return [{ reason: reasonOf(PROPOSE_MINUTES, 'coach', inputs, 'measured'), edits: [] }];
 }
 
 /**
- * In the last weeks of the latest block, or after it, as long as the page still says that block: the same programme once
+ * In the last weeks of the latest block, or after it, as long as the page still says that block and no later start: the same programme once
  * more where few of its sessions were done, else on. Another programme is the coach's choice: those that fit are named.
  */
 export function proposeNext(reviewing: Reviewing): readonly Proposal[] {
@@ -129,15 +129,18 @@ export function proposeNext(reviewing: Reviewing): readonly Proposal[] {
   const latest = history.blocks.at(-1);
   const block = latest === undefined ? null : daysOf(latest);
   if (block === null || client.blocksBefore + 1 !== block.planned.block) return [];
-  if (today < block.first || block.last - today >= 7 * rules.valueOf(PROPOSE_NEXT_BLOCK)) return [];
+  if (client.starts > block.last || today < block.first || block.last - today >= 7 * rules.valueOf(PROPOSE_NEXT_BLOCK))
+    return [];
   const starts = trainingDayAfter(reviewing, later(block.last, addDays(today, -1)));
   const weeks = weeksDone(reviewing, block).filter(({ over }) => over);
   const planned = weeks.reduce((sum, week) => sum + week.planned, 0);
   const done = weeks.reduce((sum, week) => sum + week.done, 0);
   const repeat = rules.valueOf(PROPOSE_REPEAT) > 0 && isFew(reviewing, { planned, done });
+  const begun = history.sessions.some((session) => session.block === block.planned.block && isDone(session));
   const edits: readonly Edit[] = [
     { kind: 'set', path: ['starts'], value: isoOfDay(starts) },
-    { kind: 'set', path: ['blocks before'], value: String(client.blocksBefore + 1) },
+    // A block of which nothing was done is still to come: a first one keeps its gentle weeks.
+    ...(begun ? [{ kind: 'set', path: ['blocks before'], value: String(client.blocksBefore + 1) } as const] : []),
   ];
   const others = programmes.filter(
     (programme) => programme.id !== client.programme && orderOf(programme, client.days.length) !== null,
@@ -145,7 +148,7 @@ export function proposeNext(reviewing: Reviewing): readonly Proposal[] {
   const inputs = [
     count('done', done),
     count('planned', planned),
-    word('ends', isoOfDay(block.last)),
+    word(block.last < today ? 'ended' : 'ends', isoOfDay(block.last)),
     word('starts', isoOfDay(starts)),
     ...others.map(({ name }) => word('other programme', name)),
   ];

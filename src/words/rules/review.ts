@@ -56,10 +56,13 @@ function caution(f: Figure): string {
   return `Pain in ${part(f)}${days}, up to ${f('degree')} in 10, last${on(f)}: ${what} from today, and look again on ${f('review')}. What causes it is for a doctor or physiotherapist to say.`;
 }
 
-const next = (f: Figure, otherwise: string, said: string): string =>
-  f('starts') === ''
-    ? otherwise
-    : `The block ends on ${f('ends')}${clause(doneOf(f), (done) => `, with ${done} so far`)}: ${said} from ${f('starts')}.${clause(f('other programme'), (names) => ` On these days one could also do: ${names}.`)}`;
+function next(f: Figure, otherwise: string, said: string): string {
+  if (f('starts') === '') return otherwise;
+  const when = f('ended') === '' ? `The block ends on ${f('ends')}` : `The block ended on ${f('ended')}`;
+  const done = clause(doneOf(f), (sessions) => `, with ${sessions}${f('ended') === '' ? ' so far' : ''}`);
+  const others = clause(f('other programme'), (names) => ` Other programmes that fit these days: ${names}.`);
+  return `${when}${done}: ${said} from ${f('starts')}.${others}`;
+}
 
 export const englishReview: Readonly<Record<ReviewRuleName, RuleWords>> = {
   'propose-break': only((f) =>
@@ -90,7 +93,7 @@ export const englishReview: Readonly<Record<ReviewRuleName, RuleWords>> = {
   'propose-minutes': only((f) =>
     f('least') === ''
       ? `Sessions that take longer, ${held(f, '3')} running: talk about minutes, rests or rows.`
-      : `The last ${f('sessions')} took ${f('least') === f('most') ? f('least') : `${f('least')} to ${f('most')}`} longer than planned: ask what takes the time. Rest longer than printed is no fault; cut a row, or agree on more than ${f('minutes')}.`,
+      : `The last ${f('sessions')} took ${f('least') === f('most') ? f('least') : `${f('least')} to ${f('most')}`} minutes longer than planned: ask what takes the time. A row can be cut, or more than ${f('minutes')} agreed on.`,
   ),
   'propose-minutes-over': only(
     (f) => `A session that takes more than ${held(f, '10 %')} longer than planned counts as longer.`,

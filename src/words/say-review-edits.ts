@@ -1,0 +1,21 @@
+/** What a review would write on a client's page, where that is more than figures and the page's own words. */
+import { listed } from './problems/said.js';
+import { type Speech, speechOf } from './speech.js';
+
+export interface ReviewEditWords {
+  readonly fromMarks: string;
+  readonly testAgain: (names: readonly string[]) => string;
+}
+
+/** English until another language has them. A client reads the line about tests at the head of the next session. */
+export function sayReviewEdits(language: string): ReviewEditWords {
+  const { words }: Speech = speechOf(language);
+  return {
+    fromMarks: 'from marks',
+    testAgain: (names) =>
+      `We test again, once you are warm: ${listed(
+        names.map((name) => words.sets.inSentence(name)),
+        'and',
+      )}.`,
+  };
+}
