@@ -54,11 +54,17 @@ const EFFORT: Readonly<Record<SaidChange['way'], string>> = {
   other: 'leave another number in reserve',
 };
 
+/** Words of two names that one sentence holds. */
+const NAMES_TOGETHER = 8;
+
 /** What of it is otherwise, after the day. */
 const said: Readonly<Record<SaidChange['what'], (of: SaidChange) => string>> = {
   added: ({ name }) => `there is the ${name} as well`,
   removed: ({ name }) => `the ${name} is left out`,
-  version: ({ name, instead }) => `you do the ${name} in place of the ${instead}`,
+  version: ({ name, instead }) =>
+    `${name} ${instead}`.split(/\s+/).length > NAMES_TOGETHER
+      ? `you do the ${name}. It takes the place of the ${instead}`
+      : `you do the ${name} in place of the ${instead}`,
   load: (of) => `the ${of.name} ${withLoad(of)}`,
   amount: ({ name, counts, way }) => `the ${name} ${AMOUNT[counts][way]}`,
   sets: (of) => `the ${of.name} ${newSets(of)}`,
@@ -68,13 +74,26 @@ const said: Readonly<Record<SaidChange['what'], (of: SaidChange) => string>> = {
   conditions: ({ name }) => `the ${name} goes up in another way`,
 };
 
+const MOST_WORDS = 20;
+const isLong = (sentence: string): boolean => sentence.split(/\s+/).length > MOST_WORDS;
+
+/** A cause that would make the sentence long has one of its own. */
+function withCause(what: string, cause: string): string {
+  return cause !== '' && isLong(`${what}${cause}`) ? `${what}. This is${cause.slice(1)}.` : `${what}${cause}.`;
+}
+
 export const englishChanges: ChangeWords = {
   title: (edition, date) => (edition === 0 ? 'Draft, not issued' : `Edition${NO_BREAK}${edition}, ${date}`),
-  row: (change) => `${when(change.when)} ${said[change.what](change)}${why(change.why)}.`,
+  row: (change) => {
+    const what = said[change.what](change);
+    const whole = `${when(change.when)} ${what}`;
+    const from = `From ${change.when.day} ${what}`;
+    return withCause(change.when.kind === 'between' && isLong(whole) ? from : whole, why(change.why));
+  },
   begins: (change) => {
     if (change.what === 'added') return `New: the ${change.name}.`;
     if (change.what === 'removed') return `The ${change.name} is left out for now.`;
-    return begun(`${said[change.what](change)}${why(change.why)}.`);
+    return withCause(begun(said[change.what](change)), why(change.why));
   },
   block: (goesOn) => (goesOn ? 'New block: it begins where the last one ended.' : 'This is a new block.'),
   programme: (name) => `It is another programme: ${name}.`,
