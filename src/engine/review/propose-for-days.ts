@@ -136,10 +136,10 @@ export function proposeNext(reviewing: Reviewing): readonly Proposal[] {
   const planned = weeks.reduce((sum, week) => sum + week.planned, 0);
   const done = weeks.reduce((sum, week) => sum + week.done, 0);
   const repeat = rules.valueOf(PROPOSE_REPEAT) > 0 && isFew(reviewing, { planned, done });
-  const begun = history.sessions.some((session) => session.block === block.planned.block && isDone(session));
+  const begun = history.sessions.some((session) => session.block === block.planned.block);
   const edits: readonly Edit[] = [
     { kind: 'set', path: ['starts'], value: isoOfDay(starts) },
-    // A block of which nothing was done is still to come: a first one keeps its gentle weeks.
+    // A block of which nothing was marked is still to come: a first one keeps its gentle weeks.
     ...(begun ? [{ kind: 'set', path: ['blocks before'], value: String(client.blocksBefore + 1) } as const] : []),
   ];
   const others = programmes.filter(

@@ -5,11 +5,14 @@ import { dayOfIso } from '../../model/day.js';
 import type { Edit } from '../../model/edit.js';
 import type { Pattern } from '../../model/exercise.js';
 import type { DoneSession } from '../../model/history.js';
+import type { ExerciseId, Side } from '../../model/identity.js';
 import type { PlanLoad } from '../../model/plan.js';
 import type { Grams, Mass } from '../../model/quantity.js';
+import type { Rule } from '../../model/reason.js';
 import type { Estimate, Proposal } from '../../model/review.js';
 import { painHolds } from '../history/marks/pain.js';
 import { reasonOf } from '../reason-of.js';
+import { DONE_DAYS } from '../rules/done-days.js';
 import { PROPOSE_MAIN_BELL } from '../rules/propose-main-bell.js';
 import { PROPOSE_TEST } from '../rules/propose-test.js';
 import { PROPOSE_TEST_WEAK } from '../rules/propose-test-weak.js';
@@ -18,7 +21,8 @@ import { hurts, type Pain } from './pains.js';
 import { count, type Reviewing, wasDone, word } from './reviewing.js';
 
 /**
- * Estimates that disagree, or none but weak ones, newer than the coach's own test of that side. Nobody is tested in what
+ * Estimates that disagree, newer than the coach's own test of that side; or none but weak ones, where no such test holds
+ * any more. Nobody is tested in what
  * hurt lately. The line for the next session is written only where none stands.
  */
 export function proposeTests(
@@ -31,8 +35,10 @@ export function proposeTests(
     pains.some((pain) => hurts(pain) && pain.exercise === id && painHolds(pain.day, rules) >= today);
   const due = known.flatMap((one) => {
     const { exercise, side } = one.ability;
-    const last = one.last.filter(({ date }) => (dayOfIso(date) ?? today) > testedOn(reviewing, one));
-    const why = sore(exercise) ? null : whyTest(reviewing, last);
+    const tested = testedOn(reviewing, one);
+    const last = one.last.filter(({ date }) => (dayOfIso(date) ?? today) > tested);
+    const holds = tested >= today - rules.valueOf(DONE_DAYS);
+    const why = sore(exercise) ? null : whyTest(reviewing, last, holds);
     return why === null ? [] : [{ exercise, side, last, why }];
   });
   const names = [...new Set(due.map(({ exercise }) => exercises.get(exercise)?.name ?? exercise))];
@@ -40,24 +46,45 @@ export function proposeTests(
     client.workOnThis !== undefined || due.length === 0
       ? []
       : [{ kind: 'replace-section-line', section: 'Work on this', text: words.testAgain(names) }];
-  return due.map(({ exercise, side, last, why }): Proposal => {
-    const at = last.map((estimate) => estimate.at);
-    const load = last.at(-1)?.load;
-    const inputs = [
-      word('exercise', exercise),
-      word('side', side),
-      ...(load === undefined || load === null ? [] : [word('at', load.label)]),
-      count('lowest', Math.min(...at), 'tenths'),
-      count('highest', Math.max(...at), 'tenths'),
-      count('of', last.length),
-    ];
-    return { reason: reasonOf(why, 'coach', inputs, 'weak'), edits };
-  });
+  const weak = due.filter(({ why }) => why === PROPOSE_TEST_WEAK);
+  return [
+    ...due.filter(({ why }) => why === PROPOSE_TEST).map((one) => ({ ...disagreeing(one), edits })),
+    ...(weak.length === 0 ? [] : [{ ...onlyWeak(weak), edits }]),
+  ];
 }
 
-function whyTest({ rules }: Reviewing, last: readonly Estimate[]) {
+interface Due {
+  readonly exercise: ExerciseId;
+  readonly side: Side | 'both';
+  readonly last: readonly Estimate[];
+}
+
+function disagreeing({ exercise, side, last }: Due): Pick<Proposal, 'reason'> {
+  const at = last.map((estimate) => estimate.at);
+  const load = last.at(-1)?.load ?? null;
+  const inputs = [
+    word('exercise', exercise),
+    word('side', side),
+    ...(load === null ? [] : [word('at', load.label)]),
+    count('lowest', Math.min(...at), 'tenths'),
+    count('highest', Math.max(...at), 'tenths'),
+    count('of', last.length),
+  ];
+  return { reason: reasonOf(PROPOSE_TEST, 'coach', inputs, 'weak') };
+}
+
+/** One for all of them: who says nothing of one exercise says nothing of the others. */
+function onlyWeak(due: readonly Due[]): Pick<Proposal, 'reason'> {
+  const exercises = [...new Set(due.map(({ exercise }) => exercise))];
+  const unsaid = due.flatMap(({ last }) => last).some(({ by }) => by === 'unsaid');
+  const inputs = [...exercises.map((id) => word('exercise', id)), ...(unsaid ? [word('why', 'unsaid')] : [])];
+  return { reason: reasonOf(PROPOSE_TEST_WEAK, 'coach', inputs, 'weak') };
+}
+
+function whyTest({ rules }: Reviewing, last: readonly Estimate[], holds: boolean): Rule | null {
   const at = last.map((estimate) => estimate.at);
   if (at.length > 1 && Math.max(...at) - Math.min(...at) > rules.valueOf(PROPOSE_TEST)) return PROPOSE_TEST;
+  if (holds) return null;
   return last.length >= rules.valueOf(PROPOSE_TEST_WEAK) && last.every(({ weak }) => weak) ? PROPOSE_TEST_WEAK : null;
 }
 

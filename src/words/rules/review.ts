@@ -115,7 +115,7 @@ export const englishReview: Readonly<Record<ReviewRuleName, RuleWords>> = {
   'propose-test-weak': only((f) =>
     f('exercise') === ''
       ? `Only weak estimates, ${held(f, '3')} running: test it.`
-      : `Test the ${f('exercise')}: no reserve was said, or it was too far from the end to tell,${spread(f)}.`,
+      : `Test these, their marks alone say too little: ${f('exercise')}.${f('why') === 'unsaid' ? ' Or ask them to say after the last set how many good ones were left.' : ''}`,
   ),
   'review-load': only(
     'The load of a week is effort of 10 times minutes, summed over seven days. Nothing is decided by it.',
