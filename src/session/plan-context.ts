@@ -3,6 +3,7 @@
  * the rest by the planner's own functions. What only words, kits or the coach's desk need is left empty.
  */
 import type { BlockContext, SessionDay } from '../engine/block-context.js';
+import type { Recalls } from '../engine/history/recall.js';
 import { remember } from '../engine/history/remember.js';
 import type { Rulebook } from '../engine/rulebook.js';
 import { FIRST_WEEKS } from '../engine/rules/first-weeks.js';
@@ -18,13 +19,12 @@ import type { LogEvent } from '../model/log.js';
 import type { Place } from '../model/place.js';
 import type { Plan, PlanSession, ReplannedExercise, ReplanningInput } from '../model/plan.js';
 import type { Programme } from '../model/programme.js';
-import type { Problem } from '../model/problem.js';
 import { gatherHistory } from './gather-history.js';
 import { localDay } from './gather-session.js';
 import { blockOf } from './planned-sessions.js';
 
 /** Where nothing of it is written. */
-const NOWHERE: Place = { file: '', line: 1, column: 1, length: 1 };
+export const NOWHERE: Place = { file: '', line: 1, column: 1, length: 1 };
 
 /** A session that is still to come, on the first day on which it can be. */
 export interface OpenSession {
@@ -41,7 +41,12 @@ export interface PlanContext {
   readonly open: readonly OpenSession[];
   /** Cautions that pain marked since the plan was made calls for. */
   readonly pained: readonly Caution[];
-  readonly problems: readonly Problem[];
+  /** The first day of the block: marks since then are read again from the events. */
+  readonly since: Day;
+  /** The day the plan was made: breaks up to then are answered in it. */
+  readonly made: Day;
+  /** What the sessions done since the plan was made say by themselves, and how many work occurrences each row had. */
+  readonly lately: { readonly recalls: Recalls; readonly worked: ReadonlyMap<string, number> };
 }
 
 /** `events` are all of this booklet, of any device and edition, in any order. */
@@ -56,8 +61,10 @@ export function contextOfPlan(
   const exercises = new Map(replanning.exercises.map((one) => [one.exercise, exerciseOf(one)]));
   const begins = dayOfIso(plan.weeks[0]?.begins ?? plan.starts) ?? today;
   const written = clientOf(plan, begins);
-  const remembered = remember({ client: written, history, exercises, rules, today });
-  const { client, recalls } = remembered;
+  const remembering = { client: written, history, exercises, rules, today };
+  const { client, recalls } = remember(remembering);
+  const known = new Set((plan.inputs.done ?? []).map(({ occurrence }) => occurrence));
+  const fresh = { ...history, sessions: history.sessions.filter(({ occurrence }) => !known.has(occurrence)) };
   const open = openSessions(plan, history, today);
   const days = daysOf(plan, history, open);
   const firstDay = days[0]?.day ?? begins;
@@ -80,7 +87,9 @@ export function contextOfPlan(
     history,
     open,
     pained: client.cautions,
-    problems: remembered.problems,
+    since: begins,
+    made: dayOfIso(plan.today) ?? begins,
+    lately: { recalls: remember({ ...remembering, history: fresh }).recalls, worked: workedIn(fresh) },
   };
 }
 
@@ -239,6 +248,30 @@ function standingIn({ inputs }: Plan, { steady }: ReplanningInput, rules: Rulebo
   };
 }
 
+/** By `session/row`; easy weeks neither count nor break. */
+function workedIn({ sessions }: History): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const { session, rows, easy } of sessions) {
+    if (easy) continue;
+    for (const { row, sets } of rows) {
+      if (!sets.some(({ kind, done }) => kind === 'work' && done !== 'left out')) continue;
+      const key = `${session}/${row}`;
+      counts.set(key, (counts.get(key) ?? 0) + 1);
+    }
+  }
+  return counts;
+}
+
+/**
+ * What is earned in a row that stands where it was planned to begin: marks of a block before are known by what the plan
+ * began with, to which whatever was done since adds where all of it earned.
+ */
+export function earnedSince(before: number, since: number, worked: number, all: number): 0 | 1 | 2 {
+  const sum = worked === 0 ? before : since >= Math.min(worked, 2) ? before + since : 0;
+  const earned = Math.max(all, sum);
+  return earned >= 2 ? 2 : earned === 1 ? 1 : 0;
+}
+
 /** In order of the queue, one on each training day from today on, and none before its planned day. */
 function openSessions(plan: Plan, history: History, today: Day): readonly OpenSession[] {
   const block = blockOf(plan);
@@ -266,6 +299,11 @@ function daysOf(plan: Plan, history: History, open: readonly OpenSession[]): rea
   const done = history.sessions.filter((one) => one.block === block);
   return [
     ...done.map(({ session, day: at, week, occurrence }) => ({ session, day: at, week, occurrence })),
-    ...open.map(({ session, day: at, week }) => ({ session: session.id, day: at, week, occurrence: session.occurrence })),
+    ...open.map(({ session, day: at, week }) => ({
+      session: session.id,
+      day: at,
+      week,
+      occurrence: session.occurrence,
+    })),
   ].sort((a, b) => a.occurrence - b.occurrence);
 }
