@@ -44,19 +44,19 @@ const asText = (value: unknown): string => `${JSON.stringify(value, null, 1)}\n`
  * now stands beside an edition as a draft, where it says something else.
  */
 export async function drawClient(
-  { client }: Pick<PlannedClient, 'client'>,
+  client: ClientId,
   { book, issued, draft }: Shown,
   { parts }: Drawing,
 ): Promise<{ readonly files: readonly DrawnFile[]; readonly problems: readonly Problem[] }> {
   const { renderBookletFile, renderBookletFolder } = await import('../web/render-booklet.js');
   const { clientPlanOf } = await import('../web/client-plan.js');
   const { drawBooklet } = await import('../print/draw-booklet.js');
-  const home = `private/clients/${client.id}`;
+  const home = `private/clients/${client}`;
   const whole = clientPlanOf(book.plan);
   // Nothing of an edition that was withdrawn can be trained from, by a program neither.
   const clientPlan = issued?.standing === 'withdrawn' ? { ...whole, weeks: [] } : whole;
-  const paper = await drawBooklet(book.booklet, client.id);
-  const draftPaper = draft === null ? { value: null, problems: [] } : await drawBooklet(draft.booklet, client.id);
+  const paper = await drawBooklet(book.booklet, client);
+  const draftPaper = draft === null ? { value: null, problems: [] } : await drawBooklet(draft.booklet, client);
   return {
     files: [
       { path: `${home}/plan.json`, bytes: asText(book.plan) },

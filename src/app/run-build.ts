@@ -2,7 +2,7 @@
 
 import { isRowChange } from '../model/change.js';
 import type { Client } from '../model/client.js';
-import { type ClientId, compareIds } from '../model/identity.js';
+import { type ClientId, clientId, compareIds } from '../model/identity.js';
 import type { Problem } from '../model/problem.js';
 import { sayFindings } from '../words/print-findings.js';
 import { sayAdviceCount } from '../words/say-advice.js';
@@ -97,7 +97,7 @@ async function fill(stage: Stage, { studio, planned, shown, problems, options, p
       progress.step(`Drawing ${one.client.id} (${drawn} of ${wanted.length}) …`);
       const show = shown.get(one.client.id);
       if (show === undefined) continue;
-      const { files, problems: found } = await drawClient(one, show, drawing);
+      const { files, problems: found } = await drawClient(one.client.id, show, drawing);
       problems.push(...found);
       for (const file of files) await writeStaged(stage, file.path, file.bytes);
     }
@@ -105,8 +105,7 @@ async function fill(stage: Stage, { studio, planned, shown, problems, options, p
     for (const id of withheld) {
       const own = inOrder(problems.filter(({ scope }) => scope.kind === 'client' && scope.client === id));
       await writeStaged(stage, `private/clients/${id}/withheld.txt`, sayWithheld(own, studio.sourceOf));
-      const client = studio.content.clients.find((one) => one.id === id);
-      if (client !== undefined) await drawWithdrawn(stage, client, drawing, options);
+      await drawWithdrawn(stage, clientId(id), drawing, options);
     }
     progress.step('Library and desk …');
     await drawStudio(stage, {
@@ -148,13 +147,13 @@ async function fill(stage: Stage, { studio, planned, shown, problems, options, p
 }
 
 /** That an edition was withdrawn is drawn even where nothing else may be. */
-async function drawWithdrawn(stage: Stage, client: Client, drawing: Drawing, { content }: CommonOptions) {
-  const { value } = await readIssued(content, client.id);
+async function drawWithdrawn(stage: Stage, client: ClientId, drawing: Drawing, { content }: CommonOptions) {
+  const { value } = await readIssued(content, client);
   if (value === null || value.withdrawal === null) return;
   const { edition, withdrawal } = value;
   const issued = { edition, standing: 'withdrawn', withdrawal } as const;
   const show = { book: bookOf(value, 'withdrawn'), issued, draft: null, since: [] };
-  for (const file of (await drawClient({ client }, show, drawing)).files) {
+  for (const file of (await drawClient(client, show, drawing)).files) {
     await writeStaged(stage, file.path, file.bytes);
   }
 }
