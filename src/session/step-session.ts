@@ -1,0 +1,156 @@
+/**
+ * Where a client stands in a booklet, from the plan and what was marked: a pure fold, the same on every device. Time is
+ * told, never counted: a rest is over so many seconds after the moment its set was marked, whether the phone slept or not.
+ */
+import type { ExerciseId, RowId, SessionId, SetKey } from '../model/identity.js';
+import { bookletId, readSetKey } from '../model/identity.js';
+import type { LogEvent } from '../model/log.js';
+import type { Item, Plan, PlanSession, PlanSet } from '../model/plan.js';
+import type { Seconds } from '../model/quantity.js';
+import { mergeEvents } from './merge-events.js';
+import { blockOf } from './planned-sessions.js';
+
+type SetEvent = Extract<LogEvent, { readonly kind: 'set' }>;
+
+export type SessionStatus = 'not begun' | 'under way' | 'closed';
+
+/** A set of a session in the order it is done, circuits round by round. */
+export interface SteppedSet {
+  readonly key: SetKey;
+  readonly row: RowId;
+  readonly exercise: ExerciseId;
+  readonly set: PlanSet;
+  /** Rest that follows it. */
+  readonly rest: Seconds;
+  /** The last word on it; `null` where nothing is marked. */
+  readonly marked: SetEvent | null;
+}
+
+export interface SteppedSession {
+  readonly id: SessionId;
+  /** 1-based place in the block's queue. */
+  readonly occurrence: number;
+  readonly status: SessionStatus;
+  /** The moment of its latest mark; `null` where nothing is. */
+  readonly lastMark: number | null;
+  /** How one felt before it, as last said. */
+  readonly today: Extract<LogEvent, { readonly kind: 'opened' }>['today'] | null;
+  /** Warm-up and cool-down sets are among them, where they are sets at all. */
+  readonly sets: readonly SteppedSet[];
+  /** Sets marked under a key that the plan does not have. */
+  readonly extra: readonly SetEvent[];
+  /** The first set after the last one marked that is not marked itself, else the first that is not; `null` at the end. */
+  readonly next: SetKey | null;
+  /** Signs of alarm said in it that were not taken back. */
+  readonly alarm: boolean;
+}
+
+export interface Rest {
+  readonly after: SetKey;
+  /** Milliseconds since 1970, as every moment here. */
+  readonly began: number;
+  readonly over: number;
+  /** Whole seconds still to rest, rounded up; 0 where it is over. */
+  readonly left: Seconds;
+}
+
+export interface Stepped {
+  readonly sessions: readonly SteppedSession[];
+  /** The session under way, else the first of the queue that is not begun; `null` where the block is done. */
+  readonly next: number | null;
+  /** Of the session under way, after its latest set; `null` where nothing is to be rested for. */
+  readonly rest: Rest | null;
+}
+
+/** `events` are all of this booklet, in any order; of other blocks they are passed by. `now` is the moment. */
+export function stepSession(plan: Plan, events: readonly LogEvent[], now: Date): Stepped {
+  const log = { schema: 1, bookletId: bookletId(''), device: '', events } as const;
+  const marks = mergeEvents([log]).map(({ event }) => event);
+  const block = blockOf(plan);
+  const sessions = plan.weeks.flatMap((week) => week.sessions.map((session) => stepOne(session, block, marks)));
+  const under = sessions.findLast(
+    ({ status, lastMark }) => status === 'under way' && now.getTime() - (lastMark ?? 0) < LEFT_OFF,
+  );
+  const next = under ?? sessions.find(({ status }) => status === 'not begun') ?? null;
+  return { sessions, next: next?.occurrence ?? null, rest: under === undefined ? null : restIn(under, now.getTime()) };
+}
+
+/** Whoever marked nothing for half a day has left off, without having said so: the next session is the next. */
+const LEFT_OFF = 12 * 60 * 60 * 1000;
+
+/** Begun when it is opened or something of it is marked; closed by the client's word alone, whatever is put right later. */
+function stepOne(session: PlanSession, block: number, marks: readonly LogEvent[]): SteppedSession {
+  const { occurrence } = session;
+  const own = marks.filter((event) => {
+    if (event.kind !== 'set') return 'occurrence' in event && event.occurrence === occurrence;
+    const parts = readSetKey(event.key);
+    return parts?.block === block && parts.occurrence === occurrence;
+  });
+  const words = new Map<string, SetEvent>();
+  for (const event of own) if (event.kind === 'set') words.set(event.key, event);
+  const sets = setsInOrder(session).map((one): SteppedSet => ({ ...one, marked: words.get(one.key) ?? null }));
+  const known = new Set<string>(sets.map(({ key }) => key));
+  const closed = own.some(({ kind }) => kind === 'closed');
+  const moments = own.map(momentOf);
+  const opened = own.findLast((event) => event.kind === 'opened');
+  const at = latestOf(sets);
+  const open = ({ marked }: SteppedSet): boolean => marked === null;
+  return {
+    id: session.id,
+    occurrence,
+    status: closed ? 'closed' : own.length > 0 ? 'under way' : 'not begun',
+    lastMark: moments.length === 0 ? null : Math.max(...moments),
+    today: opened?.kind === 'opened' ? opened.today : null,
+    sets,
+    extra: [...words.values()].filter(({ key }) => !known.has(key)),
+    next: (sets.slice(at + 1).find(open) ?? sets.find(open))?.key ?? null,
+    alarm: own.some((event) => event.kind === 'pain' && event.report.alarm !== undefined),
+  };
+}
+
+/** Index of the set marked latest; of one moment the later in the plan. -1 where none is. */
+function latestOf(sets: readonly SteppedSet[]): number {
+  const moments = sets.map(({ marked }) => (marked === null ? Number.NEGATIVE_INFINITY : momentOf(marked)));
+  const latest = Math.max(Number.NEGATIVE_INFINITY, ...moments);
+  return latest === Number.NEGATIVE_INFINITY ? -1 : moments.lastIndexOf(latest);
+}
+
+const momentOf = ({ at }: LogEvent): number => {
+  const moment = Date.parse(at);
+  return Number.isNaN(moment) ? 0 : moment;
+};
+
+type Planned = Omit<SteppedSet, 'marked'>;
+
+/** Row by row; in a circuit one round of each row in turn. */
+function setsInOrder({ groups }: PlanSession): readonly Planned[] {
+  return groups.flatMap(({ kind, items }): readonly Planned[] => {
+    const rows = items.map(setsOf);
+    if (kind !== 'circuit') return rows.flat();
+    const rounds = Math.max(0, ...rows.flatMap((row) => row.map(({ round }) => round)));
+    return Array.from({ length: rounds }, (_, index) =>
+      rows.flatMap((row) => row.filter(({ round }) => round === index + 1)),
+    ).flat();
+  });
+}
+
+/** Numbered through an item: what warms up or is tried stands in the round it takes. */
+function setsOf(item: Item): readonly (Planned & { readonly round: number })[] {
+  let round = 0;
+  let last = '';
+  return item.sets.map((set) => {
+    const at = `${set.kind}/${set.round}`;
+    if (at !== last) round += 1;
+    last = at;
+    return { key: set.key, row: item.row, exercise: set.exercise ?? item.exercise, set, rest: item.restSeconds, round };
+  });
+}
+
+/** From the moment the latest set was marked; none after the last set of all, nor after one left out. */
+function restIn({ sets, next }: SteppedSession, now: number): Rest | null {
+  const latest = sets[latestOf(sets)];
+  if (latest?.marked == null || latest.marked.done === 'left out' || latest.rest === 0 || next === null) return null;
+  const began = momentOf(latest.marked);
+  const over = began + 1000 * latest.rest;
+  return { after: latest.key, began, over, left: Math.max(0, Math.ceil((over - now) / 1000)) };
+}
