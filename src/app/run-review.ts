@@ -2,18 +2,16 @@
  * `chalkleaf review [CLIENT]`: what came back, for one client or for all in order of need, and what is proposed. What
  * would be written on a client's page is shown as a difference; only `--apply` writes it.
  */
-import { applyEdits, type EditedPage } from '../content/edit/apply-edits.js';
 import { planReview } from '../engine/review/plan-review.js';
 import { layOverrides, RULE_IDS } from '../engine/rulebook.js';
 import { RULES_OF_REVIEW } from '../engine/rules-of-review.js';
 import type { Client } from '../model/client.js';
 import { dayOfIso } from '../model/day.js';
-import type { Edit } from '../model/edit.js';
 import { NO_HISTORY } from '../model/history.js';
 import { compareIds } from '../model/identity.js';
 import type { Problem } from '../model/problem.js';
 import { invariant } from '../model/result.js';
-import { NEEDS, type Proposal, type Review } from '../model/review.js';
+import { NEEDS, type Review } from '../model/review.js';
 import { sayFullDate } from '../words/say-date.js';
 import { namesAmong } from '../words/say-names.js';
 import { PLAIN_NAMES } from '../words/say-reason.js';
@@ -23,6 +21,7 @@ import { speechOf } from '../words/speech.js';
 import { wrapLine } from '../words/wrap-lines.js';
 import { gatherFiles } from './gather-files.js';
 import { type CommonOptions, EXIT } from './options.js';
+import { proposedPage } from './proposed-page.js';
 import { chosenClients, concerning, type ReadStudio, readStudio } from './read-studio.js';
 import { printReport } from './report.js';
 import { diffOf, wantsColour } from './show-diff.js';
@@ -66,7 +65,10 @@ export async function runReview(options: CommonOptions, { apply }: ReviewWanted)
   const changes: PageChange[] = [];
   const told = new Map<Reviewed, readonly string[]>();
   for (const one of reviewed) {
-    const { page, problems: refused } = pageOf(files, one, apply);
+    const wanted = one.review.proposals.filter(
+      ({ reason }) => apply === undefined || apply === true || apply.includes(reason.rule),
+    );
+    const { page, problems: refused } = proposedPage(files, one.client.place.file, wanted, { rules: RULE_IDS });
     problems.push(...refused);
     if (page === null) continue;
     const { path, before, after } = page;
@@ -80,12 +82,13 @@ export async function runReview(options: CommonOptions, { apply }: ReviewWanted)
     told.set(one, ['', written ? 'Written' : 'Would be written', shown.trimEnd(), '', sayWritten(one, written, apply)]);
   }
   const { language } = studio.content.library.studio;
-  const summary = options.only === undefined ? sayAll(reviewed, language, options.today) : [];
+  const summary = options.only === undefined && reviewed.length > 0 ? sayAll(reviewed, language, options.today) : [];
   for (const one of reviewed) {
     if (options.only === undefined && isQuiet(one)) continue;
     const rule = options.only === undefined ? ['', '-'.repeat(80)] : [];
     summary.push(...rule, ...sayReview(one.review, one.names, language), ...(told.get(one) ?? []));
   }
+  if (reviewed.length === 0) summary.push('Nothing was reviewed.');
   const facts = {
     command: 'review',
     reviews: reviewed.map(({ review, names }) => ({
@@ -137,46 +140,6 @@ function reviewOne({ content, linked, histories }: ReadStudio, client: Client, i
     load: PLAIN_NAMES.load,
   };
   return { client, review, names };
-}
-
-interface Edited {
-  readonly page: EditedPage | null;
-  readonly problems: readonly Problem[];
-}
-
-/** All of the edits wanted; where they cannot be made together, as many proposals as can, in their order. */
-function pageOf(
-  files: Parameters<typeof applyEdits>[0],
-  { client, review }: Reviewed,
-  apply: ReviewWanted['apply'],
-): Edited {
-  const wanted = review.proposals.filter(
-    ({ edits, reason }) => edits.length > 0 && (apply === undefined || apply === true || apply.includes(reason.rule)),
-  );
-  const make = (proposals: readonly Proposal[]) =>
-    applyEdits(files, client.place.file, editsOf(proposals), { rules: RULE_IDS });
-  if (wanted.length === 0) return { page: null, problems: [] };
-  const all = make(wanted);
-  if (!('problem' in all)) return { page: all, problems: [] };
-  let page: EditedPage | null = null;
-  const made: Proposal[] = [];
-  const problems: Problem[] = [];
-  for (const proposal of wanted) {
-    const more = make([...made, proposal]);
-    if ('problem' in more) problems.push(more.problem);
-    else {
-      made.push(proposal);
-      page = more;
-    }
-  }
-  return { page, problems };
-}
-
-/** Several proposals may come to one edit, which is made once. */
-function editsOf(proposals: readonly Proposal[]): readonly Edit[] {
-  const edits = proposals.flatMap((proposal) => proposal.edits);
-  const texts = edits.map((edit) => JSON.stringify(edit));
-  return edits.filter((_, index) => texts.indexOf(texts[index] ?? '') === index);
 }
 
 function sayAll(reviewed: readonly Reviewed[], language: string, today: string): string[] {

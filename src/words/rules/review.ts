@@ -32,9 +32,12 @@ const inIt = (f: Figure): string => clause(f('exercise'), (name) => ` in the ${n
 const on = (f: Figure): string => clause(f('marked'), (day) => ` on ${day}`);
 const doneOf = (f: Figure): string => clause(f('planned'), (planned) => `${f('done')} of ${planned} sessions done`);
 
-/** `from 8 to 12 reps in it at 16 kg`, on a side where it is of one. */
-const spread = (f: Figure): string =>
-  `${clause(side(f).trim(), (one) => `, ${one} side,`)}${clause(f('lowest'), (least) => ` from ${least} to ${f('highest')} reps in it${clause(f('at'), (load) => ` at ${load}`)}`)}`;
+/** `, on the left side, from 8 to 12 reps in it at 16 kg`, as far as it is known. */
+const spread = (f: Figure): string => {
+  const of = clause(side(f).trim(), (one) => `, on the ${one} side`);
+  const at = clause(f('at'), (load) => ` at ${load}`);
+  return `${of}${clause(f('lowest'), (least) => `, from ${least} to ${f('highest')} reps in it${at}`)}`;
+};
 
 function message(f: Figure): string {
   switch (f('why')) {
@@ -110,7 +113,7 @@ export const englishReview: Readonly<Record<ReviewRuleName, RuleWords>> = {
   'propose-test': only((f) =>
     f('exercise') === ''
       ? `Estimates that disagree by more than ${held(f, '2')} reps: test again.`
-      : `Test the ${f('exercise')} again: the last ${f('of')} estimates disagree,${spread(f)}.`,
+      : `Test the ${f('exercise')} again: the last ${f('of')} estimates disagree${spread(f)}.`,
   ),
   'propose-test-weak': only((f) =>
     f('exercise') === ''
