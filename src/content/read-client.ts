@@ -102,6 +102,8 @@ const FACTS: Readonly<Record<ClientFact, readonly string[]>> = {
   'screening date': ['screening', 'date'],
   'clearance date': ['clearance', 'date'],
   partner: ['partner'],
+  language: ['language'],
+  'large print': ['large print'],
   replanning: ['replanning'],
   medicines: ['medicines'],
   conditions: ['conditions'],

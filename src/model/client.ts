@@ -85,6 +85,7 @@ export interface Observation {
 
 /** Answers to the published pre-participation questions; `unknown` where not asked. */
 export type Answer = 'yes' | 'no' | 'unknown';
+export type ScreeningQuestion = 'regular exercise' | 'known disease' | 'symptoms';
 export interface Screening {
   readonly date: Day;
   /** Planned exercise, 30 minutes at moderate effort on three days a week, for three months. */
@@ -210,6 +211,8 @@ export type ClientFact =
   | 'conditions'
   | 'falls'
   | 'partner'
+  | 'language'
+  | 'large print'
   | 'replanning';
 
 export interface Client {

@@ -1,4 +1,5 @@
 /** Codes of problems found while planning for a client. Codes are permanent: never rename, never reuse. */
+import type { ScreeningQuestion } from './client.js';
 import type { Dose, Effort } from './dose.js';
 import type { Way } from './exercise.js';
 import type { Seconds } from './quantity.js';
@@ -100,7 +101,7 @@ export interface PlanProblems {
   readonly 'under-age': { readonly youngest: number; readonly least: number };
   readonly 'screening-missing': Readonly<Record<string, never>>;
   /** Questions answered `unknown`. */
-  readonly 'screening-unclear': { readonly questions: readonly string[] };
+  readonly 'screening-unclear': { readonly questions: readonly ScreeningQuestion[] };
   /** Asked too long before the block begins. */
   readonly 'screening-out-of-date': { readonly date: string; readonly mostDays: number };
   /** A fact of the client's file is dated after the day of planning. */

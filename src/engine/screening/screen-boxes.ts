@@ -30,13 +30,12 @@ export function screenBoxes(screened: Screened): readonly Problem[] {
   const head = { severity: 'error', scope, place: screening.place } as const;
   const problems: Problem[] = [];
   const disease = knownDisease(screened);
-  const questions = [
+  const asked = [
     { question: 'regular exercise', answer: screening.regularExercise },
     { question: 'known disease', answer: screening.knownDisease },
     { question: 'symptoms', answer: screening.symptoms },
-  ]
-    .filter(({ answer }) => answer === 'unknown')
-    .map(({ question }) => question);
+  ] as const;
+  const questions = asked.filter(({ answer }) => answer === 'unknown').map(({ question }) => question);
   if (questions.length > 0) problems.push({ ...head, code: 'screening-unclear', data: { questions } });
   const mostDays = rules.valueOf(SCREENING_HOLDS);
   if (firstDay - screening.date > mostDays) {

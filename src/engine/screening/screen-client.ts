@@ -43,10 +43,11 @@ function factsUnread(client: Client): readonly Problem[] {
   const scope = ofClient(client.id);
   const unread = client.unhandled.map(({ fact, place }) => ({ fact, place, why: 'no rule reads it yet' }));
   if (client.largePrint) {
-    unread.push({ fact: 'large print', place: client.place, why: 'large print is not set yet' });
+    unread.push({ fact: 'large print', place: placeOfFact(client, 'large print'), why: 'large print is not set yet' });
   }
   if (!/^en(-|$)/i.test(client.language)) {
-    unread.push({ fact: 'language', place: client.place, why: 'the booklet speaks English only so far' });
+    const why = 'the booklet speaks English only so far';
+    unread.push({ fact: 'language', place: placeOfFact(client, 'language'), why });
   }
   return unread.map(({ fact, place, why }): Problem => {
     return { code: 'not-handled', severity: 'error', scope, place, data: { fact, why } };

@@ -1,4 +1,5 @@
 /** Sentences for what planning meets. The coach reads them; what would settle each is the hint. */
+import type { ScreeningQuestion } from '../../model/client.js';
 import type { Dose, Effort } from '../../model/dose.js';
 import { BODY_PARTS } from '../../model/exercise.js';
 import type { PlanProblems, Refusal, RefusalCause, Unlock } from '../../model/problems-plan.js';
@@ -100,6 +101,13 @@ const opening = (unlocks: readonly Unlock[]): string => (unlocks.length === 0 ? 
 const speech = speechOf('en-GB');
 const sayDay = (date: string): string => sayFullDate(date, speech).replaceAll(NO_BREAK, ' ');
 
+/** After `whether there is`. */
+const ASKED: Readonly<Record<ScreeningQuestion, string>> = {
+  'regular exercise': 'regular exercise',
+  'known disease': 'a known disease',
+  symptoms: 'any symptom',
+};
+
 const CLEAR = 'what a doctor or other licensed person says, under clearance; local rules go first';
 
 const clearedSince = (day: string): string =>
@@ -123,7 +131,7 @@ export const planSayings: Sayings<PlanProblems> = {
     hint: 'screening: with date, regular exercise, known disease and symptoms',
   }),
   'screening-unclear': ({ questions }) => ({
-    message: `Not known: ${listed(questions, 'and')}.`,
+    message: `Whether there is ${listed(questions.map((question) => ASKED[question]))} is not known.`,
     hint: 'ask, and write yes or no',
   }),
   'screening-out-of-date': ({ date, mostDays }) => ({
