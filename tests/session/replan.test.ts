@@ -2,7 +2,8 @@
  * The rest of a block planned again from `plan.json` and events alone, held against what the planner itself makes of the
  * same marks with the library, for every week of the simulated people.
  */
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
+import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
 import { planBlock } from '../../src/engine/plan-block.js';
 import { isoOfDay } from '../../src/model/day.js';
@@ -97,6 +98,25 @@ describe('where nothing was done', () => {
       expect(again, name).toEqual({ kind: 'planned', changed: [] });
     }
     expect(planned).toBeGreaterThan(60);
+  });
+});
+
+describe('what it reads', () => {
+  const schema: object = JSON.parse(
+    readFileSync(new URL('../../src/engine/plan.schema.json', import.meta.url), 'utf8'),
+  );
+  const validate = new Ajv2020({ allowUnionTypes: true }).compile(schema);
+
+  test('stands in the plan as its schema has it, and only where the coach lets the phone plan again', () => {
+    const { plan } = runOf(THRIVES).weeks[2] ?? expect.fail('no week');
+    validate(JSON.parse(JSON.stringify(plan)));
+    expect(validate.errors ?? []).toEqual([]);
+    expect(plan.inputs.replanning?.rows.map(({ id }) => id)).toEqual(plan.inputs.strands.map(({ id }) => id));
+    const named = new Set(plan.inputs.replanning?.exercises.map(({ exercise }) => exercise));
+    for (const { versions } of plan.inputs.strands)
+      for (const { exercise } of versions) expect(named).toContain(exercise);
+    const fixed = runBlocks({ ...THRIVES, away: Array.from({ length: 12 }, (_, index) => index + 1) }, 1).weeks[0];
+    expect(fixed?.plan.inputs.replanning).toBeUndefined();
   });
 });
 
