@@ -1,5 +1,6 @@
 /** What a review shows: sessions, rows, reserve, what a side can lift, pain and load, each against a small history. */
 import { describe, expect, it, test } from 'vitest';
+import { layOverrides } from '../../src/engine/rulebook.js';
 import { NO_HISTORY } from '../../src/model/history.js';
 import { exerciseId } from '../../src/model/identity.js';
 import { on } from './make-block.js';
@@ -258,6 +259,18 @@ describe('pain', () => {
 });
 
 describe('load', () => {
+  it('is of seven days, as published, and of no other number', () => {
+    const other = {
+      rule: 'review-load',
+      value: 14,
+      reason: 'to see',
+      place: { file: '', line: 1, column: 1, length: 1 },
+    };
+    expect(layOverrides([other]).problems).toMatchObject([{ code: 'rule-out-of-range', data: { least: 7, most: 7 } }]);
+    const history = doneUpTo(9, (one) => ({ ...one, effort: 6, minutes: 60 }));
+    expect(reviewOf({ history, today, overrides: [other] }).loads).toEqual(reviewOf({ history, today }).loads);
+  });
+
   const said = (effort: number | null, minutes: number | null) => doneUpTo(9, (one) => ({ ...one, effort, minutes }));
 
   it('is effort times minutes, week by week, a running week without monotony', () => {
