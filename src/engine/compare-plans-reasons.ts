@@ -1,5 +1,5 @@
 /** Which reason of the new plan explains a change: one that the old plan did not have, what is weightiest first. */
-import type { Finding, Item, Plan } from '../model/plan.js';
+import type { Finding, Item, Plan, PlanSession } from '../model/plan.js';
 import type { Reason } from '../model/reason.js';
 import { RULES_OF_SCREENING } from './rules-of-screening.js';
 
@@ -63,6 +63,14 @@ export function explaining(pairs: readonly Pair[], another = false): Reason | un
     told(pair).filter((reason) => !(pair.before?.reasons ?? []).some((old) => sameReason(old, reason))),
   );
   return weightiest(fresh) ?? weightiest(pairs.flatMap(told));
+}
+
+/** Why a session leaves out sets or all of a row, where it did not before. */
+export function newTrims(before: PlanSession, after: PlanSession, row: string): readonly Reason[] {
+  const then = before.trimmed.filter((trim) => trim.row === row);
+  return after.trimmed
+    .filter((trim) => trim.row === row && !then.some(({ reason }) => sameReason(reason, trim.reason)))
+    .map(({ reason }) => reason);
 }
 
 const isNew = (finding: Finding, before: Plan): boolean =>

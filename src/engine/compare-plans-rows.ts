@@ -2,10 +2,13 @@
 import type { ChangedPlace, ChangeWay, RowChange, RowChangeKind } from '../model/change.js';
 import type { RowId, SessionId } from '../model/identity.js';
 import type { Group, Item, Plan, PlanSession } from '../model/plan.js';
-import { explaining, isOfSafety, newFindingOf, type Pair } from './compare-plans-reasons.js';
+import type { Reason } from '../model/reason.js';
+import { explaining, isOfSafety, newFindingOf, newTrims, type Pair } from './compare-plans-reasons.js';
 import { differencesOf, workOf } from './compare-plans-work.js';
 
 interface Place extends Pair {
+  /** Why the session has less of the row than the programme, where that is new. */
+  readonly trimmed: readonly Reason[];
   readonly occurrence: number;
   readonly week: number;
   readonly date: string;
@@ -58,7 +61,7 @@ function rowsOf(before: Plan, after: Plan): readonly Row[] {
     const [gone, stands] = [foundIn(old.session), foundIn(fresh.session)];
     const note = (session: SessionId, { key, group, item }: Found, pair: Pair): void => {
       const row = rows.get(key) ?? { session, row: item.row, group: group.kind, places: [] };
-      row.places.push({ ...where, ...pair });
+      row.places.push({ ...where, ...pair, trimmed: newTrims(old.session, fresh.session, item.row) });
       rows.set(key, row);
     };
     for (const one of stands) {
@@ -89,7 +92,7 @@ function differencesAt({ before, after }: Place): readonly (readonly [RowChangeK
   return after === null ? [['removed', 'down']] : differencesOf(before, after);
 }
 
-const placeOf = ({ before, after, ...where }: Place): ChangedPlace => ({
+const placeOf = ({ before, after, trimmed, ...where }: Place): ChangedPlace => ({
   ...where,
   before: before === null ? null : workOf(before),
   after: after === null ? null : workOf(after),
@@ -107,7 +110,8 @@ function changesOf({ session, row, group, places }: Row, before: Plan, after: Pl
     if (first === undefined) return [];
     const way = first.differences.find(([one]) => one === what)?.[1] ?? 'other';
     const pairs = own.map(({ place }) => place);
-    const reason = explaining(pairs, what === 'version') ?? newFindingOf(before, after, session, row);
+    const [trimmed] = what === 'removed' || what === 'sets' ? pairs.flatMap((pair) => pair.trimmed) : [];
+    const reason = trimmed ?? explaining(pairs, what === 'version') ?? newFindingOf(before, after, session, row);
     return [
       {
         what,

@@ -28,7 +28,8 @@ export function sayChanges(told: ToldOf): readonly string[] {
   if (block !== undefined) return [words.block(block.goesOn), ...sayFirst(told)];
   if (changes.length === 0) return [words.sameWork];
   const marks = (plan.inputs.done ?? []).length > 0;
-  return [...sayMost(told), words.useThis(marks)];
+  // Nobody trains from a draft.
+  return [...sayMost(told), ...(plan.edition === 0 ? [] : [words.useThis(marks)])];
 }
 
 /** From less to more telling of what a block begins with. */

@@ -116,6 +116,16 @@ describe('why', () => {
     expect(rows(after)[0]?.reason?.rule).toBe('begin-lighter');
   });
 
+  test('of a row left out for want of minutes, what the session says of it', () => {
+    const cut = { row: rowId(SQUAT), what: 'row' as const, sets: 3, reason: reason('minutes-cap', 'coach') };
+    const without = changed(SQUAT, () => null);
+    const trimmed = without.weeks.map((week) => ({
+      ...week,
+      sessions: week.sessions.map((session) => ({ ...session, trimmed: [...session.trimmed, cut] })),
+    }));
+    expect(rows({ ...without, weeks: trimmed })[0]?.reason?.rule).toBe('minutes-cap');
+  });
+
   test('of a row left out, a finding of its own that is new', () => {
     const without = changed(SQUAT, () => null);
     const session = without.weeks[0]?.sessions[0]?.id;

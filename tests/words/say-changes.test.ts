@@ -10,12 +10,13 @@ import { load, plan, reason } from '../fixtures/plan.js';
 import { bannedIn, longestSentence } from './ban-list.js';
 
 const speech = speechOf('en-GB');
+const issued = { ...plan, edition: 2 };
 const names = {
   exercise: (id: string) => id.replaceAll('-', ' '),
   programme: (id: string) => id.replaceAll('-', ' '),
 };
 const spaced = (lines: readonly string[]) => lines.map((line) => line.replaceAll('\u00a0', ' '));
-const say = (...changes: readonly Change[]) => spaced(sayChanges({ changes, plan, names, speech }));
+const say = (...changes: readonly Change[]) => spaced(sayChanges({ changes, plan: issued, names, speech }));
 
 const squat = (kg: number, more: Partial<ChangedWork> = {}): ChangedWork => ({
   exercise: exerciseId('goblet-squat'),
@@ -72,9 +73,12 @@ describe('to the client', () => {
 
   test('marks stay, where there are any; the same work is said to be', () => {
     const done = [{ occurrence: 1, day: '2026-11-26', edition: 1 }];
-    const begun = { ...plan, inputs: { ...plan.inputs, done } };
+    const begun = { ...issued, inputs: { ...plan.inputs, done } };
     const told = sayChanges({ changes: [row(squat(16), squat(12))], plan: begun, names, speech });
     expect(told.at(-1)).toBe('Train from this edition from now on. Your marks stay.');
+    const draft = { ...begun, edition: 0 };
+    const drafted = sayChanges({ changes: [row(squat(16), squat(12))], plan: draft, names, speech });
+    expect(drafted.join(' ')).not.toContain('Train from this');
     expect(say()).toEqual(['The work is the same as in the edition before.']);
   });
 
