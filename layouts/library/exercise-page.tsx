@@ -1,13 +1,13 @@
 /** One exercise as the public sees it: words, no loads, nobody's numbers. */
 import type { ComponentChildren } from 'preact';
-import type { Exercise, Version } from '../../src/model/exercise.js';
+import type { Cause, Exercise, Version } from '../../src/model/exercise.js';
 import type { Line } from '../../src/model/prose.js';
 import type { LibraryWords } from '../../src/words/library-words.js';
 import { unquoted } from '../../src/words/unquoted.js';
 import { Bullets, Paragraphs, sentence, Words } from '../lines.js';
 import { kitText, type LibraryProps } from './index-page.js';
 import { InnerPage } from './inner-page.js';
-import { neighboursIn } from './neighbours.js';
+import { type Neighbour, neighboursIn } from './neighbours.js';
 
 function Told({ title, lines }: { readonly title: string; readonly lines: readonly Line[] }) {
   if (lines.length === 0) return null;
@@ -70,40 +70,64 @@ function Faults({ of, words, speech }: { readonly of: Exercise } & Omit<LibraryP
 }
 
 /** Ways of doing this exercise itself, which have no page of their own. */
-const ownWays = (versions: readonly Version[]): readonly Line[] =>
-  versions.flatMap(({ to, say }) => (to.kind === 'way' ? [say] : []));
+const ownWays = (versions: readonly Version[]): readonly Version[] => versions.filter(({ to }) => to.kind === 'way');
 
-/** Easier on the left, harder on the right, here and on every page. */
-function Chain({ of, library, words }: { readonly of: Exercise } & Omit<LibraryProps, 'speech'>) {
+function Versions({
+  title,
+  ways,
+  exercises,
+  sayFor,
+  words,
+}: {
+  readonly title: string;
+  readonly ways: readonly Version[];
+  readonly exercises: readonly Neighbour[];
+  /** What it is for, in words; empty where its author does not say. */
+  readonly sayFor: (causes: readonly Cause[]) => string;
+  readonly words: LibraryWords;
+}) {
+  const what = (causes: readonly Cause[]) => {
+    const said = sayFor(causes);
+    return said === '' ? null : <span class="for-what">{said}</span>;
+  };
+  return (
+    <div>
+      <h2>{title}</h2>
+      {exercises.length + ways.length === 0 ? (
+        <p class="soft">{words.none}</p>
+      ) : (
+        <ul class="links">
+          {ways.map(({ say, causes }) => (
+            <li>
+              <Words line={say} /> {what(causes)}
+            </li>
+          ))}
+          {exercises.map(({ exercise: { id, name, facts }, causes }) => (
+            <li>
+              <a href={`${id}.html`}>{name}</a>
+              {facts.signOff ? words.seenFirst : ''} {what(causes)}
+            </li>
+          ))}
+        </ul>
+      )}
+    </div>
+  );
+}
+
+/** Easier on the left, harder on the right, and what each is for; one below the other where there is no room. */
+function Chain({ of, library, words, speech }: LibraryProps & { readonly of: Exercise }) {
   const { easier, harder } = neighboursIn(library.exercises)(of);
-  const list = (exercises: readonly Exercise[], ways: readonly Line[]) =>
-    exercises.length + ways.length === 0 ? (
-      <p class="soft">{words.none}</p>
-    ) : (
-      <ul class="links">
-        {ways.map((line) => (
-          <li>
-            <Words line={line} />
-          </li>
-        ))}
-        {exercises.map(({ id, name, facts }) => (
-          <li>
-            <a href={`${id}.html`}>{name}</a>
-            {facts.signOff ? words.seenFirst : ''}
-          </li>
-        ))}
-      </ul>
-    );
+  const { causes, harderCauses } = speech.words;
   return (
     <section class="chain" aria-label={`${words.easier}, ${words.harder}`}>
-      <div>
-        <h2>{words.easier}</h2>
-        {list(easier, ownWays(of.words.easier))}
-      </div>
-      <div>
-        <h2>{words.harder}</h2>
-        {list(harder, ownWays(of.words.harder))}
-      </div>
+      <Versions title={words.easier} ways={ownWays(of.words.easier)} exercises={easier} sayFor={causes} words={words} />
+      <Versions
+        title={words.harder}
+        ways={ownWays(of.words.harder)}
+        exercises={harder}
+        sayFor={harderCauses}
+        words={words}
+      />
     </section>
   );
 }
@@ -134,7 +158,7 @@ export function LibraryExercise(props: LibraryProps & { readonly of: Exercise })
       <Cues of={of} words={words} />
       <Told title={words.breath} lines={of.words.breath} />
       <Faults of={of} words={words} speech={speech} />
-      <Chain of={of} library={library} words={words} />
+      <Chain of={of} library={library} words={words} speech={speech} />
       {of.words.stopIf.length === 0 ? null : (
         <section class="stop">
           <h2>{words.stopIf}</h2>

@@ -6,7 +6,7 @@ import type { LibraryWords } from '../../src/words/library-words.js';
 import type { Speech } from '../../src/words/speech.js';
 import { Paragraphs } from '../lines.js';
 import { StudioPage } from '../studio-page.js';
-import { neighboursIn } from './neighbours.js';
+import { type Neighbour, neighboursIn } from './neighbours.js';
 
 export interface LibraryProps {
   readonly library: Library;
@@ -89,12 +89,12 @@ export function kitText(of: Exercise, props: Omit<LibraryProps, 'library'>): str
 function Versions({ library, words }: LibraryProps) {
   const neighbours = neighboursIn(library.exercises);
   const rows = byName(library.exercises).map((exercise) => ({ exercise, ...neighbours(exercise) }));
-  const list = (exercises: readonly Exercise[]) =>
-    exercises.length === 0 ? (
+  const list = (versions: readonly Neighbour[]) =>
+    versions.length === 0 ? (
       <span class="soft">{words.none}</span>
     ) : (
       <ul class="links">
-        {exercises.map((exercise) => (
+        {versions.map(({ exercise }) => (
           <li>
             <ExerciseLink of={exercise} />
             {exercise.facts.signOff ? words.seenFirst : ''}
