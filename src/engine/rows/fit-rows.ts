@@ -249,7 +249,10 @@ function findTarget(context: BlockContext, { session, row }: Placed, versions: V
   );
 }
 
-/** What was tested latest, then by id, among what is allowed. */
+/**
+ * What the coach tested latest, then by id, among what is allowed. Marks do not count: a row would change its exercise
+ * in the middle of a block for what was done in another.
+ */
 function fillPattern(
   context: BlockContext,
   candidates: readonly Exercise[],
@@ -261,8 +264,10 @@ function fillPattern(
     Math.max(
       -1,
       ...context.client.tests
-        .filter((test) => test.date <= context.today && names(context, test.exercise, exercise))
-        .map((test) => test.date),
+        .filter(
+          ({ exercise: of, date, marked }) => marked !== true && date <= context.today && names(context, of, exercise),
+        )
+        .map(({ date }) => date),
     );
   const choosing = choosingIn(context, data.session, versions);
   const open = candidates
