@@ -473,6 +473,22 @@ describe('done-quiet: a row left out again and again', () => {
   });
 });
 
+describe('pain said of a session that ended before its first mark', () => {
+  const ended = (where: 'shoulder' | 'elsewhere') =>
+    recalled(
+      aHistory(
+        aSessionDone(addDays(today, -3), [aMarkedRow('press'), aMarkedRow('row')], { pain: [{ where, degree: 6 }] }),
+      ),
+    );
+
+  it('is of what was planned', () => {
+    for (const where of ['shoulder', 'elsewhere'] as const) {
+      const { recalls } = ended(where);
+      expect([...recalls.values()].map(({ leave }) => leave !== null)).toEqual([true, true]);
+    }
+  });
+});
+
 describe('the coach may set', () => {
   const easier = (days: number) => daysAgo(days, alike(3, { kg: 60, reps: 8, done: 'easier' }), { left: 2 });
   const top = sessions([9, work(60, 10, 2)], [5, work(60, 10, 2)]);

@@ -77,9 +77,11 @@ function doneIn({ exercises }: Remembering, { rows }: DoneSession, index: number
   return [...new Set(done.length === 0 ? [row.exercise] : done)].flatMap((id) => exercises.get(id) ?? []);
 }
 
+/** Of what was marked, or of all that was planned where a session ended before the first mark: what asks the sore place. */
 function askingIn(remembering: Remembering, session: DoneSession, { where }: PainReport): readonly Exercise[] {
+  const begun = session.rows.some(({ sets }) => sets.length > 0);
   const marked = session.rows.flatMap((row, index) =>
-    row.sets.length === 0 ? [] : doneIn(remembering, session, index),
+    begun && row.sets.length === 0 ? [] : doneIn(remembering, session, index),
   );
   const all = [...new Set(marked)];
   const asking = all.filter(({ facts }) => facts.asks.some(({ of }) => of === where));
