@@ -1,11 +1,14 @@
 /** Build with issued editions: what was issued is drawn again as it was, and what changed since stands beside it. */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { rowId } from '../../src/model/identity.js';
 import { doAsPlanned, markId } from '../session/make-marks.js';
 import { CLIENT, type EditionStudio, editionStudio, wordsOf } from './edition-studio.js';
 import { bytesBelow, writeFiles } from './run-chalkleaf.js';
+
+// A coach's week of commands in one test: each is a process of its own.
+vi.setConfig({ testTimeout: 300_000 });
 
 let studio: EditionStudio;
 beforeEach(() => {
