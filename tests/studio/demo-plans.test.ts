@@ -58,6 +58,11 @@ test('the account of one number: what it is, why, and why not the next one up', 
  *   49,875,840. Week 1 asks 3: 120, 9. Week 5: K = 50,880,862; at 50 kg (123,752), earned twice, 111.1: 9 leaves 2.1.
  * aldous-brack, B, deadlift, 70 kg × 10 and 2 left: 120; asked 3, 9.
  * odile-marsh, wall push-up, 9 and 4 left: 130; after a fracture 4 are always left: 9.
+ * imre-fane, A, squat, 82 kg, 24 kg × 9 and 2 left, seen hurrying, so begun with the slow lowering, 0.8 of the reps to
+ *   failure: R = 24,000 + 71,996 = 95,996; K = 95,996 × 410 = 39,358,360. Week 1 asks 3: 110 × 0.8 = 88, 6 leaves 2.8. Week 3:
+ *   K = 39,752,927; 114 × 0.8 = 91, 7 leaves 2.1.
+ * orla-thwaite, pregnant, so moderate, 4 left, and no gain. A, squat, 12 kg × 8 and 4 left: 120 in every week: 8. A, row, left,
+ *   8 kg × 9 and 4 left: 130: 9. B, deadlift, 16 kg × 8 and 4 left: 120: 8, weeks 1 and 5.
  * carys-holm, wall push-up, 10 and 4 left, weeks 9 to 12 after a birth: 140 and no gain; 5 are left in the first weeks of
  *   such a block: 9, in both. Band squat, never tested: the lightest band and the bottom of the range, 10.
  */
@@ -71,7 +76,7 @@ test('every line of a programme’s Expect holds', () => {
   }
 });
 
-test('eleven are planned; two are held back for what the booklet cannot do yet, one for what nobody has asked', () => {
+test('twelve are planned; two are held back for what the booklet cannot do yet, one for what nobody has asked', () => {
   const wrong = demo.problems.filter(({ severity }) => severity === 'error');
   expect(wrong.map(({ code, scope, data }) => [code, scope, data])).toEqual([
     ['not-handled', { kind: 'client', client: 'ansel-quill' }, expect.objectContaining({ fact: 'large print' })],
@@ -87,6 +92,7 @@ test('eleven are planned; two are held back for what the booklet cannot do yet, 
     'maud-ferrier',
     'nell-fane',
     'odile-marsh',
+    'orla-thwaite',
     'osgar-pell',
     'rowan-ashby',
     'torben-slade',
