@@ -46,5 +46,5 @@ export function exercisesById(exercises: readonly Exercise[]): ReadonlyMap<strin
 }
 
 /** Whether `id`, as written in a client's file, names this exercise, now or formerly. */
-export const names = (context: BlockContext, id: ExerciseId, exercise: Exercise): boolean =>
+export const names = (context: Pick<BlockContext, 'exercises'>, id: ExerciseId, exercise: Exercise): boolean =>
   context.exercises.get(id)?.id === exercise.id;

@@ -101,6 +101,8 @@ const LIMITS: ReadonlyMap<string, RuleBounds> = new Map([
   ['test-reserve', A_FLOOR],
   ['way-unlocks', { least: 0, most: 1 }],
   ['own-dose', { least: 0, most: 1 }],
+  ['easier-hold', { least: 3, most: 30 }],
+  ['easier-reps', { least: 1, most: 12 }],
   ['done-days', { least: 14, most: 84 }],
   ['done-unsaid', { least: 0, most: 1 }],
   ['done-earned', { least: 0, most: 2 }],

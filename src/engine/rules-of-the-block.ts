@@ -5,6 +5,8 @@ import { BEGIN_TESTED } from './rules/begin-tested.js';
 import { CIRCUIT_RESERVE } from './rules/circuit-reserve.js';
 import { CLOCK_ONE_TEMPO } from './rules/clock-one-tempo.js';
 import { DOSE_OF_VERSION } from './rules/dose-of-version.js';
+import { EASIER_HOLD } from './rules/easier-hold.js';
+import { EASIER_REPS } from './rules/easier-reps.js';
 import { EFFORT_OF_VERSION } from './rules/effort-of-version.js';
 import { FEELER_RISE } from './rules/feeler-rise.js';
 import { FIRST_WEEKS } from './rules/first-weeks.js';
@@ -55,6 +57,8 @@ export const RULES_OF_ROWS: readonly Rule[] = [
   CIRCUIT_RESERVE,
   CLOCK_ONE_TEMPO,
   DOSE_OF_VERSION,
+  EASIER_HOLD,
+  EASIER_REPS,
   EFFORT_OF_VERSION,
   FEELER_RISE,
   FIRST_WEEKS,

@@ -107,6 +107,14 @@ export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
     'Kept light enough to move well.',
   ),
   'plates-a-side': only((f) => `A dumbbell handle is taken to hold ${held(f, '5')} plates on a side.`),
+  'easier-hold': only(
+    (f) =>
+      `An easier hold in place of what is not held lasts ${held(f, '10 s')}, or the least the programme asks of it.`,
+  ),
+  'easier-reps': only(
+    (f) =>
+      `An easier version in reps, in place of what is not counted so, has ${held(f, '5 reps')}, or the fewest the programme asks of it.`,
+  ),
   'own-dose': only('Nothing on the side asks more of an exercise than the client’s own work in it.'),
   'refuge-once': only(
     (f) =>

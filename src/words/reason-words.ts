@@ -85,6 +85,8 @@ const ROW_RULES = [
   'circuit-reserve',
   'clock-one-tempo',
   'dose-of-version',
+  'easier-hold',
+  'easier-reps',
   'effort-of-version',
   'feeler-rise',
   'first-weeks',

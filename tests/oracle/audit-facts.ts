@@ -109,7 +109,8 @@ function usesIn(plan: PlanJson): readonly Use[] {
         if (sets.length === 0) add(exercise, undefined, undefined);
         for (const set of sets) {
           const held = set.exercise ?? exercise;
-          add(held, set.load, set.reps);
+          // Of rising or falling reps each step is within what an exercise keeps its quality for.
+          add(held, set.load, set.steps === undefined ? set.reps : Math.max(...set.steps));
           if (set.then !== undefined) add(held, set.then.load, set.then.reps);
           const needs = set.gate?.needs;
           if (needs !== undefined) add(needs.exercise, needs.load, needs.reps, true);

@@ -6,11 +6,14 @@ import type { Client } from '../../src/model/client.js';
 import { isoOfDay } from '../../src/model/day.js';
 import type { Exercise } from '../../src/model/exercise.js';
 import type { Plan } from '../../src/model/plan.js';
+import type { Programme } from '../../src/model/programme.js';
+import type { Library } from '../../src/model/studio.js';
 import { readCaseFile } from '../cases/read-case.js';
 import { readLibrary } from '../cases/read-library.js';
 import { type Breadth, generateStudio } from '../engine/generate-studio.js';
 import { planDemo } from '../studio/demo-plans.js';
 import { auditPlan } from './audit.js';
+import { auditEasierDoses, type TimedRow } from './audit-easier.js';
 import { auditFacts } from './audit-facts.js';
 import { auditMuscles } from './audit-muscles.js';
 import { auditSessions } from './audit-sessions.js';
@@ -21,7 +24,7 @@ import { planSchema } from './plan-json.js';
 const SEEDS = process.env.CHALKLEAF_DEEP === '1' ? 4000 : 150;
 
 /** From the file alone, then with the facts of the exercises it names. */
-function findIn(plan: Plan, exercises: readonly Exercise[], client: Client): readonly string[] {
+function findIn(plan: Plan, { exercises, programmes }: Pick<Library, 'exercises' | 'programmes'>, client: Client) {
   const json: unknown = JSON.parse(JSON.stringify(plan));
   const found = auditPlan(json);
   const parsed = planSchema.safeParse(json);
@@ -32,8 +35,23 @@ function findIn(plan: Plan, exercises: readonly Exercise[], client: Client): rea
     ...auditFacts(parsed.data, exercises, { tests }),
     ...auditSessions(parsed.data, exercises),
     ...auditMuscles(parsed.data, exercises),
+    ...auditEasierDoses(
+      parsed.data,
+      exercises,
+      programmes.filter(({ id }) => id === client.programme).flatMap(timedRows),
+    ),
   ];
 }
+
+/** What the programme itself asks of an exercise by the clock. */
+const timedRows = ({ sessions }: Programme): readonly TimedRow[] =>
+  sessions.flatMap(({ blocks }) =>
+    blocks.flatMap(({ rows }) =>
+      rows.flatMap(({ target, dose }) =>
+        target.kind === 'exercise' && dose.kind === 'timed' ? [{ exercise: target.id, longest: dose.seconds.max }] : [],
+      ),
+    ),
+  );
 
 const wordsIn = (plan: Plan, exercises: readonly Exercise[]): readonly string[] =>
   auditWords(planSchema.parse(JSON.parse(JSON.stringify(plan))), exercises);
@@ -44,7 +62,7 @@ it("finds nothing in the demo studio's plans", async () => {
   for (const client of clients) {
     const plan = plans.get(client.id);
     if (plan === undefined) continue;
-    expect(findIn(plan, library.exercises, client), client.id).toEqual([]);
+    expect(findIn(plan, library, client), client.id).toEqual([]);
     expect(wordsIn(plan, library.exercises), client.id).toEqual([]);
   }
 });
@@ -56,7 +74,7 @@ it('finds nothing in the plans of the cases', () => {
     const name = file.replace('.case.txt', '');
     const { library, client, today } = readCaseFile(name, exercises);
     const { value } = planBlock({ library, client, today, edition: 0 });
-    const all = value === null ? [] : [...findIn(value, exercises, client), ...wordsIn(value, exercises)];
+    const all = value === null ? [] : [...findIn(value, library, client), ...wordsIn(value, exercises)];
     return all.map((text) => `${name}: ${text}`);
   });
   expect(found).toEqual([]);
@@ -72,7 +90,7 @@ it.each<Breadth>(['walked', 'everything'])(
       const { value } = planBlock({ ...made, edition: 0 });
       if (value === null) continue;
       planned += 1;
-      const findings = findIn(value, made.library.exercises, made.client);
+      const findings = findIn(value, made.library, made.client);
       for (const finding of findings.slice(0, 3)) found.push(`seed ${seed}: ${finding}`);
     }
     expect(planned).toBeGreaterThan(SEEDS / 10);

@@ -317,7 +317,14 @@ export const planSchema = z.looseObject({
   starts: date,
   today: date,
   engine: z.string().min(1),
-  rules: z.array(z.looseObject({ id: z.string().min(1), value: z.number(), source: z.string() })),
+  rules: z.array(
+    z.looseObject({
+      id: z.string().min(1),
+      value: z.number(),
+      source: z.string(),
+      overridden: z.looseObject({ value: z.number() }).optional(),
+    }),
+  ),
   inputs,
   weeks: z.array(z.looseObject({ number: positive, begins: date, deload: z.boolean(), sessions: z.array(session) })),
   findings: z.array(z.looseObject({ rule: z.string().min(1) })),

@@ -87,12 +87,12 @@ function judgedAt({ fitted }: WalkedRow, version: number): Judged {
 
 /** How much so many reps are, of the item's own exercise or of another version of the row. */
 function amountHere(
-  { rules }: BlockContext,
+  context: BlockContext,
   { dose, chain }: WalkedRow['fitted'],
   own: Judged,
   tempo: TempoStep,
 ): NonNullable<SetPlace['amount']> {
-  const amountOf = amountIn(dose, own.exercise, rules);
+  const amountOf = amountIn(context, dose, own.exercise);
   return (reps, exercise) => {
     const of = exercise === undefined ? own : chain.judged.find((one) => one.exercise.id === exercise);
     return amountOf(reps, (of ?? own).exercise, tempo);
@@ -166,7 +166,7 @@ function plannedOf(context: BlockContext, walked: WalkedRow, index: number, sets
     asked: occurrence.asked,
     floor: occurrence.floor,
     sets: worked,
-    amount: amountIn(fitted.dose, judged.exercise, context.rules),
+    amount: amountIn(context, fitted.dose, judged.exercise),
   };
 }
 

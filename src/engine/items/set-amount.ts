@@ -1,28 +1,30 @@
 /** How much one set of a walked row is, as its dose is written: reps, the seconds they fill, or steps up to them. */
 import type { Dose } from '../../model/dose.js';
-import type { Exercise, Way } from '../../model/exercise.js';
+import type { Exercise } from '../../model/exercise.js';
 import type { PlanSet } from '../../model/plan.js';
 import type { TempoStep } from '../../model/programme.js';
 import { sumOfSteps } from '../rows/planned-by.js';
 import type { Rulebook } from '../rulebook.js';
-import { HOLD_MOST } from '../rules/hold-most.js';
 import { secondsOfRep } from '../sessions/seconds-of-rep.js';
+import { type Dosing, easierHold, isCountedInReps } from './easier-dose.js';
 
 export type SetAmount = Pick<PlanSet, 'reps' | 'seconds' | 'steps'>;
 export type AmountOf = (reps: number, exercise: Exercise, tempo: TempoStep) => SetAmount;
 
-const COUNTED: readonly Way[] = ['strength', 'bodyweight', 'combination', 'swing'];
-
 /**
- * Of what is not counted in reps: as many seconds as the reps of `own` would take. Timed: also the seconds they take. Steps: as written, the longest
- * of them cut until their sum, once through, is no more than `reps`; what is left of them as one is a plain set.
+ * Of a hold as long as `easier-dose` says, whatever the reps. Of what else is not counted in reps, and of mobility on the clock: as many seconds as
+ * the reps of `own` would take. Timed: also the seconds they take. Steps: as written, the longest of them cut until their sum, once through, is no
+ * more than `reps`; what is left of them as one is a plain set.
  */
-export function amountIn(dose: Dose, own: Exercise, rules: Rulebook): AmountOf {
+export function amountIn(context: Dosing, dose: Dose, own: Exercise): AmountOf {
+  const { rules } = context;
   const counted = amountCounted(dose, rules);
   return (reps, exercise, tempo) => {
-    if (COUNTED.includes(exercise.facts.way)) return counted(reps, exercise, tempo);
-    const seconds = reps * secondsOfRep(own.facts.tempo, 'normal', rules);
-    return { seconds: exercise.facts.way === 'hold' ? Math.min(seconds, rules.valueOf(HOLD_MOST)) : seconds };
+    const { way } = exercise.facts;
+    if (way === 'hold') return { seconds: easierHold(context, exercise) };
+    const onTheClock = way === 'mobility' && dose.kind === 'timed';
+    if (isCountedInReps(context, exercise) && !onTheClock) return counted(reps, exercise, tempo);
+    return { seconds: reps * secondsOfRep(own.facts.tempo, 'normal', rules) };
   };
 }
 

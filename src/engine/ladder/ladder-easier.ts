@@ -1,13 +1,13 @@
 /** The easier versions of an item of a ladder that this client may do with this kit, each with its own sets. */
-import type { Facts } from '../../model/exercise.js';
+import type { Exercise } from '../../model/exercise.js';
 import type { LadderInput, Rung, RungDose, RungLoad } from '../../model/ladder.js';
 import type { EasierItem, PlanSet } from '../../model/plan.js';
+import type { Seconds } from '../../model/quantity.js';
 import type { BlockContext } from '../block-context.js';
 import { externalLoad } from '../capacity.js';
+import { easierHold, easierReps, isCountedInReps, leastHold } from '../items/easier-dose.js';
 import type { Versions } from '../rows/fit-rows.js';
-import { HOLD_MOST } from '../rules/hold-most.js';
 import { SECONDS_A_METRE } from '../rules/seconds-a-metre.js';
-import { SECONDS_A_REP } from '../rules/seconds-a-rep.js';
 import { SWING_CAP } from '../rules/swing-cap.js';
 import type { Judged } from '../versions/judge-version.js';
 import { loadPart } from './ladder-load.js';
@@ -35,7 +35,7 @@ export function ladderEasier(
     }),
     ...easier.map(({ link: { causes, say }, to }): EasierItem => {
       const { facts, id } = to.exercise;
-      const theirs = setsLike(sets, doseFor(facts, least, context), noHeavier(context, to, rung.load));
+      const theirs = setsLike(sets, doseFor(context, exercise, to.exercise, least), noHeavier(context, to, rung.load));
       return { exercise: id, way: facts.way, say, for: causes, sets: theirs };
     }),
   ];
@@ -52,18 +52,28 @@ const setsLike = (sets: readonly PlanSet[], dose: RungDose, load: RungLoad | nul
     ...loadPart(load),
   }));
 
-/** As the other exercise is counted: a hold by seconds, only what travels by metres, fast lifts within their own cap. */
-function doseFor({ way, pattern, mostReps }: Facts, dose: RungDose, { rules }: BlockContext): RungDose {
+/**
+ * As the other exercise is counted: a hold by seconds, only what travels by metres, fast lifts within their own cap, and in reps
+ * what is counted so, unless the row does as much on the clock. What the row's own dose says nothing of is as `easier-dose` says.
+ */
+function doseFor(context: BlockContext, own: Exercise, to: Exercise, dose: RungDose): RungDose {
+  const { rules } = context;
+  const { way, pattern, mostReps } = to.facts;
   const cap = way === 'swing' ? (mostReps ?? rules.valueOf(SWING_CAP)) : Number.POSITIVE_INFINITY;
+  if (way === 'hold') return { kind: 'seconds', seconds: secondsHeld(context, own, to, dose) };
   if (dose.kind === 'main-next') return { kind: 'reps', reps: Math.min(dose.main, cap) };
+  if (dose.kind === 'reps' || dose.kind === 'every') return { ...dose, reps: Math.min(dose.reps, cap) };
   const travels = way === 'carry' || pattern === 'carry' || pattern === 'travel';
-  if (dose.kind === 'metres' && !travels) {
-    return { kind: 'seconds', seconds: Math.ceil((dose.metres * rules.valueOf(SECONDS_A_METRE)) / 10) };
-  }
-  if ((dose.kind === 'reps' || dose.kind === 'every') && way === 'hold') {
-    return { kind: 'seconds', seconds: Math.min(dose.reps * rules.valueOf(SECONDS_A_REP), rules.valueOf(HOLD_MOST)) };
-  }
-  return dose.kind === 'reps' || dose.kind === 'every' ? { ...dose, reps: Math.min(dose.reps, cap) } : dose;
+  const goesOn = dose.kind === 'seconds' ? isCountedInReps(context, own) : dose.kind !== 'metres' || travels;
+  if (!goesOn && isCountedInReps(context, to)) return { kind: 'reps', reps: Math.min(easierReps(context, to), cap) };
+  if (dose.kind !== 'metres' || travels) return dose;
+  return { kind: 'seconds', seconds: Math.ceil((dose.metres * rules.valueOf(SECONDS_A_METRE)) / 10) };
+}
+
+/** In place of another hold as long as that one, and no longer than the programme asks of it. */
+function secondsHeld(context: BlockContext, own: Exercise, to: Exercise, dose: RungDose): Seconds {
+  if (own.facts.way !== 'hold' || dose.kind !== 'seconds') return easierHold(context, to);
+  return Math.min(dose.seconds, leastHold(context, to) ?? dose.seconds);
 }
 
 function noHeavier(context: BlockContext, judged: Judged, held: RungLoad | null): RungLoad | null {

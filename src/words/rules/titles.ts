@@ -25,6 +25,8 @@ export const RULE_TITLES: Readonly<Record<string, string>> = {
   'begin-lighter': 'The lightest load is too heavy',
   'floor-signal': 'At a signal, half of what could be done',
   'signal-work': 'At a signal, as much rest as work',
+  'easier-hold': 'How long an easier hold lasts',
+  'easier-reps': 'How many reps of an easier version',
   'own-dose': 'No more on the side than at work',
   'refuge-once': 'One version in several places',
   'floor-cautioned': 'Least reserve where a caution is met',
