@@ -227,6 +227,42 @@ describe('what a test from before a break still says', () => {
   test('with no lighter load it stays, weakly', () => {
     expect(start([away('2026-12-13', '2027-01-02')], { kit: bells('16') })).toEqual([16_000, true]);
   });
+
+  const told = (client: Partial<Client>, breaks: readonly Break[] = [away('2026-12-13', '2027-01-02')]) =>
+    firstItem(planOf(breaks, client))
+      .reasons.filter(({ rule }) => /^(strength-kept|strength-kept-older|return-lighter|pregnancy-test)$/.test(rule))
+      .map((reason) => sayReason(reason, reason.audience, speechOf('en-GB')).replaceAll('\u00a0', ' '));
+
+  test('lighter is said only where it begins lighter (return-lighter), to the client and to the coach', () => {
+    expect(told({})).toEqual([
+      'You have been away a while, so it starts one load lighter.',
+      'Tested before a break of 21 days: taken as weak, and one load lighter.',
+    ]);
+    expect(told({ kit: bells('16') })).toEqual([
+      'You have been away a while: it starts from your last test, no further yet.',
+      'Tested before a break of 21 days: taken as weak.',
+    ]);
+    const older = told({ kit: bells('16'), birthYear: 1955 });
+    expect(older.join(' ')).toContain('no further yet');
+    expect(older.join(' ')).not.toContain('lighter');
+    expect(told({ kit: bells('12', '16'), birthYear: 1955 }).join(' ')).toMatch(/one load lighter.*one load lighter/);
+  });
+
+  test('and of a pregnancy nobody is said to have been away (pregnancy-test)', () => {
+    const health: Client['health'] = {
+      ...{ medicines: [], conditions: [], falls: 0 },
+      pregnancy: { due: on('2027-06-01'), conditions: [], place: PLACE },
+    };
+    const before = { health, tests: [aTest('squat', 9, { load: kg('16'), date: on('2026-08-24') })] };
+    expect(told(before, [])).toEqual([
+      'Tested before your pregnancy: it starts one load lighter.',
+      'Tested before the pregnancy: taken as weak, and one load lighter.',
+    ]);
+    expect(told({ ...before, kit: bells('16') }, [])).toEqual([
+      'Tested before your pregnancy: it starts from there, no further yet.',
+      'Tested before the pregnancy: taken as weak.',
+    ]);
+  });
 });
 
 describe.each(['break-joined'])('breaks end to end (%s)', () => {

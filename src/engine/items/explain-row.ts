@@ -20,6 +20,7 @@ import { MAIN_BELL } from '../rules/main-bell.js';
 import { NEW_MOVEMENT_LIGHTER } from '../rules/new-movement-lighter.js';
 import { NEXT_UP_BELL } from '../rules/next-up-bell.js';
 import { PERCENT_OF_MAXIMUM } from '../rules/percent-of-maximum.js';
+import { PREGNANCY_TEST } from '../rules/pregnancy-test.js';
 import { RETURN_LIGHTER } from '../rules/return-lighter.js';
 import { RPE_TO_RESERVE } from '../rules/rpe-to-reserve.js';
 import { SEEN_BALANCE } from '../rules/seen-balance.js';
@@ -61,14 +62,20 @@ function gainReason(context: BlockContext, { cares, strand }: WalkedRow): readon
   return [reasonOf(rule, 'coach', [{ name: 'gain', value: strand.gain, unit: 'per-ten-thousand' }])];
 }
 
-/** What a test from before a break still says. */
-function trustReason({ beginning: { trust, tested } }: WalkedRow): readonly Reason[] {
+/**
+ * What a test from before a break still says: that it begins lighter only where there was a lighter load to begin with. Where a
+ * feeler set finds the load after all, the client is told of that alone.
+ */
+function trustReason({ beginning: { trust, tested, lighter, start } }: WalkedRow): readonly Reason[] {
   if (trust.kind === 'whole') return [];
   const { test } = tested ?? {};
   const marked = test?.marked === true ? [{ name: 'marked', value: isoOfDay(test.date), unit: '' }] : [];
-  const inputs = [{ name: 'days', value: trust.days, unit: 'days' }, ...marked];
+  const fewer = lighter > 0 ? [{ name: 'loads lighter', value: lighter, unit: 'loads' }] : [];
+  const inputs = [{ name: 'days', value: trust.days, unit: 'days' }, ...marked, ...fewer];
   const told = reasonOf(trust.rule, 'coach', inputs, 'measured');
-  const client = trust.kind === 'lighter' ? RETURN_LIGHTER : trust.rule;
+  if (trust.kind === 'lighter' && start === null) return [told];
+  const isAway = trust.kind === 'lighter' && trust.rule !== PREGNANCY_TEST;
+  const client = isAway && lighter > 0 ? RETURN_LIGHTER : trust.rule;
   return [reasonOf(client, 'client', inputs, 'measured'), told];
 }
 

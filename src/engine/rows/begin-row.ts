@@ -26,13 +26,13 @@ export function beginRow(context: BlockContext, fitted: WalkFitted, versions: Ve
 export function trusted(context: BlockContext, begun: Begun): Beginning {
   const { tested, source, capacity, start } = begun;
   const trust = tested === null ? WHOLE : trustIn(context, tested.test.date);
-  if (trust.kind === 'whole' || capacity === null || start === null) return { ...begun, trust };
-  if (trust.kind === 'nothing') return { ...begun, ...FEELER, tested, source, trust };
+  if (trust.kind === 'whole' || capacity === null || start === null) return { ...begun, trust, lighter: 0 };
+  if (trust.kind === 'nothing') return { ...begun, ...FEELER, tested, source, trust, lighter: 0 };
   const loads = begun.versions[start.version]?.loads ?? [];
   const index = loads.findIndex(({ grams }) => grams === start.load);
-  const lighter = loads[Math.max(0, index - context.rules.valueOf(RETURN_LIGHTER))]?.grams ?? start.load;
-  const again = { ...start, load: lighter, tempo: 0, earned: 0 } as const;
-  return { ...begun, capacity: { ...capacity, weak: true }, start: again, trust };
+  const to = Math.max(0, index - context.rules.valueOf(RETURN_LIGHTER));
+  const again = { ...start, load: loads[to]?.grams ?? start.load, tempo: 0, earned: 0 } as const;
+  return { ...begun, capacity: { ...capacity, weak: true }, start: again, trust, lighter: Math.max(0, index - to) };
 }
 
 /**

@@ -19,6 +19,8 @@ export interface Found {
 export interface Beginning extends Begun {
   /** How far the test still speaks after a break. */
   readonly trust: Trust;
+  /** Loads lighter than it would have begun with, for what `trust` says; 0 where there is no lighter one. */
+  readonly lighter: number;
 }
 
 export interface Begun extends Found {

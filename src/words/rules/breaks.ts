@@ -58,6 +58,19 @@ const testedBefore = (f: Figure): string => {
   return marked === '' ? 'Tested before' : `Marked on ${marked}, before`;
 };
 
+/** `one load`; empty where it begins as heavy as before. */
+const lighter = (f: Figure): string => f('loads lighter').replace(/^1(?=\s)/, 'one');
+
+/** Of a rule that speaks of no row, where there could be a lighter load. */
+const weakly = (f: Figure): string =>
+  f('days') === ''
+    ? 'taken as weak, and one load lighter where there is one'
+    : `taken as weak${clause(lighter(f), (loads) => `, and ${loads} lighter`)}`;
+
+/** Without a lighter load to begin with. */
+const fromThere = (f: Figure): string =>
+  `You have been away a while: it starts from ${f('marked') === '' ? 'your last test' : 'what you marked last'}, no further yet.`;
+
 const WHY_GENTLE: Readonly<Record<string, string>> = {
   away: 'You have been away, so this is gentle on purpose.',
   ill: ILL,
@@ -140,7 +153,11 @@ export const englishBreak: Readonly<Record<BreakRuleName, RuleWords>> = {
     (f) => `The one-leg stand is held for ${held(f, '30 s')} at most, within reach of something steady.`,
     'A test of your balance. It comes at the start and at the end, to compare. Stay within reach of something steady.',
   ),
-  'pregnancy-test': only('Tested before the pregnancy: taken as weak, and one load lighter.'),
+  'pregnancy-test': both(
+    (f) => `Tested before the pregnancy: ${weakly(f)}.`,
+    (f) =>
+      `${f('marked') === '' ? 'Tested' : 'Marked'} before your pregnancy: it starts ${clause(lighter(f), (loads) => `${loads} lighter`) || 'from there, no further yet'}.`,
+  ),
   'return-cut-first': cut('50 %'),
   'return-cut-fourth': cut('10 %'),
   'return-cut-second': cut('30 %'),
@@ -149,17 +166,19 @@ export const englishBreak: Readonly<Record<BreakRuleName, RuleWords>> = {
   'return-days-second': only((f) => tooMany(f, 'second', '4 sessions')),
   'return-lighter': both(
     (f) => `After ${f('days') || 'so long a break'} it starts one load lighter than the last good one.`,
-    'You have been away a while, so it starts one load lighter.',
+    (f) => `You have been away a while, so it starts ${lighter(f) || 'one load'} lighter.`,
   ),
   'return-rest-first': only((f) => `First week back: the rest is ${held(f, '4')} times the work.`),
   'return-rest-second': only((f) => `Second week back: the rest is ${held(f, '3')} times the work.`),
   'return-volume': only('No exercise has more sets than a first week back allows.'),
-  'strength-kept': only(
-    (f) => `${testedBefore(f)} a break of ${f('days') || held(f, '21 days')}: taken as weak, and one load lighter.`,
+  'strength-kept': both(
+    (f) => `${testedBefore(f)} a break of ${f('days') || held(f, '21 days')}: ${weakly(f)}.`,
+    fromThere,
   ),
-  'strength-kept-older': only(
+  'strength-kept-older': both(
     (f) =>
-      `${testedBefore(f)} a break of ${f('days') || held(f, '14 days')}, and from 65 strength goes sooner: taken as weak, and one load lighter.`,
+      `${testedBefore(f)} a break of ${f('days') || held(f, '14 days')}, and from 65 strength goes sooner: ${weakly(f)}.`,
+    fromThere,
   ),
   'strength-unknown': both(
     (f) =>

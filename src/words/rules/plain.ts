@@ -66,7 +66,7 @@ const WRITTEN: Readonly<Record<string, Saying>> = {
   'break-hurt': (f) =>
     `Hurt, and away for ${said(f)} or more: the first weeks back are gentle. What a physiotherapist says goes first.`,
   'strength-kept': (f) =>
-    `A test from before a break longer than ${said(f)} is taken as weak, and the work starts one load lighter.`,
+    `A test from before a break longer than ${said(f)} is taken as weak, and the work starts one load lighter where there is one.`,
   'strength-kept-older': (f) =>
     `From 65 strength goes sooner: a test from before a break longer than ${said(f)} is taken as weak.`,
   'strength-unknown': (f) =>
