@@ -29,6 +29,7 @@ export function listFindings(
   { walked, ladders }: Pick<PlannedRows, 'walked' | 'ladders'>,
   versions: Versions,
 ): readonly Finding[] {
+  const begun = new Set(fitted.flatMap(({ chain }) => chain.judged[chain.base]?.exercise.id ?? []));
   return [
     ...startMoved(context),
     ...plannedApart(context),
@@ -42,7 +43,7 @@ export function listFindings(
       return [
         ...(one === undefined ? [] : ofWalked(context, one)),
         ...(ladder === undefined ? [] : ofRow(row, ladder.ladder, [], ladder.findings)),
-        ...unlockFindings(context, row, versions),
+        ...unlockFindings(context, row, versions, begun),
       ];
     }),
   ];

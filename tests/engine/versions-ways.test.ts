@@ -349,6 +349,25 @@ describe('what would open a refusal (would-unlock)', () => {
     expect(opening(planOf([squat, anExercise('front')]), 'front')).toEqual([]);
   });
 
+  test('never of one that was tested already, nor of one that stands in the block: a test would open nothing', () => {
+    const share = { bodyShare: { share: 0, standing: 'practice', source: 'made up' } } as const;
+    const exercises = [
+      anExercise('squat', { ...share, harder: [aLink('front')] }),
+      anExercise('front', { ...bodyweight, easier: [aWay('half')] }),
+    ];
+    const opens = (...given: readonly [Partial<Client>?, Programme?]) => opening(planOf(exercises, ...given), 'front');
+    expect(opens()).toHaveLength(1);
+    const front = aTest('front', 8, { date: on('2026-12-14') });
+    expect(opens({ tests: [...tests, front] })).toEqual([]);
+    const away = { from: on('2026-10-01'), until: on('2026-12-19'), cause: 'away', place: PLACE } as const;
+    const long = {
+      tests: [...tests.map((one) => ({ ...one, date: on('2026-12-20') })), { ...front, date: on('2026-09-01') }],
+    };
+    expect(opens({ ...long, breaks: [away] })).toHaveLength(1);
+    expect(opens({ tests: [] })).toHaveLength(1);
+    expect(opens({ tests: [] }, oneSession('squat', 'front'))).toEqual([]);
+  });
+
   test('and a harder version that asks for care does not stand among those ahead', () => {
     const squat = anExercise('squat', { harder: [aLink('front')] });
     const cautions = [aCaution('knee', { degree: 'take care' })];

@@ -1,14 +1,17 @@
 /** What the coach is told of cautions and versions: dates, what was refused, and what would open it. */
 import { type Day, isoOfDay } from '../../model/day.js';
+import type { ExerciseId } from '../../model/identity.js';
 import type { Finding } from '../../model/plan.js';
 import type { ReasonInput, Rule } from '../../model/reason.js';
 import type { BlockContext } from '../block-context.js';
+import { trustIn } from '../breaks/trust.js';
+import { readCapacity } from '../capacity/read-capacity.js';
 import { reasonOf } from '../reason-of.js';
 import type { FittedRow, Versions } from '../rows/fit-rows.js';
 import { CAUTION_IN_BLOCK } from '../rules/caution-in-block.js';
 import { CAUTION_REVIEW } from '../rules/caution-review.js';
 import { WOULD_UNLOCK } from '../rules/would-unlock.js';
-import { carries } from './chain-versions.js';
+import { carries, versionOf } from './chain-versions.js';
 import type { Judged } from './judge-version.js';
 import { inputOfUnlock, unlocksOf } from './list-unlocks.js';
 import { holdsInBlock } from './meet-caution.js';
@@ -56,8 +59,15 @@ export function cautionFindings(context: BlockContext, begins: readonly Day[]): 
 /**
  * Every version that was refused where another one was planned, and the harder versions next to the hardest that the
  * row may reach: each once, with all that would open it.
+ *
+ * @param begun the exercises that rows of the block begin with: what is done already waits for no test
  */
-export function unlockFindings(context: BlockContext, row: FittedRow, versions: Versions): readonly Finding[] {
+export function unlockFindings(
+  context: BlockContext,
+  row: FittedRow,
+  versions: Versions,
+  begun: ReadonlySet<ExerciseId>,
+): readonly Finding[] {
   const weeks = [...new Set(context.days.filter(({ session }) => session === row.session.id).map(({ week }) => week))];
   const refused = new Set(row.choice.refused.map(({ exercise }) => exercise));
   const grounds = [...refused].map((exercise) => ({
@@ -67,7 +77,7 @@ export function unlockFindings(context: BlockContext, row: FittedRow, versions: 
       context,
     ),
   }));
-  const harder = harderOutOfReach(context, row, versions).filter(({ exercise }) => !refused.has(exercise));
+  const harder = harderOutOfReach(context, row, versions, begun).filter(({ exercise }) => !refused.has(exercise));
   return [...grounds, ...harder].flatMap(({ exercise, unlocks }): readonly Finding[] => {
     if (unlocks.length === 0) return [];
     const inputs = [words('exercise', exercise), ...unlocks.map(inputOfUnlock)];
@@ -76,7 +86,12 @@ export function unlockFindings(context: BlockContext, row: FittedRow, versions: 
   });
 }
 
-function harderOutOfReach(context: BlockContext, { chain }: FittedRow, { judge, linksOf }: Versions) {
+function harderOutOfReach(
+  context: BlockContext,
+  { chain }: FittedRow,
+  { judge, linksOf }: Versions,
+  begun: ReadonlySet<ExerciseId>,
+) {
   const top = chain.judged.at(-1);
   if (top === undefined || top.way !== null) return [];
   const bodyMass = context.client.bodyMass?.mass.grams ?? null;
@@ -85,7 +100,14 @@ function harderOutOfReach(context: BlockContext, { chain }: FittedRow, { judge, 
     const to: Judged = judge(link.to);
     const cares = to.care.map(({ caution }) => ({ exercise: id, cause: 'take-care', detail: caution.what }) as const);
     const unlocks = unlocksOf([...to.refusals, ...cares], context);
-    const untested = unlocks.length === 0 && !carries(top, to, link, bodyMass);
+    const known = begun.has(id) || isTested(context, to);
+    const untested = unlocks.length === 0 && !known && !carries(top, to, link, bodyMass);
     return { exercise: id, unlocks: untested ? [{ kind: 'test', exercise: id } as const] : unlocks };
   });
+}
+
+/** By a test that still says something: a break or a birth may have taken that from it. */
+function isTested(context: BlockContext, judged: Judged): boolean {
+  const tested = readCapacity(context, judged, versionOf(judged));
+  return tested !== null && trustIn(context, tested.test.date).kind !== 'nothing';
 }
