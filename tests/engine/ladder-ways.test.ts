@@ -458,15 +458,17 @@ describe('easier versions beside a ladder', () => {
     expect(gated?.easier[0]?.sets.map(({ key }) => key)).toEqual(gated?.sets.map(({ key }) => key));
   });
 
-  it('are counted as they are done: a hold by seconds, what does not travel by seconds', () => {
+  it('are counted as they are done: a hold by a few seconds (easier-hold), what does not travel by seconds', () => {
     const easierOf = (one: OneRow) => itemsOf(planOf(one))[0]?.easier.map(({ sets: [set] }) => set && setText(set));
     const still = anExercise('still', HOLD);
     const easier = [aLink('still', ['load'])];
-    // 8 reps at 3 s; 20 m at 1.5 s.
     expect(easierOf({ exercise: { easier }, others: [still], dose: sets(2, 8), client: swinger('16', '16') })).toEqual([
-      '24s',
+      '10s',
     ]);
-    expect(easierOf({ exercise: { ...CARRY, easier }, others: [still], dose: metres(1, 20) })).toEqual(['30s']);
+    expect(easierOf({ exercise: { ...CARRY, easier }, others: [still], dose: metres(1, 20) })).toEqual(['10s']);
+    // 20 m at 1.5 s.
+    const onTheSpot = anExercise('still', { ...HOLD, way: 'conditioning' });
+    expect(easierOf({ exercise: { ...CARRY, easier }, others: [onTheSpot], dose: metres(1, 20) })).toEqual(['30s']);
   });
 
   it('are needed: without one the client is withheld', () => {
