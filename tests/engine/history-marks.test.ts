@@ -330,6 +330,22 @@ describe('where a row ended', () => {
   });
 
   test.each([
+    [4, '60 × 4, earned 0'],
+    [5, '60 × 5, earned 0'],
+    [6, '60 × 6, earned 2'],
+  ])('done-over-target: %i planned and done of 6 to 10, with 5 left, twice', (reps, said) => {
+    const planned = (days: number): DoneSession => {
+      const marked = aMarkedRow('press', { sets: alike(3, { kg: 60, reps }), left: 5 });
+      const sets = marked.sets.map((set) => ({
+        ...set,
+        planned: { key: set.key, kind: 'work' as const, round: 1, reps, reserve: 20, load: planLoad(60) },
+      }));
+      return aSessionDone(addDays(today, -days), [{ ...marked, sets }]);
+    };
+    expect(last(recalled(aHistory(planned(9), planned(5))))).toBe(said);
+  });
+
+  test.each([
     ['with nothing before it, one load lighter', [[5, work(60, 5, 0)]], '60 × 5, earned 0, 1 lighter, short'],
     [
       'with a lighter load before it, that one',

@@ -120,14 +120,15 @@ function trailing(worked: readonly Worked[], holds: (one: Worked) => boolean): n
   return worked.length - 1 - broken;
 }
 
-/** With every set as long and as heavy as planned, or more. */
+/** With every set as long and as heavy as planned, or more, and in the range: how few were planned says nothing. */
 function overTarget({ rules }: Remembering, worked: readonly Worked[]): boolean {
   const more = rules.valueOf(DONE_OVER_TARGET);
   const isOver = ({ marked, sets }: Worked): boolean => {
     const { reserve, asked } = marked.row;
     const { reserve: target } = asked;
     if (target === null || reserve.length === 0 || !reserve.every((one) => one.reserve >= target + more)) return false;
-    return isWhole({ marked, sets }) && sets.every((set) => set.done !== 'easier' && reachedPlan(set));
+    const inRange = ({ done, reps }: DoneSet): boolean => done !== 'easier' && (reps ?? 0) >= asked.min;
+    return isWhole({ marked, sets }) && sets.every((set) => inRange(set) && reachedPlan(set));
   };
   return trailing(worked, isOver) >= 2;
 }
