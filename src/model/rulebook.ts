@@ -1,7 +1,16 @@
 /** The rulebook as a page shows it: every rule in its room, with what a coach may set. */
 import type { Rule } from './reason.js';
 
-export type RuleRoom = 'screening' | 'versions' | 'rows' | 'sessions' | 'walk' | 'ladder' | 'history' | 'audit' | 'review';
+export type RuleRoom =
+  | 'screening'
+  | 'versions'
+  | 'rows'
+  | 'sessions'
+  | 'walk'
+  | 'ladder'
+  | 'history'
+  | 'audit'
+  | 'review';
 
 /** Both are allowed; in the rule's own unit. */
 export interface RuleBounds {
