@@ -258,6 +258,20 @@ describe('before and after', () => {
     expect(weeksOf(planOf({ history: aHistory(felt) }))).toMatch(/^7 @ 8/);
   });
 
+  it('marked without a load it goes on as it was planned', () => {
+    const client = { tests };
+    const unsaid = (asPlanned: boolean) => {
+      const first = planOf({ client });
+      const { blocks, sessions } = doneFrom(first, () => ({ set: () => ({ asPlanned }) }));
+      const [{ rows = [], ...session } = sessions[0] ?? expect.fail('no session')] = sessions;
+      const bare = rows.map((row) => ({ ...row, sets: row.sets.map(({ load: _, ...set }) => set) }));
+      const marked = aSessionDone(addDays(today, -3), bare, { ...session, day: addDays(today, -3) });
+      return weeksOf(planOf({ client, history: { ...aHistory(marked), blocks } }));
+    };
+    expect(unsaid(true)).toMatch(/^\d+ @ 16/);
+    expect(unsaid(false)).toMatch(/^8 @ 16/);
+  });
+
   it('a row by its role keeps to the bell the coach stated', () => {
     const programme = pressing({ bell: 'lighter' });
     const mainBells = [{ pattern: 'push' as const, mass: kg('20'), place: PLACE }];

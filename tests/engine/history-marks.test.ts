@@ -18,7 +18,8 @@ const press = anExercise('press');
 const row = anExercise('row', { sides: 'each' });
 const chair = anExercise('chair');
 const sit = anExercise('sit', { ...bodyweight, measure: 'chair stand' });
-const EXERCISES = exercisesById([press, row, chair, sit]);
+const floor = anExercise('floor', { ...bodyweight });
+const EXERCISES = exercisesById([press, row, chair, sit, floor]);
 
 function recalled(history: History, client: Partial<Client> = {}, overrides: readonly RuleOverride[] = []): Remembered {
   const rules = layOverrides(overrides).value;
@@ -417,6 +418,49 @@ describe('where a row ended', () => {
   it('is forgotten where the coach has tested since', () => {
     const tested = { tests: [aTest('press', 8, { load: kg('60'), date: on('2026-12-24') })] };
     expect(last(recalled(sessions(top(2, 5)), tested))).toBe('nothing');
+  });
+});
+
+describe('a set marked without a load', () => {
+  /** Planned with 60 kg for 8 reps, 2 left; done so, and nothing said of the load. */
+  const unsaid = (days: number, reps: number, asPlanned: boolean, more: MadeRow = {}): DoneSession => {
+    const marked = aMarkedRow('press', { sets: alike(3, { reps, asPlanned }), left: 2, ...more });
+    const sets = marked.sets.map((set) => ({
+      ...set,
+      planned: { key: set.key, kind: 'work' as const, round: 1, reps: 8, reserve: 20, load: planLoad(60) },
+    }));
+    return aSessionDone(addDays(today, -days), [{ ...marked, sets }]);
+  };
+  const before = daysAgo(9, alike(3, { kg: 50, reps: 8 }), { left: 3 });
+
+  it('as planned is with the load planned', () => {
+    const remembered = recalled(aHistory(unsaid(5, 8, true)));
+    expect(tests(remembered)).toEqual(['60 × 8, 2 left (2026-12-23)']);
+    expect(last(remembered)).toBe('60 × 8, earned 0');
+    expect(recallOf(remembered).last?.greatest).toBe(60_000 * 8);
+  });
+
+  it('else is not known, and never nothing: what stood before it stands', () => {
+    const alone = recalled(aHistory(unsaid(5, 8, false)));
+    expect([tests(alone), last(alone)]).toEqual([[], 'nothing']);
+    const after = recalled(aHistory(before, unsaid(5, 8, false)));
+    expect([tests(after), last(after)]).toEqual([['50 × 8, 3 left (2026-12-19)'], '50 × 8, earned 0']);
+  });
+
+  it('is not known either where the plan named none, of what cannot be done without one', () => {
+    const alone = recalled(aHistory(daysAgo(5, alike(3, { reps: 8 }), { left: 2 })));
+    expect([tests(alone), last(alone)]).toEqual([[], 'nothing']);
+  });
+
+  it('falls short all the same, of no more than was planned', () => {
+    expect(last(recalled(aHistory(unsaid(5, 4, false))))).toBe('60 × 4, earned 0, 1 lighter, short');
+    expect(tests(recalled(aHistory(unsaid(5, 4, false))))).toEqual([]);
+  });
+
+  it('of an easier version of the body alone is the body alone', () => {
+    const easier = (days: number) =>
+      unsaid(days, 8, false, { sets: alike(3, { reps: 8, done: 'easier', exercise: exerciseId('floor') }) });
+    expect(last(recalled(aHistory(easier(9), easier(5))), 'floor', 'A/press')).toBe('0 × 8, earned 0, short');
   });
 });
 

@@ -2,7 +2,7 @@
 import { isoOfDay } from '../../model/day.js';
 import type { DoneSession } from '../../model/history.js';
 import type { Ability, Estimate, SidesApart } from '../../model/review.js';
-import { resistedIn } from '../history/marks/marked-rows.js';
+import { rowsOf } from '../history/marks/marked-rows.js';
 import { type Evidence, evidenceIn } from '../history/marks/marked-tests.js';
 import { walkValues } from '../rows/walk-values.js';
 import { DONE_MEDIAN } from '../rules/done-median.js';
@@ -24,8 +24,7 @@ export interface Known {
 export function knownOf(reviewing: Reviewing, sessions: readonly DoneSession[]): readonly Known[] {
   const bySide = new Map<string, Evidence[]>();
   for (const session of sessions) {
-    for (const row of session.rows) {
-      const marked = { session, row, key: `${session.session}/${row.row}`, day: session.day };
+    for (const marked of rowsOf(session)) {
       for (const evidence of evidenceIn(reviewing, marked)) {
         const key = `${evidence.exercise.id}/${evidence.side}`;
         const own = bySide.get(key);
@@ -38,12 +37,10 @@ export function knownOf(reviewing: Reviewing, sessions: readonly DoneSession[]):
 }
 
 function knownBy(reviewing: Reviewing, own: readonly Evidence[]): Known | null {
-  const { client, rules } = reviewing;
+  const { rules } = reviewing;
   const latest = own.at(-1);
   if (latest === undefined) return null;
-  const bodyMass = client.bodyMass?.mass.grams ?? null;
-  const resisted = resistedIn(latest.set, latest.exercise, bodyMass);
-  if (resisted === null) return null;
+  const { resisted } = latest;
   // Where loads are not counted, only what was done with the same one can be compared.
   const alike = resisted > 1 ? own : own.filter(({ set }) => set.load?.label === latest.set.load?.label);
   const all = alike.map((evidence) => estimateOf(reviewing, evidence, resisted));

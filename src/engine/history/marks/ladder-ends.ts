@@ -7,7 +7,7 @@ import { DONE_EARNED } from '../../rules/done-earned.js';
 import { DONE_EASIER } from '../../rules/done-easier.js';
 import { DONE_MISSED } from '../../rules/done-missed.js';
 import type { LastRung, Remembering } from '../recall.js';
-import { type MarkedRow, workDone } from './marked-rows.js';
+import { type MarkedRow, plannedLoad, workDone } from './marked-rows.js';
 
 export interface LadderEnd {
   readonly key: string;
@@ -64,7 +64,10 @@ function rungOf({ history }: Remembering, marked: MarkedRow): AtRung | null {
   const { plan } = history.blocks.find(({ block }) => block === session.block) ?? {};
   const ladder = plan?.inputs.ladders.find(({ id }) => id === key);
   const rung = ladder?.rungs[row.rung - 1];
-  return rung === undefined ? null : { marked, sets, rung };
+  if (rung === undefined) return null;
+  const unsaid = sets.some((set) => set.load === undefined && plannedLoad(set, row) !== undefined);
+  // As much as was asked, but nobody knows with what: the one before it stands.
+  return unsaid && sets.every((set) => set.done !== 'easier' && reached(set)) ? null : { marked, sets, rung };
 }
 
 /** Every set of it done, each as the plan has it or more. */
@@ -80,7 +83,7 @@ function reached({ planned, reps, seconds, metres, load }: DoneSet): boolean {
   const enough = (done: number | undefined, asked: number | undefined): boolean =>
     asked === undefined || done === undefined || done >= asked;
   const grams = load?.band === undefined ? load?.grams : undefined;
-  const heavy = enough(grams ?? (planned.load?.grams === undefined ? undefined : 0), planned.load?.grams);
+  const heavy = enough(grams, planned.load?.grams);
   return enough(reps, planned.reps) && enough(seconds, planned.seconds) && enough(metres, planned.metres) && heavy;
 }
 

@@ -142,8 +142,8 @@ function unsaidIn(remembering: Remembering, marked: MarkedRow, last: DoneSet): r
   if (planned?.reps === undefined || planned.reserve === undefined) return [];
   if (exercises.get(planned.exercise ?? row.exercise)?.id !== exercise.id || last.tempo !== row.tempo) return [];
   const bodyMass = client.bodyMass?.mass.grams ?? null;
-  const asked = resistedIn({ ...withoutLoad(last), ...loadOf(planned.load) }, exercise, bodyMass);
-  const held = resistedIn(last, exercise, bodyMass);
+  const asked = resistedIn({ ...withoutLoad(last), ...loadOf(planned.load) }, row, exercise, bodyMass);
+  const held = resistedIn(last, row, exercise, bodyMass);
   if (asked === null || held === null) return [];
   // Where loads are not counted, a prediction is for the load it was made for.
   const same = loadKey(planned.load) === loadKey(last.load);
@@ -168,7 +168,7 @@ function evidenceOf(
   const exercise = exercises.get(set.exercise);
   const { reps } = set;
   if (exercise === undefined || reps === undefined || reps < 1) return null;
-  const resisted = resistedIn(set, exercise, client.bodyMass?.mass.grams ?? null);
+  const resisted = resistedIn(set, row, exercise, client.bodyMass?.mass.grams ?? null);
   if (resisted === null) return null;
   const k = resisted * (300 + normalReps(10 * reps + reserve, tempoFactor(set.tempo, rules)));
   const apart = exercise.facts.sides === 'each' && rules.valueOf(DONE_SIDE) > 0;

@@ -1,7 +1,7 @@
 /** Where each walked row ended: with which version, load and tempo, what that earned, and whether it fell short. */
 import { isoOfDay } from '../../../model/day.js';
 import type { Exercise } from '../../../model/exercise.js';
-import type { DoneSet } from '../../../model/history.js';
+import type { DoneRow, DoneSet } from '../../../model/history.js';
 import type { ExerciseId } from '../../../model/identity.js';
 import type { TempoStep } from '../../../model/programme.js';
 import type { Grams, Tenths } from '../../../model/quantity.js';
@@ -13,7 +13,7 @@ import { DONE_GREATEST } from '../../rules/done-greatest.js';
 import { DONE_MISSED } from '../../rules/done-missed.js';
 import { DONE_OVER_TARGET } from '../../rules/done-over-target.js';
 import type { LastWork, Remembering } from '../recall.js';
-import { gramsOfSet, type MarkedRow, resistedIn, workDone } from './marked-rows.js';
+import { gramsKnown, type MarkedRow, plannedLoad, resistedIn, workDone } from './marked-rows.js';
 
 export interface RowEnd {
   readonly key: string;
@@ -92,7 +92,12 @@ function workedIn({ exercises }: Remembering, marked: MarkedRow): Worked | null 
   // A published measure is timed, and no row of work.
   if (marked.row.asked.unit !== 'reps') return null;
   const sets = done.filter((set) => exercises.get(set.exercise) === exercise);
-  const loads = sets.flatMap((set) => gramsOfSet(set) ?? []);
+  // Few reps are few with whatever they were done: of a load that was not said, with no less than was planned.
+  const short = fellShort({ marked, sets });
+  const loads = sets.flatMap((set) => {
+    const planned = short && set.load === undefined ? plannedLoad(set, marked.row)?.grams : undefined;
+    return planned ?? gramsKnown(set, marked.row, exercise) ?? [];
+  });
   if (loads.length < sets.length) return null;
   return { marked, sets, exercise, grams: Math.min(...loads), tempo: last.tempo };
 }
@@ -101,7 +106,7 @@ function workedIn({ exercises }: Remembering, marked: MarkedRow): Worked | null 
  * A set below the bottom of the range, or below what was planned where that was less; or one left out while others were
  * done, time was not short, and less was left after them than asked.
  */
-function fellShort({ marked, sets }: Worked): boolean {
+function fellShort({ marked, sets }: Pick<Worked, 'marked' | 'sets'>): boolean {
   const { row, session } = marked;
   const few = sets.some(({ done, reps, planned, kind }) => {
     const least = Math.min(row.asked.min, kind === 'work' ? (planned?.reps ?? row.asked.min) : row.asked.min);
@@ -123,18 +128,19 @@ function trailing(worked: readonly Worked[], holds: (one: Worked) => boolean): n
 /** With every set as long and as heavy as planned, or more, and in the range: how few were planned says nothing. */
 function overTarget({ rules }: Remembering, worked: readonly Worked[]): boolean {
   const more = rules.valueOf(DONE_OVER_TARGET);
-  const isOver = ({ marked, sets }: Worked): boolean => {
+  const isOver = ({ marked, sets, exercise }: Worked): boolean => {
     const { reserve, asked } = marked.row;
     const { reserve: target } = asked;
     if (target === null || reserve.length === 0 || !reserve.every((one) => one.reserve >= target + more)) return false;
     const inRange = ({ done, reps }: DoneSet): boolean => done !== 'easier' && (reps ?? 0) >= asked.min;
-    return isWhole({ marked, sets }) && sets.every((set) => inRange(set) && reachedPlan(set));
+    return isWhole({ marked, sets }) && sets.every((set) => inRange(set) && reachedPlan(set, marked.row, exercise));
   };
   return trailing(worked, isOver) >= 2;
 }
 
-const reachedPlan = (set: DoneSet): boolean =>
-  (set.reps ?? 0) >= (set.planned?.reps ?? 0) && (gramsOfSet(set) ?? 0) >= (set.planned?.load?.grams ?? 0);
+const reachedPlan = (set: DoneSet, row: DoneRow, exercise: Exercise): boolean =>
+  (set.reps ?? 0) >= (set.planned?.reps ?? 0) &&
+  (gramsKnown(set, row, exercise) ?? 0) >= (set.planned?.load?.grams ?? 0);
 
 /** Every set of work was marked as done, on every side; a trial stands in the place of one. */
 function isWhole({ marked }: Pick<Worked, 'marked' | 'sets'>): boolean {
@@ -204,7 +210,7 @@ export function greatestDone(remembering: Remembering, rows: readonly MarkedRow[
     if (row.rung !== undefined) continue;
     for (const set of workDone(row)) {
       const exercise = remembering.exercises.get(set.exercise);
-      const resisted = exercise === undefined ? null : resistedIn(set, exercise, bodyMass);
+      const resisted = exercise === undefined ? null : resistedIn(set, row, exercise, bodyMass);
       if (exercise === undefined || resisted === null || set.reps === undefined) continue;
       greatest.set(exercise.id, Math.max(greatest.get(exercise.id) ?? 0, set.reps * resisted));
     }
