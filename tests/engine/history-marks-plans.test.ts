@@ -287,6 +287,38 @@ describe('before and after', () => {
     expect(weeksOf(planOf({ history, client: { breaks } }))).toMatch(/@ 12/);
   });
 
+  describe('after the return from a break', () => {
+    const client = {
+      kit: bells('8', '10', '12', '14'),
+      breaks: [{ from: on('2026-11-30'), until: on('2026-12-20'), cause: 'away' as const, place: PLACE }],
+    };
+    const before = [day(34, three(12, 9, 3)), day(32, three(12, 9, 3)), day(30, three(12, 9, 3))];
+    const first = (...since: readonly DoneSession[]) =>
+      weeksOf(planOf({ client, history: aHistory(...before, ...since) })).split(', ')[0];
+
+    it('one load lighter before anything is done', () => {
+      expect(first()).toMatch(/@ 10$/);
+    });
+
+    it('no lighter again once it was done, whether or not a reserve was said', () => {
+      expect(first(day(3, three(10, 9, 8)))).toMatch(/@ 10$/);
+      expect(first(day(3, { sets: alike(3, { kg: 10, reps: 9 }) }))).toMatch(/@ 10$/);
+      expect(first(day(5, three(10, 9, 5)), day(3, three(10, 9, 5)))).toMatch(/@ 1[02]$/);
+    });
+
+    it('another row of it, not done since, is one load lighter than it was', () => {
+      const programme = aProgramme([aSession('A', aBlock([aRow('press')])), aSession('B', aBlock([aRow('press')]))]);
+      const [a, b] = programme.sessions.map(({ id }) => ({ session: id }));
+      const history = aHistory(
+        day(32, three(14, 9, 3), 'press', b),
+        day(30, three(12, 9, 3), 'press', a),
+        day(3, three(10, 9, 5), 'press', a),
+      );
+      const plan = planOf({ programme, client: { ...client, days: [1, 4] }, history });
+      expect(plan.inputs.strands.map(({ start }) => start?.load)).toEqual([10_000, 12_000]);
+    });
+  });
+
   it('pain-gentle holds the sessions up to its last day, with no more reps than were done', () => {
     const strong = (pain: MadeRow['pain']) =>
       planOf({ history: aHistory(day(0, three(16, 8, 8, { pain: pain ?? [] }))) });

@@ -513,6 +513,41 @@ describe('done-gap: weeks without a mark', () => {
   });
 });
 
+describe('after a break what was marked before it says nothing beside what was marked since', () => {
+  const away = (from: number, until: number) => ({
+    breaks: [{ from: addDays(today, -from), until: addDays(today, -until), cause: 'away' as const, place: PLACE }],
+  });
+  const before = [
+    [34, work(12, 8, 2)],
+    [32, work(12, 8, 3)],
+    [30, work(12, 8, 2)],
+  ] as const;
+
+  test.each([
+    [14, '10 × 9, 5 left (2026-12-25)'],
+    [13, '12 × 8, 2 left (2026-11-28)'],
+  ])('done-median: a break of %i days', (days, said) => {
+    expect(tests(recalled(sessions(...before, [3, work(10, 9, 5)]), away(20, 21 - days)))).toEqual([said]);
+  });
+
+  it('done-gap: a break that marks tell of is one', () => {
+    const queue = [{ edition: 1, week: 1, session: JSON.parse('{"date":"2026-12-10"}') }];
+    const plan = JSON.parse('{"inputs":{"strands":[],"ladders":[]}}');
+    const history = { ...sessions(...before, [3, work(10, 9, 5)]), blocks: [{ block: 1, edition: 1, plan, queue }] };
+    expect(tests(recalled(history))).toEqual(['10 × 9, 5 left (2026-12-25)']);
+  });
+
+  it('while nothing is marked since, it stands', () => {
+    expect(tests(recalled(sessions(...before), away(20, 1)))).toEqual(['12 × 8, 2 left (2026-11-24)']);
+  });
+
+  it('done-earned: begins anew', () => {
+    const top = [32, 30].map((days) => [days, work(60, 10, 2)] as const);
+    expect(last(recalled(sessions(...top, [3, work(60, 10, 2)])))).toBe('60 × 10, earned 2');
+    expect(last(recalled(sessions(...top, [3, work(60, 10, 2)]), away(20, 5)))).toBe('60 × 10, earned 1');
+  });
+});
+
 describe('done-quiet: a row left out again and again', () => {
   const day = (days: number, pressed: boolean): DoneSession => {
     const rows: readonly DoneRow[] = [

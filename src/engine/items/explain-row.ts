@@ -66,10 +66,13 @@ function gainReason(context: BlockContext, { cares, strand }: WalkedRow): readon
  * What a test from before a break still says: that it begins lighter only where there was a lighter load to begin with. Where a
  * feeler set finds the load after all, the client is told of that alone.
  */
-function trustReason({ beginning: { trust, tested, lighter, start } }: WalkedRow): readonly Reason[] {
+function trustReason({ beginning: { trust, tested, lighter, start, since } }: WalkedRow): readonly Reason[] {
   if (trust.kind === 'whole') return [];
   const { test } = tested ?? {};
-  const marked = test?.marked === true ? [{ name: 'marked', value: isoOfDay(test.date), unit: '' }] : [];
+  // Where the row was done last before what says how much can be lifted, it is that which lies before the break.
+  const before = test !== undefined && since !== undefined && since < test.date ? since : null;
+  const on = before ?? (test?.marked === true ? test.date : null);
+  const marked = on === null ? [] : [{ name: 'marked', value: isoOfDay(on), unit: '' }];
   const fewer = lighter > 0 ? [{ name: 'loads lighter', value: lighter, unit: 'loads' }] : [];
   const inputs = [{ name: 'days', value: trust.days, unit: 'days' }, ...marked, ...fewer];
   const told = reasonOf(trust.rule, 'coach', inputs, 'measured');

@@ -22,17 +22,23 @@ export function beginRow(context: BlockContext, fitted: WalkFitted, versions: Ve
   return trusted(context, asRecalled(context, fitted, begin(context, fitted, versions)));
 }
 
-/** After a long break one load lighter and weak, or anew with a feeler set; else as it was. */
+/**
+ * After a long break one load lighter and weak, or anew with a feeler set; else as it was. What it goes on from is made
+ * lighter by a break since, and what says how much can be lifted is weak by one since: each by its own day.
+ */
 export function trusted(context: BlockContext, begun: Begun): Beginning {
-  const { tested, source, capacity, start } = begun;
+  const { tested, source, capacity, start, since } = begun;
   const trust = tested === null ? WHOLE : trustIn(context, tested.test.date);
-  if (trust.kind === 'whole' || capacity === null || start === null) return { ...begun, trust, lighter: 0 };
+  const ended = since === undefined ? trust : trustIn(context, since);
+  if (capacity === null || start === null) return { ...begun, trust, lighter: 0 };
   if (trust.kind === 'nothing') return { ...begun, ...FEELER, tested, source, trust, lighter: 0 };
+  const known = trust.kind === 'whole' ? capacity : { ...capacity, weak: true };
+  if (ended.kind === 'whole') return { ...begun, capacity: known, trust, lighter: 0 };
   const loads = begun.versions[start.version]?.loads ?? [];
   const index = loads.findIndex(({ grams }) => grams === start.load);
   const to = Math.max(0, index - context.rules.valueOf(RETURN_LIGHTER));
   const again = { ...start, load: loads[to]?.grams ?? start.load, tempo: 0, earned: 0 } as const;
-  return { ...begun, capacity: { ...capacity, weak: true }, start: again, trust, lighter: Math.max(0, index - to) };
+  return { ...begun, capacity: known, start: again, trust: ended, lighter: Math.max(0, index - to) };
 }
 
 /**

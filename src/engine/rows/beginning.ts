@@ -1,4 +1,5 @@
 /** Where a row begins, as the walk and what explains it read it. How it is found stands with `begin-row`. */
+import type { Day } from '../../model/day.js';
 import type { CapacityInput, StrandInput, VersionInput } from '../../model/strand.js';
 import type { Trust } from '../breaks/trust.js';
 import type { TestedCapacity } from '../capacity/read-capacity.js';
@@ -26,6 +27,8 @@ export interface Beginning extends Begun {
 export interface Begun extends Found {
   /** The chain as the walk reads it: the loads of the row's role, and a combination's share of the body. */
   readonly versions: readonly VersionInput[];
+  /** Where it goes on from marks, the day of the last of them. */
+  readonly since?: Day;
   /** `null` where the row asks for none, or no main bell is known. */
   readonly role: RoleBell | null;
 }

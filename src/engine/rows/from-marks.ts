@@ -2,6 +2,7 @@
 import type { Grams } from '../../model/quantity.js';
 import type { StrandInput, VersionInput } from '../../model/strand.js';
 import { type BlockContext, names } from '../block-context.js';
+import { trustIn } from '../breaks/trust.js';
 import { readCapacity } from '../capacity/read-capacity.js';
 import { capacityOf, isCounted, repsToFailure, resistedLoad } from '../capacity.js';
 import type { LastWork, Recall } from '../history/recall.js';
@@ -28,7 +29,7 @@ export interface Ended {
   readonly last: LastWork;
 }
 
-/** Not where the coach has tested the version, or the row's own, since. */
+/** Not where the coach has tested the version, or the row's own, since, nor from before a break after which nothing is known. */
 export function endedIn(context: BlockContext, fitted: Pick<WalkFitted, 'session' | 'row' | 'chain'>): Ended | null {
   const { judged: chain, base } = fitted.chain;
   const key = rowKey(fitted);
@@ -37,6 +38,7 @@ export function endedIn(context: BlockContext, fitted: Pick<WalkFitted, 'session
     return last === undefined || judged.way !== null ? [] : [{ version, judged, last }];
   });
   const open = ends.filter(({ judged, last }) => {
+    if (trustIn(context, last.day).kind === 'nothing') return false;
     const own = [judged, chain[base]].flatMap((one) => one?.exercise ?? []);
     return !context.client.tests.some(
       ({ exercise, date, marked }) =>
@@ -67,7 +69,8 @@ export function beginWhereItEnded(context: BlockContext, fitted: Fitted, chain: 
     tempo: exact ? Math.max(0, tempi.indexOf(last.tempo)) : 0,
     earned: same && exact && !last.short ? last.earned : 0,
   };
-  return { how: 'tested', capacity: tested.capacity, start, tested, source: ended.judged, versions: chain, role: null };
+  const found = { how: 'tested', capacity: tested.capacity, start, tested, source: ended.judged } as const;
+  return { ...found, versions: chain, since: last.day, role: null };
 }
 
 /**

@@ -16,6 +16,7 @@ import { DONE_SIDE } from '../../rules/done-side.js';
 import { DONE_UNSAID } from '../../rules/done-unsaid.js';
 import type { Remembering } from '../recall.js';
 import { type MarkedRow, resistedIn } from './marked-rows.js';
+import { sinceBreak } from './since-break.js';
 
 export interface MarkedTest {
   readonly test: Test;
@@ -42,7 +43,9 @@ export interface Evidence {
   readonly day: Day;
 }
 
-/** `rows` are the recent ones, earliest first. At most one test of each exercise and side, in the order first marked. */
+/**
+ * `rows` are the recent ones, earliest first; the client's breaks are those of marks too. At most one test of each exercise and side, in the order first marked.
+ */
 export function markedTests(remembering: Remembering, rows: readonly MarkedRow[]): readonly MarkedTest[] {
   const { client, exercises, rules } = remembering;
   const all = rows.flatMap((row) => evidenceIn(remembering, row));
@@ -57,7 +60,8 @@ export function markedTests(remembering: Remembering, rows: readonly MarkedRow[]
     );
     const tests = own.filter(({ by }) => by === 'test');
     const tested = Math.max(-1, ...taken.map(({ date }) => date), ...tests.map(({ day }) => day));
-    const newer = own.filter(({ by, day }) => by !== 'test' && day > tested);
+    const since = own.filter(({ by, day }) => by !== 'test' && day > tested);
+    const newer = sinceBreak(remembering, since, ({ day }) => day);
     const said = newer.filter(({ by }) => by === 'said');
     const found = middleOf(said.length > 0 ? said : newer, rules);
     const latest = tests.filter(({ day }) => day === tested).sort((a, b) => a.k - b.k)[0];

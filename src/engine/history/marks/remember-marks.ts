@@ -19,7 +19,7 @@ import { PAIN_SIGN_OFF } from '../../rules/pain-sign-off.js';
 import { NO_RECALL, type Recall, type Remembered, type Remembering } from '../recall.js';
 import { markedGaps, quietRows } from './gaps.js';
 import { ladderEnd } from './ladder-ends.js';
-import { byRow, type MarkedRow, recentRows } from './marked-rows.js';
+import { byRow, type MarkedRow, recentRows, workDone } from './marked-rows.js';
 import { type MarkedTest, markedTests } from './marked-tests.js';
 import {
   alarmProblems,
@@ -33,6 +33,7 @@ import {
   signOffsLeft,
 } from './pain.js';
 import { greatestDone, rowEnds } from './row-ends.js';
+import { sinceBreak } from './since-break.js';
 
 /** Where nothing was marked, the client as they are, and nothing remembered. */
 export function rememberMarks(remembering: Remembering): Remembered {
@@ -42,18 +43,19 @@ export function rememberMarks(remembering: Remembering): Remembered {
     return { client, recalls: new Map(), findings: [], problems: [] };
   }
   const rows = recentRows(remembering);
-  const tests = markedTests(remembering, rows);
   const gaps = markedGaps(remembering);
+  const broken: Remembering = { ...remembering, client: { ...client, breaks: [...client.breaks, ...gaps] } };
+  const tests = markedTests(broken, rows);
   const { signOffs, taken } = signOffsLeft(remembering, pains);
   const recalls = new Map<ExerciseId, Recall>();
   recallTests(recalls, tests);
-  recallEnds(recalls, remembering, rows);
+  recallEnds(recalls, broken, rows);
   recallPains(recalls, remembering, pains);
   return {
     client: {
       ...client,
       tests: [...client.tests, ...tests.map(({ test }) => test)],
-      breaks: [...client.breaks, ...gaps],
+      breaks: broken.client.breaks,
       cautions: [...client.cautions, ...painCautions(remembering, pains)],
       signOffs,
     },
@@ -118,7 +120,9 @@ function recallEnds(recalls: Recalling, remembering: Remembering, rows: readonly
   const greatest = greatestDone(remembering, rows);
   const testedSince = (id: ExerciseId, day: Day): boolean =>
     client.tests.some(({ exercise, date }) => exercises.get(exercise)?.id === id && date > day && date <= today);
-  for (const [key, own] of byRow(rows)) {
+  for (const [key, all] of byRow(rows)) {
+    const done = all.filter(({ row }) => workDone(row).length > 0);
+    const own = sinceBreak(remembering, done, (one) => one.day);
     for (const { exercise, last, because } of rowEnds(remembering, own)) {
       if (testedSince(exercise, last.day)) continue;
       const end = { ...last, greatest: greatest.get(exercise) ?? null };
