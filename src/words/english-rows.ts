@@ -15,8 +15,13 @@ const EFFORTS: Readonly<Record<string, string>> = {
 export const englishRows: Readonly<Record<RowRuleName, RuleWords>> = {
   'begin-lighter': both(
     (f) =>
-      `The lightest load in the house is too heavy for the ${f('programme') || 'exercise'}, so the row is done with an easier version${clause(f('exercise'), (name) => `: ${name}`)}. A lighter one would open it.`,
-    'For now you do an easier version: the bell at home is a lot.',
+      f('by') === ''
+        ? `The lightest load in the house is too heavy for the ${f('programme') || 'exercise'}, so the row is done with an easier version${clause(f('exercise'), (name) => `: ${name}`)}. A lighter one would open it.`
+        : `By what was marked, even the easiest ${f('programme') || 'exercise'} leaves too little in reserve, so the row is done with an easier version${clause(f('exercise'), (name) => `: ${name}`)}. A test of yours decides.`,
+    (f) =>
+      f('by') === ''
+        ? 'For now you do an easier version: the bell at home is a lot.'
+        : 'For now you do an easier version, so that some good reps stay in hand.',
   ),
   'begin-tested': both(
     (f) =>

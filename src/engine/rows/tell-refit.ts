@@ -9,15 +9,19 @@ import type { FittedRow } from './fit-rows.js';
 
 const words = (name: string, value: string): ReasonInput => ({ name, value, unit: '' });
 
+const byMarks = (marked = false): readonly ReasonInput[] => (marked ? [words('by', 'marks')] : []);
+
 export function tellRefit({
-  choice: { chosen, untested, tooHeavy, seen },
+  choice: { chosen, untested, tooHeavy, marked, seen },
   refitted: { dose, effort, signal },
   sets,
 }: Pick<FittedRow, 'choice' | 'refitted' | 'sets'>): readonly (readonly [Rule, readonly ReasonInput[]])[] {
   const exercise = words('exercise', chosen?.exercise.id ?? '');
   return [
     ...(untested === undefined ? [] : [[BEGIN_TESTED, [exercise, words('programme', untested.exercise.id)]] as const]),
-    ...(tooHeavy === undefined ? [] : [[BEGIN_LIGHTER, [exercise, words('programme', tooHeavy.exercise.id)]] as const]),
+    ...(tooHeavy === undefined
+      ? []
+      : [[BEGIN_LIGHTER, [exercise, words('programme', tooHeavy.exercise.id), ...byMarks(marked)]] as const]),
     ...(seen === undefined ? [] : [[seen.rule, [exercise, words('programme', seen.own.exercise.id)]] as const]),
     ...(dose === null
       ? []

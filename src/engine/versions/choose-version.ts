@@ -32,6 +32,8 @@ export interface Choice {
   readonly untested?: Judged;
   /** Allowed, but its lightest load is too heavy by its test, where an easier version goes before it. */
   readonly tooHeavy?: Judged;
+  /** With `tooHeavy`: marks say so, and no test of the coach. */
+  readonly marked?: boolean;
   /** Allowed, but seen to cost the balance or the grip, where an easier version goes before it; and the rule that says so. */
   readonly seen?: { readonly own: Judged; readonly rule: Rule };
 }
