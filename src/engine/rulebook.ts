@@ -108,6 +108,7 @@ const LIMITS: ReadonlyMap<string, RuleBounds> = new Map([
   ['done-earned', { least: 0, most: 2 }],
   ['done-missed', { least: 1, most: 3 }],
   ['done-easier', { least: 1, most: 4 }],
+  ['done-trial', { least: 1, most: 6 }],
   ['done-greatest', { least: 0, most: 1 }],
   ['done-gap', { least: 10, most: 42 }],
   ['pain-hold-days', { least: 14, most: 56 }],

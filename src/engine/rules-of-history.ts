@@ -10,6 +10,7 @@ import { DONE_MISSED } from './rules/done-missed.js';
 import { DONE_OVER_TARGET } from './rules/done-over-target.js';
 import { DONE_QUIET } from './rules/done-quiet.js';
 import { DONE_SIDE } from './rules/done-side.js';
+import { DONE_TRIAL } from './rules/done-trial.js';
 import { DONE_UNSAID } from './rules/done-unsaid.js';
 import { PAIN_ALARM } from './rules/pain-alarm.js';
 import { PAIN_EASIER } from './rules/pain-easier.js';
@@ -45,6 +46,7 @@ const RULES_OF_MARKS: readonly Rule[] = [
   DONE_GAP,
   DONE_SIDE,
   DONE_QUIET,
+  DONE_TRIAL,
   PAIN_GENTLE,
   PAIN_HOLD_DAYS,
   PAIN_EASIER,

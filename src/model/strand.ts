@@ -48,6 +48,16 @@ export interface CapacityInput {
   readonly weak: boolean;
 }
 
+/** What was tried and done as asked, often enough to be open. */
+export interface TriedInput {
+  readonly exercise: ExerciseId;
+  readonly grams: Grams;
+  /** As asked the last time. */
+  readonly reps: number;
+  /** In how many weeks. */
+  readonly weeks: number;
+}
+
 export interface StrandInput {
   /** `session/row`. */
   readonly id: string;
@@ -76,6 +86,8 @@ export interface StrandInput {
     readonly tempo: number;
     readonly earned: 0 | 1 | 2;
   } | null;
+  /** A load or version above the start that its trials have opened: a plain rise, once it predicts the bottom and the floor. */
+  readonly tried?: TriedInput;
   /** Greatest reps × R of one logged set; `null` without logs: the first occurrence is exempt from the volume rule. */
   readonly greatest: number | null;
   /**

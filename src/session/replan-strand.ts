@@ -211,7 +211,8 @@ function strandFrom(
   });
   const testWeeks = open.filter(({ item }) => item.sets.some(({ kind }) => kind === 'test')).map(({ at }) => at.week);
   const floors = floorsOfRow(context, floorsOf(context), cautioned, row.dose);
-  const built = buildStrand(context, { fitted, beginning, sessions, floors, cautioned, testWeeks });
+  const triedBefore = printed.tried === undefined || !printed.trials ? {} : { triedBefore: printed.tried };
+  const built = buildStrand(context, { fitted, beginning, sessions, floors, cautioned, testWeeks, ...triedBefore });
   return {
     ...built,
     equation: printed.equation,

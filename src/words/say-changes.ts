@@ -167,6 +167,7 @@ const BY_RULE: Readonly<Record<string, Exclude<WhyChanged['kind'], 'pain'>>> = {
   'done-easier': 'chose-easier',
   'done-over-target': 'had-more',
   'done-earned': 'earned',
+  'done-trial': 'earned',
   'done-gap': 'away',
   'done-median': 'marks',
   'done-unsaid': 'marks',

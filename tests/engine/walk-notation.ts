@@ -36,6 +36,8 @@ export interface Written {
   /** Where to start, if not at the test in the first version. */
   readonly start?: { readonly version?: number; readonly load?: number; readonly tempo?: number };
   readonly greatest?: number;
+  /** Opened by its trials, in kg, three of it in two weeks; `version` where not the first. */
+  readonly tried?: { readonly kg: number; readonly version?: number };
   /** Occurrence by occurrence: `-` free, `held`, or a number of reps held to. The last is repeated. */
   readonly held?: string;
   readonly rules?: Partial<WalkRules>;
@@ -93,10 +95,18 @@ export function strandOf(written: Written): StrandInput {
       weak: weak !== undefined,
     },
     start: { version, load, tempo: written.start?.tempo ?? 0, earned: written.earned ?? 0 },
+    ...triedIn(written.tried),
     greatest: written.greatest ?? null,
     weeks,
     occurrences,
     rules: { ...DEFAULT_RULES, ...written.rules },
+  };
+}
+
+function triedIn(tried: Written['tried']): Pick<StrandInput, 'tried'> {
+  if (tried === undefined) return {};
+  return {
+    tried: { exercise: exerciseId(`version-${tried.version ?? 0}`), grams: 1000 * tried.kg, reps: 3, weeks: 2 },
   };
 }
 

@@ -109,5 +109,9 @@ export function repsToFailure(strand: StrandJson, option: Option, week: number):
   return Number(floorDivide(plain * BigInt(tempo.factor), 1000n));
 }
 
+/** What trials done before have opened. */
+export const isTried = ({ tried, versions }: StrandJson, { version, load }: Option): boolean =>
+  tried !== undefined && versions[version]?.exercise === tried.exercise && load === tried.grams;
+
 export const isWeak = (strand: StrandJson): boolean =>
   strand.capacity !== null && (strand.capacity.weak || strand.capacity.reps > strand.rules.weakAbove);

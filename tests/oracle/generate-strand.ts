@@ -271,6 +271,9 @@ const strandsOf = (moved: fc.Arbitrary<Movement>): fc.Arbitrary<StrandJson> =>
         slowStart: rarely(5),
         trials: rarely(75),
         gates: rarely(90),
+        tried: fc.option(fc.record({ up: fc.integer({ min: 0, max: 1 }), above: fc.integer({ min: 0, max: 3 }) }), {
+          freq: 2,
+        }),
         logged: fc.oneof(often(3, fc.constant(null)), often(1, fc.integer({ min: 1, max: top + 2 }))),
         side: fc.constantFrom('both', 'left', 'right'),
         rules: ownRules,
@@ -286,6 +289,7 @@ const strandsOf = (moved: fc.Arbitrary<Movement>): fc.Arbitrary<StrandJson> =>
           slowStart,
           trials,
           gates,
+          tried,
           logged,
           side,
           rules,
@@ -311,6 +315,7 @@ const strandsOf = (moved: fc.Arbitrary<Movement>): fc.Arbitrary<StrandJson> =>
               tempo: slowStart && tempi > 1 ? 1 : 0,
               earned,
             },
+            ...triedIn(movement, ability, tried),
             greatest: logged === null ? null : logged * capacity.resisted,
             ...calendar,
             rules,
@@ -318,6 +323,20 @@ const strandsOf = (moved: fc.Arbitrary<Movement>): fc.Arbitrary<StrandJson> =>
         },
       ),
   );
+
+/** The next load of the version it starts in, or one of the next version. */
+function triedIn(
+  { versions }: Movement,
+  { startVersion, startLoad }: Ability,
+  tried: { readonly up: number; readonly above: number } | null,
+): Pick<StrandJson, 'tried'> {
+  const version = versions[startVersion + (tried?.up ?? 0)];
+  const loads = (version?.loads ?? []).filter(({ grams }) => tried?.up === 1 || grams > startLoad.grams);
+  const load = loads[Math.min(tried?.above ?? 0, loads.length - 1)];
+  return tried === null || version === undefined || load === undefined
+    ? {}
+    : { tried: { exercise: version.exercise, grams: load.grams } };
+}
 
 export const strands: fc.Arbitrary<StrandJson> = strandsOf(movements);
 

@@ -4,7 +4,7 @@
  * Nothing is walked here: the state is read off the steps themselves, so any walk can be judged, whoever made it.
  * The readings numbered in `walk.ts` hold here too.
  */
-import { external, findLoad, isWeak, loadsOf, loadsSayNothing, repsToFailure, resisted } from './capacity.js';
+import { external, findLoad, isTried, isWeak, loadsOf, loadsSayNothing, repsToFailure, resisted } from './capacity.js';
 import { type OccurrenceJson, type Option, type StrandJson, sameOption } from './strand-json.js';
 import { startOf } from './walk.js';
 
@@ -82,7 +82,10 @@ const isSmall = ({ strand, now }: Ask, to: Option): boolean =>
 const leavesBottom = (ask: Ask, to: Option, reserve: number): boolean =>
   predicted(ask, to) >= 10 * ask.strand.bottom + reserve;
 const mayRise = (ask: Ask, to: Option): boolean =>
-  !ask.now.gateUsed && ask.strand.gates !== false && !isWeak(ask.strand) && leavesBottom(ask, to, ask.occurrence.floor);
+  !ask.now.gateUsed &&
+  ask.strand.gates !== false &&
+  (!isWeak(ask.strand) || isTried(ask.strand, to)) &&
+  leavesBottom(ask, to, ask.occurrence.floor);
 const mayTry = (ask: Ask, to: Option): boolean =>
   !ask.now.gateUsed &&
   ask.occurrence.sets >= 2 &&
@@ -92,7 +95,7 @@ const mayTry = (ask: Ask, to: Option): boolean =>
   predicted(ask, to) >= ask.occurrence.floor + ask.strand.rules.trialMargin;
 const twice = (ask: Ask): boolean => ask.now.earned === 2;
 const isEarned = (ask: Ask, to: Option): boolean =>
-  twice(ask) || (ask.now.trialOf !== null && sameOption(ask.now.trialOf, to));
+  twice(ask) || isTried(ask.strand, to) || (ask.now.trialOf !== null && sameOption(ask.now.trialOf, to));
 const mayStepBig = (ask: Ask, to: Option): boolean => isNextLoad(ask, to) && !isSmall(ask, to) && isEarned(ask, to);
 /** Nothing slower or harder in a second session after the week's trial. */
 const waits = (ask: Ask): boolean => ask.now.trialWeek === ask.occurrence.week;
@@ -209,7 +212,10 @@ function workFindings(ask: Ask, seen: Seen): string[] {
   const shouldTry = is === 'trial';
   if (shouldTry !== (seen.trial !== undefined))
     found.push(`first that applies is ${name}: trial expected ${shouldTry}`);
-  if ((is === 'gate') !== seen.gated) found.push(`first that applies is ${name}: gate expected ${is === 'gate'}`);
+  // Nothing is left to be earned of what its trials opened.
+  const opened = is === 'gate' && isTried(strand, first.option);
+  const gate = is === 'gate' && !opened;
+  if (gate !== seen.gated) found.push(`first that applies is ${name}: gate expected ${gate}`);
   if (seen.trial !== undefined) {
     const most = repsOf(ask, seen.trial.option, 1, isWeak(strand) ? Math.min(strand.top, 3) : strand.top).at(-1);
     if (!sameOption(seen.trial.option, first.option)) found.push('the trial is not at the next load or version');
@@ -230,7 +236,7 @@ function workFindings(ask: Ask, seen: Seen): string[] {
       predicted(ask, target) - 10 * reps >= occurrence.asked - strand.rules.tolerance &&
       (greatest === null || reps * r <= Math.max(Math.floor((strand.rules.volume * greatest) / 1000), greatest + r)),
   );
-  const best = permitted.at(-1) ?? inRange[0];
+  const best = opened ? inRange[0] : (permitted.at(-1) ?? inRange[0]);
   if (seen.reps !== best) found.push(`${seen.reps} reps; permitted are ${permitted.join(', ')}, so ${best}`);
   return found;
 }

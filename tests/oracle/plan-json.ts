@@ -223,6 +223,7 @@ const strand = z.looseObject({
       earned: z.union([z.literal(0), z.literal(1), z.literal(2)]),
     })
     .nullable(),
+  tried: z.looseObject({ exercise: z.string(), grams: whole.min(0), reps: positive, weeks: positive }).optional(),
   greatest: whole.nullable(),
   weeks: z.array(z.looseObject({ week: positive, easy: z.boolean() })),
   occurrences: z.array(

@@ -63,6 +63,7 @@ export interface StrandJson {
     readonly tempo: number;
     readonly earned: 0 | 1 | 2;
   } | null;
+  readonly tried?: { readonly exercise: string; readonly grams: number } | undefined;
   readonly greatest: number | null;
   readonly weeks: readonly { readonly week: number; readonly easy: boolean }[];
   readonly occurrences: readonly OccurrenceJson[];

@@ -32,8 +32,9 @@
  * 14 Recorded as relaxed: rule 7, and the last resorts of rules 6 and 8 (†).
  * 15 A gate needs the last trial of what it rises to, where that is open; else the top of the range at what it leaves.
  * 16 The walk starts at the heaviest load of the start's version not above the start's load.
+ * 17 A rise to what was tried is none of the gates, but is refused where they are; it begins with the bottom of the range.
  */
-import { external, findLoad, isWeak, loadsOf, loadsSayNothing, repsToFailure, resisted } from './capacity.js';
+import { external, findLoad, isTried, isWeak, loadsOf, loadsSayNothing, repsToFailure, resisted } from './capacity.js';
 import { type OccurrenceJson, type Option, type StrandJson, sameOption } from './strand-json.js';
 
 export type Rule =
@@ -90,6 +91,8 @@ interface Move {
   readonly rule: Rule;
   readonly trial?: Set;
   readonly gated?: true;
+  /** Its trials opened it. */
+  readonly tried?: true;
 }
 
 /** Where the walk starts; absent where nothing is known, or nothing so light can be made. */
@@ -150,7 +153,7 @@ function walkOne(strand: StrandJson, before: State, occurrence: OccurrenceJson, 
 function workWeek(strand: StrandJson, before: State, occurrence: OccurrenceJson, barred: boolean): Done | undefined {
   const stay: Move = { option: before.option, rule: 'stay' };
   const move = barred ? stay : nextStep(strand, before, occurrence);
-  const inRange = repsInRange(strand, move.option, before, occurrence);
+  const inRange = repsInRange(strand, move.option, before, occurrence, move.tried === true);
   const fell = inRange === undefined ? rule7(strand, move.option, occurrence) : undefined;
   const set = inRange?.set ?? fell?.set;
   if (set === undefined) return undefined;
@@ -249,9 +252,11 @@ function gateOrTrial(
   const predicted = repsToFailure(strand, to, occurrence.week);
   if (predicted === undefined || state.gateUsed) return undefined;
   const trialOpen = state.trial !== null && sameOption(state.trial.option, to);
-  if (state.earned < 2 && !trialOpen) return undefined;
-  if (!isWeak(strand) && predicted >= 10 * strand.bottom + occurrence.floor && strand.gates !== false)
-    return { option: to, rule: rise, gated: true };
+  const tried = isTried(strand, to);
+  if (state.earned < 2 && !trialOpen && !tried) return undefined;
+  const leavesFloor = predicted >= 10 * strand.bottom + occurrence.floor;
+  if ((tried || !isWeak(strand)) && leavesFloor && strand.gates !== false)
+    return tried ? { option: to, rule: rise, tried } : { option: to, rule: rise, gated: true };
   if (occurrence.sets < 2 || !strand.trials || state.trialWeek === occurrence.week) return undefined;
   if (predicted < occurrence.floor + strand.rules.trialMargin) return undefined;
   if (repsInRange(strand, state.option, state, occurrence) === undefined) return undefined;
@@ -287,11 +292,13 @@ function repsInRange(
   option: Option,
   state: State,
   occurrence: OccurrenceJson,
+  fewest = false,
 ): { readonly set: Set; readonly lastResort: boolean } | undefined {
   const rtf = repsToFailure(strand, option, occurrence.week);
   const r = resisted(strand, option);
   if (rtf === undefined || r === undefined) return undefined;
-  const { bottom, top } = rangeOf(strand, occurrence);
+  const { bottom, top: most } = rangeOf(strand, occurrence);
+  const top = fewest ? bottom : most;
   const leavesFloor = (reps: number) => rtf - 10 * reps >= occurrence.floor;
   const inVolume = (reps: number) => {
     if (state.greatest === null) return true;

@@ -32,6 +32,20 @@ export interface LastWork {
   readonly short: boolean;
 }
 
+/** A load that was tried and done as asked. */
+export interface TrialDone {
+  /** As the exercise counts it; 0 for the body alone. */
+  readonly grams: Grams;
+  /** As asked the last time. */
+  readonly reps: number;
+  /** In how many weeks running, since one was not done as asked. */
+  readonly weeks: number;
+  /** So often that it need not be earned otherwise. */
+  readonly opened: boolean;
+  /** Once it was not done as asked, or what is lighter fell short. */
+  readonly failed: boolean;
+}
+
 /** Where a row on a ladder ended. */
 export interface LastRung {
   readonly day: Day;
@@ -58,6 +72,8 @@ export interface Recall {
   readonly lastIn: ReadonlyMap<string, LastWork>;
   /** The same of rows on a ladder. */
   readonly rungIn: ReadonlyMap<string, LastRung>;
+  /** Loads of this exercise that were tried, lightest first. */
+  readonly trials: readonly TrialDone[];
   /** Not done at all: the exercise is left out. */
   readonly leave: Left | null;
   /** Nothing is made harder up to and on this day, and no more reps than `maxReps`. */
@@ -82,6 +98,7 @@ export const NO_RECALL: Recall = {
   last: null,
   lastIn: new Map(),
   rungIn: new Map(),
+  trials: [],
   leave: null,
   hold: null,
   floor: null,

@@ -32,6 +32,7 @@ function together(marks: Recall, b: Recall): Recall {
     last: a.last ?? b.last,
     lastIn: new Map([...b.lastIn, ...a.lastIn]),
     rungIn: new Map([...b.rungIn, ...a.rungIn]),
+    trials: a.trials,
     leave: a.leave ?? b.leave,
     hold: longer(a.hold, b.hold),
     floor: higher(a.floor, b.floor),
@@ -51,6 +52,7 @@ function unearned(marks: Recall): Recall {
     last: marks.last === null ? null : { ...marks.last, earned: 0, short: true },
     lastIn: new Map([...marks.lastIn].map(([row, last]) => [row, { ...last, earned: 0, short: true }])),
     rungIn: new Map([...marks.rungIn].map(([row, last]) => [row, { ...last, earned: 0 }])),
+    trials: [],
     earned: 0,
   };
 }

@@ -14,6 +14,7 @@ import type { Beginning } from './beginning.js';
 import type { FittedRow, WalkFitted } from './fit-rows.js';
 import { heldOf, recallOf, rowKey } from './from-marks.js';
 import { isHurried } from './planned-by.js';
+import { triedLoad } from './tried-load.js';
 import { walkTempi } from './walk-tempi.js';
 import { walkValues } from './walk-values.js';
 
@@ -27,6 +28,8 @@ export interface StrandParts {
   readonly cautioned: boolean;
   /** The weeks in which the row's exercise is tested. */
   readonly testWeeks: readonly number[];
+  /** What marks older than those at hand had opened. */
+  readonly triedBefore?: StrandInput['tried'];
 }
 
 export function buildStrand(context: BlockContext, parts: StrandParts): StrandInput {
@@ -49,6 +52,8 @@ export function buildStrand(context: BlockContext, parts: StrandParts): StrandIn
     return [{ ...occurrence, held: { maxReps, why } }];
   });
   const occurrences = heldForTests(all, testWeeks);
+  const trials = allowsTrials(context, fitted) && !cautioned;
+  const tried = trials ? triedLoad(context, fitted, beginning, parts.triedBefore) : null;
   const { moderate, steady } = context.standing;
   const keepsSteady = moderate || steady;
   const way = chain.judged[chain.base]?.exercise.facts.way;
@@ -63,11 +68,12 @@ export function buildStrand(context: BlockContext, parts: StrandParts): StrandIn
     bodyMass: context.client.bodyMass?.mass.grams ?? null,
     versions: beginning.versions,
     tempi: walkTempi(context, fitted).map((step) => ({ step, factor: tempoFactor(step, context.rules) })),
-    trials: allowsTrials(context, fitted) && !cautioned,
+    trials,
     ...(keepsSteady || dose.kind === 'steps' ? { gates: false } : {}),
     gain: gainOf(context, cautioned).gain,
     capacity: beginning.capacity,
     start: beginning.start,
+    ...(tried === null ? {} : { tried }),
     greatest: recall.last?.greatest ?? null,
     // What was done is known up to now: no gain is counted on in weeks that are over.
     weeks: context.programme.curve

@@ -23,12 +23,15 @@ export interface Reps {
 
 const NOTHING: readonly string[] = [];
 
-/** Work week: the most in the range within every limit; else its fewest that leave the floor; else a fallback. */
-export function workReps(at: Situation, place: Place, rules: SortedRules): Reps | null {
+/**
+ * Work week: the most in the range within every limit; else its fewest that leave the floor; else a fallback.
+ * `atBottom`, where there is one, begins with the fewest of the range.
+ */
+export function workReps(at: Situation, place: Place, rules: SortedRules, atBottom: Rule | null): Reps | null {
   const toFailure = predictedAt(at, place.version, place.load, place.tempo);
   const bottom = bottomOf(at);
-  let reps = topOf(at);
-  let because: Rule = rangeRow(at);
+  let reps = atBottom === null ? topOf(at) : bottom;
+  let because: Rule = atBottom ?? rangeRow(at);
   let leastByFloor = Number.MAX_SAFE_INTEGER;
   for (const each of rules.workLimits) {
     const most = each.most(at, place, toFailure);

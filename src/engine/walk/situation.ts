@@ -99,6 +99,13 @@ export interface Situation {
   readonly lastWork: { readonly place: Place; readonly reps: number; readonly sets: number } | null;
 }
 
+/** Its trials have opened it: see `StrandInput.tried`. */
+export function isTried({ input }: Ground, { version, load }: Place): boolean {
+  const own = input.versions[version];
+  const { tried } = input;
+  return tried !== undefined && own?.exercise === tried.exercise && own.loads[load]?.grams === tried.grams;
+}
+
 export const samePlace = (a: Place, b: Place): boolean =>
   a.version === b.version && a.load === b.load && a.tempo === b.tempo;
 

@@ -2,15 +2,17 @@
 import type { Reason } from '../../model/reason.js';
 import type { WalkStep } from '../walk-step.js';
 import { aheadOf } from './ahead.js';
-import { type Candidate, type Situation, samePlace } from './situation.js';
+import { type Candidate, isTried, type Situation, samePlace } from './situation.js';
 import type { SortedRules } from './sorted-rules.js';
 import type { Guard, StepOfWalk } from './walk-rule.js';
-import { optionOf, refusalReason, stepReason } from './why.js';
+import { optionOf, refusalReason, stepReason, triedReason } from './why.js';
 
 export interface Taken {
   /** `null`: nothing is open, the walk stays. */
   readonly step: StepOfWalk | null;
   readonly next: Candidate | null;
+  /** A plain rise to what trials have opened. */
+  readonly byTrials: boolean;
   readonly considered: WalkStep['considered'];
   readonly reasons: readonly Reason[];
 }
@@ -20,7 +22,7 @@ interface Refusal {
   readonly guard: Guard;
 }
 
-export const BARRED: Taken = { step: null, next: null, considered: [], reasons: [] };
+export const BARRED: Taken = { step: null, next: null, byTrials: false, considered: [], reasons: [] };
 
 /** Not `told`: what was considered and why is left out. */
 export function takeStep(at: Situation, rules: SortedRules, told: boolean): Taken {
@@ -31,10 +33,17 @@ export function takeStep(at: Situation, rules: SortedRules, told: boolean): Take
     const next = step.next(at, ahead);
     if (next === null) continue;
     const guard = refusing(at, guards, next);
-    if (guard === null) return told ? taken(at, step, next, refusals) : { ...BARRED, step, next };
+    if (guard === null) return takenTo(at, step, next, refusals, told);
     if (told) note(refusals, { next, guard });
   }
-  return told ? taken(at, null, null, refusals) : BARRED;
+  return told ? taken(at, null, null, false, refusals) : BARRED;
+}
+
+/** What its trials have opened is no gate: nothing is left to be earned. */
+function takenTo(at: Situation, way: StepOfWalk, next: Candidate, refusals: readonly Refusal[], told: boolean): Taken {
+  const plain = way.outcome === 'gate' && isTried(at.ground, next);
+  const step: StepOfWalk = plain ? { ...way, outcome: 'rise' } : way;
+  return told ? taken(at, step, next, plain, refusals) : { ...BARRED, step, next, byTrials: plain };
 }
 
 function refusing(at: Situation, guards: readonly Guard[], next: Candidate): Guard | null {
@@ -50,12 +59,18 @@ function note(refusals: Refusal[], refusal: Refusal): void {
   else if (index < 0 || refusals.every((each) => each.guard !== guard)) refusals.push(refusal);
 }
 
-function taken(at: Situation, step: StepOfWalk | null, next: Candidate | null, refusals: readonly Refusal[]): Taken {
+function taken(
+  at: Situation,
+  step: StepOfWalk | null,
+  next: Candidate | null,
+  byTrials: boolean,
+  refusals: readonly Refusal[],
+): Taken {
   const considered: WalkStep['considered'][number][] = [];
   const reasons: Reason[] = [];
   if (step !== null && next !== null) {
     considered.push({ option: optionOf(at.ground, next), predicted: next.predicted });
-    reasons.push(stepReason(at, step, next));
+    reasons.push(byTrials ? triedReason(at, next) : stepReason(at, step, next));
   }
   refusals.forEach((refusal, index) => {
     const { guard } = refusal;
@@ -67,5 +82,5 @@ function taken(at: Situation, step: StepOfWalk | null, next: Candidate | null, r
     const predicted = guard.row.id === 'walk-derived' ? 0 : refusal.next.predicted;
     considered.push({ option: optionOf(at.ground, refusal.next), predicted, refusedBy: guard.row.id });
   });
-  return { step, next, considered, reasons };
+  return { step, next, byTrials, considered, reasons };
 }

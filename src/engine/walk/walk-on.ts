@@ -2,6 +2,7 @@
 import type { Reason } from '../../model/reason.js';
 import { invariant } from '../../model/result.js';
 import type { Occurrence } from '../../model/strand.js';
+import { DONE_TRIAL } from '../rules/done-trial.js';
 import { floorLimit } from '../rules/walk-floor.js';
 import type { StepRule, WalkStep } from '../walk-step.js';
 import { easyReps, type Reps, workReps } from './reps.js';
@@ -71,7 +72,8 @@ export function walkOn(begun: Standing, from: number, rules: SortedRules, { barr
     }
     const taken = barred ? BARRED : takeStep(at, rules, told);
     const goes = taken.step !== null && taken.step.outcome !== 'trial' && taken.next !== null;
-    const reps = workReps(at, goes && taken.next !== null ? placeOf(taken.next) : at.place, rules);
+    const place = goes && taken.next !== null ? placeOf(taken.next) : at.place;
+    const reps = workReps(at, place, rules, taken.byTrials ? DONE_TRIAL : null);
     if (reps === null) return impossible(at);
     if (taken.step?.outcome === 'gate') gated = { index, before: standing };
     standing = standingAfter(at, taken, reps, rules);

@@ -2,6 +2,7 @@
 
 import type { Tenths } from '../../model/quantity.js';
 import type { Audience, Reason, ReasonInput, Rule } from '../../model/reason.js';
+import { DONE_TRIAL } from '../rules/done-trial.js';
 import type { Option } from '../walk-step.js';
 import { type Candidate, type Ground, type Place, type Situation, samePlace } from './situation.js';
 import type { Guard, StepOfWalk } from './walk-rule.js';
@@ -34,6 +35,19 @@ export function stepReason(at: Situation, step: StepOfWalk, next: Candidate): Re
     { name: 'bottom', value: at.ground.input.bottom, unit: 'reps' },
     { name: 'floor', value: at.occurrence.floor, unit: 'tenths' },
     { name: 'earned', value: at.earned, unit: '' },
+  ]);
+}
+
+/** What was tried, and in how many weeks. */
+export function triedReason(at: Situation, next: Candidate): Reason {
+  const { input } = at.ground;
+  return reasonAt(at, DONE_TRIAL, next, 'client', [
+    { name: 'held', value: gramsAt(at.ground, at.place), unit: 'g' },
+    { name: 'tried', value: input.tried?.reps ?? 0, unit: 'reps' },
+    { name: 'weeks', value: input.tried?.weeks ?? 0, unit: '' },
+    { name: 'predicted', value: next.predicted, unit: 'tenths' },
+    { name: 'bottom', value: input.bottom, unit: 'reps' },
+    { name: 'floor', value: at.occurrence.floor, unit: 'tenths' },
   ]);
 }
 

@@ -13,6 +13,7 @@ const MARK_RULES = [
   'done-over-target',
   'done-quiet',
   'done-side',
+  'done-trial',
   'done-unsaid',
   'pain-alarm',
   'pain-easier',
@@ -63,6 +64,10 @@ const painSaid = (f: Figure): string =>
 
 const inIt = (f: Figure): string => clause(f('exercise'), (name) => ` in the ${name}`);
 
+/** The body alone has no load. */
+const withLoad = (f: Figure): string => (f('load') === '' ? 'of it' : `with the ${f('load')}`);
+const often = (f: Figure): string => (f('weeks') === '2' ? 'twice' : `${f('weeks')} times`);
+
 const englishMarks: Readonly<Record<(typeof MARK_RULES)[number], RuleWords>> = {
   'done-days': only((f) => `Marks older than ${held(f, '42 days')} say nothing of what can be lifted now.`),
   'done-earned': both(
@@ -98,6 +103,18 @@ const englishMarks: Readonly<Record<(typeof MARK_RULES)[number], RuleWords>> = {
       `${f('exercise') === '' ? 'A row' : `The ${f('exercise')}`} was left out of ${f('sessions') || held(f, '3 sessions')} running: ask why, or change it.`,
   ),
   'done-side': only('Each side is known by its own marks, and a gap between them is told as one between tests is.'),
+  'done-trial': both(
+    (f) =>
+      f('tried') === ''
+        ? f('reps') === ''
+          ? 'A load that was tried and done as asked often enough is the next one, however weak the estimate.'
+          : 'For the first time with what was only tried: the fewest reps of the range.'
+        : `${f('tried')} ${withLoad(f)} done ${often(f)} as asked: open, however weak the estimate${clause(f('predicted'), (n) => ` (${n} to failure)`)}. It begins with the fewest reps of the range.`,
+    (f) =>
+      f('tried') === ''
+        ? 'For the first time with it, the fewest reps.'
+        : `You did ${f('tried')} ${withLoad(f)} ${often(f)}: now it is yours to work with.`,
+  ),
   'done-unsaid': both(
     (f) =>
       `No reserve was said, so the set marked${markedSet(f)}${onSide(f)} counts with what the plan itself predicted: weak evidence.`,

@@ -139,6 +139,7 @@ export const RULE_TITLES: Readonly<Record<string, string>> = {
   'done-over-target': 'More left than asked',
   'done-quiet': 'A row left out again and again',
   'done-side': 'Each side by its own marks',
+  'done-trial': 'A load tried and done',
   'done-unsaid': 'Marks without a reserve',
   'propose-break': 'Review: a break to write down',
   'propose-caution': 'Review: a caution to write down',

@@ -34,6 +34,7 @@ import {
 } from './pain.js';
 import { greatestDone, rowEnds } from './row-ends.js';
 import { sinceBreak } from './since-break.js';
+import { trialsDone } from './trials-done.js';
 
 /** Where nothing was marked, the client as they are, and nothing remembered. */
 export function rememberMarks(remembering: Remembering): Remembered {
@@ -50,6 +51,7 @@ export function rememberMarks(remembering: Remembering): Remembered {
   const recalls = new Map<ExerciseId, Recall>();
   recallTests(recalls, tests);
   recallEnds(recalls, broken, rows);
+  for (const [id, trials] of trialsDone(remembering, rows)) add(recalls, id, () => ({ trials }));
   recallPains(recalls, remembering, pains);
   return {
     client: {
