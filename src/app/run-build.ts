@@ -10,7 +10,7 @@ import { sayEdition } from '../words/say-editions.js';
 import { accountIn, findingsOf, recordsOf } from '../words/say-findings.js';
 import { sayWithheld } from '../words/say-withheld.js';
 import { type Drawing, drawClient, drawStudio, openDrawing } from './draw-client.js';
-import { bookOf, readIssued, type Shown, showOf } from './issued.js';
+import { bookOf, readIssued, type Shown, showOf, standingOf } from './issued.js';
 import type { CommonOptions } from './options.js';
 import type { PlannedClient } from './planned-client.js';
 import { type Progress, progressOn } from './progress.js';
@@ -104,8 +104,8 @@ async function fill(stage: Stage, { studio, planned, shown, problems, options, p
     const withheld = [...withheldClients(problems)].sort(compareIds);
     for (const id of withheld) {
       const own = inOrder(problems.filter(({ scope }) => scope.kind === 'client' && scope.client === id));
-      await writeStaged(stage, `private/clients/${id}/withheld.txt`, sayWithheld(own, studio.sourceOf));
-      await drawWithdrawn(stage, clientId(id), drawing, options);
+      const kept = await drawKept(stage, clientId(id), own, drawing, options);
+      await writeStaged(stage, `private/clients/${id}/withheld.txt`, sayWithheld(own, studio.sourceOf, kept));
     }
     progress.step('Library and desk …');
     await drawStudio(stage, {
@@ -146,16 +146,28 @@ async function fill(stage: Stage, { studio, planned, shown, problems, options, p
   }
 }
 
-/** That an edition was withdrawn is drawn even where nothing else may be. */
-async function drawWithdrawn(stage: Stage, client: ClientId, drawing: Drawing, { content }: CommonOptions) {
+/**
+ * An issued edition is a fact: it is drawn even where nothing newer can be planned, and so is that it was withdrawn.
+ * Only where it is not safe to train from nothing but a withdrawal is drawn. The number of the edition that still
+ * stands, or has ended, is given back.
+ */
+async function drawKept(
+  stage: Stage,
+  client: ClientId,
+  own: readonly Problem[],
+  drawing: Drawing,
+  { content, today }: CommonOptions,
+): Promise<number | null> {
   const { value } = await readIssued(content, client);
-  if (value === null || value.withdrawal === null) return;
+  if (value === null) return null;
   const { edition, withdrawal } = value;
-  const issued = { edition, standing: 'withdrawn', withdrawal } as const;
-  const show = { book: bookOf(value, 'withdrawn'), issued, draft: null, since: [] };
+  if (withdrawal === null && own.some(({ unsafe }) => unsafe === true)) return null;
+  const standing = standingOf({ edition, withdrawal, latestBlock: edition.block, today });
+  const show = { book: bookOf(value, standing), issued: { edition, standing, withdrawal }, draft: null, since: [] };
   for (const file of (await drawClient(client, show, drawing)).files) {
     await writeStaged(stage, file.path, file.bytes);
   }
+  return withdrawal === null ? edition.n : null;
 }
 
 const editionOf = ({ id, name }: Client, shown: Shown | undefined) =>

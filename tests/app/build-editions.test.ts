@@ -146,3 +146,17 @@ test('another client drawn alone leaves the edition and its draft where they wer
 });
 
 const rowOf = (key: string) => rowId(key.split('/')[2] ?? 'goblet-squat');
+
+test('where nothing newer can be planned the edition is drawn as it was; where it is not safe to train, nothing is', () => {
+  studio.run('2026-12-28', 'issue', 'ash-venn');
+  studio.run('2026-12-28', 'build');
+  const issued = readFileSync(studio.out('booklet.html'));
+  studio.rewrite(CLIENT, 'minutes: 30', 'minutes: 30\nlarge print: yes');
+  expect(studio.run('2027-01-05', 'build').code).toBe(1);
+  expect(readFileSync(studio.out('booklet.html')).equals(issued)).toBe(true);
+  expect(readFileSync(studio.out('withheld.txt'), 'utf8')).toContain('Edition 1 is as it was issued');
+  studio.rewrite(CLIENT, 'symptoms: no', 'symptoms: yes');
+  expect(studio.run('2027-01-05', 'build').code).toBe(1);
+  expect(existsSync(studio.out('booklet.html'))).toBe(false);
+  expect(readFileSync(studio.out('withheld.txt'), 'utf8')).toContain('do not use an earlier copy');
+});
