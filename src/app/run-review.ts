@@ -128,7 +128,7 @@ function reviewOne({ content, linked, histories }: ReadStudio, client: Client, i
     today,
     exercises: linked.exercises,
     programmes: library.programmes,
-    words: sayReviewEdits(client.language),
+    words: sayReviewEdits(client.language, library.studio.coach),
   });
   const called = (id: string): string => linked.exercises.get(id)?.name ?? PLAIN_NAMES.exercise(id);
   const ids = [...review.rows, ...review.abilities].map(({ exercise }): string => exercise);

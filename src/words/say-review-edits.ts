@@ -3,15 +3,15 @@ import { listed } from './problems/said.js';
 import { type Speech, speechOf } from './speech.js';
 
 export interface ReviewEditWords {
-  readonly fromMarks: string;
+  readonly by: string;
   readonly testAgain: (names: readonly string[]) => string;
 }
 
 /** English until another language has them. A client reads the line about tests at the head of the next session. */
-export function sayReviewEdits(language: string): ReviewEditWords {
+export function sayReviewEdits(language: string, coach: string): ReviewEditWords {
   const { words }: Speech = speechOf(language);
   return {
-    fromMarks: 'from marks',
+    by: coach,
     testAgain: (names) =>
       `We test again, once you are warm: ${listed(
         names.map((name) => words.sets.inSentence(name)),

@@ -83,10 +83,10 @@ beforeEach(async () => {
 const CAUTION = [
   'cautions:',
   '  - what: knee',
-  '    degree: avoid',
+  '    degree: take care',
   '    from: 2027-01-12',
   '    review: 2027-01-26',
-  '    by: from marks',
+  '    by: My name',
 ].join('\n');
 
 describe('reading', () => {
@@ -99,7 +99,7 @@ describe('reading', () => {
     expect(lines[2]).toBe('  Ash Venn              pain           knee, 4 of 10, Mon 11 Jan');
     expect(out).toContain('Ash Venn: block 1, First six weeks, week 2 of 6');
     expect(out).toMatch(/ 1\. Write to them: pain of 4 in 10, the knee in the goblet squat on 11 January\s+2027\./);
-    expect(out).toContain('+    degree: avoid');
+    expect(out).toContain('+    degree: take care');
     expect(out).toContain(`Nothing has been written. To write it: chalkleaf review ${CLIENT} --apply`);
     for (const line of lines) expect(Array.from(line).length).toBeLessThanOrEqual(80);
     expect(bytesBelow(studio.content)).toEqual(whole);

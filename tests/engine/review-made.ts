@@ -75,7 +75,7 @@ export function reviewOf({ history = allDone(), client, today, overrides = [], p
     today: on(today),
     exercises: exercisesById(EXERCISES),
     programmes: [theProgramme, ...programmes],
-    words: { fromMarks: 'from marks', testAgain: (names) => `Again: ${names.join(', ')}` },
+    words: { by: 'from marks', testAgain: (names) => `Again: ${names.join(', ')}` },
   });
 }
 

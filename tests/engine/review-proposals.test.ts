@@ -167,7 +167,15 @@ describe('propose-caution', () => {
       ],
       [],
     ],
-    ['once of 4: avoid', [['2027-01-11', 4]], [careful.replace('take care', 'avoid')]],
+    ['once of 4: take care', [['2027-01-11', 4]], [careful]],
+    [
+      'twice of 4: avoid',
+      [
+        ['2027-01-18', 4],
+        ['2027-01-20', 4],
+      ],
+      [careful.replace('take care', 'avoid')],
+    ],
     ['once of 4, 14 days ago: nothing', [['2027-01-08', 4]], []],
     [
       'twice on one side: that side',
@@ -209,7 +217,10 @@ describe('propose-caution', () => {
     expect(on_('2027-01-22')).toEqual([]);
   });
 
-  const said: readonly Said[] = [['2027-01-20', 4]];
+  const said: readonly Said[] = [
+    ['2027-01-18', 4],
+    ['2027-01-20', 4],
+  ];
   test.each<[string, Parameters<typeof aCaution>[1], readonly string[]]>([
     ['one that strict holds', {}, []],
     ['one on that side is not enough for both', { side: 'left' }, [careful.replace('take care', 'avoid')]],
@@ -234,9 +245,7 @@ describe('propose-caution', () => {
 
   it('counts pain that the coach saw', () => {
     const pain = { kind: 'pain', where: 'knee', degree: 4 } as const;
-    expect(of([], { observations: [seen('2027-01-20', pain, 'squat')] })).toEqual([
-      careful.replace('take care', 'avoid'),
-    ]);
+    expect(of([], { observations: [seen('2027-01-20', pain, 'squat')] })).toEqual([careful]);
   });
 
   it('looks back as many days as the coach sets', () => {

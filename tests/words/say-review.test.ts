@@ -224,7 +224,7 @@ describe('sentences of the proposals', () => {
 
 describe('what is written on a page', () => {
   it('is a line that a client can read', () => {
-    expect(sayReviewEdits('en-GB').testAgain(['Goblet squat', 'One-arm row'])).toBe(
+    expect(sayReviewEdits('en-GB', 'the coach').testAgain(['Goblet squat', 'One-arm row'])).toBe(
       'We test again, once you are warm: goblet squat and one-arm row.',
     );
   });

@@ -65,8 +65,8 @@ export function proposeSignOffs(reviewing: Reviewing): readonly Proposal[] {
 }
 
 /**
- * For each part and side. In the highest band once: to be avoided; from the second band on, on so many days: to be taken
- * care with. None where a caution that strict holds already; one that is less strict is made stricter.
+ * For each part and side. Once in the highest band, or from the second band on, on so many days: to be taken care with;
+ * in the highest band on so many days: to be avoided. The exercise itself is left out from the first word on. None where a caution that strict holds already; one that is less strict is made stricter.
  */
 export function proposeCautions(reviewing: Reviewing, pains: readonly Pain[]): readonly Proposal[] {
   const { rules, today } = reviewing;
@@ -76,10 +76,11 @@ export function proposeCautions(reviewing: Reviewing, pains: readonly Pain[]): r
     const here = recent.filter(({ report }) => report.where === part);
     return sidesOf(here).flatMap((side): readonly Proposal[] => {
       const own = here.filter((pain) => sideOf(pain) === side || sideOf(pain) === 'both');
-      const grave = own.some(({ band }) => band === 'leave');
-      const onDays = new Set(own.map(({ day }) => day)).size;
-      if (!grave && onDays < rules.valueOf(PROPOSE_CAUTION)) return [];
-      return caution(reviewing, { part, side, degree: grave ? 'avoid' : 'take care' }, own);
+      const grave = own.filter(({ band }) => band === 'leave');
+      const often = (pains: readonly Pain[]): boolean =>
+        new Set(pains.map(({ day }) => day)).size >= rules.valueOf(PROPOSE_CAUTION);
+      if (grave.length === 0 && !often(own)) return [];
+      return caution(reviewing, { part, side, degree: often(grave) ? 'avoid' : 'take care' }, own);
     });
   });
 }
@@ -122,7 +123,7 @@ function caution(reviewing: Reviewing, wanted: Wanted, own: readonly Pain[]): re
             ...(side === 'both' ? {} : { side }),
             from: isoOfDay(today),
             review,
-            by: words.fromMarks,
+            by: words.by,
           },
         },
       ];

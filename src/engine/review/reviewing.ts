@@ -8,8 +8,8 @@ import type { Remembering } from '../history/recall.js';
 
 /** Words that an edit writes on a page; the engine has none of its own. */
 export interface EditWords {
-  /** Who wrote a caution: the marks. */
-  readonly fromMarks: string;
+  /** Who stands by a caution that marks led to: the coach who writes it. */
+  readonly by: string;
   /** A line for the next session, of exercises by their names. */
   readonly testAgain: (names: readonly string[]) => string;
 }
