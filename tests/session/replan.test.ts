@@ -13,7 +13,7 @@ import { type ReplannedItem, replan } from '../../src/session/replan.js';
 import { sayPlan } from '../../src/words/say-plan.js';
 import { readCaseFile } from '../cases/read-case.js';
 import { readLibrary } from '../cases/read-library.js';
-import { HURT, PEOPLE, type Person, STALLS, THRIVES, VANISHES } from '../simulate/people.js';
+import { HURT, PEOPLE, type Person, STALLS, THRIVES, THRIVES_COARSELY, VANISHES } from '../simulate/people.js';
 import { type ReviewedWeek, type Run, runBlocks } from '../simulate/run-blocks.js';
 import { sessionsOf } from '../simulate/simulate.js';
 import { doAsPlanned, sessionAt } from './make-marks.js';
@@ -160,6 +160,22 @@ describe('held against the planner', () => {
       }
     },
   );
+
+  test('done-trial: what was tried twice is worked with on the phone too, and never before the next edition would', () => {
+    const grams = ({ sets }: Doing) =>
+      Math.max(0, ...sets.flatMap(({ kind, load }) => (kind === 'work' ? (load?.grams ?? 0) : [])));
+    const opened = compare(runOf(THRIVES_COARSELY)).filter(({ week, row, paper }) => {
+      const strand = week.again.inputs.strands.find(({ id }) => paper.id.startsWith(`${id}/`));
+      return row === 'goblet-squat' && strand?.tried !== undefined;
+    });
+    for (const { phone, fresh } of opened) expect(grams(phone)).toBeLessThanOrEqual(fresh === null ? 0 : grams(fresh));
+    const risen = opened.filter(({ phone, paper }) => grams(phone) > grams(paper));
+    expect(risen.length).toBeGreaterThan(0);
+    // Opened in a block before, it stays open in what is planned again.
+    const before = opened.filter(({ week }) => week.plan.inputs.strands.some(({ tried }) => tried !== undefined));
+    expect(before.map(({ phone, fresh }) => fresh !== null && grams(phone) === grams(fresh))).not.toContain(false);
+    expect(before.length).toBeGreaterThan(0);
+  });
 
   test('the same again, in whatever order events come, and however often', () => {
     for (const person of [STALLS, HURT]) {

@@ -99,13 +99,22 @@ describe.each(SEEDS)('seed %i', (seed) => {
     expect(run.weeks.some(({ issued }) => issued)).toBe(true);
   });
 
-  test('with bells four kilograms apart whoever thrives does more, if not always with more', () => {
+  test('with bells four kilograms apart whoever thrives does more, and works with what was tried', () => {
     const run = runOf(THRIVES_COARSELY, seed);
     const all = askedIn(run);
     for (const row of ['floor-press', 'one-arm-row', 'push-up']) {
       const reps = ofRow(row, all).map(({ item, set }) => (set.reps ?? 0) / slowIn(item));
       expect(Math.max(...reps), row).toBeGreaterThan(Math.max(...reps.slice(0, 3)));
     }
+    // 20 kg was done as asked in two weeks: then it is worked with, and squats that leave most are not all there is.
+    const squats = ofRow('goblet-squat', all);
+    const heavier = squats.filter((one) => gramsOf(one) >= 20_000);
+    expect(heavier.length).toBeGreaterThan(0);
+    expect(heavier[0]?.set.reps).toBe(heavier[0]?.item.asked.min);
+    const tries = all.filter(({ week, item, set }) => {
+      return set.kind === 'trial' && item.row === 'goblet-squat' && week.number < (heavier[0]?.week.number ?? 0);
+    });
+    expect(new Set(tries.map(({ week }) => week.number)).size).toBeGreaterThanOrEqual(2);
     expect(all.filter((one) => counted(one) && spare(run, one) < 1)).toEqual([]);
   });
 
