@@ -13,6 +13,7 @@ import { DONE_SIDE } from './rules/done-side.js';
 import { DONE_TRIAL } from './rules/done-trial.js';
 import { DONE_UNSAID } from './rules/done-unsaid.js';
 import { PAIN_ALARM } from './rules/pain-alarm.js';
+import { PAIN_BACK } from './rules/pain-back.js';
 import { PAIN_EASIER } from './rules/pain-easier.js';
 import { PAIN_GENTLE } from './rules/pain-gentle.js';
 import { PAIN_HOLD_DAYS } from './rules/pain-hold-days.js';
@@ -51,6 +52,7 @@ const RULES_OF_MARKS: readonly Rule[] = [
   PAIN_HOLD_DAYS,
   PAIN_EASIER,
   PAIN_LEAVE,
+  PAIN_BACK,
   PAIN_NEXT_MORNING,
   PAIN_ALARM,
   PAIN_SIGN_OFF,

@@ -11,6 +11,8 @@ import { addDays, isoOfDay } from '../../src/model/day.js';
 import type { History } from '../../src/model/history.js';
 import { exerciseId } from '../../src/model/identity.js';
 import { ALARM_SIGNS, type PainReport } from '../../src/model/log.js';
+import { sayReason } from '../../src/words/say-reason.js';
+import { speechOf } from '../../src/words/speech.js';
 import { PLACE } from './generate-exercises.js';
 import {
   aClient,
@@ -81,6 +83,8 @@ describe('bands, at every boundary', () => {
     for (const id of ['pain-gentle', 'pain-easier', 'pain-leave', 'pain-next-morning', 'pain-alarm', 'pain-sign-off']) {
       expect([id, bounds.get(id)]).toEqual([id, null]);
     }
+    // More careful, and never less.
+    expect(bounds.get('pain-back')).toEqual({ least: 1, most: 4 });
   });
 
   it('are nowhere above the published ones: 2 and 5 of 10 (Thomeé 1997), 5 of 10 (Silbernagel et al. 2007)', () => {
@@ -95,12 +99,12 @@ describe('bands, at every boundary', () => {
 
 describe('pain-gentle and pain-easier: while it holds', () => {
   test.each([
-    ['pain-gentle', 2, 0],
-    ['pain-easier', 3, 1],
-  ] as const)('%s: held for 14 days', (rule, degree, lighter) => {
+    ['pain-gentle', 2, null],
+    ['pain-easier', 3, { day: said, under: 16_000, lighter: 1 }],
+  ] as const)('%s: held for 14 days', (rule, degree, sore) => {
     const recall = recallOf(recalled(hurt(pain(degree))));
     expect(recall.hold).toEqual({ until: addDays(said, 14), why: 'pain', maxReps: null });
-    expect(recall.lighter).toBe(lighter);
+    expect([recall.sore, recall.lighter]).toEqual([sore, 0]);
     expect(recall.leave).toBeNull();
     expect(recall.reasons.map((reason) => `${reason.rule}`)).toContain(rule);
   });
@@ -209,6 +213,92 @@ describe('pain-leave: until the coach has cleared it', () => {
   it('opens with the coach’s word', () => {
     const open = planOf(pain(4), ALL, oneSession('squat', 'bar'), { observations: [cleared('2026-12-24')] });
     expect(exercisesIn(open)).toContain('squat');
+  });
+});
+
+describe('pain-back: lighter and held, once it is cleared', () => {
+  const long = on('2026-11-25');
+  const backOf = (report: PainReport, observations: readonly Observation[], id = 'squat', since: History[] = []) => {
+    const { sessions } = hurt(report, 'squat', long);
+    const history = aHistory(...sessions, ...since.flatMap((one) => one.sessions));
+    const { sore, hold, reasons } = recallOf(recalled(history, { observations }), id);
+    return { sore, until: hold?.until ?? null, rules: [...new Set(reasons.map(({ rule }) => `${rule}`))] };
+  };
+  const NOTHING = { sore: null, until: null };
+
+  test.each([
+    ['3 of 10', pain(3), false],
+    ['3 of 10, worse the next morning', pain(3, { worseNextMorning: true }), true],
+    ['4 of 10', pain(4), true],
+  ])('%s', (_, report, back) => {
+    const day = on('2026-12-24');
+    const found = backOf(report, [cleared('2026-12-24')]);
+    expect(found.rules.includes('pain-back')).toBe(back);
+    expect(found).toMatchObject(back ? { sore: { day, under: 16_000, lighter: 1 }, until: on('2027-01-07') } : NOTHING);
+  });
+
+  test.each([
+    [0, true],
+    [14, true],
+    [15, false],
+  ])('cleared %i days ago, and done since: %s', (days, back) => {
+    const day = addDays(today, -days);
+    const since = hurt(pain(0), 'squat', today);
+    const again = aHistory(
+      ...since.sessions.map((session) => ({ ...session, rows: session.rows.map((row) => ({ ...row, pain: [] })) })),
+    );
+    expect(backOf(pain(4), [cleared(isoOfDay(day))], 'squat', [again])).toMatchObject(
+      back ? { sore: { day, under: 16_000 }, until: addDays(day, 14) } : NOTHING,
+    );
+  });
+
+  it('lighter until it has been done again, however long ago it was cleared, and no longer held', () => {
+    const found = backOf(pain(4), [cleared('2026-12-01')]);
+    expect(found).toMatchObject({ sore: { day: on('2026-12-01'), under: null, lighter: 1 }, until: null });
+    expect(found.rules).toContain('pain-back');
+  });
+
+  it('from the first day it was cleared, and not while it hurts again', () => {
+    const twice = [cleared('2026-12-20'), cleared('2026-12-24')];
+    expect(backOf(pain(4), twice).sore?.day).toBe(on('2026-12-20'));
+    const again = backOf(pain(4), twice, 'squat', [hurt(pain(4), 'squat', on('2026-12-26'))]);
+    expect(again.rules).not.toContain('pain-back');
+  });
+
+  it('what was cleared for one exercise, of that one; an alarm, of everything', () => {
+    expect(backOf(pain(4), [cleared('2026-12-24', 'squat')], 'bar')).toMatchObject(NOTHING);
+    const alarm = pain(0, { alarm: 'fainting' });
+    for (const id of ['squat', 'bar', 'chair']) {
+      expect(backOf(alarm, [cleared('2026-12-24')], id)).toMatchObject({
+        until: on('2027-01-07'),
+        rules: expect.arrayContaining(['pain-back']),
+      });
+    }
+  });
+
+  it('of pain that the coach saw, too', () => {
+    const seen: Observation = {
+      ...cleared('2026-12-20', 'squat'),
+      seen: 'knee pain 4',
+      means: { kind: 'pain', where: 'knee', degree: 4 },
+    };
+    const { sore } = recallOf(recalled(aHistory(), { observations: [seen, cleared('2026-12-24')] }));
+    expect(sore).toEqual({ day: on('2026-12-24'), under: null, lighter: 1 });
+  });
+
+  it('says so to both', () => {
+    const speech = speechOf('en-GB');
+    const said = (report: PainReport) =>
+      recallOf(recalled(hurt(report, 'squat', long), { observations: [cleared('2026-12-24')] }))
+        .reasons.filter(({ rule }) => rule === 'pain-back')
+        .map((reason) => sayReason(reason, reason.audience, speech).replaceAll(/\p{Zs}/gu, ' '));
+    expect(said(pain(4))).toEqual([
+      'You are back at this after a while, so it starts lighter. Stop if it hurts.',
+      'Pain of 4 in the knee on 25 November 2026 in the squat was cleared on 24 December 2026: it begins one load lighter than it was done last, as far as there is a lighter one, and nothing is made harder until 7 January 2027.',
+    ]);
+    expect(said(pain(0, { alarm: 'fainting' }))[1]).toContain(
+      'A sign of alarm on 25 November 2026 was cleared on 24 December 2026: it begins one load lighter',
+    );
   });
 });
 

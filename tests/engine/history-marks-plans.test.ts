@@ -28,7 +28,7 @@ import {
   kg,
   on,
 } from './make-block.js';
-import { aHistory, alike, aMarkedRow, aSessionDone, doneFrom, type MadeRow } from './make-history.js';
+import { aHistory, alike, aMarkedRow, aSessionDone, doneFrom, type MadeRow, planLoad } from './make-history.js';
 
 const today = on('2026-12-28');
 const own = (rule: string, value: number): RuleOverride => ({ rule, value, reason: 'to see', place: PLACE });
@@ -335,6 +335,43 @@ describe('before and after', () => {
   });
 });
 
+describe('pain makes a row lighter once', () => {
+  const client = {
+    kit: bells('10', '12', '14', '16', '18', '20'),
+    tests: [aTest('press', 12, { load: kg('16'), date: on('2026-12-01') })],
+  };
+  const sore = { pain: [{ where: 'elsewhere' as const, degree: 3 }] };
+  const first = (observations: Client['observations'], ...sessions: readonly DoneSession[]) =>
+    weeksOf(planOf({ client: { ...client, observations }, history: aHistory(...sessions) })).split(', ')[0];
+
+  it('pain-easier: than the load it hurt with, and not again than what was done since', () => {
+    expect(first([], day(9, three(16, 8, 4)), day(7, three(16, 8, 4, sore)))).toMatch(/@ 14$/);
+    expect(first([], day(7, three(16, 8, 4, sore)), day(4, three(14, 8, 6)))).toMatch(/@ 14$/);
+    expect(first([], day(7, three(16, 8, 4, sore)), day(4, three(14, 8, 6)), day(1, three(14, 8, 6)))).toMatch(/@ 14$/);
+  });
+
+  it('pain-easier: never with as much as hurt, though it was done since', () => {
+    expect(first([], day(7, three(16, 8, 4, sore)), day(4, three(18, 8, 4)))).toMatch(/@ 14$/);
+  });
+
+  it('pain-easier: said again with less, it is less again', () => {
+    expect(first([], day(7, three(16, 8, 4, sore)), day(4, three(14, 8, 6, sore)))).toMatch(/@ 12$/);
+  });
+
+  it('pain-back: one load lighter than it was done last, held for 14 days after it was cleared', () => {
+    const left = day(20, three(16, 8, 4, { pain: [{ where: 'elsewhere', degree: 4 }] }));
+    const cleared = (daysAgo: number): Client['observations'] => [
+      { date: addDays(today, -daysAgo), side: 'both', seen: 'cleared', means: { kind: 'cleared' }, place: PLACE },
+    ];
+    expect(first(cleared(1), left)).toMatch(/@ 14$/);
+    expect(first(cleared(18), left)).toMatch(/@ 14$/);
+    expect(first(cleared(5), left, day(2, three(14, 8, 6)))).toMatch(/@ 14$/);
+    const held = planOf({ client: { ...client, observations: cleared(0) }, history: aHistory(left) }).inputs.strands[0];
+    // Fourteen days after 28 December is 11 January.
+    expect(held?.occurrences.map((one) => one.held?.why)).toEqual(['pain', 'pain', ...Array(4).fill(undefined)]);
+  });
+});
+
 describe('rows on a ladder', () => {
   const carry = anExercise('press', { way: 'carry', pattern: 'carry' });
   const plank = anExercise('press', { ...bodyweight, way: 'hold', pattern: 'brace' });
@@ -396,5 +433,12 @@ describe('rows on a ladder', () => {
     expect(pain(2).inputs.ladders[0]?.occurrences[0]?.held).toEqual({ why: 'pain' });
     expect(start(pain(2))?.load?.label).toBe('16 kg');
     expect(start(pain(3))?.load?.label).toBe('12 kg');
+    // Twelve kilograms is what was done since.
+    const [, since] = nextOf(carry, metres, ({ week }) =>
+      week === 5
+        ? { pain: [{ where: 'elsewhere', degree: 3 }] }
+        : { set: () => (week === 6 ? { load: planLoad(12) } : {}) },
+    );
+    expect(start(since)?.load?.label).toBe('12 kg');
   });
 });

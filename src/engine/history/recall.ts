@@ -66,6 +66,16 @@ export interface Left {
   readonly side: Side | 'both';
 }
 
+/** Pain, for which it begins lighter once: than it was done up to that day. */
+export interface Sore {
+  /** When it was said; of what has been cleared, when it was. */
+  readonly day: Day;
+  /** Lighter than this, which hurt, whatever was done since; `null` where that is not known, or past. */
+  readonly under: Grams | null;
+  /** Loads. */
+  readonly lighter: number;
+}
+
 export interface Recall {
   readonly last: LastWork | null;
   /** Where each row ended that ended in this exercise, by `session/row`. */
@@ -82,6 +92,7 @@ export interface Recall {
   readonly floor: { readonly until: Day; readonly reserve: Tenths; readonly rule: string } | null;
   /** Begun with this tempo at least as slow. */
   readonly tempo: TempoStep | null;
+  readonly sore: Sore | null;
   /** Loads down from where the row would begin, as far as there are any. */
   readonly lighter: number;
   /** Earned at least, whatever was marked. */
@@ -103,6 +114,7 @@ export const NO_RECALL: Recall = {
   hold: null,
   floor: null,
   tempo: null,
+  sore: null,
   lighter: 0,
   earned: 0,
   weak: false,

@@ -6,6 +6,7 @@ import type { BlockContext } from '../block-context.js';
 import { NO_RECALL } from '../history/recall.js';
 import type { FittedRow } from '../rows/fit-rows.js';
 import { DONE_DAYS } from '../rules/done-days.js';
+import { PAIN_BACK } from '../rules/pain-back.js';
 import { PAIN_EASIER } from '../rules/pain-easier.js';
 import { PAIN_GENTLE } from '../rules/pain-gentle.js';
 import { PAIN_NEXT_MORNING } from '../rules/pain-next-morning.js';
@@ -30,6 +31,7 @@ export function recalledReasons(
     const first = index === 0 && id === begins;
     return all.filter(({ rule }) => {
       if (OF_A_WHILE.has(rule)) return held;
+      if (rule === PAIN_BACK.id) return held || first;
       // What was answered by an easier version is told with that version.
       if (isOfSeen(rule))
         return id === begins && choice.seen?.rule.id !== rule && (first || held || lasts(floor?.until));

@@ -1,5 +1,6 @@
 /** With which load a ladder begins, and how that is known. Which dose it begins with stands with the ways of working. */
 import type { Test } from '../../model/client.js';
+import type { Day } from '../../model/day.js';
 import type { Exercise } from '../../model/exercise.js';
 import type { RungLoad } from '../../model/ladder.js';
 import type { Grams } from '../../model/quantity.js';
@@ -9,7 +10,7 @@ import { trustAfterBreak, trustIn, WHOLE } from '../breaks/trust.js';
 import type { LastRung } from '../history/recall.js';
 import { heaviestUpTo } from '../kit/at-most.js';
 import type { LadderFitted } from '../rows/fit-rows.js';
-import { recallOf, rowKey } from '../rows/from-marks.js';
+import { recallOf, rowKey, soreDown } from '../rows/from-marks.js';
 import { roleBell } from '../rows/role-bell.js';
 import { LADDER_START_LIGHTEST } from '../rules/ladder-start-lightest.js';
 import { LADDER_START_MAIN_BELL } from '../rules/ladder-start-main-bell.js';
@@ -49,12 +50,17 @@ export function startLadder(context: BlockContext, fitted: LadderFitted, judged:
   const stated = context.client.mainBells.some(({ pattern }) => pattern === exercise.facts.pattern);
   const tested = trustedTest(context, exercise);
   const back = tested === null ? trustAfterBreak(context) : WHOLE;
-  const { lighter: seen } = recallOf(context, judged);
+  const recall = recallOf(context, judged);
   const marked = lastRung(context, fitted);
+  const seen = Math.max(recall.lighter, soreDown(recall, marked?.day ?? tested?.date ?? null));
   const last = marked === null ? null : { ...marked, lighter: Math.max(marked.lighter, seen) };
   const untested = tested === null && (context.client.blocksBefore === 0 || !stated || back.kind === 'nothing');
   const fresh = last === null ? untested : last.rung.deadStop;
-  const down = Math.max(seen, back.kind === 'whole' ? 0 : context.rules.valueOf(RETURN_LIGHTER));
+  const down = Math.max(
+    recall.lighter,
+    soreDown(recall, null),
+    back.kind === 'whole' ? 0 : context.rules.valueOf(RETURN_LIGHTER),
+  );
   const found = (load: number, rule: Rule | null, stays = false): LadderStart => ({ load, rule, fresh, stays, last });
   if (loads.every((load) => load === null)) return found(0, null);
   const role = fitted.row.bell ?? (fitted.dose.kind === 'main-next' ? 'main' : null);
@@ -114,6 +120,7 @@ function loadMarked({ exercise, loads: own }: Judged, loads: readonly (RungLoad 
 }
 
 interface TrustedTest {
+  readonly date: Day;
   readonly grams: Grams;
   /** Loads to go down from it, after a break. */
   readonly lighter: number;
@@ -126,7 +133,7 @@ function trustedTest(context: BlockContext, exercise: Exercise): TrustedTest | n
   const trust = trustIn(context, test.date);
   if (trust.kind === 'nothing') return null;
   const lighter = trust.kind === 'lighter' ? context.rules.valueOf(RETURN_LIGHTER) : 0;
-  return { grams: test.load?.grams ?? 0, lighter };
+  return { date: test.date, grams: test.load?.grams ?? 0, lighter };
 }
 
 /** Up to the day of planning, the latest, of one day the lighter; of one-sided work the lighter side's latest. */

@@ -1,4 +1,5 @@
 /** Where a row goes on: with the option its marks ended with, and with what is remembered of the exercise. */
+import type { Day } from '../../model/day.js';
 import type { Grams } from '../../model/quantity.js';
 import type { StrandInput, VersionInput } from '../../model/strand.js';
 import { type BlockContext, names } from '../block-context.js';
@@ -21,6 +22,10 @@ export const rowKey = ({ session, row }: Pick<WalkFitted, 'session' | 'row'>): s
 
 export const recallOf = ({ recalls }: BlockContext, judged: Judged | undefined): Recall =>
   (judged === undefined ? undefined : recalls.get(judged.exercise.id)) ?? NO_RECALL;
+
+/** Loads down for what hurt, from what was done or known up to that day; `null` stands for what no day is known of. */
+export const soreDown = ({ sore }: Recall, since: Day | null): number =>
+  sore === null || (since !== null && since > sore.day) ? 0 : sore.lighter;
 
 /** Where the row ended among the versions of its chain, by the latest mark; of one day the easier. */
 export interface Ended {
@@ -87,10 +92,13 @@ export function asRecalled(context: BlockContext, fitted: WalkFitted, begun: Beg
   const target = recallOf(context, fitted.chain.judged[fitted.chain.base]);
   // Where it goes on as it ended, the loads that its marks take off are off already.
   const taken = last?.lighter ?? 0;
-  const down = role === null && last !== null ? Math.max(0, recall.lighter - taken) : Math.max(recall.lighter, taken);
-  const load = lowered(context, fitted, begun, down, recall.lighter > taken);
+  // A bell that is stated stays what it is, however often the row is done; marks of a lighter one are lighter already.
+  const since = role === null ? (begun.since ?? begun.tested?.test.date ?? null) : null;
+  const lighter = Math.max(recall.lighter, soreDown(recall, since));
+  const down = role === null && last !== null ? Math.max(0, lighter - taken) : Math.max(lighter, taken);
+  const load = underSore(begun, recall, lowered(context, fitted, begun, down, lighter > taken));
   const tempo = recall.tempo === null ? 0 : Math.max(0, walkTempi(context, fitted).indexOf(recall.tempo));
-  const short = last?.short === true || recall.lighter > 0 || target.lighter > 0;
+  const short = last?.short === true || [recall, target].some((one) => one.lighter > 0 || one.sore !== null);
   const earned = short ? 0 : [start.earned, recall.earned].includes(2) ? 2 : Math.max(start.earned, recall.earned);
   const each = judged?.exercise.facts.sides === 'each';
   return {
@@ -133,6 +141,15 @@ function lowered(
       !surely || !counted || repsToFailure('epley', k, capacity.reps, resistedLoad(version, load, bodyMass)) >= needed,
   );
   return loads[Math.max(0, Math.min(begins, stays) - down)]?.grams ?? start.load;
+}
+
+/** Never with as much as hurt, whatever was done since: lighter by as much as what hurts is made, as far as there are any. */
+function underSore({ start, versions }: Begun, { sore }: Recall, load: Grams): Grams {
+  const { under, lighter = 0 } = sore ?? { under: null };
+  if (under === null) return load;
+  const loads = versions[start?.version ?? -1]?.loads ?? [];
+  const below = loads.filter(({ grams }) => grams < under).at(-lighter) ?? loads[0];
+  return Math.min(load, below?.grams ?? load);
 }
 
 /** Nothing is made harder up to and on this day: by what hurt or was seen in any version the row may stand on. */

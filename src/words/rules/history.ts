@@ -16,6 +16,7 @@ const MARK_RULES = [
   'done-trial',
   'done-unsaid',
   'pain-alarm',
+  'pain-back',
   'pain-easier',
   'pain-gentle',
   'pain-hold-days',
@@ -123,6 +124,11 @@ const englishMarks: Readonly<Record<(typeof MARK_RULES)[number], RuleWords>> = {
   'pain-alarm': only(
     (f) =>
       `A sign of alarm was marked${clause(f('marked'), (day) => ` on ${day}`)}: nothing is planned until you have looked.`,
+  ),
+  'pain-back': both(
+    (f) =>
+      `${f('sign') === '' ? `Pain${painSaid(f)}${inIt(f)}` : `A sign of alarm${clause(f('marked'), (day) => ` on ${day}`)}`} was cleared${clause(f('cleared'), (day) => ` on ${day}`)}: it begins ${(f('loads') || held(f, '1 load')).replace(/^1(?=\s)/, 'one')} lighter than it was done last, as far as there is a lighter one, and nothing is made harder${clause(f('until'), (day) => ` until ${day}`)}.`,
+    'You are back at this after a while, so it starts lighter. Stop if it hurts.',
   ),
   'pain-easier': both(
     (f) =>

@@ -8,9 +8,11 @@ import { BODY_PARTS, type BodyPart, type Exercise } from '../../../model/exercis
 import type { DoneSession } from '../../../model/history.js';
 import type { AlarmSign, PainReport } from '../../../model/log.js';
 import { ofClient, type Problem } from '../../../model/problem.js';
+import type { Grams } from '../../../model/quantity.js';
 import type { ReasonInput } from '../../../model/reason.js';
 import type { Rulebook } from '../../rulebook.js';
 import { PAIN_ALARM } from '../../rules/pain-alarm.js';
+import { PAIN_BACK } from '../../rules/pain-back.js';
 import { PAIN_EASIER } from '../../rules/pain-easier.js';
 import { PAIN_GENTLE } from '../../rules/pain-gentle.js';
 import { PAIN_HOLD_DAYS } from '../../rules/pain-hold-days.js';
@@ -20,6 +22,7 @@ import { PAIN_SIGN_OFF } from '../../rules/pain-sign-off.js';
 import { needsSignOff } from '../../versions/read-sign-off.js';
 import type { Remembering } from '../recall.js';
 import { painsSeen } from '../seen/pains-seen.js';
+import { gramsKnown, rowsOf, workDone } from './marked-rows.js';
 
 export const PAIN_BANDS = ['gentle', 'easier', 'leave'] as const;
 export type PainBand = (typeof PAIN_BANDS)[number];
@@ -46,12 +49,45 @@ export interface PainIn {
   readonly seen?: boolean;
 }
 
+/** Pain that the coach has cleared since. */
+export interface PainCleared extends PainIn {
+  readonly cleared: Day;
+}
+
 /**
  * Of every session, however long ago: what is left out waits for the coach, not for the calendar. Pain said of a row is
  * of what was done in it; pain of a whole session is of those of its exercises that ask that part, or of all.
  */
 export function painsOf(remembering: Remembering): readonly PainIn[] {
-  const { client, history, rules, today } = remembering;
+  const { observations } = remembering.client;
+  return painsSaid(remembering).filter(({ exercise, day }) => !isCleared(observations, day, exercise, remembering));
+}
+
+/** For which something was left out until it was cleared; after an alarm that was everything. Earliest cleared first. */
+export function painsCleared(remembering: Remembering): readonly PainCleared[] {
+  const { client, exercises, history, today } = remembering;
+  const left = painsSaid(remembering).filter(({ band, report }) => band === 'leave' && report.alarm === undefined);
+  const alarms = history.sessions
+    .filter(({ day }) => day <= today)
+    .flatMap(({ rows, pain, day }) =>
+      [...rows.flatMap((row) => row.pain), ...pain]
+        .filter(({ alarm }) => alarm !== undefined)
+        .flatMap((report) =>
+          [...new Set(exercises.values())].map((exercise) => ({ exercise, report, band: 'leave' as const, day })),
+        ),
+    );
+  const clearedOf = (pain: PainIn): Day | null =>
+    clearedOn(client.observations, pain.day, pain.report.alarm === undefined ? pain.exercise : null, remembering);
+  return [...left, ...alarms]
+    .flatMap((pain): readonly PainCleared[] => {
+      const cleared = clearedOf(pain);
+      return cleared === null ? [] : [{ ...pain, cleared }];
+    })
+    .sort((a, b) => a.cleared - b.cleared || a.day - b.day);
+}
+
+function painsSaid(remembering: Remembering): readonly PainIn[] {
+  const { history, rules, today } = remembering;
   const seen = painsSeen(remembering).map((pain) => ({ ...pain, band: painBand(pain.report, rules), seen: true }));
   const marked = history.sessions
     .filter(({ day }) => day <= today)
@@ -64,9 +100,7 @@ export function painsOf(remembering: Remembering): readonly PainIn[] {
       );
       return [...inRows, ...session.pain.flatMap((report) => of(report, askingIn(remembering, session, report)))];
     });
-  return [...marked, ...seen]
-    .filter(({ exercise, day }) => !isCleared(client.observations, day, exercise, remembering))
-    .sort((a, b) => a.day - b.day);
+  return [...marked, ...seen].sort((a, b) => a.day - b.day);
 }
 
 /** What was done in a row; where nothing was, what was planned. */
@@ -89,19 +123,25 @@ function askingIn(remembering: Remembering, session: DoneSession, { where }: Pai
 }
 
 /** On that day or later, of this exercise or of everything. */
-export function isCleared(
+export const isCleared = (...of: Parameters<typeof clearedOn>): boolean => clearedOn(...of) !== null;
+
+/** The first such day; `null` where it is not cleared. */
+function clearedOn(
   observations: readonly Observation[],
   day: Day,
   exercise: Exercise | null,
   { exercises, today }: Pick<Remembering, 'exercises' | 'today'>,
-): boolean {
-  return observations.some(
-    ({ means, date, exercise: named }) =>
-      means.kind === 'cleared' &&
-      date >= day &&
-      date <= today &&
-      (named === undefined || (exercise !== null && exercises.get(named) === exercise)),
-  );
+): Day | null {
+  const days = observations
+    .filter(
+      ({ means, date, exercise: named }) =>
+        means.kind === 'cleared' &&
+        date >= day &&
+        date <= today &&
+        (named === undefined || (exercise !== null && exercises.get(named) === exercise)),
+    )
+    .map(({ date }) => date);
+  return days.sort((a, b) => a - b)[0] ?? null;
 }
 
 /** Figures of one report, for a reason. */
@@ -113,6 +153,37 @@ export function painInputs({ exercise, report, day }: PainIn, rules: Rulebook): 
     { name: 'marked', value: isoOfDay(day), unit: '' },
     { name: 'until', value: isoOfDay(painHolds(day, rules)), unit: '' },
   ];
+}
+
+/** Of what was cleared: the sign where it was one, and until when it holds where it does. */
+export function backInputs(pain: PainCleared, rules: Rulebook, holds: boolean): readonly ReasonInput[] {
+  const { exercise, report, day, cleared } = pain;
+  const what: readonly ReasonInput[] =
+    report.alarm === undefined
+      ? [
+          { name: 'degree', value: report.degree, unit: '' },
+          { name: 'where', value: report.where, unit: '' },
+        ]
+      : [{ name: 'sign', value: report.alarm, unit: '' }];
+  return [
+    { name: 'exercise', value: exercise.id, unit: '' },
+    ...what,
+    { name: 'marked', value: isoOfDay(day), unit: '' },
+    { name: 'cleared', value: isoOfDay(cleared), unit: '' },
+    { name: 'loads', value: rules.valueOf(PAIN_BACK), unit: 'loads' },
+    ...(holds ? [{ name: 'until', value: isoOfDay(painHolds(cleared, rules)), unit: '' }] : []),
+  ];
+}
+
+/** The lightest load that the exercise was done with on the day it hurt, as far as it is known. */
+export function hurtWith({ history, exercises }: Remembering, { exercise, day }: PainIn): Grams | null {
+  const loads = history.sessions
+    .filter((session) => session.day === day)
+    .flatMap(rowsOf)
+    .flatMap(({ row }) => workDone(row).map((set) => ({ set, row })))
+    .filter(({ set }) => exercises.get(set.exercise) === exercise)
+    .flatMap(({ set, row }) => gramsKnown(set, row, exercise) ?? []);
+  return loads.length === 0 ? null : Math.min(...loads);
 }
 
 /** The last day on which nothing is made harder after pain on `day`. */

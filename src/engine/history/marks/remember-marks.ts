@@ -11,24 +11,29 @@ import { DONE_GAP } from '../../rules/done-gap.js';
 import { DONE_MEDIAN } from '../../rules/done-median.js';
 import { DONE_QUIET } from '../../rules/done-quiet.js';
 import { DONE_UNSAID } from '../../rules/done-unsaid.js';
+import { PAIN_BACK } from '../../rules/pain-back.js';
 import { PAIN_EASIER } from '../../rules/pain-easier.js';
 import { PAIN_GENTLE } from '../../rules/pain-gentle.js';
 import { PAIN_LEAVE } from '../../rules/pain-leave.js';
 import { PAIN_NEXT_MORNING } from '../../rules/pain-next-morning.js';
 import { PAIN_SIGN_OFF } from '../../rules/pain-sign-off.js';
-import { NO_RECALL, type Recall, type Remembered, type Remembering } from '../recall.js';
+import { NO_RECALL, type Recall, type Remembered, type Remembering, type Sore } from '../recall.js';
 import { markedGaps, quietRows } from './gaps.js';
 import { ladderEnd } from './ladder-ends.js';
 import { byRow, type MarkedRow, recentRows, workDone } from './marked-rows.js';
 import { type MarkedTest, markedTests } from './marked-tests.js';
 import {
   alarmProblems,
+  backInputs,
+  hurtWith,
   PAIN_BANDS,
   type PainBand,
+  type PainCleared,
   type PainIn,
   painCautions,
   painHolds,
   painInputs,
+  painsCleared,
   painsOf,
   signOffsLeft,
 } from './pain.js';
@@ -40,7 +45,8 @@ import { trialsDone } from './trials-done.js';
 export function rememberMarks(remembering: Remembering): Remembered {
   const { client, history } = remembering;
   const pains = painsOf(remembering);
-  if (history.sessions.length + pains.length === 0) {
+  const cleared = painsCleared(remembering);
+  if (history.sessions.length + pains.length + cleared.length === 0) {
     return { client, recalls: new Map(), findings: [], problems: [] };
   }
   const rows = recentRows(remembering);
@@ -53,6 +59,7 @@ export function rememberMarks(remembering: Remembering): Remembered {
   recallEnds(recalls, broken, rows);
   for (const [id, trials] of trialsDone(remembering, rows)) add(recalls, id, () => ({ trials }));
   recallPains(recalls, remembering, pains);
+  recallBack(recalls, remembering, cleared);
   return {
     client: {
       ...client,
@@ -155,7 +162,8 @@ const RULE_OF_BAND: Readonly<Record<PainBand, Rule>> = {
 };
 
 /** While it holds; what is left out until the coach has cleared it. Of several in one exercise the gravest is told. */
-function recallPains(recalls: Recalling, { rules, today }: Remembering, pains: readonly PainIn[]): void {
+function recallPains(recalls: Recalling, remembering: Remembering, pains: readonly PainIn[]): void {
+  const { rules, today } = remembering;
   const holding = pains.filter(({ band, day }) => band === 'leave' || painHolds(day, rules) >= today);
   const rank = ({ band }: PainIn): number => PAIN_BANDS.indexOf(band);
   for (const pain of holding) {
@@ -168,14 +176,62 @@ function recallPains(recalls: Recalling, { rules, today }: Remembering, pains: r
     add(
       recalls,
       exercise.id,
-      ({ hold, lighter, leave }) => ({
+      ({ hold, sore, leave, ...before }) => ({
+        ...(band === 'gentle'
+          ? {}
+          : soreAfter({ ...before, sore }, { day, under: hurtWith(remembering, pain), lighter: 1 })),
         hold: hold !== null && hold.until > until ? hold : { until, why: 'pain', maxReps: null },
-        lighter: band === 'gentle' ? lighter : Math.max(lighter, 1),
         leave: leave ?? (band === 'leave' ? { from: day, where: report.where, side: report.side ?? 'both' } : null),
       }),
       pain === gravest ? [...both(RULE_OF_BAND[band], inputs, 'measured'), ...next] : [],
     );
   }
+}
+
+/**
+ * What was left out comes back lighter than it was done last, and held as after pain; lighter until it has been done
+ * again, however long that takes. Of several in one exercise what was cleared last is told.
+ */
+function recallBack(recalls: Recalling, remembering: Remembering, all: readonly PainCleared[]): void {
+  const { history, rules, today } = remembering;
+  const lighter = rules.valueOf(PAIN_BACK);
+  const latest = new Map(all.map((pain) => [pain.exercise.id, pain]));
+  for (const [id, pain] of latest) {
+    const { cleared } = pain;
+    if ((recalls.get(id)?.leave ?? null) !== null) continue;
+    const until = painHolds(cleared, rules);
+    const holds = until >= today;
+    const again = history.sessions.some(({ day, rows }) => {
+      const sets = day > cleared && day <= today ? rows.flatMap(workDone) : [];
+      return sets.some(({ exercise }) => remembering.exercises.get(exercise) === pain.exercise);
+    });
+    if (!holds && again) continue;
+    const under = holds ? hurtWith(remembering, pain) : null;
+    add(
+      recalls,
+      id,
+      ({ hold, ...before }) => ({
+        ...soreAfter(before, { day: cleared, under, lighter }),
+        hold: holds && (hold === null || hold.until <= until) ? { until, why: 'pain', maxReps: null } : hold,
+      }),
+      both(PAIN_BACK, backInputs(pain, rules, holds), 'measured'),
+    );
+  }
+}
+
+/** Of two the later, under the lighter load of both; nothing is earned. */
+function soreAfter(
+  { sore: before, lastIn, rungIn, last }: Pick<Recall, 'sore' | 'last' | 'lastIn' | 'rungIn'>,
+  sore: Sore,
+): Partial<Recall> {
+  const under = [before?.under ?? null, sore.under].filter((grams) => grams !== null);
+  const later = before !== null && before.day > sore.day ? before : sore;
+  return {
+    sore: { ...later, under: under.length === 0 ? null : Math.min(...under) },
+    last: last === null ? null : { ...last, earned: 0 },
+    lastIn: new Map([...lastIn].map(([row, one]) => [row, { ...one, earned: 0 }])),
+    rungIn: new Map([...rungIn].map(([row, one]) => [row, { ...one, earned: 0 }])),
+  };
 }
 
 /** What only the coach can decide: what is left out, and what must be seen again. */

@@ -9,7 +9,7 @@ export function listRecalls(recalls: Recalls): readonly RecallInput[] {
   return [...recalls]
     .sort(([a], [b]) => compareIds(a, b))
     .map(([exercise, recall]): RecallInput => {
-      const { last, leave, hold, floor, tempo, lighter, earned, weak, side } = recall;
+      const { last, leave, hold, floor, tempo, sore, earned, weak, side } = recall;
       const rows = rowsOf(recall);
       const worked = last === null ? null : { ...last, date: isoOfDay(last.day) };
       return {
@@ -33,7 +33,7 @@ export function listRecalls(recalls: Recalls): readonly RecallInput[] {
           ? {}
           : { floor: { until: isoOfDay(floor.until), reserve: floor.reserve, rule: floor.rule } }),
         ...(tempo === null ? {} : { tempo }),
-        lighter,
+        lighter: Math.max(recall.lighter, sore?.lighter ?? 0),
         earned,
         weak,
         ...(side === null ? {} : { side }),
