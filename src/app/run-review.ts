@@ -20,6 +20,7 @@ import { sayReviewEdits } from '../words/say-review-edits.js';
 import { speechOf } from '../words/speech.js';
 import { wrapLine } from '../words/wrap-lines.js';
 import { gatherFiles } from './gather-files.js';
+import { readIssued } from './issued.js';
 import { type CommonOptions, EXIT } from './options.js';
 import { proposedPage } from './proposed-page.js';
 import { chosenClients, concerning, type ReadStudio, readStudio } from './read-studio.js';
@@ -56,11 +57,17 @@ export async function runReview(options: CommonOptions, { apply }: ReviewWanted)
   const problems: Problem[] = concerning(studio.problems, options.only).filter(({ severity }) => severity === 'error');
   const chosen = chosenClients(studio, options.only);
   if ('code' in chosen) problems.push(chosen);
-  const reviewed = ('code' in chosen ? [] : chosen)
-    .map((client) => reviewOne(studio, client, options.today))
-    .sort(
-      (a, b) => NEEDS.indexOf(a.review.need) - NEEDS.indexOf(b.review.need) || compareIds(a.client.id, b.client.id),
-    );
+  const all: Reviewed[] = [];
+  for (const client of 'code' in chosen ? [] : chosen) {
+    const { value: last, problems: unread } = await readIssued(options.content, client.id);
+    // An edition that cannot be read was told with the history.
+    const told = new Set(problems.map((problem) => JSON.stringify(problem)));
+    problems.push(...unread.filter((problem) => !told.has(JSON.stringify(problem))));
+    all.push(reviewOne(studio, client, { isoToday: options.today, withdrawn: last?.withdrawal?.date }));
+  }
+  const reviewed = all.sort(
+    (a, b) => NEEDS.indexOf(a.review.need) - NEEDS.indexOf(b.review.need) || compareIds(a.client.id, b.client.id),
+  );
   const files = (await gatherFiles(options.content)).value;
   const changes: PageChange[] = [];
   const told = new Map<Reviewed, readonly string[]>();
@@ -116,11 +123,22 @@ function refuse({ only }: CommonOptions, apply: ReviewWanted['apply']): string |
 /** Nothing to be done about them this week. */
 const isQuiet = ({ review }: Reviewed): boolean => review.need === 'as planned' || review.need === 'not begun';
 
-function reviewOne({ content, linked, histories }: ReadStudio, client: Client, isoToday: string): Reviewed {
+interface ReviewedOn {
+  readonly isoToday: string;
+  /** The day the latest edition was withdrawn. */
+  readonly withdrawn: string | undefined;
+}
+
+function reviewOne(
+  { content, linked, histories }: ReadStudio,
+  client: Client,
+  { isoToday, withdrawn }: ReviewedOn,
+): Reviewed {
   const { library } = content;
   const { language } = library.studio;
   const today = dayOfIso(isoToday);
   invariant(today !== undefined, `${isoToday} is not a day`);
+  const gone = withdrawn === undefined ? undefined : dayOfIso(withdrawn);
   const review = planReview({
     client,
     history: histories.get(client.id) ?? NO_HISTORY,
@@ -128,6 +146,7 @@ function reviewOne({ content, linked, histories }: ReadStudio, client: Client, i
     today,
     exercises: linked.exercises,
     programmes: library.programmes,
+    ...(gone === undefined ? {} : { withdrawn: gone }),
     words: sayReviewEdits(client.language, library.studio.coach),
   });
   const called = (id: string): string => linked.exercises.get(id)?.name ?? PLAIN_NAMES.exercise(id);
@@ -156,7 +175,7 @@ function sayAll(reviewed: readonly Reviewed[], language: string, today: string):
 
 function sayWritten({ client, review }: Reviewed, written: boolean, apply: ReviewWanted['apply']): string {
   if (written)
-    return `The page of ${client.name} has been changed. What was proposed and has no change to write is yours to do.`;
+    return `The page of ${client.name} has been changed.\nWhat was proposed and has no change to write is yours to do.`;
   if (apply !== undefined) return 'Nothing was written.';
   const rules = [...new Set(review.proposals.flatMap(({ edits, reason }) => (edits.length > 0 ? [reason.rule] : [])))];
   const some = rules.length > 1 ? `\nFor some of it: --apply ${rules[0]},${rules[1]}` : '';

@@ -12,7 +12,16 @@ import type { Tenths } from './quantity.js';
 import type { Reason } from './reason.js';
 
 /** Why a client is to be looked at, most pressing first. */
-export const NEEDS = ['alarm', 'pain', 'gap', 'block ends', 'worth a look', 'not begun', 'as planned'] as const;
+export const NEEDS = [
+  'alarm',
+  'pain',
+  'withdrawn',
+  'gap',
+  'block ends',
+  'worth a look',
+  'not begun',
+  'as planned',
+] as const;
 export type Need = (typeof NEEDS)[number];
 
 export interface ReviewedBlock {
@@ -34,7 +43,9 @@ export interface WeekDone {
   readonly week: number;
   readonly begins: IsoDate;
   readonly ends: IsoDate;
-  /** Training days in it that lie in no break the coach wrote. */
+  /** Training days in it, whether in a break or not: the sessions that it began with. */
+  readonly trainingDays: number;
+  /** Those of them that lie in no break the coach wrote. */
   readonly planned: number;
   readonly done: number;
   /** Its last day is past. */
@@ -196,8 +207,13 @@ export interface Review {
   readonly need: Need;
   /** The block under way, or the last one; `null` where nothing was issued. */
   readonly block: ReviewedBlock | null;
+  /** The day the latest edition was withdrawn; `null` where it was not. */
+  readonly withdrawn: IsoDate | null;
   readonly lastMark: IsoDate | null;
-  /** Days since the last mark, or since the first session planned where nothing came back; `null` where none is due. */
+  /**
+   * Days since the last mark, or since the first session planned where nothing came back, up to the last day of the block;
+   * `null` where none is due, or the edition is withdrawn.
+   */
   readonly silentDays: number | null;
   readonly weeks: readonly WeekDone[];
   readonly sessions: readonly SessionReviewed[];

@@ -2,15 +2,7 @@
  * The weekly review as a coach reads it in a terminal: what to do first, then what was done, what can be lifted, what
  * hurt, and load. Lines of at most 80 columns. It judges nobody, and leaves what hurts and lasts to licensed practice.
  */
-import type {
-  PainPlace,
-  Proposal,
-  Review,
-  ReviewedBlock,
-  SessionReviewed,
-  WeekDone,
-  WeekLoad,
-} from '../model/review.js';
+import type { PainPlace, Proposal, Review, SessionReviewed, WeekDone, WeekLoad } from '../model/review.js';
 import { counted, listed } from './problems/said.js';
 import { sayDate, sayDates } from './say-date.js';
 import { type Names, sayReason } from './say-reason.js';
@@ -35,6 +27,7 @@ const NAME = 20;
 const NEED_WORDS: Readonly<Record<Review['need'], string>> = {
   alarm: 'ALARM SIGN',
   pain: 'pain',
+  withdrawn: 'withdrawn',
   gap: 'no marks',
   'block ends': 'block ends',
   'worth a look': 'worth a look',
@@ -59,6 +52,8 @@ function aboutNeed(review: Review, speech: Speech): string {
       const worst = openPain(review);
       return worst === null ? sessionsShort(review) : worst;
     }
+    case 'withdrawn':
+      return review.withdrawn === null ? '' : `on ${sayDate(review.withdrawn, speech)}, ${sessionsShort(review)}`;
     case 'gap':
       return silentDays === null ? '' : `${counted(silentDays, 'day')}, ${sessionsShort(review)}`;
     case 'block ends':
@@ -90,7 +85,7 @@ function aboutNeed(review: Review, speech: Speech): string {
 
 function sessionsShort({ weeks }: Review): string {
   const begun = weeks.filter(({ over, done }) => over || done > 0);
-  const planned = begun.reduce((sum, week) => sum + week.planned, 0);
+  const planned = begun.reduce((sum, week) => sum + week.trainingDays, 0);
   const done = begun.reduce((sum, week) => sum + week.done, 0);
   return planned === 0 ? 'no week is over yet' : `${done} of ${counted(planned, 'session')}`;
 }
@@ -98,7 +93,7 @@ function sessionsShort({ weeks }: Review): string {
 /** Everything of one client, sections without anything to say left out. */
 export function sayReview(review: Review, names: ReviewNames, language: string): readonly string[] {
   const speech = speechOf(language);
-  const head = `${names.client}${headOf(review.block, names, speech)}`;
+  const head = `${names.client}${headOf(review, names, speech)}`;
   const sections: readonly (readonly string[])[] = [
     sayProposals(review, names, language),
     saySessions(review, speech),
@@ -122,11 +117,12 @@ export function sayReview(review: Review, names: ReviewNames, language: string):
 /** In one line, with nothing in it that could move the cursor. */
 const clean = (text: string): string => text.replace(/[\p{Cc}\p{Bidi_Control}\u2028\u2029\s]+/gu, ' ').trim();
 
-function headOf(block: ReviewedBlock | null, { programme }: ReviewNames, speech: Speech): string {
+function headOf({ block, withdrawn }: Review, { programme }: ReviewNames, speech: Speech): string {
   if (block === null) return ': no edition has been issued';
   const { week, weeks, begins, ends } = block;
+  const gone = withdrawn === null ? '' : `; withdrawn on ${sayDate(withdrawn, speech)}`;
   const when = week === 0 ? 'not begun' : week > weeks ? 'over' : `week ${week} of ${weeks}`;
-  return `: block ${block.block}, ${programme}, ${when} (${sayDates(begins, ends, speech)}), edition ${block.edition}`;
+  return `: block ${block.block}, ${programme}, ${when} (${sayDates(begins, ends, speech)}), edition ${block.edition}${gone}`;
 }
 
 function sayProposals({ proposals }: Review, names: ReviewNames, language: string): readonly string[] {
@@ -153,7 +149,7 @@ function saySessions({ weeks, sessions, today }: Review, speech: Speech): readon
 
   function sayWeek(week: WeekDone, last: boolean): readonly string[] {
     const from = `${sayDate(week.begins, speech)} to ${sayDate(week.ends, speech)}`;
-    const head = `  Week ${week.week}, ${from}: ${week.done} of ${week.planned}${week.over ? '' : ' so far'}`;
+    const head = `  Week ${week.week}, ${from}: ${amountOf(week)}${week.over ? '' : ' so far'}`;
     if (week.done === 0) return [head];
     const own = sessions.filter((one) => isOf(one, week, last));
     const missed = own.filter(({ done }) => done === null);
@@ -181,6 +177,13 @@ function saySession(one: SessionReviewed, done: string, speech: Speech): readonl
     ...(one.today === null || one.today === 'as usual' ? [] : [`“${one.today}”`]),
   ];
   return wrapLine('    ', `${sayDate(done, speech)}: ${one.name}${moved}, ${said.join(', ')}`, 2);
+}
+
+/** `2 of 3`; where a break took some of them, how many. */
+function amountOf({ done, planned, trainingDays }: WeekDone): string {
+  if (done + trainingDays === 0) return 'nothing planned';
+  const away = trainingDays - planned;
+  return `${done} of ${trainingDays}${away === 0 ? '' : ` (${away} in a break)`}`;
 }
 
 const placeOf = ({ where, side }: Pick<PainPlace, 'where' | 'side'>): string =>

@@ -12,6 +12,7 @@ import type { Need, Proposal, Review, ReviewedBlock } from '../../model/review.j
 import type { Rulebook } from '../rulebook.js';
 import { DONE_QUIET } from '../rules/done-quiet.js';
 import { knownOf, sidesApart } from './abilities.js';
+import type { Asking } from './asked-days.js';
 import { alarmsIn, painPlaces, painsIn } from './pains.js';
 import { effortReviewed, rowsReviewed } from './planned-and-done.js';
 import {
@@ -30,7 +31,7 @@ import {
   proposeLooks,
   proposeSignOffs,
 } from './propose-for-pain.js';
-import { type BlockDays, blockUnderWay, type EditWords, inOrder, type Reviewing, sessionsOf } from './reviewing.js';
+import { type BlockDays, blockUnderWay, type EditWords, inOrder, sessionsOf } from './reviewing.js';
 import { sessionsReviewed, weekLoads, weeksDone } from './session-weeks.js';
 
 export interface ReviewInput {
@@ -43,13 +44,17 @@ export interface ReviewInput {
   /** Those a next block may be chosen from; none where absent. */
   readonly programmes?: readonly Programme[];
   readonly words: EditWords;
+  /** The day the latest edition was withdrawn; absent where it was not. */
+  readonly withdrawn?: Day;
 }
 
 /** Marks dated after today say nothing. In whatever order sessions and blocks are given, the review is the same. */
 export function planReview(input: ReviewInput): Review {
-  const { client, today, programmes = [] } = input;
+  const { withdrawn: gone, programmes = [], ...rest } = input;
+  const { client, today } = rest;
+  const withdrawn = gone !== undefined && gone <= today ? gone : undefined;
   const history = inOrder(input.history, today);
-  const reviewing: Reviewing = { ...input, history, programmes };
+  const reviewing: Asking = { ...rest, history, programmes, ...(withdrawn === undefined ? {} : { withdrawn }) };
   const block = blockUnderWay(history, today);
   const own = sessionsOf(history, block);
   const known = knownOf(reviewing, own);
@@ -74,8 +79,9 @@ export function planReview(input: ReviewInput): Review {
   return {
     client: client.id,
     today: isoOfDay(today),
-    need: needOf(proposals, quiet, reviewed),
+    need: needOf(proposals, quiet, reviewed, withdrawn !== undefined),
     block: reviewed,
+    withdrawn: withdrawn === undefined ? null : isoOfDay(withdrawn),
     lastMark: history.lastMark === null ? null : isoOfDay(history.lastMark),
     silentDays: silentDays(reviewing),
     weeks: block === null ? [] : weeksDone(reviewing, block),
@@ -105,11 +111,12 @@ function blockReviewed({ planned, first, last, weeks }: BlockDays, today: Day): 
   };
 }
 
-/** Since the block began. */
+/** Since the block began; the same words of the same day once. */
 function notesIn({ notes }: History, block: BlockDays | null, today: Day): Review['notes'] {
   return notes
     .filter(({ day }) => day <= today && day >= (block?.first ?? day))
     .sort((a, b) => a.day - b.day || (a.text < b.text ? -1 : 1))
+    .filter((one, index, all) => one.day !== all[index - 1]?.day || one.text !== all[index - 1]?.text)
     .map(({ day, text }) => ({ date: isoOfDay(day), text }));
 }
 
@@ -122,8 +129,13 @@ const NEED_OF: Readonly<Record<string, Need>> = {
 };
 const NEED_OF_MESSAGE: Readonly<Record<string, Need>> = { alarm: 'alarm', pain: 'pain', gap: 'gap' };
 
-/** That of the first proposal: they stand in order. */
-function needOf([first]: readonly Proposal[], quiet: boolean, block: ReviewedBlock | null): Need {
+/** That of the first proposal: they stand in order. Where nothing holds any more, only pain and alarm come before that. */
+function needOf(proposals: readonly Proposal[], quiet: boolean, block: ReviewedBlock | null, withdrawn: boolean): Need {
+  const need = needByProposals(proposals, quiet, block);
+  return withdrawn && need !== 'alarm' && need !== 'pain' ? 'withdrawn' : need;
+}
+
+function needByProposals([first]: readonly Proposal[], quiet: boolean, block: ReviewedBlock | null): Need {
   if (first !== undefined) {
     const why = String(first.reason.inputs.find(({ name }) => name === 'why')?.value ?? '');
     return NEED_OF_MESSAGE[why] ?? NEED_OF[first.reason.rule] ?? 'worth a look';

@@ -2,7 +2,6 @@
 import { addDays, type Day, dayOfIso, isoOfDay, weekdayOf } from '../../model/day.js';
 import type { Edit } from '../../model/edit.js';
 import type { Proposal, WeekDone } from '../../model/review.js';
-import { markedGaps } from '../history/marks/gaps.js';
 import { reasonOf } from '../reason-of.js';
 import { PROPOSE_BREAK } from '../rules/propose-break.js';
 import { PROPOSE_FEWER_DAYS } from '../rules/propose-fewer-days.js';
@@ -13,30 +12,26 @@ import { PROPOSE_NEXT_BLOCK } from '../rules/propose-next-block.js';
 import { PROPOSE_REPEAT } from '../rules/propose-repeat.js';
 import { REVIEW_SHARE } from '../rules/review-share.js';
 import { orderOf } from '../sessions/queue-sessions.js';
+import { type Asking, askedGaps, askedUpTo, plannedDays } from './asked-days.js';
 import { type BlockDays, count, daysOf, isDone, later, type Reviewing, sessionsOf, word } from './reviewing.js';
 import { weeksDone } from './session-weeks.js';
 
-/** Days of planned sessions, in order, of whatever block. */
-const plannedDays = ({ history }: Reviewing): readonly Day[] =>
-  history.blocks
-    .flatMap(({ queue }) => queue.flatMap(({ session }) => dayOfIso(session.date) ?? []))
-    .sort((a, b) => a - b);
-
 /** The last mark; where nothing came back, the first day that was planned. */
-const heardOf = (reviewing: Reviewing): Day | null => reviewing.history.lastMark ?? plannedDays(reviewing)[0] ?? null;
+const heardOf = (reviewing: Asking): Day | null => reviewing.history.lastMark ?? plannedDays(reviewing)[0] ?? null;
 
-/** `null` where nothing is due yet. */
-export function silentDays(reviewing: Reviewing): number | null {
+/** Up to today or the last day on which anything was asked; `null` where nothing is due yet, or any more. */
+export function silentDays(reviewing: Asking): number | null {
   const heard = heardOf(reviewing);
-  return heard === null || heard > reviewing.today ? null : reviewing.today - heard;
+  if (reviewing.withdrawn !== undefined || heard === null || heard > reviewing.today) return null;
+  return Math.max(0, askedUpTo(reviewing, reviewing.today) - heard);
 }
 
 /** Silent for so long although a session was planned since, outside the breaks the coach wrote. */
-export function messagesForGap(reviewing: Reviewing): readonly Proposal[] {
+export function messagesForGap(reviewing: Asking): readonly Proposal[] {
   const { client, history, rules, today } = reviewing;
   const silent = silentDays(reviewing);
-  if (silent === null || silent < rules.valueOf(PROPOSE_MESSAGE)) return [];
-  const heard = today - silent;
+  const heard = heardOf(reviewing);
+  if (silent === null || heard === null || silent < rules.valueOf(PROPOSE_MESSAGE)) return [];
   const away = (day: Day): boolean => client.breaks.some(({ from, until }) => from <= day && until >= day);
   const missed = plannedDays(reviewing).filter(
     (day) => (day > heard || (history.lastMark === null && day === heard)) && day < today && !away(day),
@@ -48,9 +43,9 @@ export function messagesForGap(reviewing: Reviewing): readonly Proposal[] {
 }
 
 /** One for each gap that the planner takes for a break of its own accord. */
-export function proposeBreaks(reviewing: Reviewing): readonly Proposal[] {
+export function proposeBreaks(reviewing: Asking): readonly Proposal[] {
   if (reviewing.rules.valueOf(PROPOSE_BREAK) === 0) return [];
-  return markedGaps(reviewing).map(({ from, until, cause }): Proposal => {
+  return askedGaps(reviewing).map(({ from, until, cause }): Proposal => {
     const entry = { from: isoOfDay(from), until: isoOfDay(until), cause };
     const inputs = [word('from', entry.from), word('until', entry.until), count('days', until - from + 1, 'days')];
     return {
@@ -64,10 +59,10 @@ const isFew = ({ rules }: Reviewing, { planned, done }: Pick<WeekDone, 'planned'
   3 * done < rules.valueOf(REVIEW_SHARE) * planned;
 
 /** The last weeks that are over, of whatever block, up to the week before today's; a week away breaks their run. */
-export function proposeFewerDays(reviewing: Reviewing): readonly Proposal[] {
+export function proposeFewerDays(reviewing: Asking): readonly Proposal[] {
   const { client, history, rules, today } = reviewing;
   const wanted = rules.valueOf(PROPOSE_FEWER_DAYS);
-  const away = [...client.breaks, ...markedGaps(reviewing)];
+  const away = [...client.breaks, ...askedGaps(reviewing)];
   const weeks = history.blocks
     .flatMap((planned) => daysOf(planned) ?? [])
     .flatMap((block) => weeksDone(reviewing, block))
@@ -124,7 +119,7 @@ export function proposeMinutes(reviewing: Reviewing, block: BlockDays | null): r
  * In the last weeks of the latest block, or after it, as long as the page still says that block and no later start: the same programme once
  * more where few of its sessions were done, else on. Another programme is the coach's choice: those that fit are named.
  */
-export function proposeNext(reviewing: Reviewing): readonly Proposal[] {
+export function proposeNext(reviewing: Asking): readonly Proposal[] {
   const { client, history, programmes, rules, today } = reviewing;
   const latest = history.blocks.at(-1);
   const block = latest === undefined ? null : daysOf(latest);
@@ -133,7 +128,8 @@ export function proposeNext(reviewing: Reviewing): readonly Proposal[] {
     return [];
   const starts = trainingDayAfter(reviewing, later(block.last, addDays(today, -1)));
   const weeks = weeksDone(reviewing, block).filter(({ over }) => over);
-  const planned = weeks.reduce((sum, week) => sum + week.planned, 0);
+  // What breaks took was planned once: a block of which half was lost to them was not done.
+  const planned = weeks.reduce((sum, week) => sum + week.trainingDays, 0);
   const done = weeks.reduce((sum, week) => sum + week.done, 0);
   const repeat = rules.valueOf(PROPOSE_REPEAT) > 0 && isFew(reviewing, { planned, done });
   const begun = history.sessions.some((session) => session.block === block.planned.block);

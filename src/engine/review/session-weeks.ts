@@ -3,30 +3,28 @@ import { addDays, type Day, isoOfDay, weekdayOf } from '../../model/day.js';
 import type { DoneSession, History } from '../../model/history.js';
 import type { SessionReviewed, WeekDone, WeekLoad } from '../../model/review.js';
 import { REVIEW_LOAD } from '../rules/review-load.js';
-import { type BlockDays, dayIn, isDone, type Reviewing } from './reviewing.js';
+import { type Asking, lastAskedOf } from './asked-days.js';
+import { type BlockDays, isDone, type Reviewing } from './reviewing.js';
 import { loadOfDays } from './week-load.js';
 
 /** Of one block, each seven days from the day it began. What is done after its last day counts in its last week. */
-export function weeksDone(reviewing: Reviewing, block: BlockDays): readonly WeekDone[] {
+export function weeksDone(reviewing: Asking, block: BlockDays): readonly WeekDone[] {
   const { client, history, today } = reviewing;
-  const { inputs, stops } = block.planned.plan;
-  const stop = stops === undefined ? block.last : dayIn(stops.after, block.last);
+  const { inputs } = block.planned.plan;
+  const stop = lastAskedOf(reviewing, block);
   const done = history.sessions.filter((session) => session.block === block.planned.block && isDone(session));
   return Array.from({ length: block.weeks }, (_, index): WeekDone => {
     const begins = addDays(block.first, 7 * index);
     const ends = addDays(begins, 6);
     const isLast = index === block.weeks - 1;
     const own = done.filter(({ day }) => (day >= begins || index === 0) && (day <= ends || isLast));
-    const planned = sevenDays(begins).filter(
-      (day) =>
-        day <= stop &&
-        inputs.days.includes(weekdayOf(day)) &&
-        !client.breaks.some(({ from, until }) => day >= from && day <= until),
-    );
+    const trainingDays = sevenDays(begins).filter((day) => day <= stop && inputs.days.includes(weekdayOf(day)));
+    const planned = trainingDays.filter((day) => !client.breaks.some(({ from, until }) => day >= from && day <= until));
     return {
       week: index + 1,
       begins: isoOfDay(begins),
       ends: isoOfDay(ends),
+      trainingDays: trainingDays.length,
       planned: planned.length,
       done: own.length,
       over: ends < today,
