@@ -43,6 +43,17 @@ export interface SaidChange {
   readonly tempo: string;
 }
 
+/** A block that is much shorter or later. */
+export interface WholeChange {
+  /** `ill`: a break of which nobody needs to read what it was. */
+  readonly why: 'away' | 'will-be-away' | 'ill' | 'none';
+  /** Sessions still to do. */
+  readonly left: number;
+  /** Days of the next of them and of the last; empty where none is left. */
+  readonly next: string;
+  readonly last: string;
+}
+
 export interface ChangeWords {
   /** Over what is told of an edition: its number, 0 for a draft, and its day. */
   readonly title: (edition: number, date: string) => string;
@@ -53,6 +64,10 @@ export interface ChangeWords {
   readonly programme: (name: string) => string;
   readonly moved: (to: string) => string;
   readonly sessions: (count: number) => string;
+  /** Many fewer sessions, or many more. */
+  readonly fewer: (of: WholeChange) => string;
+  /** As many sessions, on days much later or much earlier. */
+  readonly later: (of: WholeChange) => string;
   readonly stops: (date: string) => string;
   /** Nothing of the work is otherwise. */
   readonly sameWork: string;

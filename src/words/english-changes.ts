@@ -1,6 +1,6 @@
 /** English for what a new edition changes, and for one that has ended or was withdrawn. No sentence is over 20 words. */
 import { BODY_PARTS } from '../model/exercise.js';
-import type { ChangeWords, SaidChange, WhenChanged, WhyChanged } from './change-words.js';
+import type { ChangeWords, SaidChange, WhenChanged, WholeChange, WhyChanged } from './change-words.js';
 import { begun } from './rule-words.js';
 import { NO_BREAK } from './spacing.js';
 
@@ -82,6 +82,23 @@ function withCause(what: string, cause: string): string {
   return cause !== '' && isLong(`${what}${cause}`) ? `${what}. This is${cause.slice(1)}.` : `${what}${cause}.`;
 }
 
+const WHOLE: Readonly<Record<WholeChange['why'], string>> = {
+  away: 'you have been away, so ',
+  'will-be-away': 'you will be away, so ',
+  ill: 'you have had a break, so ',
+  none: '',
+};
+
+function sessionsLeft({ left, last }: WholeChange): string {
+  if (left === 0) return 'no session is left in this block';
+  return left === 1
+    ? `1${NO_BREAK}session is left, on ${last}`
+    : `${left}${NO_BREAK}sessions are left, the last on ${last}`;
+}
+
+const sessionsOn = (of: WholeChange): string =>
+  of.left < 2 ? sessionsLeft(of) : `the next session is on ${of.next}, the last on ${of.last}`;
+
 export const englishChanges: ChangeWords = {
   title: (edition, date) => (edition === 0 ? 'Draft, not issued' : `Edition${NO_BREAK}${edition}, ${date}`),
   row: (change) => {
@@ -99,6 +116,8 @@ export const englishChanges: ChangeWords = {
   programme: (name) => `It is another programme: ${name}.`,
   moved: (to) => `Your sessions have moved: the next one is on ${to}.`,
   sessions: (count) => `There are ${count}${NO_BREAK}${count === 1 ? 'session' : 'sessions'} in this block now.`,
+  fewer: (of) => `${begun(`${WHOLE[of.why]}${sessionsLeft(of)}`)}.`,
+  later: (of) => `${begun(`${WHOLE[of.why]}${sessionsOn(of)}`)}.`,
   stops: (date) => `Ask before you train on after ${date}.`,
   sameWork: 'The work is the same as in the edition before.',
   useThis: (marks) => `Train from this edition from now on.${marks ? ' Your marks stay.' : ''}`,

@@ -2,6 +2,7 @@
 import { type Change, isRowChange, type PlanChange, type RowChange, type RowChangeKind } from '../model/change.js';
 import type { Plan } from '../model/plan.js';
 import type { SaidChange, WhenChanged, WhyChanged } from './change-words.js';
+import { breakCause, isMuch, sayWhole } from './say-changes-whole.js';
 import { sayDate, sayFullDate } from './say-date.js';
 import { sayLoad, sayLoadText } from './say-load.js';
 import type { Speech } from './speech.js';
@@ -43,7 +44,7 @@ function sayFirst(told: ToldOf): readonly string[] {
     // Of another programme everything is other.
     .filter(({ what }) => FIRST.includes(what) && (programme.length === 0 || what !== 'removed'));
   const inOrder = [...rows].sort(
-    (a, b) => Number(b.safety) - Number(a.safety) || FIRST.indexOf(a.what) - FIRST.indexOf(b.what),
+    (a, b) => Number(goesFirst(b)) - Number(goesFirst(a)) || FIRST.indexOf(a.what) - FIRST.indexOf(b.what),
   );
   return [...programme.map((change) => sayPlanChange(change, told)), ...apart(inOrder, told, words.begins)];
 }
@@ -61,12 +62,26 @@ const KINDS: readonly RowChangeKind[] = [
   'conditions',
 ];
 
-/** Safety first, then less, then more, then the rest; what only warms up or cools down last. */
-function weightOf(change: Change): number {
+/** What is done and what is held: more to whoever trains than how much of it. */
+const GREATER: readonly RowChangeKind[] = ['removed', 'version', 'load'];
+const isGreater = ({ what }: RowChange): boolean => GREATER.includes(what);
+
+/** All that pain does; of what is done to be on the safe side, another exercise or load. */
+const goesFirst = (change: RowChange): boolean => change.safety && (isGreater(change) || whyOf(change).kind === 'pain');
+
+/**
+ * What must not be missed first, then safety; of the rest what is done and held before how much of it, and less before
+ * more; what only warms up or cools down last.
+ */
+function weightOf(change: Change, told: ToldOf): number {
+  if (isMuch(change, told)) return 0;
   if (!isRowChange(change)) return { stops: 0, programme: 2, sessions: 7, dates: 7, block: 0 }[change.what];
-  const around = change.group === 'warm-up' || change.group === 'cool-down' ? 3 : 0;
-  if (change.safety) return 1 + around;
-  return { down: 3, up: 6, other: 8 }[change.way] + 3 * around;
+  const isAround = change.group === 'warm-up' || change.group === 'cool-down';
+  if (goesFirst(change)) return isAround ? 4 : 1;
+  const around = isAround ? 10 : 0;
+  if (isGreater(change)) return around + (change.way === 'down' ? 3 : 4);
+  if (change.safety) return around + 5;
+  return around + { down: 6, up: 8, other: 9 }[change.way];
 }
 
 const dayOf = (change: Change): string => (isRowChange(change) ? (change.places[0]?.date ?? '') : '');
@@ -74,7 +89,7 @@ const kindOf = (change: Change): number => (isRowChange(change) ? KINDS.indexOf(
 
 function sayMost(told: ToldOf): readonly string[] {
   const inOrder = [...told.changes].sort(
-    (a, b) => weightOf(a) - weightOf(b) || kindOf(a) - kindOf(b) || (dayOf(a) < dayOf(b) ? -1 : 1),
+    (a, b) => weightOf(a, told) - weightOf(b, told) || kindOf(a) - kindOf(b) || (dayOf(a) < dayOf(b) ? -1 : 1),
   );
   return apart(inOrder, told, told.speech.words.changes.row);
 }
@@ -83,8 +98,10 @@ function sayMost(told: ToldOf): readonly string[] {
 function apart(changes: readonly Change[], told: ToldOf, say: (change: SaidChange) => string): readonly string[] {
   const lines: string[] = [];
   const seen = new Set<string>();
+  // That the block is much shorter or later is told beside the rows, never in place of one.
+  const most = MOST + Number(changes.some((change) => isMuch(change, told)));
   for (const change of changes) {
-    if (lines.length === MOST) break;
+    if (lines.length === most) break;
     if (!isRowChange(change)) {
       lines.push(sayPlanChange(change, told));
       continue;
@@ -98,7 +115,8 @@ function apart(changes: readonly Change[], told: ToldOf, say: (change: SaidChang
   return lines;
 }
 
-function sayPlanChange(change: PlanChange, { speech, names, plan }: ToldOf): string {
+function sayPlanChange(change: PlanChange, told: ToldOf): string {
+  const { speech, names, plan } = told;
   const words = speech.words.changes;
   switch (change.what) {
     case 'block':
@@ -106,9 +124,10 @@ function sayPlanChange(change: PlanChange, { speech, names, plan }: ToldOf): str
     case 'programme':
       return words.programme(names.programme(change.after));
     case 'dates':
+      if (isMuch(change, told)) return sayWhole(change, told);
       return words.moved(sayDate(change.moved[0]?.after ?? plan.starts, speech));
     case 'sessions':
-      return words.sessions(change.after);
+      return isMuch(change, told) ? sayWhole(change, told) : words.sessions(change.after);
     case 'stops':
       return change.after === null ? words.sessions(countOf(plan)) : words.stops(sayFullDate(change.after, speech));
   }
@@ -173,10 +192,7 @@ const BY_RULE: Readonly<Record<string, Exclude<WhyChanged['kind'], 'pain'>>> = {
   'done-unsaid': 'marks',
   'done-side': 'marks',
   'done-greatest': 'marks',
-  'break-away': 'away',
-  'break-ill': 'ill',
-  'break-hurt': 'ill',
-  'break-held-ill': 'ill',
+  'return-lighter': 'away',
 };
 
 /** Never a diagnosis, and nothing that the coach alone knows. */
@@ -188,6 +204,6 @@ function whyOf({ reason, safety }: RowChange): WhyChanged {
     return { kind: 'pain', where: typeof where === 'string' ? where : '' };
   }
   if (rule.startsWith('seen-')) return { kind: 'seen' };
-  const known = Object.hasOwn(BY_RULE, rule) ? BY_RULE[rule] : undefined;
+  const known = Object.hasOwn(BY_RULE, rule) ? BY_RULE[rule] : breakCause(reason);
   return { kind: known ?? (safety ? 'care' : 'none') };
 }

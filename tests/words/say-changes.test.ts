@@ -65,6 +65,121 @@ describe('to the client', () => {
     expect(say(press, hinge, stops)[0]).toBe('Ask before you train on after 20 December 2026.');
   });
 
+  test('fewer reps to be on the safe side come after the load of another row; a load or a version before them', () => {
+    const care = because('caution-met');
+    const fewer = row(squat(16, of('press')), squat(16, of('press')), { what: 'amount', ...care, safety: true });
+    const lighter = row(squat(12), squat(8), because('done-missed'));
+    const heavier = row(squat(12, of('row')), squat(16, of('row')), { way: 'up', ...because('done-earned') });
+    const told = say(fewer, heavier, lighter);
+    expect(told[0]).toContain('the goblet squat is with 8 kg');
+    expect(told[1]).toContain('the row is with 16 kg');
+    expect(say(fewer)[0]).toContain('the press has fewer reps, to be on the safe side');
+    const held = row(squat(24, of('hinge')), squat(20, of('hinge')), { ...care, safety: true });
+    expect(
+      say(lighter, fewer, held)
+        .slice(0, 2)
+        .map((line) => /the ([a-z]+)/.exec(line)?.[1]),
+    ).toEqual(['hinge', 'goblet']);
+    // Pain goes first, whatever it changes.
+    const sore = { ...fewer, ...because('pain-easier', 'knee') };
+    expect(say(lighter, sore)[0]).toContain('the press has fewer reps, because your knee was sore');
+  });
+
+  describe('a block much shorter or later', () => {
+    const why = (rule: string, cause: string, from = '2026-12-10') =>
+      reason(rule, 'coach', [
+        { name: 'cause', value: cause, unit: '' },
+        { name: 'from', value: from, unit: '' },
+      ]);
+    const back = { ...issued, today: '2026-12-31' };
+    const days = plan.weeks.flatMap(({ sessions }) => sessions.map(({ date }) => date)).sort();
+    const tell = (...changes: readonly Change[]) => spaced(sayChanges({ changes, plan: back, names, speech }));
+    const fewer = (rule: string, cause: string, from?: string): Change => {
+      return { what: 'sessions', before: 6, after: 3, reason: why(rule, cause, from) };
+    };
+    const load = (rule: string, cause: string) => row(squat(12), squat(8), { reason: why(rule, cause) });
+
+    test('is told before any row, with how many are left, the last day and why, and takes no place from a row', () => {
+      expect(days).toEqual(['2027-01-04', '2027-01-11', '2027-01-18']);
+      const pull = row(squat(16, of('row')), squat(12, of('row')), because('pain-leave', 'elbow'));
+      expect(tell(load('break-held', 'away'), pull, fewer('break-away', 'away'))).toEqual([
+        'You have been away, so 3 sessions are left, the last on Mon 18 Jan.',
+        'From Thu 3 Dec the row is with 12 kg, because your elbow was sore.',
+        'From Thu 3 Dec the goblet squat is with 8 kg, after your time away.',
+        'Train from this edition from now on.',
+      ]);
+    });
+
+    test.each([
+      ['break-ill', 'ill', undefined, 'You have had a break, so 3 sessions are left'],
+      ['break-hurt', 'hurt', undefined, 'You have had a break, so 3 sessions are left'],
+      ['missed-session', 'away', undefined, 'You have been away, so 3 sessions are left'],
+      // Planned, and still to come.
+      ['break-away', 'away', '2027-01-06', 'You will be away, so 3 sessions are left'],
+      ['sessions-lost', '', undefined, '3 sessions are left'],
+    ])('%s of %s', (rule, cause, from, begins) => {
+      expect(tell(fewer(rule, cause, from))[0]).toBe(`${begins}, the last on Mon 18 Jan.`);
+    });
+
+    test('one left, or none; more of them have no break for a cause', () => {
+      const left = (today: string) => {
+        const changes = [fewer('break-away', 'away')];
+        return spaced(sayChanges({ changes, plan: { ...back, today }, names, speech }))[0];
+      };
+      expect(left('2027-01-12')).toBe('You have been away, so 1 session is left, on Mon 18 Jan.');
+      expect(left('2027-01-19')).toBe('You have been away, so no session is left in this block.');
+      const more: Change = { what: 'sessions', before: 1, after: 3, reason: why('break-away', 'away') };
+      expect(tell(more)[0]).toBe('3 sessions are left, the last on Mon 18 Jan.');
+    });
+
+    test('a third of the sessions left is much: what is done does not count; fewer are told after the rows', () => {
+      const change: Change = { what: 'sessions', before: 12, after: 11 };
+      const done = Array.from({ length: 9 }, (_, at) => ({ occurrence: at + 100, day: '2026-12-20', edition: 1 }));
+      const rows = load('done-missed', '');
+      expect(tell(change, rows)[0]).toContain('goblet squat');
+      const late = { ...back, inputs: { ...back.inputs, done } };
+      const told = spaced(sayChanges({ changes: [rows, change], plan: late, names, speech }));
+      expect(told[0]).toBe('3 sessions are left, the last on Mon 18 Jan.');
+    });
+
+    test('as many sessions, the last of them a week later or more', () => {
+      const dates = (before: string): Change => ({
+        what: 'dates',
+        moved: [{ occurrence: 3, session: sessionId('a'), before, after: '2027-01-18' }],
+        reason: why('break-away', 'away'),
+      });
+      const rows = load('done-missed', '');
+      expect(tell(rows, dates('2027-01-11'))[0]).toBe(
+        'You have been away, so the next session is on Mon 4 Jan, the last on Mon 18 Jan.',
+      );
+      expect(tell(rows, dates('2027-01-12'))[0]).toContain('goblet squat');
+    });
+
+    test.each([
+      ['break-held', 'away', 'after your time away'],
+      ['return-cut-first', 'away', 'after your time away'],
+      ['return-lighter', 'away', 'after your time away'],
+      ['return-volume', 'hurt', 'to come back gently'],
+      ['break-held', 'ill', 'to come back gently'],
+      ['break-held-ill', 'ill', 'to come back gently'],
+      ['break-floor', 'away', 'to come back gently'],
+    ])('a row for %s after %s', (rule, cause, says) => {
+      expect(tell(load(rule, cause))[0]).toBe(`From Thu 3 Dec the goblet squat is with 8 kg, ${says}.`);
+    });
+
+    test('no sentence is long, whatever the cause', () => {
+      for (const kind of ['away', 'will-be-away', 'ill', 'none'] as const) {
+        for (const left of [0, 1, 18]) {
+          const of = { why: kind, left, next: 'Wed 30 Sept', last: 'Wed 30 Sept' };
+          for (const line of [englishChanges.fewer(of), englishChanges.later(of)]) {
+            expect(longestSentence(line), line).toBeLessThanOrEqual(20);
+            expect(bannedIn(line)).toEqual([]);
+          }
+        }
+      }
+    });
+  });
+
   test('the same cause is said once', () => {
     const hinge = row(squat(24, of('hinge')), squat(20, of('hinge')), because('pain-easier', 'knee'));
     const told = say(row(squat(16), squat(12), because('pain-easier', 'knee')), hinge).join(' ');
