@@ -69,11 +69,16 @@ export function tellReason({ plan, speech, names }: Account, reason: Reason): Wh
 export function refusedFor({ inputs }: Reason): readonly string[] {
   const written = inputs.find(({ name }) => name === 'programme')?.value;
   if (typeof written !== 'string') return [];
-  const said = inputs.flatMap(({ name, value }) => {
+  const refused = inputs.flatMap(({ name, value }) => {
     const [of = '', cause = ''] = name.split(': ');
-    const refused = of === written || of === 'refused' ? sayRefusal(cause, String(value)) : '';
-    return refused === '' ? [] : [refused];
+    return of === written || of === 'refused' ? [{ cause, detail: String(value) }] : [];
   });
+  const hurt = new Set(refused.flatMap(({ cause, detail }) => (cause === 'pain' ? [detail] : [])));
+  const said = refused
+    // Another is looked for as if what hurt were to be avoided: no caution says so.
+    .filter(({ cause, detail }) => cause !== 'avoid' || !hurt.has(detail))
+    .map(({ cause, detail }) => sayRefusal(cause, detail))
+    .filter((text) => text !== '');
   return [...new Set(said)];
 }
 

@@ -34,8 +34,29 @@ const asked = (what: string): string => (isPart(what) ? `the ${what}` : sayAsked
 /** Millimetres as metres, one or two of them. */
 const metres = (detail: string): string => `${detail.replace(/\d+/g, (figure) => String(Number(figure) / 1000))} m`;
 
-const refusals = (refused: readonly Refusal[]): string =>
-  refused.map(({ exercise, cause, detail }) => `${exercise} (${CAUSES[cause](detail)})`).join('; ');
+/**
+ * What takes the place of an exercise that hurt is looked for as if that part were to be avoided: no caution says so.
+ * One that the coach wrote has its own way out among `unlocks`.
+ */
+const isFromPain = ({ exercise, cause, detail }: Refusal, refused: readonly Refusal[], unlocks: readonly Unlock[]) =>
+  cause === 'avoid' &&
+  refused.some((other) => other.cause === 'pain' && other.detail === detail) &&
+  !unlocks.some(
+    (unlock) =>
+      unlock.kind === 'caution' && unlock.exercise === exercise && unlock.what === detail && unlock.degree === 'avoid',
+  );
+
+const isHurt = (exercise: string, refused: readonly Refusal[]): boolean =>
+  refused.some((other) => other.exercise === exercise && other.cause === 'pain');
+
+const refusals = (refused: readonly Refusal[], unlocks: readonly Unlock[]): string =>
+  refused
+    .flatMap((refusal) => {
+      const { exercise, cause, detail } = refusal;
+      if (!isFromPain(refusal, refused, unlocks)) return [`${exercise} (${CAUSES[cause](detail)})`];
+      return isHurt(exercise, refused) ? [] : [`${exercise} (it asks for ${asked(detail)}, which hurt)`];
+    })
+    .join('; ');
 
 /** Why a version was refused: `not signed off`; empty for a cause nobody knows. */
 export function sayRefusal(cause: string, detail: string): string {
@@ -263,15 +284,15 @@ export const planSayings: Sayings<PlanProblems> = {
     hint: 'the plates that are truly used',
   }),
   'no-version-allowed': ({ row, exercise, refused, unlocks = [] }) => ({
-    message: `No version of ${exercise} may be planned for the row ${quoted(row)}. ${refusals(refused)}.`,
+    message: `No version of ${exercise} may be planned for the row ${quoted(row)}. ${refusals(refused, unlocks)}.`,
     hint: `whichever of these can be settled: ${opening(unlocks)}an easier version in the library`,
   }),
   'pattern-not-filled': ({ row, pattern, refused, unlocks = [] }) => ({
-    message: `Nothing in the library fills ${quoted(pattern)} in the row ${quoted(row)} for this client.${refused.length === 0 ? '' : ` ${refusals(refused)}.`}`,
+    message: `Nothing in the library fills ${quoted(pattern)} in the row ${quoted(row)} for this client.${refused.length === 0 ? '' : ` ${refusals(refused, unlocks)}.`}`,
     hint: `${opening(unlocks)}an exercise of this pattern that this client may do with this kit`,
   }),
   'no-easier-version': ({ row, exercise, refused, unlocks = [] }) => ({
-    message: `${exercise}, in the row ${quoted(row)}, has no easier version this client may do.${refused.length === 0 ? '' : ` ${refusals(refused)}.`}`,
+    message: `${exercise}, in the row ${quoted(row)}, has no easier version this client may do.${refused.length === 0 ? '' : ` ${refusals(refused, unlocks)}.`}`,
     hint: `${opening(unlocks)}under Easier in the exercise a link, or a way of doing it more easily in words`,
   }),
   'nothing-leaves-the-floor': ({ row, week, floor }) => ({
