@@ -42,6 +42,7 @@ import { moreRepsFirst } from './rules/walk-more-reps-first.js';
 import { nearestAsked } from './rules/walk-nearest-asked.js';
 import { newIsLighter } from './rules/walk-new-is-lighter.js';
 import { noTrialAfterGateGuard } from './rules/walk-no-trial-after-gate.js';
+import { normalTempo } from './rules/walk-normal-tempo.js';
 import { range } from './rules/walk-range.js';
 import { slower } from './rules/walk-slower.js';
 import { slowerEarnedGuard } from './rules/walk-slower-earned.js';
@@ -108,6 +109,7 @@ export const rulesOfTheWalk: readonly RuleOfWalk[] = [
   easyCapLimit,
   easyOneFewerLimit,
   fewerReps,
+  normalTempo,
   lowerLoad,
   easierVersion,
   nearestAsked,

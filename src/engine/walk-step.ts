@@ -21,6 +21,7 @@ export type StepRule =
   | 'slower'
   | 'harder-version'
   | 'fewer-reps'
+  | 'normal-tempo'
   | 'lower-load'
   | 'easier-version'
   | 'easy-week';

@@ -109,6 +109,11 @@ export const englishWalk: Readonly<Record<WalkRuleName, RuleWords>> = {
     'We stay here for now, and do it well.',
   ),
   'walk-held-reps': both('While held, no more reps than were last done before.', 'No more than last time, for now.'),
+  'walk-normal-tempo': both(
+    (f) =>
+      `At the slower tempo nothing in the range leaves the least reserve allowed${clause(f('floor'), (floor) => ` (${floor})`)}: the same load at normal tempo, before a lower one.`,
+    'At an even pace for now, so that enough is left.',
+  ),
   'walk-lower-load': both(
     'Nothing in the range leaves the least reserve allowed at this load: a lower load, in the range.',
     'A lighter load, so that every rep is good.',

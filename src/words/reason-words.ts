@@ -49,6 +49,7 @@ export const WALK_RULES = [
   'walk-nearest-asked',
   'walk-new-is-lighter',
   'walk-no-trial-after-gate',
+  'walk-normal-tempo',
   'walk-range',
   'walk-slower',
   'walk-slower-earned',

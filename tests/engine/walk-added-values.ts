@@ -17,6 +17,13 @@ export interface AddedRow extends Written {
 
 export const ADDED_VALUES: readonly AddedRow[] = [
   {
+    why: 'slow leaves ⌊10.0 × 0.8⌋ = 8.0 < 6 + 3: the bell held at normal tempo, 7 with 3 left, before the 12 kg slow',
+    ...{ kit: '12, 24', test: '24 x 8, 2 left', range: '6-10', asked: '3 3 3 3 3 e4', floor: '3' },
+    ...{ sets: '3 3 3 3 3 2', tempi: '800', start: { tempo: 1 } },
+    walk: '7@24 · 7@24 · 7@24 · 7@24 · 7@24 · e 6@24',
+    findings: 'nothing-climbs',
+  },
+  {
     why: 'weak: 24000 × 440 / 28000 − 300 = 7.7 at 28 kg, five above the floor, and three are asked',
     ...{ kit: '24, 28', test: '24 x 12, 2 left weak', range: '6-12', asked: '2 2 2 2 2 e4', sets: '3 3 3 3 3 2' },
     earned: 2,

@@ -9,7 +9,7 @@ import { oneLoadStrands, strands } from './walk-strands.js';
 
 const RUNS = { numRuns: 600 };
 const RISES = ['back-up', 'small-step', 'big-step', 'slower', 'harder-version'];
-const FALLS = ['fewer-reps', 'lower-load', 'easier-version'];
+const FALLS = ['fewer-reps', 'normal-tempo', 'lower-load', 'easier-version'];
 
 function stepsOf(strand: StrandInput): readonly WalkStep[] {
   const result = planStrand(strand);

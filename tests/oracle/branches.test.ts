@@ -42,6 +42,7 @@ it('every rule of the walk fires on many generated strands', () => {
     'harder-version',
     'harder-trial',
     'fewer-reps',
+    'normal-tempo',
     'lower-load',
     'easier-version',
     'easy-week',

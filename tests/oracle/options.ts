@@ -180,13 +180,17 @@ function listFalls(ask: Ask, from: Option): readonly Choice[] {
     const isLower = option.version === from.version && option.tempo === from.tempo && mass < held && !apart;
     const lightest = Math.min(...loadsOf(strand, option.version).map(external));
     const notAbove = mass <= held || (lightest > held && mass === lightest);
+    const isEased = option.version === from.version && mass === held && from.tempo > 0 && option.tempo === 0;
     const isEasier = option.version < from.version && option.tempo === 0 && (apart ? mass === held : notAbove);
     if (isHeld) return repsOf(ask, option, bottom - 2, bottom - 1).map((reps) => ({ option, reps }));
-    if (isLower || isEasier) return repsOf(ask, option, bottom, top).map((reps) => ({ option, reps }));
+    if (isLower || isEased || isEasier) return repsOf(ask, option, bottom, top).map((reps) => ({ option, reps }));
     return [];
   });
   const hardest = Math.max(...all.map((choice) => choice.option.version));
-  return all.filter((choice) => choice.option.version === hardest);
+  const there = all.filter((choice) => choice.option.version === hardest);
+  const eased = there.some(({ option }) => option.version === from.version && option.tempo !== from.tempo);
+  // Tempo falls before load.
+  return eased ? there.filter(({ option }) => massOf(strand, option) === held) : there;
 }
 
 /** Whether the first is better than the second by rule 7. */

@@ -47,6 +47,7 @@ export type Rule =
   | 'harder-version'
   | 'harder-trial'
   | 'fewer-reps'
+  | 'normal-tempo'
   | 'lower-load'
   | 'easier-version'
   | 'easy-week';
@@ -318,7 +319,7 @@ function repsInRange(
 
 interface Fall {
   readonly set: Set;
-  readonly rule: 'fewer-reps' | 'lower-load' | 'easier-version';
+  readonly rule: 'fewer-reps' | 'normal-tempo' | 'lower-load' | 'easier-version';
 }
 
 function rule7(strand: StrandJson, option: Option, occurrence: OccurrenceJson): Fall | undefined {
@@ -335,13 +336,18 @@ function rule7(strand: StrandJson, option: Option, occurrence: OccurrenceJson): 
     return all;
   };
   const fewer = sets(option, bottom - 2, bottom - 1);
-  const lower = loadsSayNothing(strand, option.version)
-    ? []
-    : loadsOf(strand, option.version)
-        .filter((load) => external(load) < external(held))
-        .flatMap((load) => sets({ ...option, load: load.grams }, bottom, top));
-  const best = nearest(strand, [...fewer, ...lower], occurrence.asked);
-  if (best !== undefined) return { set: best, rule: best.option.load === option.load ? 'fewer-reps' : 'lower-load' };
+  const eased = option.tempo === 0 ? [] : sets({ ...option, tempo: 0 }, bottom, top);
+  const lower =
+    eased.length > 0 || loadsSayNothing(strand, option.version)
+      ? []
+      : loadsOf(strand, option.version)
+          .filter((load) => external(load) < external(held))
+          .flatMap((load) => sets({ ...option, load: load.grams }, bottom, top));
+  const best = nearest(strand, [...fewer, ...eased, ...lower], occurrence.asked);
+  if (best !== undefined) {
+    if (best.option.load !== option.load) return { set: best, rule: 'lower-load' };
+    return { set: best, rule: best.option.tempo === option.tempo ? 'fewer-reps' : 'normal-tempo' };
+  }
   for (let version = option.version - 1; version >= 0; version -= 1) {
     const loads = loadsOf(strand, version);
     const notAbove = loads.filter((load) => external(load) <= external(held));

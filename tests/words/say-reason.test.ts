@@ -52,6 +52,7 @@ describe('a sentence for every rule', () => {
       'harder-version',
       'easier-version',
       'fewer-reps',
+      'normal-tempo',
       'lower-load',
       'easy-week',
     ];

@@ -1,7 +1,8 @@
-/** Where nothing in the range leaves the floor: a lower load, in the range. */
+/** Where nothing in the range leaves the floor, at normal tempo either: a lower load, in the range. */
 import { fallbacksAt } from '../walk/fallback.js';
 import { bottomOf, predictedAt, topOf } from '../walk/situation.js';
 import type { Fall, Fallback } from '../walk/walk-rule.js';
+import { atNormalTempo } from './walk-normal-tempo.js';
 import { practiceRow } from './walk-row.js';
 
 export const lowerLoad: Fall = {
@@ -12,6 +13,7 @@ export const lowerLoad: Fall = {
   offers: (at) => {
     const { version, load, tempo } = at.place;
     if (at.ground.footings[version]?.counted !== true) return [];
+    if (at.ground.habits.tempoBeforeLoad && atNormalTempo(at).length > 0) return [];
     const offers: Fallback[] = [];
     for (let lower = load - 1; lower >= 0; lower -= 1) {
       const place = { version, load: lower, tempo };

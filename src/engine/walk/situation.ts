@@ -23,6 +23,7 @@ export interface Habits {
   readonly tempoReset: boolean;
   readonly halfReps: boolean;
   readonly newIsLighter: boolean;
+  readonly tempoBeforeLoad: boolean;
   readonly bodyweightVersionFirst: boolean;
   readonly heldReps: boolean;
   readonly floor: boolean;

@@ -65,6 +65,7 @@ function habitsOf(rules: ReadonlySet<string>): Habits {
     tempoReset: rules.has('walk-tempo-reset'),
     halfReps: rules.has('walk-half-reps'),
     newIsLighter: rules.has('walk-new-is-lighter'),
+    tempoBeforeLoad: rules.has('walk-normal-tempo'),
     bodyweightVersionFirst: rules.has('walk-bodyweight-version-first'),
     heldReps: rules.has('walk-held-reps'),
     floor: rules.has('walk-floor'),

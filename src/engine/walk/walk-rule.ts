@@ -54,7 +54,7 @@ export interface Fall {
   readonly kind: 'fall';
   readonly row: Rule;
   readonly turn: 1 | 2;
-  readonly named: 'fewer-reps' | 'lower-load' | 'easier-version';
+  readonly named: 'fewer-reps' | 'normal-tempo' | 'lower-load' | 'easier-version';
   readonly offers: (at: Situation) => readonly Fallback[];
 }
 

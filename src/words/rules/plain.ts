@@ -119,6 +119,8 @@ const WRITTEN: Readonly<Record<string, Saying>> = {
   'walk-harder-version': 'With nothing else open, the next harder version, taken only if it is earned.',
   'walk-heavier-first': 'Of two doses as near to the reserve asked for, the heavier.',
   'walk-held': 'While pain, a break or a caution holds a client, nothing is made harder.',
+  'walk-normal-tempo':
+    'Where nothing in the range leaves the least reserve allowed at a slower tempo: the load held at normal tempo, before a lower one.',
   'walk-lower-load': 'Where nothing in the range leaves the least reserve allowed: a lower load, in the range.',
   'walk-more-reps-first': 'Of two doses as heavy and as near, the one of more reps.',
   'walk-range': 'Reps stay in the row’s range, and never go above its top.',
