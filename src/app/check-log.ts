@@ -20,48 +20,60 @@ export interface LogSetting {
 }
 
 /** The first thing that does not fit; `null` where all does. */
-export function checkLog({ events }: Log, setting: LogSetting): Problem | null {
+export function checkLog({ device, events }: Log, setting: LogSetting): Problem | null {
+  const isPaper = device === 'paper';
   const editions = new Map(setting.editions.map((edition) => [edition.n, placesOf(edition)]));
   for (const event of events) {
-    const problem = checkEvent(event, editions, setting);
+    const problem = checkEvent(event, editions, { ...setting, isPaper });
     if (problem !== null) return problem;
   }
   return null;
 }
 
-export const whichMark = (event: LogEvent): WhichMark => ({
-  seq: event.seq,
-  kind: event.kind,
-  row: event.kind === 'set' ? (readSetKey(event.key)?.row ?? '') : 'row' in event ? (event.row ?? '') : '',
-});
+/** `paper`: of a mark from paper, the places of the edition it was pencilled in. */
+export function whichMark(event: LogEvent, paper?: EditionPlaces): WhichMark {
+  const key = event.kind === 'set' ? readSetKey(event.key) : null;
+  const row = key?.row ?? ('row' in event ? (event.row ?? '') : '');
+  const mark = { seq: event.seq, kind: event.kind, row };
+  if (paper === undefined) return mark;
+  const occurrence = key?.occurrence ?? ('occurrence' in event ? event.occurrence : 0);
+  const place = paper.places.get(occurrence);
+  const session = place === undefined ? '' : `${place.session.id} ${place.week}`;
+  return { ...mark, paper: { session, side: key?.side ?? 'both', set: key?.ordinal ?? 0 } };
+}
+
+interface Checking extends LogSetting {
+  readonly isPaper: boolean;
+}
 
 type What = LogProblems['log-no-such-set']['what'];
 
-function checkEvent(
-  event: LogEvent,
-  editions: ReadonlyMap<number, EditionPlaces>,
-  setting: LogSetting,
-): Problem | null {
-  const { place, scope } = setting;
+function checkEvent(event: LogEvent, editions: ReadonlyMap<number, EditionPlaces>, setting: Checking): Problem | null {
+  const { isPaper, place, scope } = setting;
   const of = editions.get(event.edition);
   if (of === undefined) {
     const data = { edition: event.edition, known: [...editions.keys()] };
     return problemOf('log-no-such-edition', data, place, scope);
   }
+  const mark = whichMark(event, isPaper ? of : undefined);
   const missing = (what: What, text: string, known: readonly string[] = []): Problem =>
     problemOf(
       'log-no-such-set',
-      { mark: whichMark(event), what, text, edition: event.edition, nearest: nearestOf(text, known) },
+      { mark, what, text, edition: event.edition, nearest: nearestOf(text, known) },
       place,
       scope,
     );
-  return checkDay(event, of.edition, setting) ?? checkPlace(event, of, missing, setting);
+  return checkDay(event, mark, { ...setting, edition: of.edition }) ?? checkPlace(event, of, missing, setting);
 }
 
-function checkDay(event: LogEvent, { n, issued }: Edition, { today, place, scope }: LogSetting): Problem | null {
+function checkDay(
+  event: LogEvent,
+  mark: WhichMark,
+  { edition: { n, issued }, today, place, scope }: LogSetting & { readonly edition: Edition },
+): Problem | null {
   const day = dayOfIso(event.at.slice(0, 10));
   const first = dayOfIso(issued);
-  const data = { mark: whichMark(event), day: event.at.slice(0, 10) };
+  const data = { mark, day: event.at.slice(0, 10) };
   // A day either side: a client may live beyond the line where the date changes.
   if (day === undefined || day > addDays(today, 1)) {
     return problemOf('log-from-the-future', { ...data, today: isoOfDay(today) }, place, scope);

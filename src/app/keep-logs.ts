@@ -10,7 +10,7 @@ import type { ClientId } from '../model/identity.js';
 import type { Log, LogEvent } from '../model/log.js';
 import type { Place } from '../model/place.js';
 import { ofClient, type Problem } from '../model/problem.js';
-import { whichMark } from './check-log.js';
+import type { WhichMark } from '../model/problems-log.js';
 import { diskFaultCode, sayDiskFault } from './disk-fault.js';
 import { problemOf } from './recognise-log.js';
 
@@ -48,6 +48,8 @@ export interface Filing {
   readonly log: Log;
   /** Where what is received stands. */
   readonly place: Place;
+  /** How one of its marks is told of. */
+  readonly which: (event: LogEvent) => WhichMark;
   /** Given the union, what is filed: it adds what follows from it. */
   readonly complete: (events: readonly LogEvent[]) => readonly LogEvent[];
 }
@@ -68,7 +70,11 @@ export async function fileLog(content: string, client: ClientId, filing: Filing)
   }
 }
 
-async function addTo(content: string, client: ClientId, { log, place, complete }: Filing): Promise<Filed | Problem> {
+async function addTo(
+  content: string,
+  client: ClientId,
+  { log, place, which, complete }: Filing,
+): Promise<Filed | Problem> {
   const kept = await readOne(content, client, log.device);
   if (kept !== null && 'code' in kept) return kept;
   if (kept !== null && kept.bookletId !== log.bookletId) {
@@ -80,7 +86,7 @@ async function addTo(content: string, client: ClientId, { log, place, complete }
   for (const event of log.events) {
     const said = union.get(event.id);
     if (said !== undefined && JSON.stringify(said) !== JSON.stringify(event)) {
-      const data = { mark: whichMark(event), id: event.id, paper: log.device === 'paper' };
+      const data = { mark: which(event), id: event.id, paper: log.device === 'paper' };
       return problemOf('log-conflict', data, place, ofClient(client));
     }
     union.set(event.id, event);

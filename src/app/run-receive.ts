@@ -20,7 +20,7 @@ import { ofClient, type Problem } from '../model/problem.js';
 import { invariant } from '../model/result.js';
 import { placesOf } from '../session/planned-sessions.js';
 import { type Received, type ReceivedSession, sayReceived } from '../words/say-received.js';
-import { checkLog } from './check-log.js';
+import { checkLog, whichMark } from './check-log.js';
 import { sayDiskFault } from './disk-fault.js';
 import { nextEdition, readEditions } from './editions.js';
 import { gatherFiles } from './gather-files.js';
@@ -216,9 +216,16 @@ async function fitPaper(studio: Studio, paper: Paper, whole: Place): Promise<Fit
 
 function fileOne(studio: Studio, { client, editions, log }: Fitted, place: Place): Promise<Filed | Problem> {
   const blocks = new Map(editions.map(({ n, block }) => [n, block]));
+  const isPaper = log.device === 'paper';
+  const places = new Map(isPaper ? editions.map((edition) => [edition.n, placesOf(edition)]) : []);
   const complete = (events: readonly LogEvent[]): readonly LogEvent[] =>
-    log.device === 'paper' ? replaceOlder(events, (n) => blocks.get(n)) : events;
-  return fileLog(studio.content, client, { log, place, complete });
+    isPaper ? replaceOlder(events, (n) => blocks.get(n)) : events;
+  return fileLog(studio.content, client, {
+    log,
+    place,
+    which: (event) => whichMark(event, places.get(event.edition)),
+    complete,
+  });
 }
 
 interface Description {

@@ -117,8 +117,22 @@ function sayIssue(value: unknown, issue: z.core.$ZodIssue | undefined): string {
   const [top, index, ...below] = issue.path;
   const at = top === 'events' && typeof index === 'number' ? index : undefined;
   const where = (at === undefined ? issue.path : below).map(String).join('.');
-  const what = `${where === '' ? '' : `${where}: `}${issue.message.slice(0, 200)}`;
+  const what = isMissing(value, issue)
+    ? `${where} is missing`
+    : `${where === '' ? '' : `${where}: `}${issue.message.slice(0, 200)}`;
   return at === undefined ? what : `event ${at + 1}${sayWhich(value, at)}: ${what}`;
+}
+
+/** A field that must be there, of something that is. */
+function isMissing(value: unknown, { path }: z.core.$ZodIssue): boolean {
+  const field = path.at(-1);
+  const holder = path
+    .slice(0, -1)
+    .reduce<unknown>(
+      (inner, key) => (typeof inner === 'object' && inner !== null ? Reflect.get(inner, key) : null),
+      value,
+    );
+  return typeof field === 'string' && isRecord(holder) && holder[field] === undefined;
 }
 
 function sayWhich(value: unknown, index: number): string {

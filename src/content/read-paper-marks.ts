@@ -1,6 +1,7 @@
 /**
  * The lines of a table from paper, held against the edition they were pencilled in → marks. Their ids follow from what
- * they say it of and the day it was typed, so that the same table gives the same marks however often it is received.
+ * they say it of and the day it was typed, so that the same table gives the same marks however often it is received; a
+ * note’s from its words and its day alone, so that a table typed again does not say it twice.
  */
 import { v5 } from 'uuid';
 import { addDays, type Day, isoOfDay } from '../model/day.js';
@@ -48,11 +49,14 @@ export function readPaperMarks(
   const marks = new Map<string, LogEvent>();
   const seq = Math.max(1, paper.written);
   const mark = (of: string, day: Day, what: object, place: Place, says: string): void => {
-    const id = v5([edition.bookletId, isoOfDay(paper.written), edition.n, of].join(' '), PAPER_IDS);
+    // A note is no figure that a later table could correct: the same words of the same day are the same note for ever.
+    const isNote = 'kind' in what && what.kind === 'note';
+    const written = isNote ? [] : [isoOfDay(paper.written)];
+    const id = v5([edition.bookletId, ...written, edition.n, of].join(' '), PAPER_IDS);
     if (marks.has(of)) add(problems, 'log-said-twice', { what: says }, place);
     // Nobody pencils the hour: noon of the day, in no particular place.
     const at = `${isoOfDay(day)}T12:00:00+00:00`;
-    marks.set(of, { id, seq, edition: edition.n, at, ...what } as LogEvent);
+    marks.set(of, { id, seq: isNote ? Math.max(1, day) : seq, edition: edition.n, at, ...what } as LogEvent);
   };
   for (const line of paper.lines) {
     const planned = sessionOf(line, edition, problems);

@@ -9,7 +9,7 @@ import type { LogEvent } from '../model/log.js';
 /** Under which the ids of marks taken back so are made; a random UUID, never to be changed. */
 const REPLACED_IDS = '6f1f5c0e-2c8d-4a53-8f0b-7a4e1d93c6b2';
 
-/** `blockOf` gives the block of an edition. Marks from paper alone; their `seq` is the day they were typed. */
+/** `blockOf` gives the block of an edition. Marks from paper alone; their `seq` is the day they were typed, but for notes, which nothing replaces. */
 export function replaceOlder(
   events: readonly LogEvent[],
   blockOf: (edition: number) => number | undefined,

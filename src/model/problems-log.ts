@@ -1,11 +1,19 @@
 /** Codes of problems met while marks that came back are received. Codes are permanent: never rename, never reuse. */
 
-/** Which mark of a log: by its number on the device, and what it is. */
+/** Which mark of a log: by its number on the device, or where it stands on paper, and what it is. */
 export interface WhichMark {
   readonly seq: number;
   readonly kind: 'opened' | 'set' | 'reserve' | 'pain' | 'closed' | 'note' | 'void';
   /** Of a set, a reserve or pain in one row; else empty. */
   readonly row: string;
+  /** Of a mark from paper, whose number nobody has seen. */
+  readonly paper?: {
+    /** As it is written in a table, `A 3`; empty where the mark is of none. */
+    readonly session: string;
+    readonly side: 'left' | 'right' | 'both';
+    /** Of a set, which of its kind, from 1; else 0. */
+    readonly set: number;
+  };
 }
 
 export interface LogProblems {

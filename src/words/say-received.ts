@@ -1,6 +1,7 @@
 /** What `receive` tells a coach: what was filed, of which sessions, and what must be looked at before anything else. */
 import type { PainReport } from '../model/log.js';
 import { counted, listed } from './problems/said.js';
+import { wrapLine } from './wrap-lines.js';
 
 export interface ReceivedSession {
   readonly id: string;
@@ -31,36 +32,37 @@ export interface Received {
 /** Pain a coach is told of when it comes in: of this degree or more, or worse the next morning. */
 const TOLD_FROM = 4;
 
-/** Lines for a terminal, in the order they are to be read. */
+/** Lines for a terminal of at most 80 columns, in the order they are to be read. */
 export function sayReceived({ name, device, fresh, known, sessions, pain, notes }: Received): readonly string[] {
   const from = device === 'paper' ? 'from paper' : `from ${device}`;
   if (fresh === 0) {
-    return [
-      `Nothing new for ${name}, ${from}: ${known === 1 ? 'the one mark is' : `all ${known} marks are`} on file already.`,
-    ];
+    const all = known === 1 ? 'the one mark is' : `all ${known} marks are`;
+    return wrapLine('', `Nothing new for ${name}, ${from}: ${all} on file already.`, 2);
   }
   const already = known === 0 ? '' : `; ${known} ${known === 1 ? 'was' : 'were'} on file already`;
   return [
-    `Filed for ${name}, ${from}: ${counted(fresh, 'new mark')}${already}.`,
-    ...sessions.map(
-      ({ id, name: called, week, days }) => `  Session ${id} of week ${week}, ${called}: ${listed(days, 'and')}.`,
-    ),
-    ...pain.filter(({ report }) => report.alarm !== undefined).map(sayAlarm),
-    ...pain.filter(({ report }) => report.alarm === undefined && isTold(report)).map(sayPain),
-    ...notes.map(({ day, text }) => `  Note of ${day}: ${shortened(text)}`),
+    ...wrapLine('', `Filed for ${name}, ${from}: ${counted(fresh, 'new mark')}${already}.`, 2),
+    ...[
+      ...sessions.map(
+        ({ id, name: called, week, days }) => `Session ${id} of week ${week}, ${called}: ${listed(days, 'and')}.`,
+      ),
+      ...pain.filter(({ report }) => report.alarm !== undefined).map(sayAlarm),
+      ...pain.filter(({ report }) => report.alarm === undefined && isTold(report)).map(sayPain),
+      ...notes.map(({ day, text }) => `Note of ${day}: ${shortened(text)}`),
+    ].flatMap((line) => wrapLine('  ', line, 2)),
   ];
 }
 
 const isTold = ({ degree, worseNextMorning }: PainReport): boolean => degree >= TOLD_FROM || worseNextMorning === true;
 
 const sayAlarm = ({ day, report }: ReceivedPain): string =>
-  `  ALARM SIGN on ${day}: ${report.alarm ?? ''}. Speak to the client before anything else; this needs a doctor’s eye.`;
+  `ALARM SIGN on ${day}: ${report.alarm ?? ''}. Speak to the client before anything else; this needs a doctor’s eye.`;
 
 function sayPain({ day, report, exercise }: ReceivedPain): string {
   const { where, side, degree, worseNextMorning } = report;
   const what = where === 'elsewhere' ? 'somewhere' : `${side === undefined ? '' : `${side} `}${where}`;
   const morning = worseNextMorning === true ? ', worse the next morning' : '';
-  return `  Look at this: pain of ${degree} in 10, ${what}${exercise === '' ? '' : `, in ${exercise}`}, on ${day}${morning}.`;
+  return `Look at this: pain of ${degree} in 10, ${what}${exercise === '' ? '' : `, in ${exercise}`}, on ${day}${morning}.`;
 }
 
 const LONGEST = 200;

@@ -4,6 +4,7 @@ import { mkdirSync, readdirSync, readFileSync, rmSync, utimesSync, writeFileSync
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { whichMark } from '../../src/app/check-log.js';
 import { fileLog } from '../../src/app/keep-logs.js';
 import { readLogs } from '../../src/app/read-history.js';
 import { recogniseLog } from '../../src/app/recognise-log.js';
@@ -130,8 +131,9 @@ describe('marks are filed', () => {
       },
     ];
     const lines = studio.receive(studio.put('pain.json', logFrom(studio, events))).out.split('\n');
-    expect(lines.slice(2, 5)).toEqual([
-      '  ALARM SIGN on 2027-01-04: fainting. Speak to the client before anything else; this needs a doctor’s eye.',
+    expect(lines.slice(2, 6)).toEqual([
+      '  ALARM SIGN on 2027-01-04: fainting. Speak to the client before anything else;',
+      '    this needs a doctor’s eye.',
       '  Look at this: pain of 5 in 10, left knee, in Goblet squat, on 2027-01-04.',
       '  Look at this: pain of 1 in 10, hip, on 2027-01-04, worse the next morning.',
     ]);
@@ -146,7 +148,12 @@ describe('a file that does not fit is refused whole, and why is said', () => {
 
   const CASES: readonly (readonly [string, string, () => string, RegExp])[] = [
     ['log-unreadable', 'words that are no log', () => 'See you on Tuesday!', /This is no log: neither a message/],
-    ['log-unreadable', 'JSON of something else', () => '{"schema": 1}', /This log cannot be read: bookletId: /],
+    [
+      'log-unreadable',
+      'JSON of something else',
+      () => '{"schema": 1}',
+      /This log cannot be read: bookletId is missing/,
+    ],
     ['log-unreadable', 'a bad figure', () => one({ reps: 900 }), /event 4 \(set, seq 4\): reps: .*500/],
     ['log-nothing', 'an empty file', () => ' \n', /not one mark/],
     ['log-nothing', 'a log without marks', () => logFrom(studio, []), /not one mark/],
@@ -246,6 +253,24 @@ describe('a file that does not fit is refused whole, and why is said', () => {
       'sets',
       () => paper('| 2027-01-04 | A 1 | Goblet squat | | lots | | |'),
       /d:9:39 .*‘lots’ is not sets as they are pencilled/,
+    ],
+    [
+      'log-cell-unreadable',
+      'a sign of alarm in other words',
+      () => paper('| 2027-01-04 | A 1 | Goblet squat | | | | chest pain |'),
+      /‘chest pain’ is not where it hurt.*ring the client before anything else[\s\S]*chest, jaw or arm pain/,
+    ],
+    [
+      'log-cell-unreadable',
+      'what hurt, with the signs of alarm offered',
+      () => paper('| 2027-01-04 | A 1 | Goblet squat | | | | the dog |'),
+      /‘the dog’ is not where it hurt[\s\S]*right knee 3; or a sign of alarm, in these words: .*swollen painful calf/,
+    ],
+    [
+      'log-unreadable',
+      'a mark without a field it must have',
+      () => one({ asPlanned: undefined }),
+      /event 4 \(set, seq 4\): asPlanned is missing\. Nothing of it was filed\.[\s\S]*LOG\.md/,
     ],
     [
       'log-cell-unreadable',
@@ -458,8 +483,20 @@ describe('a table typed from a pencilled booklet', () => {
     const other = await studio.receiveHere(
       studio.put('4.md', page('2027-01-12', '| 2027-01-03 | A 1 | Goblet squat | 8, 5 | | | | | |')),
     );
-    expect(other.out).toMatch(/log-conflict .*typed before[\s\S]*a later day as ‘written’/);
+    expect(other.out).toMatch(
+      /log-conflict .*: A 1, ‘goblet-squat’, set 2 was typed before[\s\S]*a later day as ‘written’/,
+    );
     expect(studio.kept('paper')).toBe(results[0]);
+  });
+
+  test('a note typed again with its table is the same note', async () => {
+    rmSync(logs, { recursive: true, force: true });
+    const row = '| 2027-01-04 | A 1 | Goblet squat | 8, 8 | | | | | Slept badly. |';
+    await studio.receiveHere(studio.put('1.md', page('2027-01-11', row)));
+    const again = await studio.receiveHere(studio.put('2.md', page('2027-01-12', row)));
+    expect(again.out).toMatch(/new marks; 1 was on file already/);
+    expect(again.out).not.toContain('Slept badly');
+    expect(effects().filter((line) => line.startsWith('note'))).toHaveLength(1);
   });
 });
 
@@ -475,7 +512,7 @@ describe('what is on file does not depend on how it came', () => {
 
   test('any split and any order of the same marks gives the same bytes', async () => {
     const events = someEvents(12);
-    await fileLog(studio.content, client, { log: log(events), place, complete });
+    await fileLog(studio.content, client, { log: log(events), place, which: (event) => whichMark(event), complete });
     const bytes = studio.kept('phone-1');
     await fc.assert(
       fc.asyncProperty(
@@ -490,6 +527,7 @@ describe('what is on file does not depend on how it came', () => {
             const filed = await fileLog(studio.content, client, {
               log: log(part.map((n) => events[n])),
               place,
+              which: (event) => whichMark(event),
               complete,
             });
             expect(filed).not.toHaveProperty('code');
@@ -523,7 +561,11 @@ describe('what is on file does not depend on how it came', () => {
     expect((await kept).value[0]?.events.length).toBe(12);
     // And many in one program: the turns are taken one after the other.
     rmSync(logs, { recursive: true });
-    await Promise.all(events.map((event) => fileLog(studio.content, client, { log: log([event]), place, complete })));
+    await Promise.all(
+      events.map((event) =>
+        fileLog(studio.content, client, { log: log([event]), place, which: (event) => whichMark(event), complete }),
+      ),
+    );
     expect(read(studio.kept('phone-1')).events.length).toBe(12);
     expect(readdirSync(logs)).toEqual(['phone-1.json']);
   });
@@ -533,7 +575,12 @@ describe('what is on file does not depend on how it came', () => {
     const left = join(logs, '.receiving');
     writeFileSync(left, '');
     utimesSync(left, new Date(0), new Date(0));
-    const filed = await fileLog(studio.content, client, { log: log(someEvents(2)), place, complete });
+    const filed = await fileLog(studio.content, client, {
+      log: log(someEvents(2)),
+      place,
+      which: (event) => whichMark(event),
+      complete,
+    });
     expect(filed).toMatchObject({ known: 0 });
     expect(readdirSync(logs)).toEqual(['phone-1.json']);
   });

@@ -1,4 +1,5 @@
 /** Sentences for what is met while marks that came back are received. */
+import { ALARM_SIGNS, type AlarmSign } from '../../model/log.js';
 import type { LogProblems, WhichMark } from '../../model/problems-log.js';
 import { counted, didYouMean, listed, quoted, type Sayings } from './said.js';
 
@@ -12,9 +13,39 @@ const KINDS: Readonly<Record<WhichMark['kind'], string>> = {
   void: 'a mark taken back',
 };
 
-/** `Mark 12 (a set of ‘goblet-squat’)`; marks from paper have no number that a coach has seen. */
-const sayMark = ({ seq, kind, row }: WhichMark): string =>
-  `Mark ${seq} (${KINDS[kind]}${row === '' ? '' : ` of ${quoted(row)}`})`;
+/** `Mark 12 (a set of ‘goblet-squat’)`; marks from paper have no number that a coach has seen: `A 1, ‘row’, left set 2`. */
+function sayMark({ seq, kind, row, paper }: WhichMark): string {
+  if (paper === undefined) return `Mark ${seq} (${KINDS[kind]}${row === '' ? '' : ` of ${quoted(row)}`})`;
+  const { session, side, set } = paper;
+  const what = kind === 'set' ? `${side === 'both' ? '' : `${side} `}set ${set}` : KINDS[kind];
+  const said = [session, row === '' ? '' : quoted(row), what].filter((part) => part !== '').join(', ');
+  return said.slice(0, 1).toUpperCase() + said.slice(1);
+}
+
+/** What a coach may type of a sign of alarm, and the sign. */
+const LIKE_ALARMS: readonly (readonly [RegExp, AlarmSign])[] = [
+  [/chest|jaw|heart|arm pain/i, 'chest, jaw or arm pain'],
+  [/faint|passed out|black(?:ed)? ?out|collapse/i, 'fainting'],
+  [/head ?ache|head pain/i, 'sudden severe headache'],
+  [/weakness|one side|droop/i, 'weakness on one side'],
+  [/numb|bladder|bowel/i, 'new numbness, or loss of bladder or bowel control'],
+  [/breath/i, 'breathlessness out of proportion'],
+  [/calf.*swo|swo.*calf/i, 'swollen painful calf'],
+];
+
+/** What hurt, in words that are none of a table’s: where it may be a sign of alarm, that comes before any typing. */
+function sayHurt(text: string): { readonly message: string; readonly hint: string } {
+  const likely = LIKE_ALARMS.flatMap(([like, sign]) => (like.test(text) ? [sign] : []));
+  const { wanted, hint } = CELLS.Hurt;
+  const message = `${quoted(text)} is not ${wanted}.`;
+  if (likely.length === 0) {
+    return { message, hint: `${hint}; or a sign of alarm, in these words: ${ALARM_SIGNS.join('; ')}` };
+  }
+  return {
+    message: `${message} It may be a sign of alarm: ring the client before anything else.`,
+    hint: `of a sign of alarm, these words: ${likely.join('; ')}; else the place and a figure: ${hint}`,
+  };
+}
 
 const PLACES = {
   block: 'the block',
@@ -54,7 +85,9 @@ export const logSayings: Sayings<LogProblems> = {
     return form === 'json'
       ? {
           message: `This log cannot be read: ${why}. Nothing of it was filed.`,
-          hint: 'ask the client to send it once more',
+          hint: why.endsWith(' is missing')
+            ? 'what every mark must say stands in LOG.md, the page on logs; a booklet says all of it: of its own file, ask the client to send it once more'
+            : 'ask the client to send it once more',
         }
       : {
           message: `This message cannot be read: ${why}. Nothing of it was filed.`,
@@ -112,10 +145,10 @@ export const logSayings: Sayings<LogProblems> = {
     message: `The marks cannot be filed in ${quoted(folder)}: ${why}. What was on file stands.`,
     hint: 'receive again once the folder can be written; nothing is filed twice',
   }),
-  'log-cell-unreadable': ({ column, text }) => ({
-    message: `${quoted(text)} is not ${CELLS[column].wanted}.`,
-    hint: CELLS[column].hint,
-  }),
+  'log-cell-unreadable': ({ column, text }) =>
+    column === 'Hurt'
+      ? sayHurt(text)
+      : { message: `${quoted(text)} is not ${CELLS[column].wanted}.`, hint: CELLS[column].hint },
   'log-which-session': ({ text, known }) => ({
     message: `${quoted(text)} is not one session of this edition.`,
     hint: `one of: ${listed(known)}`,

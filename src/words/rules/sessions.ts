@@ -108,7 +108,7 @@ export const englishSession: Readonly<Record<SessionRuleName, RuleWords>> = {
   'seconds-a-swing': only((f) => `One rep of swing work takes ${held(f, '2.7 s')}, its pauses included.`),
   'sessions-lost': only(
     (f) =>
-      `No room is left for every session after the break${clause(f('sessions'), (count) => `: ${count} left out at the end of the block`)}. Nothing is crammed in.`,
+      `The block has no day left for every session${clause(f('sessions'), (count) => `: ${count} left out at its end`)}. Nothing is crammed in.`,
   ),
   'short-minutes': both(
     (f) => `A short version takes at most ${held(f, '10 minutes')}, and counts as done.`,
