@@ -117,7 +117,7 @@ function testIn(remembering: Remembering, marked: MarkedRow, own: readonly DoneS
 }
 
 /**
- * The last set with the reserve said after it. Where a feeler set went before it nobody knows which of them was meant:
+ * The last set with the reserve said after it, or a set of that day that proves more by its reps alone. Where a feeler set went before it nobody knows which of them was meant:
  * the lower. A published measure is counted by itself alone.
  */
 function workIn(remembering: Remembering, marked: MarkedRow, own: readonly DoneSet[]): readonly Evidence[] {
@@ -129,7 +129,13 @@ function workIn(remembering: Remembering, marked: MarkedRow, own: readonly DoneS
   if (said === null) return unsaidIn(remembering, marked, last);
   const felt = own.filter(({ kind }) => kind === 'feeler');
   const read = [...new Set([...felt, last])].flatMap((set) => evidenceOf(remembering, marked, set, said, 'said') ?? []);
-  return read.sort((a, b) => a.k - b.k).slice(0, 1);
+  const [lowest] = read.sort((a, b) => a.k - b.k);
+  if (lowest === undefined) return [];
+  // The last set is the most tired one. Whatever was done before it that day could be done, with none left at least.
+  const proven = own
+    .filter((set) => set.exercise === last.exercise && set.kind !== 'test')
+    .flatMap((set) => evidenceOf(remembering, marked, set, 0, 'said') ?? []);
+  return [proven.reduce((best, one) => (one.k > best.k ? one : best), lowest)];
 }
 
 /** Nothing was said: never more than the plan itself predicted, nor less than what was done. */
