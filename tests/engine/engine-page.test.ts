@@ -4,7 +4,16 @@ import { describe, expect, it } from 'vitest';
 import { RULES_OF_THE_BLOCK } from '../../src/engine/rules-of-the-block.js';
 
 const ENGINE = new URL('../../src/engine/', import.meta.url);
-const PAGES = ['BLOCK.md', 'SCREENING.md', 'VERSIONS.md', 'LADDER.md', 'SESSIONS.md', 'AUDIT.md', 'HISTORY.md', 'REVIEW.md'];
+const PAGES = [
+  'BLOCK.md',
+  'SCREENING.md',
+  'VERSIONS.md',
+  'LADDER.md',
+  'SESSIONS.md',
+  'AUDIT.md',
+  'HISTORY.md',
+  'REVIEW.md',
+];
 const block = PAGES.map((name) => readFileSync(new URL(name, ENGINE), 'utf8')).join('\n');
 
 /** The cells of the row that begins with the rule's id, as written after it. */

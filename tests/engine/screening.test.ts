@@ -106,11 +106,12 @@ describe('age', () => {
 });
 
 describe('what no rule reads yet', () => {
-  test.each<[string, Partial<Client>]>([
-    ['a fact', { unhandled: [{ fact: 'medicines', place: PLACE }] }],
-  ])('%s', (_, client) => {
-    expect(withheld(client)).toEqual(['not-handled']);
-  });
+  test.each<[string, Partial<Client>]>([['a fact', { unhandled: [{ fact: 'medicines', place: PLACE }] }]])(
+    '%s',
+    (_, client) => {
+      expect(withheld(client)).toEqual(['not-handled']);
+    },
+  );
 
   test('matters of safety withdraw an earlier booklet', () => {
     const unsafe = (client: Partial<Client>) =>
