@@ -79,7 +79,7 @@ function demo() {
     ['dist/src/app/main.js', 'build', '--content', 'content', '--out', 'output', '--today', DEMO_DAY],
     { cwd: top, stdio: 'inherit' },
   ).status;
-  // 1 is expected here: two demo clients are withheld on purpose, to show what that looks like.
+  // 1 is expected here: three demo clients are withheld on purpose, to show what that looks like.
   if (status !== 0 && status !== 1) process.exit(status ?? 1);
   const desk = join(top, 'output', 'private', 'desk', 'index.html');
   if (!existsSync(desk)) process.exit(1);

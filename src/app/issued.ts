@@ -61,7 +61,7 @@ export async function readWithdrawn(
 const DAYS_OVER = 7;
 
 /** The day of the last session planned. */
-export function lastDayOf({ weeks, starts }: Plan): IsoDate {
+function lastDayOf({ weeks, starts }: Plan): IsoDate {
   const dates = weeks.flatMap(({ sessions }) => sessions.map(({ date }) => date));
   return [...dates].sort(compareIds).at(-1) ?? starts;
 }

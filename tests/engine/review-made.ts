@@ -40,7 +40,7 @@ export const theClient = (client: Partial<Client> = {}): Client =>
 const rotation = { rotations: [{ days: 3, order: programme.sessions.map(({ id }) => id) }] };
 export const theProgramme: Programme = { ...programme, ...rotation };
 
-export function thePlan(client: Partial<Client> = {}): Plan {
+function thePlan(client: Partial<Client> = {}): Plan {
   const library = aLibrary(EXERCISES, theProgramme);
   const { value, problems } = planBlock({ library, client: theClient(client), today: on('2026-12-28'), edition: 1 });
   invariant(value !== null, JSON.stringify(problems));

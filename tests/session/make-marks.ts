@@ -4,7 +4,7 @@ import { bookletId, type RowId, type SetKey } from '../../src/model/identity.js'
 import type { Log, LogEvent } from '../../src/model/log.js';
 import type { Plan, PlanSession, PlanSet } from '../../src/model/plan.js';
 
-export const BOOKLET = bookletId('0123456789abcdef0123456789abcdef');
+const BOOKLET = bookletId('0123456789abcdef0123456789abcdef');
 
 export const anEdition = (plan: Plan, n: number): Edition => ({
   schema: 1,

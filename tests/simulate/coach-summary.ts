@@ -48,7 +48,7 @@ export const itemOf = ({ groups }: PlanSession, row: string): Item | undefined =
   groups.flatMap(({ items }) => items).find((item) => item.row === row);
 
 /** `goblet-squat 3 × 8 @ 16, try 6 @ 20`. */
-export function sayItem({ row, exercise, sets, tempo }: Item): string {
+function sayItem({ row, exercise, sets, tempo }: Item): string {
   const work = sets.filter(({ kind, side }) => kind === 'work' && side !== 'right');
   const [first] = work;
   const trial = sets.find(({ kind }) => kind === 'trial');

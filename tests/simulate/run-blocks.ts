@@ -41,7 +41,7 @@ export interface Run {
   readonly weeks: readonly ReviewedWeek[];
 }
 
-export function planFor(person: Person, client: Client, today: Day, edition: number, history?: History): Plan {
+function planFor(person: Person, client: Client, today: Day, edition: number, history?: History): Plan {
   const input: BlockInput = {
     library: person.library,
     client,

@@ -51,7 +51,7 @@ export function cellsUnder(
   });
 }
 
-export const headsOf = (table: Table): readonly string[] => table.head.map((cell) => plainText(cell.line));
+const headsOf = (table: Table): readonly string[] => table.head.map((cell) => plainText(cell.line));
 
 export const newHeads = (section: TableSection, cells: RowCells): readonly string[] => {
   const { all, always } = COLUMNS[section];

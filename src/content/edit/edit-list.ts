@@ -25,7 +25,7 @@ import { entryLines, writeEntry, writeValue } from './write-value.js';
 const saysNothing = (node: unknown): boolean =>
   isNothing(node) || (isScalar(node) && /^(no|none|nothing|-)$/i.test(textOf(node).trim()));
 
-export const plainEntry = (node: unknown): EntryFacts =>
+const plainEntry = (node: unknown): EntryFacts =>
   isMap(node)
     ? Object.fromEntries(
         node.items.flatMap((pair) => (isScalar(pair.value) ? [[keyOf(pair), textOf(pair.value)] as const] : [])),
@@ -33,7 +33,7 @@ export const plainEntry = (node: unknown): EntryFacts =>
     : {};
 
 /** Same keys, same values, in any order. */
-export const sameEntry = (one: EntryFacts, other: EntryFacts): boolean =>
+const sameEntry = (one: EntryFacts, other: EntryFacts): boolean =>
   Object.keys(one).length === Object.keys(other).length &&
   Object.entries(one).every(([key, value]) => other[key] === value);
 
@@ -157,7 +157,7 @@ export function textsAt(tree: FrontTree, path: readonly string[]): readonly stri
   return texts?.every((text) => text !== undefined) ? texts : undefined;
 }
 
-export function listAt({ root }: FrontTree, path: readonly string[]): YAMLSeq | undefined {
+function listAt({ root }: FrontTree, path: readonly string[]): YAMLSeq | undefined {
   let node: unknown = root;
   for (const step of path) node = isMap(node) ? pairOf(node, step)?.value : undefined;
   return isSeq(node) ? node : undefined;

@@ -64,7 +64,7 @@ export const workDone = ({ sets }: DoneRow): readonly DoneSet[] =>
   sets.filter(({ kind, done }) => (kind === 'work' || kind === 'test') && done !== 'left out');
 
 /** As the exercise counts it; 0 where none was said, `null` for a band. */
-export const gramsOfSet = ({ load }: DoneSet): Grams | null =>
+const gramsOfSet = ({ load }: DoneSet): Grams | null =>
   load === undefined ? 0 : load.band === undefined ? load.grams : null;
 
 /** 0 for the body alone; `null` for a band, and for a load that is not known. */

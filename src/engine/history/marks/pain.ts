@@ -234,7 +234,7 @@ interface Alarm {
 }
 
 /** Signs of alarm that nobody has cleared, latest first. One exercise cleared is not the client cleared. */
-export function alarmsOf(remembering: Remembering): readonly Alarm[] {
+function alarmsOf(remembering: Remembering): readonly Alarm[] {
   const { client, history, today } = remembering;
   return history.sessions
     .filter(({ day }) => day <= today)

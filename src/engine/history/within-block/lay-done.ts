@@ -16,7 +16,7 @@ export function layDone(weeks: readonly Week[], begun: Begun | null): readonly W
 }
 
 /** In order of occurrence. */
-export function doneIn({ done, planned }: Begun): readonly { readonly week: number; readonly session: PlanSession }[] {
+function doneIn({ done, planned }: Begun): readonly { readonly week: number; readonly session: PlanSession }[] {
   const places = new Set(done.map(({ occurrence }) => occurrence));
   return planned.queue.filter(({ session }) => places.has(session.occurrence));
 }
