@@ -47,5 +47,8 @@ describe('reviewed weekly', () => {
     const away = all.filter(({ week }) => week.number >= 4 && week.number <= 6);
     expect(away.flatMap(proposed)).toEqual(expect.arrayContaining(['propose-message', 'propose-break']));
     expect(away.at(-1)?.review.silentDays).toBeGreaterThanOrEqual(14);
+    expect(away.map(({ review }) => review.need)).toEqual(['gap', 'gap', 'gap']);
+    const back = all.filter(({ week }) => week.number >= 7);
+    expect(back.map(({ review }) => review.need)).not.toContain('gap');
   });
 });

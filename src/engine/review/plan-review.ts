@@ -123,7 +123,6 @@ function notesIn({ notes }: History, block: BlockDays | null, today: Day): Revie
 const NEED_OF: Readonly<Record<string, Need>> = {
   'propose-sign-off': 'pain',
   'propose-caution': 'pain',
-  'propose-break': 'gap',
   'propose-next-block': 'block ends',
   'propose-repeat': 'block ends',
 };

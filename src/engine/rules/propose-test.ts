@@ -4,7 +4,7 @@ import type { Rule } from '../../model/reason.js';
 
 export const PROPOSE_TEST: Rule = {
   id: ruleId('propose-test'),
-  value: 20,
+  value: 40,
   unit: 'tenths',
   source: 'common practice, no source',
   locator: '',
