@@ -6,7 +6,8 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     globalSetup: ['tests/compile-first.ts'],
-    testTimeout: 60_000,
+    maxWorkers: 2,
+    testTimeout: 180_000,
     hookTimeout: 120_000,
   },
 });
