@@ -7,7 +7,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     globalSetup: ['tests/compile-first.ts'],
     maxWorkers: 2,
-    testTimeout: 180_000,
+    testTimeout: 60_000,
     hookTimeout: 120_000,
   },
 });

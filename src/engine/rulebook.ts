@@ -55,6 +55,7 @@ const LIMITS: ReadonlyMap<string, RuleBounds> = new Map([
   ['gain-cautioned', { least: 0, most: 300 }],
   ['sign-off-lapses', { least: 1, most: 366 }],
   ['same-bell', { least: 0, most: 20 }],
+  ['measures-apart', { least: 0, most: 4 }],
   ['clearance-holds', { least: 1, most: 365 }],
   ['screening-holds', { least: 1, most: 366 }],
   ['clearance-warned', { least: 7, most: 42 }],

@@ -291,6 +291,17 @@ describe('an exercise is tested once at each end (test-once)', () => {
       '6A squat',
       '6B chair-stand',
     ]);
+    // With one test of the same muscles allowed beside them the measures stand in the first session.
+    const beside = [{ rule: 'measures-apart', value: 1, reason: 'to see', place: PLACE }];
+    const allowing = { ...aLibrary([...library, chair], inThree), overrides: beside };
+    const { value, problems } = planBlock({
+      library: allowing,
+      client: aClient({ tests, days, ...older }),
+      today,
+      edition: 0,
+    });
+    if (value === null) throw new Error(JSON.stringify(problems));
+    expect(testedIn(value).slice(0, 2)).toEqual(['1A chair-stand', '1A squat']);
     const alone = aProgramme(squats('A'), { tests: [rowId('squat')] });
     expect(testedIn(planOf(older, alone, [...library, chair]))).toEqual([
       '1A chair-stand',

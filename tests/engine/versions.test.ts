@@ -245,6 +245,11 @@ describe('sign-offs', () => {
     expect(refused(lb('55'))).toEqual(['sign-off-load']);
     expect(refused(kg('24'))).toEqual([]);
     expect(refused(kg('24.1'))).toEqual(['sign-off-load']);
+    const exactly = [{ rule: 'same-bell', value: 0, reason: 'to see', place: PLACE }];
+    const library = { ...aLibrary(needing, oneSession('squat')), overrides: exactly };
+    const client = aClient({ kit: kitOf([['bell', lb('53')]]), signOffs });
+    const { problems } = planBlock({ library, client, today, edition: 0 });
+    expect(refusedWith(problems).map(({ cause }) => cause)).toEqual(['sign-off-load']);
   });
 
   test('needed, and only up to the load passed', () => {
