@@ -118,10 +118,12 @@ export async function drawStudio(
   const { RULEBOOK, renderLibrary } = await import('../web/library/render-library.js');
   const { renderDesk } = await import('../web/desk/render-desk.js');
   const { sources } = drawing;
+  const { fonts } = drawing.parts;
   await renderLibrary({
     library,
     rulebook: listRulebook(library.overrides),
     out: join(stage.folder, 'public'),
+    fonts,
     sources,
   });
   const plans = planned.map(({ client, plan }) => shown.get(client.id)?.book.plan ?? plan);
@@ -143,6 +145,7 @@ export async function drawStudio(
     sets,
     rulebook: `../../public/${RULEBOOK}`,
     sayProblem,
+    fonts,
     sources,
     out: join(stage.folder, 'private', 'desk'),
   });

@@ -47,6 +47,13 @@ const CUT = 1;
 /** Phones of five years ago and on. */
 const TARGETS = ['chrome90', 'safari14', 'firefox90'];
 
+function joined(first: Uint8Array, second: Uint8Array): Uint8Array<ArrayBuffer> {
+  const both = new Uint8Array(first.length + second.length);
+  both.set(first);
+  both.set(second, first.length);
+  return both;
+}
+
 const hexOf = (bytes: Uint8Array): string => [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 
 async function cutFace(
@@ -58,7 +65,7 @@ async function cutFace(
   const name = `${face.name}-${letters}.woff2`;
   const characters = charactersOf(letters);
   const recipe = new TextEncoder().encode([CUT, FEATURES, characters].join(' '));
-  const keptAs = `${hexOf(await digestOf(new Uint8Array([...recipe, ...whole]))).slice(0, 16)}-${name}`;
+  const keptAs = `${hexOf(await digestOf(joined(recipe, whole))).slice(0, 16)}-${name}`;
   const kept = await sources.readKept(keptAs);
   const described = { family: face.family, weight: face.weight, letters, name };
   if (kept) return { ...described, bytes: kept };
@@ -104,7 +111,7 @@ async function bundleScript(sources: WebSources): Promise<string> {
   return (built.outputFiles[0]?.text ?? '').trim();
 }
 
-export async function prepareFonts(sources: WebSources): Promise<readonly FontFile[]> {
+async function prepareFonts(sources: WebSources): Promise<readonly FontFile[]> {
   return (await Promise.all(FACES.map((face) => cutFaces(face, sources)))).flat();
 }
 

@@ -59,7 +59,8 @@ beforeAll(async () => {
   await writeFile(join(folder, 'ordinary.html'), renderBookletFile(fixtureBooklet, plan, parts));
   await writeFile(join(folder, 'every-shape.html'), renderBookletFile(everyShapeBooklet, everyShapeSent, parts));
   await writeFile(join(folder, 'awkward.html'), renderBookletFile(longNamesBooklet, plan, parts));
-  await renderLibrary({ library: fixtureLibrary, rulebook: listRulebook([]), out: join(folder, 'library'), sources });
+  const web = { fonts: parts.fonts, sources };
+  await renderLibrary({ library: fixtureLibrary, rulebook: listRulebook([]), out: join(folder, 'library'), ...web });
   const sayProblem = () => ({ message: 'Something is wrong.', hint: 'Write it right.' });
   const desk = {
     library: fixtureLibrary,
@@ -70,7 +71,7 @@ beforeAll(async () => {
     rulebook: `../library/${RULEBOOK}`,
     sayProblem,
   };
-  await renderDesk({ ...desk, out: join(folder, 'desk'), sources });
+  await renderDesk({ ...desk, out: join(folder, 'desk'), ...web });
   axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
   browser = await openBrowser();
 });

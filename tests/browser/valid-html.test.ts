@@ -48,7 +48,8 @@ test('booklets in one file and as a folder, library and desk', async () => {
   await write('hostile.html', renderBookletFile(hostileBooklet, plan, parts));
   for (const { path, bytes } of renderBookletFolder(fixtureBooklet, plan, parts))
     await write(join('hosted', path), bytes);
-  await renderLibrary({ library: fixtureLibrary, rulebook: listRulebook([]), out: join(folder, 'library'), sources });
+  const web = { fonts: parts.fonts, sources };
+  await renderLibrary({ library: fixtureLibrary, rulebook: listRulebook([]), out: join(folder, 'library'), ...web });
   const sayProblem = () => ({ message: 'Something is wrong.', hint: 'Write it right.' });
   const desk = {
     library: fixtureLibrary,
@@ -59,7 +60,7 @@ test('booklets in one file and as a folder, library and desk', async () => {
     rulebook: `../library/${RULEBOOK}`,
     sayProblem,
   };
-  await renderDesk({ ...desk, out: join(folder, 'desk'), sources });
+  await renderDesk({ ...desk, out: join(folder, 'desk'), ...web });
   expect(check()).toEqual({ status: 0, said: '' });
 });
 

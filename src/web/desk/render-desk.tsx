@@ -14,6 +14,7 @@ import { speechOf } from '../../words/speech.js';
 import { payloadPolicy } from '../policy.js';
 import type { WebSources } from '../prepare-shell.js';
 import { renderPage } from '../render-page.js';
+import type { FontFile } from '../shell-parts.js';
 import { STUDIO_STYLE, writeStudioAssets } from '../studio-assets.js';
 import { type Page, writePages } from '../write-pages.js';
 
@@ -37,6 +38,7 @@ export interface DeskContent {
 export interface DeskRun extends DeskContent {
   /** An empty folder. */
   readonly out: string;
+  readonly fonts: readonly FontFile[];
   readonly sources: WebSources;
 }
 
@@ -85,7 +87,7 @@ export function deskPages({
   ];
 }
 
-export async function renderDesk({ out, sources, ...content }: DeskRun): Promise<void> {
+export async function renderDesk({ out, fonts, sources, ...content }: DeskRun): Promise<void> {
   await writePages({ input: sources.layouts, out, pages: deskPages(content) });
-  await writeStudioAssets(out, sources);
+  await writeStudioAssets(out, fonts, sources);
 }

@@ -16,6 +16,7 @@ import { speechOf } from '../../words/speech.js';
 import { payloadPolicy } from '../policy.js';
 import type { WebSources } from '../prepare-shell.js';
 import { renderPage } from '../render-page.js';
+import type { FontFile } from '../shell-parts.js';
 import { STUDIO_STYLE, writeStudioAssets } from '../studio-assets.js';
 import { type Page, writePages } from '../write-pages.js';
 
@@ -28,6 +29,7 @@ export interface LibraryContent {
 export interface LibraryRun extends LibraryContent {
   /** An empty folder. */
   readonly out: string;
+  readonly fonts: readonly FontFile[];
   readonly sources: WebSources;
 }
 
@@ -65,7 +67,7 @@ export function libraryPages({ library, rulebook }: LibraryContent): readonly Pa
   ];
 }
 
-export async function renderLibrary({ out, sources, ...content }: LibraryRun): Promise<void> {
+export async function renderLibrary({ out, fonts, sources, ...content }: LibraryRun): Promise<void> {
   await writePages({ input: sources.layouts, out, pages: libraryPages(content) });
-  await writeStudioAssets(out, sources);
+  await writeStudioAssets(out, fonts, sources);
 }
