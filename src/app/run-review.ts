@@ -17,6 +17,7 @@ import { namesAmong } from '../words/say-names.js';
 import { PLAIN_NAMES } from '../words/say-reason.js';
 import { type ReviewNames, sayProposal, sayReview, sayReviewLine } from '../words/say-review.js';
 import { sayReviewEdits } from '../words/say-review-edits.js';
+import { plainSpaces } from '../words/spacing.js';
 import { speechOf } from '../words/speech.js';
 import { wrapLine } from '../words/wrap-lines.js';
 import { gatherFiles } from './gather-files.js';
@@ -166,7 +167,7 @@ function sayAll(reviewed: readonly Reviewed[], language: string, today: string):
   const issued = reviewed.filter(({ review }) => review.block !== null || review.need !== 'not begun');
   const others = reviewed.filter((one) => !issued.includes(one)).map(({ client }) => client.name);
   return [
-    `Review of ${sayFullDate(today, speechOf(language))}: ${count}, in order of need`.replaceAll('\u00a0', ' '),
+    plainSpaces(`Review of ${sayFullDate(today, speechOf(language))}: ${count}, in order of need`),
     '',
     ...issued.map(({ review, names }) => sayReviewLine(review, names, language)),
     ...(others.length === 0 ? [] : wrapLine('  ', `Nothing issued yet: ${others.join(', ')}`, 2)),

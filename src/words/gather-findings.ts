@@ -4,7 +4,7 @@ import { type Asks, OF_THE_STUDIO } from './matters.js';
 import { begun, midway } from './rule-words.js';
 import { type Told, togetherOf } from './rules/together.js';
 import type { Finding } from './say-findings.js';
-import { NO_BREAK } from './spacing.js';
+import { plainSpaces } from './spacing.js';
 import type { Speech } from './speech.js';
 
 export interface Gathered {
@@ -56,14 +56,12 @@ export function apart(findings: readonly Finding[]): {
 
 function sayTogether(own: readonly Finding[], first: Finding, plans: Plans, speech: Speech): string {
   const together = togetherOf(first.matter);
-  if (together !== undefined) return plain(together.says(byRow(own).map((rows) => tell(rows, plans, speech))));
+  if (together !== undefined) return plainSpaces(together.says(byRow(own).map((rows) => tell(rows, plans, speech))));
   const where = [...new Set(byRow(own).map(called))].filter((name) => name !== '').join(', ');
   const weeks = weeksOf(own, plans, speech);
   const before = [where, weeks].filter((part) => part !== '').join(', ');
-  return plain(before === '' ? first.says : `${begun(before)}: ${midway(first.says)}`);
+  return plainSpaces(before === '' ? first.says : `${begun(before)}: ${midway(first.says)}`);
 }
-
-const plain = (text: string): string => text.replaceAll(NO_BREAK, ' ');
 
 /** Those of one client and row that say the same, whatever their session. */
 function byRow(own: readonly Finding[]): readonly (readonly [Finding, ...Finding[]])[] {

@@ -10,7 +10,7 @@ import type { Library } from '../model/studio.js';
 import { type Asks, type FoundMatter, placeOf } from './matters.js';
 import type { Figure } from './rule-words.js';
 import { figuresOf, namesOf, PLAIN_NAMES, sayInput, sayReason } from './say-reason.js';
-import { NO_BREAK } from './spacing.js';
+import { plainSpaces } from './spacing.js';
 import { type Account, accountOf, refusedFor, whyNotWritten } from './why-account.js';
 
 /** As programs read it. */
@@ -66,7 +66,7 @@ export function findingsOf(account: Account): readonly Finding[] {
       rule,
       matter,
       ...placeOf(matter),
-      says: says.replaceAll(NO_BREAK, ' '),
+      says: plainSpaces(says),
       figure: reason === undefined ? () => '' : figuresOf(reason, account.speech, names),
       values: (name) => {
         const own = inputs.filter((input) => input.name === name);

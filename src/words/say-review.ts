@@ -7,7 +7,7 @@ import { counted, listed } from './problems/said.js';
 import { sayDate, sayDates } from './say-date.js';
 import { type Names, sayReason } from './say-reason.js';
 import { sayAbilities, sayEffort, sayRows, saySides } from './say-review-lifts.js';
-import { NO_BREAK } from './spacing.js';
+import { plainSpaces } from './spacing.js';
 import { type Speech, speechOf } from './speech.js';
 import { fitTo, wrapLine } from './wrap-lines.js';
 
@@ -16,8 +16,6 @@ export interface ReviewNames extends Names {
   readonly client: string;
   readonly programme: string;
 }
-
-const plainSpaces = (text: string): string => text.replaceAll(NO_BREAK, ' ');
 
 /** One or more whole sentences. Spaces are plain ones: it is read in a terminal. */
 export const sayProposal = ({ reason }: Proposal, names: Names, language: string): string =>

@@ -2,7 +2,7 @@
 import type { Plan } from '../model/plan.js';
 import { sayDate, sayFullDate } from './say-date.js';
 import { sayTenths } from './say-dose.js';
-import { NO_BREAK } from './spacing.js';
+import { plainSpaces } from './spacing.js';
 import { type Speech, speechOf } from './speech.js';
 import { tellWhy } from './tell-why.js';
 import { type Called, calledById } from './why-account.js';
@@ -38,7 +38,7 @@ export function sayWhyTree(tree: WhyTree, language = 'en-GB'): string {
     ...tree.weeks.flatMap((week) => week.sessions.flatMap((session) => sessionLines(printing, week, session))),
     ...findingLines(printing, tree),
   ];
-  return lines.join('\n').replaceAll(NO_BREAK, ' ').trimEnd();
+  return plainSpaces(lines.join('\n')).trimEnd();
 }
 
 function sessionLines(printing: Printing, week: WhyWeek, session: WhySession): readonly string[] {

@@ -1,7 +1,7 @@
 /** One plan with how its things are called: what every part of an account of it is made from. */
 import type { Plan } from '../model/plan.js';
 import type { Reason } from '../model/reason.js';
-import { sayRefusal } from './problems/plan.js';
+import { sayRefusal } from './problems/refusals.js';
 import { exercisesIn, namesAmong } from './say-names.js';
 import { namesIn } from './say-plan.js';
 import { heldIn, type Names, PLAIN_NAMES, sayReason } from './say-reason.js';

@@ -29,3 +29,7 @@ export const counted = (count: number, one: string, many = `${one}s`): string =>
 
 /** Did you mean this? Empty where nothing is near. */
 export const didYouMean = (nearest: string): string => (nearest === '' ? '' : `${nearest}  (did you mean that?)`);
+
+/** Millimetres as metres, one or two of them: `2400` → `2.4 m`. */
+export const sayMetres = (millimetres: string): string =>
+  `${millimetres.replace(/\d+/g, (figure) => String(Number(figure) / 1000))} m`;

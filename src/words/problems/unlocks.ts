@@ -1,13 +1,8 @@
 /** What would open a version that was refused, as a coach would say it: one short phrase for each kind. */
 import type { Unlock } from '../../model/problems-plan.js';
 import { untilPast } from '../rules/opening.js';
-import { sayFullDate } from '../say-date.js';
-import { NO_BREAK } from '../spacing.js';
-import { speechOf } from '../speech.js';
-
-const speech = speechOf('en-GB');
-const sayDay = (date: string): string => sayFullDate(date, speech).replaceAll(NO_BREAK, ' ');
-const metres = (figures: string): string => `${figures.replace(/\d+/g, (figure) => String(Number(figure) / 1000))} m`;
+import { sayMetres } from './said.js';
+import { sayDay } from './say-day.js';
 
 /** For a hint: `for goblet-squat a bench; for box-squat a sign-off`. Each version once, in the order refused. */
 export function sayUnlocks(unlocks: readonly Unlock[]): string {
@@ -28,12 +23,12 @@ function sayUnlock(unlock: Unlock): string {
       return `${unlock.load} in the kit`;
     case 'ceiling':
       return unlock.known
-        ? `a ceiling of ${metres(String(unlock.least))}`
-        : `the height of the ceiling on file (${metres(String(unlock.least))} or more)`;
+        ? `a ceiling of ${sayMetres(String(unlock.least))}`
+        : `the height of the ceiling on file (${sayMetres(String(unlock.least))} or more)`;
     case 'floor':
       return unlock.known
-        ? `a clear floor of ${metres(unlock.least)}`
-        : `the clear floor on file (${metres(unlock.least)} or more)`;
+        ? `a clear floor of ${sayMetres(unlock.least)}`
+        : `the clear floor on file (${sayMetres(unlock.least)} or more)`;
     case 'sign-off':
       return saySignOff(unlock.beyond, unlock.seen);
     case 'caution':
