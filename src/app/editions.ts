@@ -138,7 +138,7 @@ export async function freezeEdition(
     n: next.n,
     issued: today,
     from: firstDayOf(plan, today),
-    block: (plan.inputs.blocksBefore ?? 0) + 1,
+    block: plan.block,
     ...(next.n > 1 ? { supersedes: next.n - 1 } : {}),
     contentHash: digest(contentOf(plan, words, changes)),
     engineVersion: VERSION,

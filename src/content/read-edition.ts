@@ -48,15 +48,12 @@ export function readEditionHead(text: string): EditionHead | Unread {
 const WHOLE = HEAD.extend({
   issued: z.iso.date(),
   from: z.iso.date(),
-  block: z.int().min(1).optional(),
+  block: z.int().min(1),
   supersedes: z.int().min(1).optional(),
   contentHash: z.string(),
   engineVersion: z.string(),
   rulesHash: z.string(),
-  plan: z.looseObject({
-    schema: z.literal(FORMAT),
-    inputs: z.looseObject({ blocksBefore: z.int().min(0).optional() }),
-  }),
+  plan: z.looseObject({ schema: z.literal(FORMAT), block: z.int().min(1) }),
 });
 
 export interface EditionTexts {
@@ -80,6 +77,8 @@ export function readFrozenEdition({ edition: text, words, n, digest }: EditionTe
   if (parsed === undefined) return { why: 'it is not JSON any more' };
   const format = otherFormat(parsed);
   if (format !== null) return { why: format };
+  const older = olderForm(parsed);
+  if (older !== null) return { why: older };
   const whole = WHOLE.safeParse(parsed);
   if (!whole.success) {
     const [issue] = whole.error.issues;
@@ -96,14 +95,11 @@ export function readFrozenEdition({ edition: text, words, n, digest }: EditionTe
   }
   const booklet = parse(words);
   if (booklet === undefined) return { why: 'its words are not JSON' };
-  const block = (plan.inputs.blocksBefore ?? 0) + 1;
-  if (head.block !== undefined && head.block !== block) return { why: `it says that it is of block ${head.block}` };
+  if (head.block !== plan.block) return { why: `it says that it is of block ${head.block}` };
   const { supersedes, ...rest } = head;
   const edition: Edition = {
     ...rest,
     bookletId: bookletId(head.bookletId),
-    // An edition from before blocks were named in it: its plan says which.
-    block,
     ...(supersedes === undefined ? {} : { supersedes }),
     // Its digest says that it is what this program wrote.
     plan: frozen as Plan,
@@ -124,6 +120,14 @@ const keyIn = (parsed: unknown, key: 'plan' | 'changes'): unknown =>
   typeof parsed === 'object' && parsed !== null ? new Map(Object.entries(parsed)).get(key) : undefined;
 
 const FORMATS = z.looseObject({ schema: z.int(), plan: z.looseObject({ schema: z.int() }).optional() });
+const BLOCKS = z.looseObject({ block: z.unknown().optional(), plan: z.looseObject({ block: z.unknown().optional() }) });
+
+/** An edition always says which block it is of, and so does its plan. */
+function olderForm(parsed: unknown): string | null {
+  const read = BLOCKS.safeParse(parsed);
+  if (!read.success || (read.data.block !== undefined && read.data.plan.block !== undefined)) return null;
+  return 'it is of an older form, which does not say its block';
+}
 
 /** Said before anything else is held against it: what another version wrote is not damaged. */
 function otherFormat(parsed: unknown): string | null {

@@ -10,14 +10,11 @@ import { compareBlocks } from './compare-plans-blocks.js';
 import { newFinding } from './compare-plans-reasons.js';
 import { compareRows } from './compare-plans-rows.js';
 
-/** The client's block, from 1; plans of before it was said count what went before. */
-const blockOf = ({ block, inputs }: Plan): number => block ?? (inputs.blocksBefore ?? 0) + 1;
-
 const sessionsOf = ({ weeks }: Plan): readonly PlanSession[] => weeks.flatMap(({ sessions }) => sessions);
 
 /** Of the block as a whole first, then row by row in the order of the new plan; empty where the work is the same. */
 export function compareEditions(before: Plan, after: Plan): readonly Change[] {
-  const [last, next] = [blockOf(before), blockOf(after)];
+  const [last, next] = [before.block, after.block];
   if (last !== next) {
     const goesOn = (after.inputs.recalls ?? []).some((recall) => recall.last !== undefined);
     return [

@@ -1,7 +1,7 @@
 /** Everything a decision used, as the plan lists it, so that an outsider can repeat it. */
 import { isoOfDay } from '../model/day.js';
 import { compareIds } from '../model/identity.js';
-import type { PlanInputs } from '../model/plan.js';
+import type { PlanInputs } from '../model/plan-inputs.js';
 import type { BlockContext } from './block-context.js';
 import type { Floor } from './effort/plan-effort.js';
 import type { Begun } from './history/within-block/begun-block.js';

@@ -1,7 +1,7 @@
 /** What a phone without the library needs to plan the rest of a block again; nothing where the coach has not let it. */
 import type { Exercise } from '../model/exercise.js';
 import { compareIds } from '../model/identity.js';
-import type { ReplannedExercise, ReplanningInput } from '../model/plan.js';
+import type { ReplannedExercise, ReplanningInput } from '../model/plan-inputs.js';
 import type { BlockContext } from './block-context.js';
 import type { LadderRow } from './ladder/ladder-row.js';
 import type { WalkedRow } from './rows/walked-row.js';

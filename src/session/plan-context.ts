@@ -17,11 +17,11 @@ import type { History } from '../model/history.js';
 import { bookletId } from '../model/identity.js';
 import type { LogEvent } from '../model/log.js';
 import type { Place } from '../model/place.js';
-import type { Plan, PlanSession, ReplannedExercise, ReplanningInput } from '../model/plan.js';
+import type { Plan, PlanSession } from '../model/plan.js';
+import type { ReplannedExercise, ReplanningInput } from '../model/plan-inputs.js';
 import type { Programme } from '../model/programme.js';
 import { gatherHistory } from './gather-history.js';
 import { localDay } from './gather-session.js';
-import { blockOf } from './planned-sessions.js';
 
 /** Where nothing of it is written. */
 export const NOWHERE: Place = { file: '', line: 1, column: 1, length: 1 };
@@ -115,7 +115,7 @@ function historyOf(plan: Plan, events: readonly LogEvent[]): History {
     n,
     issued: plan.today,
     from: plan.starts,
-    block: blockOf(plan),
+    block: plan.block,
     contentHash: '',
     engineVersion: plan.engine,
     rulesHash: '',
@@ -200,7 +200,7 @@ function clientOf({ client, programme, starts, inputs }: Plan, begins: Day): Cli
     language: '',
     largePrint: false,
     replanning: 'within bounds',
-    blocksBefore: inputs.blocksBefore ?? 0,
+    blocksBefore: inputs.blocksBefore,
     signOffs: [],
     tests,
     observations: [],
@@ -274,7 +274,7 @@ export function earnedSince(before: number, since: number, worked: number, all: 
 
 /** In order of the queue, one on each training day from today on, and none before its planned day. */
 function openSessions(plan: Plan, history: History, today: Day): readonly OpenSession[] {
-  const block = blockOf(plan);
+  const { block } = plan;
   const done = new Set(history.sessions.filter((one) => one.block === block).map(({ occurrence }) => occurrence));
   const days = new Set(plan.inputs.days);
   let least = today;
@@ -295,7 +295,7 @@ function openSessions(plan: Plan, history: History, today: Day): readonly OpenSe
 }
 
 function daysOf(plan: Plan, history: History, open: readonly OpenSession[]): readonly SessionDay[] {
-  const block = blockOf(plan);
+  const { block } = plan;
   const done = history.sessions.filter((one) => one.block === block);
   return [
     ...done.map(({ session, day: at, week, occurrence }) => ({ session, day: at, week, occurrence })),

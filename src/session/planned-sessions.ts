@@ -1,7 +1,7 @@
 /** Sessions as issued editions planned them, found by edition, block and place in the queue. */
 import type { Edition } from '../model/edition.js';
 import type { SetKey } from '../model/identity.js';
-import type { Group, Item, Plan, PlanSession, PlanSet } from '../model/plan.js';
+import type { Group, Item, PlanSession, PlanSet } from '../model/plan.js';
 
 export interface PlannedRow {
   readonly item: Item;
@@ -27,12 +27,9 @@ export interface EditionPlaces {
   readonly places: ReadonlyMap<number, PlannedPlace>;
 }
 
-/** Older plans do not say how many blocks went before: then none did. */
-export const blockOf = ({ inputs }: Plan): number => (inputs.blocksBefore ?? 0) + 1;
-
 export function placesOf(edition: Edition): EditionPlaces {
   const { plan, n } = edition;
-  const block = blockOf(plan);
+  const { block } = plan;
   const places = plan.weeks.flatMap(({ number, deload, sessions }) =>
     sessions.map((session): readonly [number, PlannedPlace] => {
       const rows = session.groups.flatMap((group) =>

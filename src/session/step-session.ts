@@ -8,7 +8,6 @@ import type { LogEvent } from '../model/log.js';
 import type { Item, Plan, PlanSession, PlanSet } from '../model/plan.js';
 import type { Seconds } from '../model/quantity.js';
 import { mergeEvents } from './merge-events.js';
-import { blockOf } from './planned-sessions.js';
 
 type SetEvent = Extract<LogEvent, { readonly kind: 'set' }>;
 
@@ -66,7 +65,7 @@ export interface Stepped {
 export function stepSession(plan: Plan, events: readonly LogEvent[], now: Date): Stepped {
   const log = { schema: 1, bookletId: bookletId(''), device: '', events } as const;
   const marks = mergeEvents([log]).map(({ event }) => event);
-  const block = blockOf(plan);
+  const { block } = plan;
   const sessions = plan.weeks.flatMap((week) => week.sessions.map((session) => stepOne(session, block, marks)));
   const under = sessions.findLast(
     ({ status, lastMark }) => status === 'under way' && now.getTime() - (lastMark ?? 0) < LEFT_OFF,

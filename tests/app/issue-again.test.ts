@@ -120,8 +120,17 @@ describe('within a block', () => {
       record.replace('"schema": 1', '"schema": 0'),
       record.replace('"n": 1', '"n": 2'),
       record.replace('"block": 1', '"block": 3'),
+      record.replace(/^ "block": 1,\n/m, ''),
+      record.replace(/^ {2}"block": 1,\n/m, ''),
     ];
-    const why = ['its plan is not the one', 'an older version froze it, in format 0', 'edition 2', 'block 3'];
+    const why = [
+      'its plan is not the one',
+      'an older version froze it, in format 0',
+      'edition 2',
+      'block 3',
+      'it is of an older form',
+      'it is of an older form',
+    ];
     damaged.forEach((text, index) => {
       expect(text).not.toBe(record);
       writeFileSync(home('editions', '1', 'edition.json'), text);
@@ -129,8 +138,7 @@ describe('within a block', () => {
       expect(ran.out).toContain('edition-unreadable');
       expect(ran.out.replace(/\s+/g, ' ')).toContain(why[index]);
     });
-    // One from before an edition said which block it is of is read all the same.
-    writeFileSync(home('editions', '1', 'edition.json'), record.replace(/ "block": 1,\n/, ''));
+    writeFileSync(home('editions', '1', 'edition.json'), record);
     expect(issue('2027-01-05').out).toContain('edition 2');
   });
 });

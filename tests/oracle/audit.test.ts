@@ -22,7 +22,7 @@ const newMovement = {
 };
 const hunch = { rule: 'hunch', source: '', inputs: [] };
 const gatedSet = {
-  key: '1/9/press/left/work/1',
+  key: '2/9/press/left/work/1',
   kind: 'work',
   round: 1,
   reps: 5,
@@ -142,8 +142,8 @@ const FAULTS: readonly Fault[] = [
     ],
   ],
 
-  ['a key twice', /stands twice/, [[[...squat(1), 'sets', 1, 'key'], '1/1/squat/both/work/1']]],
-  ['a key of another row', /does not name its set/, [[[...squat(1), 'sets', 0, 'key'], '1/1/press/both/work/9']]],
+  ['a key twice', /stands twice/, [[[...squat(1), 'sets', 1, 'key'], '2/1/squat/both/work/1']]],
+  ['a key of another row', /does not name its set/, [[[...squat(1), 'sets', 0, 'key'], '2/1/press/both/work/9']]],
   ['a key in another shape', /does not name its set/, [[[...squat(1), 'sets', 0, 'key'], 'first']]],
   ['an item with another name', /is not session\/row\/week/, [[[...squat(1), 'id'], 'a/squat/2']]],
 
@@ -223,7 +223,7 @@ const FAULTS: readonly Fault[] = [
   ],
   ['a trial on one side', /1 trial sets/, [[[...press(3), 'sets', 1, 'kind'], 'work']]],
   ['a reason from nowhere', /neither a rule nor has a source/, [[[...squat(1), 'reasons', 0], hunch]]],
-  ['keys of two blocks', /keys of 2 blocks/, [[[...squat(1), 'sets', 0, 'key'], '2/1/squat/both/work/1']]],
+  ['keys of two blocks', /keys of 2 blocks/, [[[...squat(1), 'sets', 0, 'key'], '1/1/squat/both/work/1']]],
   [
     'an option open that nothing is known of',
     /stands open, and nothing can be said of it/,
@@ -240,7 +240,7 @@ const FAULTS: readonly Fault[] = [
       [
         [...row(2), 'sets', 0],
         {
-          key: '1/4/row/both/work/1',
+          key: '2/4/row/both/work/1',
           kind: 'work',
           round: 1,
           reps: 6,

@@ -81,7 +81,7 @@ function setsOf(strand: StrandJson, step: Step, occurrence: number, each: boolea
       const gate = step.gate;
       const other = step.otherwise;
       return {
-        key: `1/${occurrence}/${strand.row}/${side}/${kind}/${ordinal}`,
+        key: `2/${occurrence}/${strand.row}/${side}/${kind}/${ordinal}`,
         kind,
         round: ordinal,
         reps: set.reps,
@@ -125,7 +125,7 @@ const EASIER = [{ exercise: 'something-easier', say: 'Something easier', for: ['
 /** As much as is done whether or not a gate opened. */
 function easierOf(strand: StrandJson, step: Step, occurrence: number) {
   const { option, reps, reserve } = step.otherwise ?? step;
-  const key = `1/${occurrence}/${strand.row}/both/work/1`;
+  const key = `2/${occurrence}/${strand.row}/both/work/1`;
   const set = { key, kind: 'work', round: 1, reps, reserve, ...printed(loadAt(strand, option)) };
   return EASIER.map((easier) => ({ ...easier, sets: [set] }));
 }
@@ -165,7 +165,7 @@ function itemOf(strand: StrandJson, step: Step, occurrence: number, each: boolea
 /** The row nothing is known of: a feeler set, then work without a load. */
 function unknownItem(strand: StrandJson, week: number, occurrence: number) {
   const one = strand.occurrences[week - 1];
-  const key = (kind: string, ordinal: number) => `1/${occurrence}/${strand.row}/both/${kind}/${ordinal}`;
+  const key = (kind: string, ordinal: number) => `2/${occurrence}/${strand.row}/both/${kind}/${ordinal}`;
   const choose = [
     { left: { min: 0, max: 4 }, exercise: 'row', reps: 6, reserve: 30, ...printed(bell(12_000)) },
     { left: { min: 5, max: 99 }, exercise: 'row', reps: 8, reserve: 30, ...printed(bell(16_000)) },
@@ -220,7 +220,7 @@ function swingItem({ week, rung: at, sets, needs, otherwise }: RungStep, occurre
     const other = swings.rungs[index];
     return { exercise: 'swing', reps: other?.dose.reps, ...printed(other?.load) };
   };
-  const key = (ordinal: number) => `1/${occurrence}/swing/both/work/${ordinal}`;
+  const key = (ordinal: number) => `2/${occurrence}/swing/both/work/${ordinal}`;
   const sure = otherwise === undefined ? doneAt(at) : doneAt(otherwise.rung);
   return {
     id: `b/swing/${week}`,
@@ -282,7 +282,7 @@ export function makePlan(): unknown {
       groups: [{ kind: 'warm-up', name: 'Warm-up', rounds: 1, minutes: 5, items: [] }, ...groups],
       short: {
         minutes: 8,
-        sets: [id === 'a' ? `1/${occurrence}/press/left/work/1` : `1/${occurrence}/row/both/work/1`],
+        sets: [id === 'a' ? `2/${occurrence}/press/left/work/1` : `1/${occurrence}/row/both/work/1`],
       },
     });
     return {
@@ -317,6 +317,7 @@ export function makePlan(): unknown {
     client: 'nobody',
     programme: 'made-up',
     edition: 0,
+    block: 2,
     starts: '2027-01-04',
     today: '2027-01-03',
     engine: '0',

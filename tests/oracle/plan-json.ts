@@ -286,7 +286,7 @@ const inputs = z.looseObject({
   room: z.looseObject({ ceilingMillimetres: positive.optional() }),
   experience: z.string(),
   birthYear: whole,
-  blocksBefore: whole.min(0).optional(),
+  blocksBefore: whole.min(0),
   standing: z.looseObject({
     moderate: z.boolean(),
     derived: z.array(z.looseObject({ rule: z.string(), what: z.string(), degree: z.string() })),
@@ -314,7 +314,7 @@ export const planSchema = z.looseObject({
   client: z.string().min(1),
   programme: z.string().min(1),
   edition: whole.min(0),
-  block: positive.optional(),
+  block: positive,
   starts: date,
   today: date,
   engine: z.string().min(1),

@@ -12,7 +12,7 @@ export const anEdition = (plan: Plan, n: number): Edition => ({
   n,
   issued: plan.today,
   from: plan.starts,
-  block: (plan.inputs.blocksBefore ?? 0) + 1,
+  block: plan.block,
   ...(n > 1 ? { supersedes: n - 1 } : {}),
   contentHash: '',
   engineVersion: plan.engine,

@@ -45,10 +45,9 @@ const raise = (what: string): never => {
 };
 
 export const sessionsOf = ({ weeks }: Plan): readonly PlanSession[] => weeks.flatMap(({ sessions }) => sessions);
-const blockOf = ({ inputs }: Plan): number => (inputs.blocksBefore ?? 0) + 1;
 
 function isDone(plan: Plan, { occurrence }: PlanSession, marked: readonly LogEvent[]): boolean {
-  const at = `${blockOf(plan)}/${occurrence}/`;
+  const at = `${plan.block}/${occurrence}/`;
   return marked.some((event) => event.kind === 'set' && event.key.startsWith(at));
 }
 
@@ -211,7 +210,7 @@ function didIn(plan: Plan, needs: GateNeeds, row: string, week: number, marked: 
   return occurrences.some((occurrence) => {
     const at = (key: string) => {
       const parts = readSetKey(key);
-      return parts?.occurrence === occurrence && parts.row === row && parts.block === blockOf(plan);
+      return parts?.occurrence === occurrence && parts.row === row && parts.block === plan.block;
     };
     const sets = marked.flatMap((event) =>
       event.kind === 'set' && at(event.key) && !event.key.includes('/warm-up/') ? [event] : [],

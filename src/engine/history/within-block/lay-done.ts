@@ -1,7 +1,8 @@
 /** Puts the sessions done back where they stood: as they were in the edition they were done in, letter for letter. */
 
 import { isoOfDay } from '../../../model/day.js';
-import type { DoneInput, PlanSession, Week } from '../../../model/plan.js';
+import type { PlanSession, Week } from '../../../model/plan.js';
+import type { DoneInput } from '../../../model/plan-inputs.js';
 import type { Begun } from './begun-block.js';
 
 /** `weeks` hold what is still to come. */

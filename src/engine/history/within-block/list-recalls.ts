@@ -1,7 +1,7 @@
 /** What marks and observations say of each exercise, as the plan lists it among its inputs. */
 import { isoOfDay } from '../../../model/day.js';
 import { compareIds } from '../../../model/identity.js';
-import type { RecallInput } from '../../../model/plan.js';
+import type { RecallInput } from '../../../model/plan-inputs.js';
 import type { Recall, Recalls } from '../recall.js';
 
 /** By id of the exercise. */
