@@ -29,3 +29,7 @@ export function sayDiskFault(fault: unknown): string {
   if (code !== undefined) return SENTENCES[code] ?? `the system says ${code}`;
   return fault instanceof Error ? fault.message : 'the system does not say why';
 }
+
+/** Of folders that were to be made: nothing was there before, so nothing can be gone. */
+export const sayUnmade = (fault: unknown): string =>
+  diskFaultCode(fault) === 'ENOENT' ? 'no folder can be made there' : sayDiskFault(fault);

@@ -2,8 +2,8 @@
  * Marks on file: `clients/<id>/log/<device>.json`, one file a device, in one stated order. A file is read, added to,
  * written whole beside its place and renamed there, by one program at a time.
  */
-import { link, mkdir, open, readFile, rename, rm, stat } from 'node:fs/promises';
-import { join } from 'node:path';
+import { link, open, readFile, rename, rm, stat } from 'node:fs/promises';
+import { join, resolve } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { compareEvents, readLog } from '../content/read-log.js';
 import type { ClientId } from '../model/identity.js';
@@ -12,7 +12,9 @@ import type { Place } from '../model/place.js';
 import { ofClient, type Problem } from '../model/problem.js';
 import type { WhichMark } from '../model/problems-log.js';
 import { diskFaultCode, sayDiskFault } from './disk-fault.js';
+import { makeFolders } from './make-folders.js';
 import { problemOf } from './recognise-log.js';
+import { writeWhole } from './write-whole.js';
 
 const folderOf = (content: string, client: ClientId): string => join(content, 'clients', client, 'log');
 
@@ -59,7 +61,7 @@ export async function fileLog(content: string, client: ClientId, filing: Filing)
   const folder = folderOf(content, client);
   let release: (() => Promise<void>) | undefined;
   try {
-    await mkdir(folder, { recursive: true });
+    await makeFolders(resolve(folder));
     release = await lock(folder);
     return await addTo(content, client, filing);
   } catch (fault) {
@@ -96,7 +98,7 @@ async function addTo(
   const fresh = events.filter(({ id }) => received.has(id) && !before.has(id));
   if (events.length > before.size) {
     const whole: Log = { schema: 1, bookletId: log.bookletId, device: log.device, events };
-    await writeWhole(folderOf(content, client), `${log.device}.json`, lettersOf(whole));
+    await writeWhole(join(folderOf(content, client), `${log.device}.json`), lettersOf(whole));
   }
   return { fresh, known: received.size - fresh.length };
 }
@@ -109,24 +111,6 @@ const lettersOf = ({ schema, bookletId, device, events }: Log): string =>
     ']}',
     '',
   ].join('\n');
-
-/** On disk before it takes its place: what stands there is the old file or the new one, never half of one. */
-async function writeWhole(folder: string, name: string, text: string): Promise<void> {
-  const staging = join(folder, `.new-${process.pid}-${name}`);
-  try {
-    const handle = await open(staging, 'w');
-    try {
-      await handle.writeFile(text);
-      await handle.sync();
-    } finally {
-      await handle.close();
-    }
-    await rename(staging, join(folder, name));
-  } catch (fault) {
-    await rm(staging, { force: true }).catch(() => undefined);
-    throw fault;
-  }
-}
 
 const LOCK = '.receiving';
 const PATIENCE_MS = 30_000;

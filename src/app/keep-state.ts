@@ -3,13 +3,15 @@
  * Here: the opaque public folder name of each client who has an issued booklet.
  */
 import { randomBytes } from 'node:crypto';
-import { chmod, mkdir, readFile, rename, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { chmod, readFile } from 'node:fs/promises';
+import { join, resolve } from 'node:path';
 import { readState } from '../content/read-state.js';
 import { type ClientId, folderId } from '../model/identity.js';
 import { FOLDER, type Problem } from '../model/problem.js';
 import type { StudioState } from '../model/state.js';
-import { diskFaultCode, sayDiskFault } from './disk-fault.js';
+import { diskFaultCode, sayUnmade } from './disk-fault.js';
+import { makeFolders } from './make-folders.js';
+import { writeWhole } from './write-whole.js';
 
 const FILE = 'studio.json';
 const EMPTY: StudioState = { schema: 1, folders: [], keys: [] };
@@ -30,18 +32,16 @@ async function loadState(folder: string): Promise<StudioState> {
 /** Gives the client a public folder name, once. Reports `state-not-writable`. */
 export async function keepFolderOf(state: string, client: ClientId, today: string): Promise<Problem | undefined> {
   try {
-    await mkdir(state, { recursive: true, mode: 0o700 });
+    await makeFolders(resolve(state), 0o700);
     await chmod(state, 0o700);
     const before = await loadState(state);
     if (before.folders.some((row) => row.client === client)) return undefined;
     const row = { client, folder: folderId(randomBytes(16).toString('hex')), since: today };
     const after: StudioState = { ...before, folders: [...before.folders, row] };
-    const fresh = join(state, `${FILE}.new-${process.pid}`);
-    await writeFile(fresh, `${JSON.stringify(after, null, 1)}\n`, { mode: 0o600 });
-    await rename(fresh, join(state, FILE));
+    await writeWhole(join(state, FILE), `${JSON.stringify(after, null, 1)}\n`, 0o600);
     return undefined;
   } catch (fault) {
-    const data = { folder: state, why: sayDiskFault(fault) };
+    const data = { folder: state, why: sayUnmade(fault) };
     return { code: 'state-not-writable', severity: 'error', scope: FOLDER, data };
   }
 }

@@ -24,7 +24,8 @@ import {
 import { dirname, join, relative, resolve, sep } from 'node:path';
 import { compareIds } from '../model/identity.js';
 import { FOLDER, type Problem } from '../model/problem.js';
-import { diskFaultCode, sayDiskFault } from './disk-fault.js';
+import { diskFaultCode, sayDiskFault, sayUnmade } from './disk-fault.js';
+import { makeFolders } from './make-folders.js';
 
 const HALVES = ['public', 'private'] as const;
 const BUILDS = '.builds';
@@ -46,7 +47,7 @@ export async function openStage(out: string, content: string): Promise<Stage | P
   }
   try {
     const builds = join(outFull, BUILDS);
-    await mkdir(builds, { recursive: true });
+    await makeFolders(builds);
     for (const half of HALVES) {
       if (await isTheCoachs(join(outFull, half))) {
         return { code: 'output-occupied', severity: 'error', scope: FOLDER, data: { path: join(out, half) } };
@@ -55,11 +56,16 @@ export async function openStage(out: string, content: string): Promise<Stage | P
     await clearAbandoned(builds);
     const folder = join(builds, `new-${process.pid}`);
     await rm(folder, { recursive: true, force: true });
-    for (const half of HALVES)
-      await mkdir(join(folder, half), { recursive: true, mode: half === 'private' ? 0o700 : 0o755 });
+    await mkdir(folder, { mode: 0o755 });
+    for (const half of HALVES) await mkdir(join(folder, half), { mode: half === 'private' ? 0o700 : 0o755 });
     return { out: outFull, folder };
   } catch (fault) {
-    return notWritable(out, fault);
+    return {
+      code: 'output-not-writable',
+      severity: 'error',
+      scope: FOLDER,
+      data: { folder: out, why: sayUnmade(fault) },
+    };
   }
 }
 

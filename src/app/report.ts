@@ -33,6 +33,7 @@ export function withheldClients(problems: readonly Problem[]): ReadonlySet<strin
 const NOT_WRITTEN: ReadonlySet<string> = new Set([
   'begin-not-empty',
   'begin-not-writable',
+  'edition-not-writable',
   'log-not-writable',
   'output-not-writable',
   'output-in-content',

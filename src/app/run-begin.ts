@@ -4,7 +4,7 @@ import { dirname, join, resolve } from 'node:path';
 import { compareIds } from '../model/identity.js';
 import { FOLDER, type Problem } from '../model/problem.js';
 import { counted } from '../words/problems/said.js';
-import { diskFaultCode, sayDiskFault } from './disk-fault.js';
+import { diskFaultCode, sayUnmade } from './disk-fault.js';
 import { makeFolders } from './make-folders.js';
 import { printReport } from './report.js';
 import { gatherStarter, type StarterFile } from './starter-files.js';
@@ -35,9 +35,6 @@ function summarise(files: readonly StarterFile[], folder: string): readonly stri
 
 /** What the system or another program keeps in a folder out of sight is no work of the coach's. */
 const isSeen = (name: string): boolean => !name.startsWith('.');
-
-/** Nothing was there before, so nothing can be gone. */
-const NO_FOLDER = 'no folder can be made there';
 
 /**
  * Everything is written beside its place first and moved there at the end; what a fault leaves half done is taken away
@@ -71,7 +68,7 @@ async function writeStarter(
     if (diskFaultCode(fault) === undefined) throw fault;
     if (begun) await takeAway([stage, ...tops.map((top) => join(target, top))]);
     if (made !== undefined) await takeAway([made]);
-    const data = { folder, why: diskFaultCode(fault) === 'ENOENT' ? NO_FOLDER : sayDiskFault(fault) };
+    const data = { folder, why: sayUnmade(fault) };
     return { code: 'begin-not-writable', severity: 'error', scope: FOLDER, data };
   }
 }

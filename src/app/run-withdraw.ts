@@ -3,7 +3,7 @@
  * edition stays as it was frozen; that it is withdrawn is written beside it, once, and never taken back: what comes
  * next is another edition.
  */
-import { writeFile } from 'node:fs/promises';
+import { rm, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import type { Withdrawal } from '../model/edition.js';
 import { clientId } from '../model/identity.js';
@@ -88,12 +88,14 @@ async function withdraw(studio: ReadStudio, options: CommonOptions, { n, why }: 
   };
 }
 
-/** A few words on what went wrong; `null` where it was written, or stood there already. */
+/** A few words on what went wrong, and then nothing of it is left; `null` where it was written, or stood there already. */
 async function writeOnce(path: string, withdrawal: Withdrawal): Promise<string | null> {
   try {
     await writeFile(path, `${JSON.stringify(withdrawal, null, 1)}\n`, { flag: 'wx' });
     return null;
   } catch (fault) {
-    return diskFaultCode(fault) === 'EEXIST' ? null : sayDiskFault(fault);
+    if (diskFaultCode(fault) === 'EEXIST') return null;
+    await rm(path, { force: true }).catch(() => undefined);
+    return sayDiskFault(fault);
   }
 }

@@ -1,9 +1,11 @@
 /** An edition that nobody is to train from any more: written beside it once, and drawn as one page without a set. */
+import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { readPdf } from '../print/read-pdf.js';
 import { CLIENT, type EditionStudio, editionStudio, wordsOf } from './edition-studio.js';
-import { bytesBelow } from './run-chalkleaf.js';
+import { bytesBelow, TOP } from './run-chalkleaf.js';
 
 let studio: EditionStudio;
 beforeEach(() => {
@@ -117,3 +119,19 @@ async function paperOf(path: string): Promise<string> {
   const { pages } = await readPdf(new Uint8Array(readFileSync(path)));
   return pages.flatMap(({ tags }) => tags.map(({ text }) => text)).join(' ');
 }
+
+test('a disk that is full leaves no half of a withdrawal: said again once there is room, it is written', () => {
+  // A shell may bound the size of a file it lets a program write: here nothing may be written at all.
+  const words = ['withdraw', 'ash-venn', '--why', WHY, '--today', '2027-01-06', '--content', studio.home('../..')];
+  const program = join(TOP, 'dist/src/app/main.js');
+  const done = spawnSync(
+    'bash',
+    ['-c', `trap '' XFSZ; ulimit -f 0; "$@"`, 'bash', process.execPath, program, ...words],
+    {
+      encoding: 'utf8',
+    },
+  );
+  expect([done.status, done.stdout]).toEqual([3, expect.stringContaining('edition-not-writable')]);
+  expect(existsSync(studio.home('editions/1/withdrawn.json'))).toBe(false);
+  expect(withdraw().code).toBe(0);
+});
