@@ -1,7 +1,9 @@
 /** Nothing a coach can write, and no disk, gives a stack trace, a hang or half an output. */
-import { execFileSync, spawnSync } from 'node:child_process';
+import { execFileSync, spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
 import {
   chmodSync,
+  cpSync,
   existsSync,
   mkdirSync,
   readdirSync,
@@ -12,12 +14,23 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { setTimeout as wait } from 'node:timers/promises';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { bytesBelow, chalkleaf, type Ran, smallStudio, TOP, workFolder, writeFiles } from './run-chalkleaf.js';
 
 let work = workFolder();
 let content = '';
 let output = '';
+/** The output of the smallest studio, built once by the program: before a case stands a copy of it. */
+const good = workFolder();
+beforeAll(() => {
+  const folders = ['--content', join(good.path, 'content'), '--out', join(good.path, 'output')];
+  writeFiles(join(good.path, 'content'), smallStudio());
+  expect(chalkleaf(['build', ...folders, '--today', '2026-11-24']).code).toBe(0);
+});
+afterAll(() => good.away());
+const standGood = (): void => cpSync(join(good.path, 'output'), output, { recursive: true, verbatimSymlinks: true });
+
 beforeEach(() => {
   work = workFolder();
   content = join(work.path, 'content');
@@ -51,12 +64,12 @@ function expectPlainSpeech(ran: Ran): void {
   expect(ran.code).not.toBe(70);
 }
 
-/** Changes one file, builds over a good output, and says whether the output still stands. */
+/** Changes one file, builds over the good output, and says whether the output still stands. */
 function buildOver(
   path: string,
   change: (text: string) => string | Uint8Array,
 ): { readonly ran: Ran; readonly stands: boolean } {
-  expect(run('build').code).toBe(0);
+  standGood();
   const before = bytesBelow(output);
   const text = smallStudio().get(path) ?? '';
   writeFiles(content, [[path, change(text)]]);
@@ -106,7 +119,7 @@ describe('files read as meant', () => {
     ['no line end at the end', (text: string) => text.trimEnd()],
     ['trailing spaces', (text: string) => text.replaceAll('\n', '  \n').replaceAll('---  ', '---')],
   ])('%s', (_, change) => {
-    expect(run('build').code).toBe(0);
+    standGood();
     const before = bytesBelow(join(output, 'private'));
     for (const [path, text] of smallStudio()) writeFiles(content, [[path, change(text)]]);
     const ran = run('build');
@@ -141,7 +154,7 @@ describe('a folder error leaves the last output byte for byte', () => {
   });
 
   test('a file of 50 MB', () => {
-    expect(run('build').code).toBe(0);
+    standGood();
     const before = bytesBelow(output);
     truncateSync(join(content, SQUAT), 50 * 1024 * 1024);
     const ran = run('build');
@@ -234,13 +247,26 @@ describe('folders and disks', () => {
     expect(ran.code).toBe(3);
   });
 
+  test('where the system lets nobody make a folder, it says so and does not try for ever', () => {
+    const built = chalkleaf(['build', '--content', content, '--out', '/proc/pages', '--today', '2026-11-24']);
+    const kept = ['--state', '/proc/kept', '--today', '2026-11-24'];
+    const issued = chalkleaf(['issue', 'ash-venn', '--content', content, ...kept]);
+    for (const [ran, code] of [[built, 'output-not-writable'] as const, [issued, 'state-not-writable'] as const]) {
+      expectPlainSpeech(ran);
+      expect(ran.code).toBe(3);
+      expect(ran.out).toContain(code);
+      expect(ran.out).toContain('no folder can be made there');
+    }
+    expect(existsSync(join(content, 'clients/ash-venn/editions'))).toBe(false);
+  });
+
   const root = process.getuid?.() === 0;
 
   test.runIf(root)('a full disk: a small one, and the last output stands', () => {
     mkdirSync(output);
     execFileSync('mount', ['-t', 'tmpfs', '-o', 'size=4m', 'tmpfs', output]);
     try {
-      expect(run('build').code).toBe(0);
+      standGood();
       const before = bytesBelow(output);
       writeFileSync(join(output, 'filler'), Buffer.alloc(64 * 1024));
       let filled = true;
@@ -263,7 +289,7 @@ describe('folders and disks', () => {
   });
 
   test.runIf(root)('an output another user owns', () => {
-    expect(run('build').code).toBe(0);
+    standGood();
     const before = bytesBelow(output);
     chmodSync(work.path, 0o755);
     execFileSync('chmod', ['-R', 'go+rX', content]);
@@ -273,18 +299,21 @@ describe('folders and disks', () => {
     expect(bytesBelow(output)).toEqual(before);
   });
 
-  test('a build killed half-way leaves the last output, and the next build clears up', () => {
-    expect(run('build').code).toBe(0);
+  test('a build killed half-way leaves the last output, and the next build clears up', async () => {
+    const staged = () => readdirSync(join(output, '.builds')).filter((name) => name.startsWith('new-'));
+    standGood();
     const before = bytesBelow(join(output, 'private/')).length;
     writeFiles(content, [[SQUAT, (smallStudio().get(SQUAT) ?? '').replace('low stool', 'low bench')]]);
-    spawnSync(
-      process.execPath,
-      [join(TOP, 'dist/src/app/main.js'), 'build', '--content', content, '--out', output, '--today', '2026-11-24'],
-      { timeout: 600, killSignal: 'SIGKILL' },
-    );
+    const args = ['build', '--content', content, '--out', output, '--today', '2026-11-24'];
+    const killed = spawn(process.execPath, [join(TOP, 'dist/src/app/main.js'), ...args], { stdio: 'ignore' });
+    const ended = once(killed, 'exit');
+    while (staged().length === 0 && killed.exitCode === null) await wait(5);
+    killed.kill('SIGKILL');
+    expect(await ended).toEqual([null, 'SIGKILL']);
+    expect(staged()).toHaveLength(1);
     expect(bytesBelow(join(output, 'private/')).length).toBe(before);
     expect(run('build').code).toBe(0);
-    expect(readdirSync(join(output, '.builds')).filter((name) => name.startsWith('new-'))).toEqual([]);
+    expect(staged()).toEqual([]);
   });
 
   test('the studio’s own page missing', () => {
