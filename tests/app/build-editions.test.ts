@@ -1,7 +1,7 @@
 /** Build with issued editions: what was issued is drawn again as it was, and what changed since stands beside it. */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test, vi } from 'vitest';
 import { rowId } from '../../src/model/identity.js';
 import { doAsPlanned, markId } from '../session/make-marks.js';
 import { CLIENT, type EditionStudio, editionStudio, wordsOf } from './edition-studio.js';
@@ -10,9 +10,17 @@ import { bytesBelow, writeFiles } from './run-chalkleaf.js';
 // A coach's week of commands in one test: each is a process of its own.
 vi.setConfig({ testTimeout: 300_000 });
 
+/** Its first edition issued once by the program: each case works on a copy. */
+let once: EditionStudio;
+beforeAll(() => {
+  once = editionStudio();
+  expect(once.run('2026-12-28', 'issue', 'ash-venn').code).toBe(0);
+});
+afterAll(() => once.away());
+
 let studio: EditionStudio;
 beforeEach(() => {
-  studio = editionStudio();
+  studio = editionStudio(once);
 });
 afterEach(() => studio.away());
 
@@ -28,6 +36,8 @@ const build = (today: string) => {
 };
 
 test('without an edition, what is planned today is drawn, as a draft that is not issued', () => {
+  studio.away();
+  studio = editionStudio();
   const said = build('2026-12-28');
   expect(wordsOf(studio.out('booklet.html'))).toContain('Draft, not issued');
   expect(drafts()).toEqual([]);
@@ -36,7 +46,6 @@ test('without an edition, what is planned today is drawn, as a draft that is not
 
 describe('an issued edition', () => {
   test('is drawn letter for letter, whatever has since become of a cue, a test or the day', () => {
-    studio.run('2026-12-28', 'issue', 'ash-venn');
     expect(build('2026-12-28')).not.toContain('draft');
     const before = issued();
     expect(drafts()).toEqual([]);
@@ -68,7 +77,6 @@ describe('an issued edition', () => {
   });
 
   test('tells what it changes from what was frozen with it: the same after any later change', () => {
-    studio.run('2026-12-28', 'issue', 'ash-venn');
     const { plan } = studio.edition(1);
     const done = doAsPlanned(plan, 1);
     const pain = { id: markId(1, 900), seq: 900, edition: 1, at: '2027-01-04T19:30:00+01:00', occurrence: 1 };
@@ -97,7 +105,6 @@ describe('an issued edition', () => {
   });
 
   test('issuing again with nothing changed issues nothing, also after one that told of changes', () => {
-    studio.run('2026-12-28', 'issue', 'ash-venn');
     studio.rewrite(CLIENT, '12 kg | 10 | 3', '16 kg | 14 | 3');
     expect(studio.run('2026-12-29', 'issue', 'ash-venn').out).toContain('edition 2');
     expect(studio.run('2026-12-30', 'issue', 'ash-venn').out).toContain('Nothing has changed since edition 2');
@@ -106,7 +113,6 @@ describe('an issued edition', () => {
   });
 
   test('says that it has ended a week after its last day, and can still be read', () => {
-    studio.run('2026-12-28', 'issue', 'ash-venn');
     // Its last session is on 8 February 2027.
     build('2027-02-15');
     expect(wordsOf(studio.out('booklet.html'))).not.toContain('This booklet has ended');
@@ -120,7 +126,6 @@ describe('an issued edition', () => {
   });
 
   test('of the next block tells how it begins', () => {
-    studio.run('2026-12-28', 'issue', 'ash-venn');
     const { plan } = studio.edition(1);
     studio.file([1, 2, 3, 4, 5, 6].flatMap((occurrence) => doAsPlanned(plan, occurrence)));
     studio.rewrite(CLIENT, 'blocks before: 0', 'blocks before: 1');
@@ -135,7 +140,6 @@ describe('an issued edition', () => {
 });
 
 test('another client drawn alone leaves the edition and its draft where they were', () => {
-  studio.run('2026-12-28', 'issue', 'ash-venn');
   studio.rewrite(SQUAT, 'as if on to a low stool', 'as if on to a milking stool');
   const page = readFileSync(studio.home('client.md'), 'utf8').replace('Ash Venn', 'Elm Orrin');
   writeFiles(join(studio.home(), '..'), [['elm-orrin/client.md', page]]);
@@ -148,7 +152,6 @@ test('another client drawn alone leaves the edition and its draft where they wer
 const rowOf = (key: string) => rowId(key.split('/')[2] ?? 'goblet-squat');
 
 test('where nothing newer can be planned the edition is drawn as it was; where it is not safe to train, nothing is', () => {
-  studio.run('2026-12-28', 'issue', 'ash-venn');
   studio.run('2026-12-28', 'build');
   const issued = readFileSync(studio.out('booklet.html'));
   studio.rewrite(CLIENT, 'minutes: 30', 'minutes: 30\nlarge print: yes');

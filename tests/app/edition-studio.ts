@@ -1,5 +1,5 @@
 /** The smallest studio as its coach works on it: issue, marks that came back, changes to pages, build. */
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect } from 'vitest';
 import type { Edition } from '../../src/model/edition.js';
@@ -7,6 +7,7 @@ import type { LogEvent } from '../../src/model/log.js';
 import { chalkleaf, type Ran, smallStudio, workFolder, writeFiles } from './run-chalkleaf.js';
 
 export interface EditionStudio {
+  readonly path: string;
   readonly run: (today: string, ...args: string[]) => Ran;
   /** A path in the client's content folder. */
   readonly home: (...below: string[]) => string;
@@ -22,14 +23,17 @@ export interface EditionStudio {
 
 export const CLIENT = 'clients/ash-venn/client.md';
 
-export function editionStudio(): EditionStudio {
+/** `like`: a copy of that one as it stands, with what was issued and built in it. */
+export function editionStudio(like?: EditionStudio): EditionStudio {
   const work = workFolder();
   const content = (...below: string[]) => join(work.path, 'content', ...below);
-  writeFiles(content(), smallStudio());
+  if (like === undefined) writeFiles(content(), smallStudio());
+  else cpSync(like.path, work.path, { recursive: true, verbatimSymlinks: true });
   const home = (...below: string[]) => content('clients/ash-venn', ...below);
   const read = (path: string) => readFileSync(path, 'utf8');
   const edition = (n: number): Edition => JSON.parse(read(home('editions', String(n), 'edition.json')));
   return {
+    path: work.path,
     run: (today, ...args) =>
       chalkleaf([
         ...args,

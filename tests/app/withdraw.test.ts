@@ -2,15 +2,22 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
 import { readPdf } from '../print/read-pdf.js';
 import { CLIENT, type EditionStudio, editionStudio, wordsOf } from './edition-studio.js';
 import { bytesBelow, TOP } from './run-chalkleaf.js';
 
+/** Issued once by the program: each case works on a copy. */
+let issued: EditionStudio;
+beforeAll(() => {
+  issued = editionStudio();
+  expect(issued.run('2026-12-28', 'issue', 'ash-venn').code).toBe(0);
+});
+afterAll(() => issued.away());
+
 let studio: EditionStudio;
 beforeEach(() => {
-  studio = editionStudio();
-  studio.run('2026-12-28', 'issue', 'ash-venn');
+  studio = editionStudio(issued);
 });
 afterEach(() => studio.away());
 
