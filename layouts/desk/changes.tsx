@@ -1,7 +1,10 @@
 /** What one edition or draft changes, in full: a line for each row and each stretch of days it is alike in. */
 import type { Change } from '../../src/model/change.js';
+import type { Plan } from '../../src/model/plan.js';
+import type { Reason } from '../../src/model/reason.js';
 import { type ChangeLine, sayChangeTable } from '../../src/words/say-change-table.js';
-import { PLAIN_NAMES } from '../../src/words/say-reason.js';
+import { namesIn } from '../../src/words/say-plan.js';
+import { namesOf, PLAIN_NAMES, sayReason } from '../../src/words/say-reason.js';
 import { type Desk, programmeName } from './desk.js';
 
 function Line({ line, nth }: { readonly line: ChangeLine; readonly nth: number }) {
@@ -24,13 +27,25 @@ function Line({ line, nth }: { readonly line: ChangeLine; readonly nth: number }
   );
 }
 
-export function Changes({ desk, changes }: { readonly desk: Desk; readonly changes: readonly Change[] }) {
+export function Changes({
+  desk,
+  changes,
+  plan,
+}: {
+  readonly desk: Desk;
+  readonly changes: readonly Change[];
+  /** The plan that has them. */
+  readonly plan: Plan;
+}) {
   const { words, speech, library } = desk;
   if (changes.length === 0) return <p>{words.sameWork}</p>;
   const exercise = (id: string): string =>
     library.exercises.find((one) => one.id === id)?.name ?? PLAIN_NAMES.exercise(id);
   const programme = (id: string): string => programmeName(desk, id);
-  const lines = sayChangeTable({ changes, speech, names: { exercise, programme } });
+  const inside = { ...namesIn(plan), exercise: (id: string) => speech.words.sets.inSentence(exercise(id)) };
+  const why = (reason: Reason): string =>
+    sayReason(reason, 'coach', speech, namesOf(reason.inputs, inside)) || reason.says;
+  const lines = sayChangeTable({ changes, speech, names: { exercise, programme }, why });
   return (
     <div class="wide">
       <table class="glance changes">

@@ -200,14 +200,14 @@ function Issued({ desk, of }: { readonly desk: Desk; readonly of: DeskEdition })
       {draft === null ? null : (
         <section>
           <h2>{words.changedSince}</h2>
-          <Changes desk={desk} changes={since} />
+          <Changes desk={desk} changes={since} plan={draft} />
         </section>
       )}
       {edition.changes === undefined ? null : (
         <section>
           <h2>{words.changedBy(edition.n)}</h2>
           <p class="note">{words.from(sayFullDate(edition.from, speech))}.</p>
-          <Changes desk={desk} changes={edition.changes} />
+          <Changes desk={desk} changes={edition.changes} plan={edition.plan} />
         </section>
       )}
     </>

@@ -21,7 +21,8 @@ export function Problems({
       {problems.map(({ problem, message, hint }) => (
         <li>
           <strong>{desk.words.severity[problem.severity]}: </strong>
-          {message} {hint}
+          {message}
+          {hint === '' ? null : ` ${desk.words.instead} ${hint}${/[.!?…]$/.test(hint) ? '' : '.'}`}
           <span class="note">
             {placeText(problem.place)}[{problem.code}]
           </span>

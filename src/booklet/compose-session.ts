@@ -99,11 +99,11 @@ function untestedFirst(columns: readonly Column[]): readonly Column[] {
 /** How a circuit is done, or a clock leads; empty for a row done set by set. */
 function groupOf(subject: Subject, standings: readonly Standing[], row: readonly Standing[]): string {
   const { signal, workAndPause } = subject.speech.words.sets;
-  const { everySeconds, workSeconds, pauseSeconds } = row.find(({ group }) => isClocked(group))?.group ?? {};
+  const { everySeconds, workSeconds, pauseSeconds, items } = row.find(({ group }) => isClocked(group))?.group ?? {};
   return [
     turnsOf(subject, standings, row),
     ...(everySeconds === undefined ? [] : [signal(everySeconds)]),
-    ...(workSeconds === undefined ? [] : [workAndPause(workSeconds, pauseSeconds ?? 0)]),
+    ...(workSeconds === undefined ? [] : [workAndPause(workSeconds, pauseSeconds ?? 0, (items ?? []).length > 1)]),
   ]
     .filter((said) => said !== '')
     .join(' ');

@@ -25,6 +25,8 @@ export interface Block {
   readonly before: number;
   /** Begins a page, whatever room is left. */
   readonly breakBefore?: true;
+  /** On a fresh page it stands under nothing carried over. */
+  readonly apart?: true;
 }
 
 export const HAIRLINE = 0.5;

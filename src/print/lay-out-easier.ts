@@ -2,6 +2,7 @@
 import type { EasierText, ExercisePart, SessionPart } from '../model/booklet.js';
 import type { ExerciseId } from '../model/identity.js';
 import { type Line, plainLine, plainText } from '../model/prose.js';
+import { sentence } from '../words/rule-words.js';
 import { columnOf, HANG, type Slug, slugsOf, together } from './lay-out-blocks.js';
 import { layOutLines, layOutParagraph, type StyledRun, styledLine } from './lay-out-lines.js';
 import { weekRuns } from './lay-out-week-runs.js';
@@ -49,7 +50,7 @@ function itemsOf(part: ExercisePart, setting: Setting): readonly EasierItem[] {
     ...others.map((name) => ({
       name,
       exercise: pageIn(of(name)),
-      when: plainLine(of(name)[0]?.easier.when ?? ''),
+      when: plainLine(sentence(of(name)[0]?.easier.when ?? '')),
       planned: of(name),
     })),
   ];
@@ -59,10 +60,16 @@ function itemsOf(part: ExercisePart, setting: Setting): readonly EasierItem[] {
 const unparted = (dose: string): string => (dose.length <= SHORT ? dose.replaceAll(' ', NO_BREAK) : dose);
 const SHORT = 18;
 
+/** What every week of a session says, if they all say one thing: sessions of other weeks may then say it together. */
+function alwaysSaid(doses: EasierText['doses']): string | undefined {
+  const [only, ...others] = new Set(doses.map(({ text }) => text));
+  return others.length === 0 ? only : undefined;
+}
+
 /** `Week 1–3 12 kg × 8, 4 12 kg × 9`: a line for each session, or one where all plan the same. */
 function doseLines(planned: readonly Planned[], body: Tag, setting: Setting): readonly (readonly StyledRun[])[] {
   const dosed = planned.filter(({ easier }) => easier.doses.some(({ text }) => text !== ''));
-  const same = new Set(dosed.map(({ easier }) => JSON.stringify(easier.doses))).size <= 1;
+  const same = new Set(dosed.map(({ easier }) => alwaysSaid(easier.doses) ?? JSON.stringify(easier.doses))).size <= 1;
   return (same ? dosed.slice(0, 1) : dosed).map(({ session, easier }): readonly StyledRun[] => {
     const notes = weekNotes(easier.doses).map((note) => ({ ...note, text: unparted(note.text) }));
     const led = notes.every((note) => note.always) ? '' : `${setting.labels.week} `;

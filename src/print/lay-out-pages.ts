@@ -56,9 +56,9 @@ function unitsOf(slugs: readonly Slug[]): readonly (readonly Slug[])[] {
 }
 
 function fillChapter(chapter: Chapter, sheets: Sheet[]): void {
-  const fresh = (): Sheet => {
+  const fresh = (apart = false): Sheet => {
     const sheet = emptySheet(chapter.running, chapter.bare === true);
-    put(sheet, chapter.carried ?? []);
+    if (!apart) put(sheet, chapter.carried ?? []);
     sheets.push(sheet);
     return sheet;
   };
@@ -79,8 +79,8 @@ function fillChapter(chapter: Chapter, sheets: Sheet[]): void {
       continue;
     }
     if (block.whole && total <= LINES_ON_PAGE - head) {
-      sheet = fresh();
-      sheet.used += head > 0 && total + head + block.before <= LINES_ON_PAGE ? block.before : 0;
+      sheet = fresh(block.apart);
+      sheet.used += sheet.used > 0 && total + head + block.before <= LINES_ON_PAGE ? block.before : 0;
       put(sheet, block.slugs);
       continue;
     }

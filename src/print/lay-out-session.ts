@@ -187,7 +187,7 @@ export function layOutSession(part: SessionPart, setting: Setting, target: strin
         const one = rowBlock(row, airOver(i));
         return i === breakAt ? { ...one, breakBefore: true } : one;
       }),
-      ...(coolDown.length > 0 ? [block([ruledSlug(), ...coolDown], { whole: true })] : []),
+      ...(coolDown.length > 0 ? [{ ...block([ruledSlug(), ...coolDown], { whole: true }), apart: true as const }] : []),
       ...(notes >= LEAST_NOTES ? [notesBlock(notes, setting)] : []),
     ],
   };

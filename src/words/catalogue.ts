@@ -114,8 +114,8 @@ export interface SetWords {
   ) => string;
   /** `Start a set every minute. What is left of the minute is rest.` */
   readonly signal: (seconds: number) => string;
-  /** `40 seconds of work, 20 seconds to change over.` */
-  readonly workAndPause: (work: number, pause: number) => string;
+  /** `40 seconds of work, 20 seconds to change over.`; of one exercise alone there is nothing to change to. */
+  readonly workAndPause: (work: number, pause: number, changes: boolean) => string;
   /** `First set: try the 20 kg for 4.` */
   readonly tryLoad: (load: string, amount: string) => string;
   readonly tryVersion: (name: string, dose: string) => string;

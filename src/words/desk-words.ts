@@ -64,6 +64,8 @@ export interface DeskWords {
   readonly movement: string;
   readonly muscleGroups: Readonly<Record<MuscleGroup, string>>;
   readonly countedHow: string;
+  /** Before what to write or do in place of what is wrong. */
+  readonly instead: string;
   readonly severity: Readonly<Record<'error' | 'warning' | 'advice', string>>;
 }
 
@@ -143,6 +145,7 @@ const englishDesk: DeskWords = {
   },
   countedHow:
     'A set counts half for a muscle that only assists, and once for a group. Of work on one side, the side with fewer counts.',
+  instead: 'Instead:',
   severity: { error: 'Error', warning: 'Warning', advice: 'Advice' },
 };
 

@@ -86,13 +86,16 @@ function weekList(weeks: readonly number[]): string {
   return `${weeks.length === 1 ? 'week' : 'weeks'}${NO_BREAK}${listed(parts)}`;
 }
 
-function rest(seconds: number): string {
-  if (seconds === 0) return 'No rest: straight on.';
-  if (seconds < 120) return `Rest ${counted(seconds, 'second', 'seconds')}.`;
-  const minutes = Math.floor(seconds / 60);
+/** `90 seconds`, `2 minutes 40 seconds`. */
+function lasting(seconds: number): string {
+  if (seconds < 120) return counted(seconds, 'second', 'seconds');
+  const minutes = counted(Math.floor(seconds / 60), 'minute', 'minutes');
   const over = seconds % 60;
-  if (over === 0) return `Rest ${counted(minutes, 'minute', 'minutes')}.`;
-  return `Rest ${counted(minutes, 'minute', 'minutes')} ${counted(over, 'second', 'seconds')}.`;
+  return over === 0 ? minutes : `${minutes} ${counted(over, 'second', 'seconds')}`;
+}
+
+function rest(seconds: number): string {
+  return seconds === 0 ? 'No rest: straight on.' : `Rest ${lasting(seconds)}.`;
 }
 
 /** A name as it stands inside a sentence: what follows a comma is left to the heading, and the first letter is small. */
@@ -151,8 +154,8 @@ export const englishSets: SetWords = {
     seconds === 60
       ? 'Start a set every minute. What is left of the minute is rest.'
       : `Start a set every ${counted(seconds, 'second', 'seconds')}. What is left of them is rest.`,
-  workAndPause: (work, pause) =>
-    `${counted(work, 'second', 'seconds')} of work, ${counted(pause, 'second', 'seconds')} to change over.`,
+  workAndPause: (work, pause, changes) =>
+    `${lasting(work)} of work, ${lasting(pause)} ${changes ? 'to change over' : 'of rest'}.`,
   tryLoad: (load, amount) => `First set: try the ${load} for ${amount}.`,
   tryVersion: (name, dose) => `First set: try the ${inSentence(name)}, ${dose}.`,
   gateNeeds: (dose, weeks, left) =>

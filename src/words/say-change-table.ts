@@ -7,6 +7,7 @@ import {
   type PlanChange,
   type RowChange,
 } from '../model/change.js';
+import type { Reason } from '../model/reason.js';
 import { sayDate } from './say-date.js';
 import { sayTenths } from './say-dose.js';
 import { sayPlanned } from './say-planned.js';
@@ -34,6 +35,8 @@ export interface TableOf {
   readonly changes: readonly Change[];
   readonly speech: Speech;
   readonly names: { readonly exercise: (id: string) => string; readonly programme: (id: string) => string };
+  /** A reason for the coach, with things by their names; a plan's own sentence has ids alone. */
+  readonly why: (reason: Reason) => string;
 }
 
 export function sayChangeTable(of: TableOf): readonly ChangeLine[] {
@@ -60,7 +63,7 @@ function lineOfRow(changes: readonly RowChange[], of: TableOf): readonly ChangeL
       name: work === undefined || work === null ? first.row : of.names.exercise(work.exercise),
       what: changes.map(({ what }) => words.changes.kinds[what]).join(', '),
       stretches: stretchesOf(inOrder, of),
-      why: told.reason?.says ?? '',
+      why: told.reason === undefined ? '' : of.why(told.reason),
       rule: told.reason?.rule ?? '',
     },
   ];
@@ -108,14 +111,14 @@ function dosesOf({ sets }: ChangedWork, speech: Speech): string {
     .join('; ');
 }
 
-function lineOfPlan(change: PlanChange, { speech, names }: TableOf): ChangeLine {
+function lineOfPlan(change: PlanChange, { speech, names, why }: TableOf): ChangeLine {
   const { changes: words } = speech.words;
   const line = (from: string, before: string, after: string) => ({
     session: words.whole[change.what],
     name: '',
     what: '',
     stretches: [{ from, before, after }],
-    why: 'reason' in change ? (change.reason?.says ?? '') : '',
+    why: 'reason' in change && change.reason !== undefined ? why(change.reason) : '',
     rule: 'reason' in change ? (change.reason?.rule ?? '') : '',
   });
   switch (change.what) {

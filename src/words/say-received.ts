@@ -1,6 +1,7 @@
 /** What `receive` tells a coach: what was filed, of which sessions, and what must be looked at before anything else. */
 import type { PainReport } from '../model/log.js';
 import { counted, listed } from './problems/said.js';
+import { speechOf } from './speech.js';
 import { wrapLine } from './wrap-lines.js';
 
 export interface ReceivedSession {
@@ -60,9 +61,10 @@ const sayAlarm = ({ day, report }: ReceivedPain): string =>
 
 function sayPain({ day, report, exercise }: ReceivedPain): string {
   const { where, side, degree, worseNextMorning } = report;
+  const { inSentenceWhole } = speechOf('en-GB').words.sets;
   const what = where === 'elsewhere' ? 'somewhere' : `${side === undefined ? '' : `${side} `}${where}`;
   const morning = worseNextMorning === true ? ', worse the next morning' : '';
-  return `Look at this: pain of ${degree} in 10, ${what}${exercise === '' ? '' : `, in ${exercise}`}, on ${day}${morning}.`;
+  return `Look at this: pain of ${degree} in 10, ${what}${exercise === '' ? '' : `, in the ${inSentenceWhole(exercise)}`}, on ${day}${morning}.`;
 }
 
 const LONGEST = 200;

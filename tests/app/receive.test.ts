@@ -134,7 +134,7 @@ describe('marks are filed', () => {
     expect(lines.slice(2, 6)).toEqual([
       '  ALARM SIGN on 2027-01-04: fainting. Speak to the client before anything else;',
       '    this needs a doctor’s eye.',
-      '  Look at this: pain of 5 in 10, left knee, in Goblet squat, on 2027-01-04.',
+      '  Look at this: pain of 5 in 10, left knee, in the goblet squat, on 2027-01-04.',
       '  Look at this: pain of 1 in 10, hip, on 2027-01-04, worse the next morning.',
     ]);
   });

@@ -25,7 +25,7 @@ const found = (f: Figure, name: string): string =>
 
 /** `: 8 sets against 3 in week 1`. */
 const against = (f: Figure, one: string, other: string): string =>
-  clause(f(one), (n) => `: ${n} sets against ${f(other)} in week ${f('week')}`);
+  clause(f(one), (n) => `: ${n} ${n === '1' ? 'set' : 'sets'} against ${f(other)} in week ${f('week')}`);
 
 export const englishAudit: Readonly<Record<AuditRuleName, RuleWords>> = {
   'audit-balance-days': only(
