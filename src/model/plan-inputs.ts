@@ -170,6 +170,8 @@ export interface RecallInput {
     readonly row: string;
     readonly date: IsoDate;
     readonly earned: number;
+    /** What occurrences at the top of the range earned, to which later ones add; absent where that is all of it. */
+    readonly tops?: 0 | 1 | 2;
     /** Loads to go down from there. */
     readonly lighter: number;
     /** Absent on a ladder. */

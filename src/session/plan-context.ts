@@ -18,7 +18,7 @@ import { bookletId } from '../model/identity.js';
 import type { LogEvent } from '../model/log.js';
 import type { Place } from '../model/place.js';
 import type { Plan, PlanSession } from '../model/plan.js';
-import type { ReplannedExercise, ReplanningInput } from '../model/plan-inputs.js';
+import type { RecallInput, ReplannedExercise, ReplanningInput } from '../model/plan-inputs.js';
 import type { Programme } from '../model/programme.js';
 import { gatherHistory } from './gather-history.js';
 import { localDay } from './gather-session.js';
@@ -45,6 +45,8 @@ export interface PlanContext {
   readonly since: Day;
   /** The day the plan was made: breaks up to then are answered in it. */
   readonly made: Day;
+  /** What marks and observations said of each exercise when it was made. */
+  readonly recalled: readonly RecallInput[];
   /** What the sessions done since the plan was made say by themselves, and how many work occurrences each row had. */
   readonly lately: { readonly recalls: Recalls; readonly worked: ReadonlyMap<string, number> };
 }
@@ -89,6 +91,7 @@ export function contextOfPlan(
     pained: client.cautions,
     since: begins,
     made: dayOfIso(plan.today) ?? begins,
+    recalled: plan.inputs.recalls ?? [],
     lately: { recalls: remember({ ...remembering, history: fresh }).recalls, worked: workedIn(fresh) },
   };
 }
@@ -264,7 +267,8 @@ function workedIn({ sessions }: History): ReadonlyMap<string, number> {
 
 /**
  * What is earned in a row that stands where it was planned to begin: marks of a block before are known by what the plan
- * began with, to which whatever was done since adds where all of it earned.
+ * began with, to which whatever was done since adds where all of it earned. What was earned by leaving more than asked
+ * is not added to: it is earned anew or not at all.
  */
 export function earnedSince(before: number, since: number, worked: number, all: number): 0 | 1 | 2 {
   const sum = worked === 0 ? before : since >= Math.min(worked, 2) ? before + since : 0;

@@ -122,7 +122,7 @@ function fittedOf(
 
 /** Where it ended by its marks; else with what else was marked of its exercise; else as it was planned to begin. */
 function begin(
-  { context, since, made, lately }: PlanContext,
+  { context, since, made, lately, recalled }: PlanContext,
   fitted: WalkFitted,
   strand: StrandInput,
   row: ReplannedRow,
@@ -131,7 +131,10 @@ function begin(
   const role =
     row.byRole && strand.start !== null ? { role: 'main', main: strand.start.load, load: strand.start.load } : null;
   const ended = row.byRole ? null : beginWhereItEnded(context, fitted, chain);
-  if (ended !== null) return trusted(context, asRecalled(context, fitted, withEarned(lately, ended, strand)));
+  if (ended !== null) {
+    const again = trusted(context, asRecalled(context, fitted, withEarned(lately, ended, strand, recalled)));
+    return lately.worked.has(strand.id) ? again : notAbove(again, strand.start);
+  }
   const own = fitted.chain.judged[row.base];
   const version = chain[row.base];
   const tested = own === undefined || version === undefined ? null : readCapacity(context, own, version);
@@ -164,10 +167,19 @@ function begin(
   return trusted(context, asRecalled(context, fitted, begun));
 }
 
+/** Where nothing of the row was done since, the plan knew of its marks, and of what speaks against going on from them. */
+function notAbove(begun: Beginning, planned: StrandInput['start']): Beginning {
+  const { start } = begun;
+  if (start === null || planned === null) return begun;
+  const harder = start.version - planned.version || start.load - planned.load;
+  return harder > 0 ? { ...begun, start: planned } : begun;
+}
+
 function withEarned(
   { recalls, worked }: PlanContext['lately'],
   begun: Begun,
   { id, start, versions }: StrandInput,
+  recalled: PlanContext['recalled'],
 ): Begun {
   const own = begun.start;
   const here =
@@ -179,7 +191,15 @@ function withEarned(
   if (own === null || start === null || !here) return begun;
   const exercise = versions[own.version]?.exercise;
   const since = exercise === undefined ? undefined : recalls.get(exercise)?.lastIn.get(id);
-  const earned = earnedSince(start.earned, since?.earned ?? 0, worked.get(id) ?? 0, own.earned);
+  const before = recalled.find((one) => one.exercise === exercise);
+  const { tops } = before?.earned === 2 ? {} : (before?.rows?.find(({ row }) => row === id) ?? {});
+  const done = worked.get(id) ?? 0;
+  const earned = earnedSince(
+    done === 0 ? start.earned : Math.min(start.earned, tops ?? 2),
+    since?.earned ?? 0,
+    done,
+    own.earned,
+  );
   return { ...begun, start: { ...own, earned } };
 }
 

@@ -19,8 +19,10 @@ export interface LastWork {
   /** As the exercise counts it; 0 for the body alone. */
   readonly grams: Grams;
   readonly tempo: TempoStep;
-  /** Occurrences in a row at the top of `range` with the asked reserve, as the walk counts what is earned. */
+  /** `tops`, or 2 where more was left than asked in two running. */
   readonly earned: 0 | 1 | 2;
+  /** Occurrences in a row at the top of `range` with the asked reserve, as the walk counts them: later ones add to these. */
+  readonly tops: 0 | 1 | 2;
   readonly range: { readonly min: number; readonly max: number };
   /** Greatest reps × resisted load of one set; `null` where nothing is counted. */
   readonly greatest: number | null;

@@ -50,8 +50,8 @@ function together(marks: Recall, b: Recall): Recall {
 function unearned(marks: Recall): Recall {
   return {
     ...marks,
-    last: marks.last === null ? null : { ...marks.last, earned: 0, short: true },
-    lastIn: new Map([...marks.lastIn].map(([row, last]) => [row, { ...last, earned: 0, short: true }])),
+    last: marks.last === null ? null : { ...marks.last, earned: 0, tops: 0, short: true },
+    lastIn: new Map([...marks.lastIn].map(([row, last]) => [row, { ...last, earned: 0, tops: 0, short: true }])),
     rungIn: new Map([...marks.rungIn].map(([row, last]) => [row, { ...last, earned: 0 }])),
     trials: [],
     earned: 0,

@@ -77,7 +77,10 @@ export const gramsKnown = (set: DoneSet, row: DoneRow, exercise: Exercise): Gram
  */
 export function resistedIn(set: DoneSet, row: DoneRow, exercise: Exercise, bodyMass: Grams | null): number | null {
   const grams = gramsKnown(set, row, exercise);
-  if (grams === null) return null;
+  return grams === null ? null : resistedWith(grams, exercise, bodyMass);
+}
+
+export function resistedWith(grams: Grams, exercise: Exercise, bodyMass: Grams | null): number {
   const share = exercise.facts.bodyShare?.share ?? null;
   if ((share ?? 0) > 0 && bodyMass === null) return 1;
   return Math.max(1, inAllHands(grams, exercise) + bodyPart(share, bodyMass));

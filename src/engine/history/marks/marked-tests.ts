@@ -15,7 +15,7 @@ import { DONE_MEDIAN } from '../../rules/done-median.js';
 import { DONE_SIDE } from '../../rules/done-side.js';
 import { DONE_UNSAID } from '../../rules/done-unsaid.js';
 import type { Remembering } from '../recall.js';
-import { type MarkedRow, resistedIn } from './marked-rows.js';
+import { type MarkedRow, resistedIn, resistedWith } from './marked-rows.js';
 import { sinceBreak } from './since-break.js';
 
 export interface MarkedTest {
@@ -66,7 +66,31 @@ export function markedTests(remembering: Remembering, rows: readonly MarkedRow[]
     const found = middleOf(said.length > 0 ? said : newer, rules);
     const latest = tests.filter(({ day }) => day === tested).sort((a, b) => a.k - b.k)[0];
     const deciding = found ?? (latest === undefined ? null : { evidence: latest, of: 1 });
-    return deciding === null ? [] : [testOf(deciding.evidence, deciding.of, client)];
+    if (deciding === null || isBeyond(remembering, deciding, latestOf(taken))) return [];
+    return [testOf(deciding.evidence, deciding.of, client)];
+  });
+}
+
+const latestOf = (tests: readonly Test[]): readonly Test[] =>
+  tests.filter(({ date }) => tests.every((one) => one.date <= date));
+
+/**
+ * What marks that are not at hand any more came to stands among the tests, as one of them: of it and a single newer one
+ * the lower, which is never more than all of them together would say.
+ */
+function isBeyond(
+  { client, rules }: Remembering,
+  { evidence, of }: { readonly evidence: Evidence; readonly of: number },
+  taken: readonly Test[],
+): boolean {
+  if (of > 1 || evidence.by === 'test') return false;
+  const bodyMass = client.bodyMass?.mass.grams ?? null;
+  return taken.some(({ marked, load, reps, reserve, tempo }) => {
+    const resisted = resistedWith(load?.grams ?? 0, evidence.exercise, bodyMass);
+    return (
+      marked === true &&
+      resisted * (300 + normalReps(10 * reps + reserve, tempoFactor(tempo ?? 'normal', rules))) < evidence.k
+    );
   });
 }
 

@@ -228,8 +228,8 @@ function soreAfter(
   const later = before !== null && before.day > sore.day ? before : sore;
   return {
     sore: { ...later, under: under.length === 0 ? null : Math.min(...under) },
-    last: last === null ? null : { ...last, earned: 0 },
-    lastIn: new Map([...lastIn].map(([row, one]) => [row, { ...one, earned: 0 }])),
+    last: last === null ? null : { ...last, earned: 0, tops: 0 },
+    lastIn: new Map([...lastIn].map(([row, one]) => [row, { ...one, earned: 0, tops: 0 }])),
     rungIn: new Map([...rungIn].map(([row, one]) => [row, { ...one, earned: 0 }])),
   };
 }

@@ -51,7 +51,12 @@ export function rowEnds(remembering: Remembering, rows: readonly MarkedRow[]): r
     const kept = worked.findLast(
       (one) => one !== last && !fellShort(one) && one.exercise === last.exercise && one.grams <= last.grams,
     );
-    const missed = { lighter: kept === undefined ? rules.valueOf(DONE_MISSED) : 0, short: true, earned: 0 } as const;
+    const missed = {
+      lighter: kept === undefined ? rules.valueOf(DONE_MISSED) : 0,
+      short: true,
+      earned: 0,
+      tops: 0,
+    } as const;
     const load = kept === undefined || kept.grams === 0 ? [] : [{ name: 'load', value: kept.grams, unit: 'g' }];
     const inputs = [{ name: 'exercise', value: last.exercise.id, unit: '' }, day, ...load];
     const end = endOf(kept ?? last, missed);
@@ -59,13 +64,14 @@ export function rowEnds(remembering: Remembering, rows: readonly MarkedRow[]): r
   }
   if (easier > once) return easierEnds(remembering, last, day);
   const over = once === 0 && overTarget(remembering, worked);
-  const earned = over ? 2 : once > 0 ? 0 : earnedIn(remembering, worked);
+  const tops = once > 0 ? 0 : earnedIn(remembering, worked);
+  const earned = over ? 2 : tops;
   const because = over
     ? { rule: DONE_OVER_TARGET, inputs: [{ name: 'value', value: rules.valueOf(DONE_OVER_TARGET), unit: 'tenths' }] }
     : earned > 0
       ? { rule: DONE_EARNED, inputs: [{ name: 'earned', value: earned, unit: '' }] }
       : null;
-  return [{ ...endOf(last, { lighter: 0, short: false, earned }), because }];
+  return [{ ...endOf(last, { lighter: 0, short: false, earned, tops }), because }];
 }
 
 function easierEnds(remembering: Remembering, last: Worked, day: ReasonInput): readonly RowEnd[] {
@@ -73,7 +79,7 @@ function easierEnds(remembering: Remembering, last: Worked, day: ReasonInput): r
   const own = remembering.exercises.get(marked.row.exercise);
   const inputs = [{ name: 'exercise', value: exercise.id, unit: '' }, day];
   const because = { rule: DONE_EASIER, inputs };
-  const lower = { lighter: 1, short: true, earned: 0 } as const;
+  const lower = { lighter: 1, short: true, earned: 0, tops: 0 } as const;
   if (own === undefined || own === exercise) return [{ ...endOf(last, lower), because }];
   const planned = marked.row.sets.flatMap((set) => set.planned ?? []).filter(({ kind }) => kind === 'work');
   const grams = Math.min(...planned.map(({ load }) => load?.grams ?? 0));
@@ -185,7 +191,7 @@ const sameOption = (a: Worked, b: Worked): boolean =>
 
 function endOf(
   { marked, sets, exercise, grams, tempo }: Worked,
-  outcome: Pick<LastWork, 'lighter' | 'short' | 'earned'>,
+  outcome: Pick<LastWork, 'lighter' | 'short' | 'earned' | 'tops'>,
 ): Omit<RowEnd, 'because'> {
   const { asked } = marked.row;
   const reps = Math.min(...sets.map((set) => set.reps ?? 0));

@@ -46,8 +46,8 @@ function rowsOf({ lastIn, rungIn }: Recall): NonNullable<RecallInput['rows']> {
   const byName = <T>(ends: ReadonlyMap<string, T>): readonly (readonly [string, T])[] =>
     [...ends].sort(([a], [b]) => compareIds(a, b));
   return [
-    ...byName(lastIn).map(([row, { day, earned, lighter, grams }]) => {
-      return { row, date: isoOfDay(day), earned, lighter, grams };
+    ...byName(lastIn).map(([row, { day, earned, tops, lighter, grams }]) => {
+      return { row, date: isoOfDay(day), earned, ...(tops === earned ? {} : { tops }), lighter, grams };
     }),
     ...byName(rungIn).map(([row, { day, earned, lighter }]) => ({ row, date: isoOfDay(day), earned, lighter })),
   ];
