@@ -91,7 +91,10 @@ export function sayInput(input: ReasonInput, names: Names, speech: Speech): stri
       return `${value}`;
     case '':
       return `${value}`;
-    default:
-      return `${value}${NO_BREAK}${value === 1 ? unit.replace(/s$/, '') : unit}`;
+    default: {
+      // A row stands once in a session.
+      const told = unit === 'occurrences' ? 'sessions' : unit;
+      return `${value}${NO_BREAK}${value === 1 ? told.replace(/s$/, '') : told}`;
+    }
   }
 }

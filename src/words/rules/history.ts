@@ -77,7 +77,7 @@ const englishMarks: Readonly<Record<(typeof MARK_RULES)[number], RuleWords>> = {
   ),
   'done-easier': both(
     (f) =>
-      `The easier version was chosen for the work ${held(f, '2 occurrences')} running${clause(f('marked'), (day) => `, last on ${day}`)}: it begins easier, and nothing is earned.`,
+      `The easier version was chosen for the work ${held(f, '2 sessions')} running${clause(f('marked'), (day) => `, last on ${day}`)}: it begins easier, and nothing is earned.`,
     'You chose the easier one, so this begins easier.',
   ),
   'done-gap': only(
@@ -152,7 +152,7 @@ const englishMarks: Readonly<Record<(typeof MARK_RULES)[number], RuleWords>> = {
   ),
   'pain-sign-off': only(
     (f) =>
-      `Pain${painSaid(f)} was said${inIt(f)}, which needs a sign-off: the sign-off no longer counts. See it done again, or write that it is cleared.`,
+      `Pain${painSaid(f)} was said${inIt(f) || ' in what needs a sign-off'}: the sign-off no longer counts. See it done again, or write that it is cleared.`,
   ),
 };
 

@@ -83,6 +83,12 @@ const WRITTEN: Readonly<Record<string, Saying>> = {
   'test-not-counted': 'A row without reps to count up to a limit is not tested, and the coach is told.',
   'way-unlocks': 'Where an exercise is refused and one of its own easier ways would do, the coach is told.',
   'would-unlock': 'For each version refused, the coach is told what would open it.',
+  'done-median': (f) =>
+    `What can be lifted rests on sets marked at home: of those of the last ${said(f)}, the one in the middle.`,
+  'done-earned': (f) =>
+    `Marks at the top of the range, with the reserve asked for, count towards the next step: ${said(f)} running at most.`,
+  'propose-caution': (f) =>
+    `Pain marked at one place on ${said(f).replace('reports', 'days')}, or strong once, asks for a caution.`,
   'plates-a-side': (f) => `A dumbbell handle is taken to hold ${said(f)} on a side.`,
   'ladder-earned': 'The next step waits until this one has been done so many sessions running.',
   'ladder-easy-down': 'Where an easy week cannot have fewer sets, its dose is so much lower.',

@@ -123,5 +123,5 @@ export const englishReview: Readonly<Record<ReviewRuleName, RuleWords>> = {
   'review-load': only(
     'The load of a week is effort of 10 times minutes, summed over seven days. Nothing is decided by it.',
   ),
-  'review-share': only((f) => `Fewer than ${f('value') || '2'} of 3 sessions planned is few.`),
+  'review-share': only((f) => `Fewer than ${f('value') || '2 of 3'} sessions planned is few.`),
 };

@@ -74,6 +74,7 @@ export const RULE_TITLES: Readonly<Record<string, string>> = {
   'birth-signs': 'After a birth: signs to stop',
   'birth-window': 'After a birth: how long it counts',
   'bone-bend': 'Low bone density: bending',
+  'bone-fast': 'Low bone density: speed',
   'bone-lift': 'Low bone density: lifting from the floor',
   'bone-twist': 'Low bone density: twisting',
   'clearance-holds': 'How long a clearance holds',
