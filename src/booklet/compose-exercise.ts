@@ -1,12 +1,12 @@
 /** One exercise whole: everything a client needs to do it, in the order they need it. */
 import type { ExercisePart } from '../model/booklet.js';
-import type { Cue, Exercise, Version } from '../model/exercise.js';
+import { type Cue, type Exercise, liftsFromTheFloor, type Version } from '../model/exercise.js';
 import { type Line, plainLine, plainText } from '../model/prose.js';
 import { sentence } from '../words/rule-words.js';
 import { unquoted } from '../words/unquoted.js';
 import { pageOf } from './compose-easier.js';
 import { composeWhy } from './compose-why.js';
-import { mindedIn } from './minded.js';
+import { itemsOf, mindedIn } from './minded.js';
 import { begunLine, bookletLine, bookletLines } from './own-words.js';
 import { nameOf, type Subject } from './subject.js';
 
@@ -21,13 +21,15 @@ export function composeExercise(subject: Subject, exercise: Exercise, reachable:
   const { words } = exercise;
   const { booklet } = subject.speech.words;
   const why = composeWhy(subject, exercise);
+  const only = onlyWay(subject, exercise);
+  const own = only !== undefined && leavesTheFloor(exercise, only);
   const lines: readonly (readonly [Section['name'], Told])[] = [
     ['parts', partsOf(subject, exercise)],
-    ['set-up', told(words.setUp)],
-    ['pick up', told(words.pickUp)],
+    ['set-up', own ? [] : told(words.setUp)],
+    ['pick up', own ? [] : told(words.pickUp)],
     ['cues', [...mindedHere(subject, exercise), ...words.cues.map(cueLine)]],
     ['breath', told(words.breath)],
-    ['put down', told(words.putDown)],
+    ['put down', own ? [] : told(words.putDown)],
     ['faults', faultsOf(subject, exercise)],
     ['easier', easierOf(subject, exercise, reachable)],
     ['harder', harderOf(subject, exercise, reachable)],
@@ -37,7 +39,10 @@ export function composeExercise(subject: Subject, exercise: Exercise, reachable:
     kind: 'exercise',
     id: exercise.id,
     title: exercise.name,
-    description: bookletLines(words.description),
+    description: [
+      ...(only === undefined ? [] : [strong(booklet.onlyLike(plainText(only.say)))]),
+      ...bookletLines(words.description),
+    ],
     sections: lines
       .filter(([, of]) => of.length > 0)
       .map(([name, of]) => ({ name, title: booklet.sections[name], lines: of })),
@@ -46,6 +51,17 @@ export function composeExercise(subject: Subject, exercise: Exercise, reachable:
     ...(why.length === 0 ? {} : { why }),
   };
 }
+
+/** The easier way of it in which this client does it wherever the plan has it; `undefined` where there is none such. */
+function onlyWay(subject: Subject, exercise: Exercise): Version | undefined {
+  const [way, ...others] = new Set(itemsOf(subject, exercise).map(({ done }) => done?.way));
+  if (way === undefined || others.length > 0) return undefined;
+  return exercise.words.easier.find((version) => `${exercise.id}#${keyOf(version)}` === way);
+}
+
+/** Done lying or kneeling as it is written, and not in this way: how to get there and up again is then of no use. */
+const leavesTheFloor = (exercise: Exercise, { causes }: Version): boolean =>
+  causes.includes('floor') && exercise.facts.onTheFloor && !liftsFromTheFloor(exercise);
 
 /** What a combination is made of, each part with its page. */
 function partsOf(subject: Subject, { facts }: Exercise): Told {
@@ -96,10 +112,8 @@ function easierOf(subject: Subject, exercise: Exercise, reachable: ReadonlySet<s
 const keyOf = ({ to }: Version): string => (to.kind === 'exercise' ? to.id : to.slug);
 
 /** By id, slug or words; `undefined` where the plan never plans this exercise. */
-function easierGiven({ plan }: Subject, exercise: Exercise): ReadonlySet<string> | undefined {
-  const items = plan.weeks
-    .flatMap(({ sessions }) => sessions.flatMap(({ groups }) => groups.flatMap((group) => group.items)))
-    .filter((item) => item.exercise === exercise.id);
+function easierGiven(subject: Subject, exercise: Exercise): ReadonlySet<string> | undefined {
+  const items = itemsOf(subject, exercise);
   if (items.length === 0) return undefined;
   return new Set(
     items.flatMap(({ easier }) =>

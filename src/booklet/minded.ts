@@ -38,7 +38,8 @@ function toldOf(subject: Subject, exercise: Exercise): readonly string[] {
   return [...new Set(told)];
 }
 
-const itemsOf = ({ plan }: Subject, exercise: Exercise): readonly Item[] =>
+/** Wherever the plan has this exercise, in order. */
+export const itemsOf = ({ plan }: Subject, exercise: Exercise): readonly Item[] =>
   plan.weeks
     .flatMap(({ sessions }) => sessions.flatMap(({ groups }) => groups.flatMap((group) => group.items)))
     .filter((item) => item.exercise === exercise.id);

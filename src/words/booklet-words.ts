@@ -61,6 +61,8 @@ export interface BookletWords {
   readonly forYou: (words: string) => string;
   /** The same as the lead of a line beside an exercise. */
   readonly forYouLead: string;
+  /** At the head of an exercise this client does in one easier way of it alone. */
+  readonly onlyLike: (way: string) => string;
 
   readonly calendarTitle: (weeks: number) => string;
   readonly weekLabel: (week: number) => string;

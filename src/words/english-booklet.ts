@@ -104,6 +104,7 @@ export const englishBooklet: BookletWords = {
     `Where local rules say who may give exercise to whom, those rules hold.`,
   ],
   forYouLead: 'For you',
+  onlyLike: (way) => `Only like this: ${way}. Where this page says otherwise, that holds.`,
   forYou: (words) => `For you: ${words}`,
 
   calendarTitle: (weeks) => `Your ${weeks} weeks`,
