@@ -3,8 +3,9 @@ import type { Change } from '../../src/model/change.js';
 import type { Plan } from '../../src/model/plan.js';
 import type { Reason } from '../../src/model/reason.js';
 import { type ChangeLine, sayChangeTable } from '../../src/words/say-change-table.js';
+import { namesOf, PLAIN_NAMES } from '../../src/words/say-figures.js';
 import { namesIn } from '../../src/words/say-plan.js';
-import { namesOf, PLAIN_NAMES, sayReason } from '../../src/words/say-reason.js';
+import { sayReason } from '../../src/words/say-reason.js';
 import { type Desk, programmeName } from './desk.js';
 
 function Line({ line, nth }: { readonly line: ChangeLine; readonly nth: number }) {

@@ -2,7 +2,7 @@
 import type { Item, Plan } from '../../src/model/plan.js';
 import { sayFullDate } from '../../src/words/say-date.js';
 import { sayTenths } from '../../src/words/say-dose.js';
-import { PLAIN_NAMES } from '../../src/words/say-reason.js';
+import { PLAIN_NAMES } from '../../src/words/say-figures.js';
 import { type Account, accountOf } from '../../src/words/why-account.js';
 import { StudioPage } from '../studio-page.js';
 import { Changes } from './changes.js';
@@ -33,7 +33,7 @@ const nameOf = ({ desk, account }: Planned, item: Item): string =>
 
 /** `Warm-up, chair squat`: where it stands, if that is not the work. */
 function rowName(of: Planned, item: Item, group: GlanceRow['group']): string {
-  const { why } = of.account.speech.words;
+  const { why } = of.account.speech.coach;
   const where = why.groups[group];
   return where === '' ? nameOf(of, item) : why.within(where, nameOf(of, item));
 }

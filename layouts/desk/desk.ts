@@ -7,8 +7,8 @@ import type { Group, Item, Plan, PlanSession } from '../../src/model/plan.js';
 import type { Problem } from '../../src/model/problem.js';
 import type { Library } from '../../src/model/studio.js';
 import type { WeeklySets } from '../../src/model/weekly-sets.js';
+import type { CoachSpeech } from '../../src/words/coach-speech.js';
 import type { DeskWords } from '../../src/words/desk-words.js';
-import type { Speech } from '../../src/words/speech.js';
 
 /** A problem with its sentences. */
 export interface SaidProblem {
@@ -37,7 +37,7 @@ export interface DeskEdition {
 export interface Desk {
   readonly library: Library;
   readonly words: DeskWords;
-  readonly speech: Speech;
+  readonly speech: CoachSpeech;
   readonly problems: readonly SaidProblem[];
   /** By client; none for those withheld. */
   readonly forms: ReadonlyMap<string, readonly BookletForm[]>;

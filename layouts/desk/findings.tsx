@@ -64,7 +64,7 @@ export function Findings(of: Of) {
       {(['decide', 'look'] as const).map((asks) =>
         asked(asks).length === 0 ? null : (
           <>
-            <h3>{speech.words.why.asks[asks]}</h3>
+            <h3>{speech.coach.why.asks[asks]}</h3>
             <Matters of={of} all={asked(asks)} />
           </>
         ),

@@ -88,7 +88,7 @@ function Reason({ of, group, nth }: { readonly of: Of; readonly group: Group; re
 
 /** An option that stood at a step: why it was not taken, or what becomes of it, and what would open it. */
 function Option({ of, next, weeks, among }: { readonly of: Of; readonly next: WhyNext } & Among) {
-  const { why } = of.account.speech.words;
+  const { why } = of.account.speech.coach;
   const asked = why.next(next.option, next.predicted === null ? '' : sayTenths(next.predicted.value));
   const text = [asked, next.says, next.unlock ?? ''].filter((part) => part !== '').join(' ');
   return (

@@ -1,7 +1,7 @@
 /** A sentence of the planner's with the way to its rule, and the figures behind it folded away. */
 import type { ReasonInput } from '../../src/model/reason.js';
 import { sayRuleTitle } from '../../src/words/rulebook-words.js';
-import { namesOf, sayInput } from '../../src/words/say-reason.js';
+import { namesOf, sayInput } from '../../src/words/say-figures.js';
 import type { Account } from '../../src/words/why-account.js';
 import type { WhyReason } from '../../src/words/why-tree.js';
 import type { Desk } from './desk.js';
@@ -22,7 +22,7 @@ const inputText = ({ speech, names }: Account, input: ReasonInput): string =>
 
 /** The figures a reason used, where its rule comes from, and the coach's own value for it. */
 export function figuresText(account: Account, reason: WhyReason): string {
-  const { why } = account.speech.words;
+  const { why } = account.speech.coach;
   const within = { ...account, names: namesOf(reason.inputs, account.names) };
   const inputs = reason.inputs.map((input) => inputText(within, input));
   return [

@@ -12,13 +12,13 @@ import { compareIds } from '../model/identity.js';
 import type { Problem } from '../model/problem.js';
 import { invariant } from '../model/result.js';
 import { NEEDS, type Review } from '../model/review.js';
+import { coachSpeechOf } from '../words/coach-speech.js';
 import { sayFullDate } from '../words/say-date.js';
+import { PLAIN_NAMES } from '../words/say-figures.js';
 import { namesAmong } from '../words/say-names.js';
-import { PLAIN_NAMES } from '../words/say-reason.js';
 import { type ReviewNames, sayProposal, sayReview, sayReviewLine } from '../words/say-review.js';
 import { sayReviewEdits } from '../words/say-review-edits.js';
 import { plainSpaces } from '../words/spacing.js';
-import { speechOf } from '../words/speech.js';
 import { wrapLine } from '../words/wrap-lines.js';
 import { gatherFiles } from './gather-files.js';
 import { readIssued } from './issued.js';
@@ -156,7 +156,7 @@ function reviewOne(
   const names: ReviewNames = {
     client: client.name,
     programme: library.programmes.find(({ id }) => id === programme)?.name ?? programme,
-    exercise: namesAmong(ids, called, speechOf(language)),
+    exercise: namesAmong(ids, called, coachSpeechOf(language)),
     load: PLAIN_NAMES.load,
   };
   return { client, review, names };
@@ -167,7 +167,7 @@ function sayAll(reviewed: readonly Reviewed[], language: string, today: string):
   const issued = reviewed.filter(({ review }) => review.block !== null || review.need !== 'not begun');
   const others = reviewed.filter((one) => !issued.includes(one)).map(({ client }) => client.name);
   return [
-    plainSpaces(`Review of ${sayFullDate(today, speechOf(language))}: ${count}, in order of need`),
+    plainSpaces(`Review of ${sayFullDate(today, coachSpeechOf(language))}: ${count}, in order of need`),
     '',
     ...issued.map(({ review, names }) => sayReviewLine(review, names, language)),
     ...(others.length === 0 ? [] : wrapLine('  ', `Nothing issued yet: ${others.join(', ')}`, 2)),

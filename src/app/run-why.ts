@@ -3,7 +3,7 @@ import { listMaxima } from '../engine/repetition-maximum.js';
 import type { Plan } from '../model/plan.js';
 import { FOLDER, type Problem } from '../model/problem.js';
 import type { Content } from '../model/studio.js';
-import { PLAIN_NAMES } from '../words/say-reason.js';
+import { PLAIN_NAMES } from '../words/say-figures.js';
 import { sayWhyTree } from '../words/say-why.js';
 import { tellWhy } from '../words/tell-why.js';
 import type { Called } from '../words/why-account.js';

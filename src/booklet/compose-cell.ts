@@ -3,9 +3,10 @@ import type { BookletSet, Cell } from '../model/booklet.js';
 import type { Side } from '../model/identity.js';
 import type { Choice, Item, PlanSet } from '../model/plan.js';
 import { sayItemEffort } from '../words/say-dose.js';
+import { heldIn } from '../words/say-figures.js';
 import { openDose } from '../words/say-found.js';
 import { type SaidSet, sayPlanned } from '../words/say-planned.js';
-import { heldIn, sayReason } from '../words/say-reason.js';
+import { sayToClient } from '../words/say-to-client.js';
 import { composeChoice, composeGate, composeTest, composeTrial, type RowSoFar } from './compose-conditions.js';
 import { choicesOf, sayOpenDose } from './find-load.js';
 import { findingsIn } from './findings.js';
@@ -50,7 +51,7 @@ const SAID_ELSEWHERE: ReadonlySet<string> = new Set([...ORDERS, MINDED_RULE, 'wa
 function ordersOf({ speech, names }: Subject, { exercise, reasons }: Item): readonly string[] {
   const told = reasons
     .filter(({ audience, rule }) => audience === 'client' && ORDERS.has(rule))
-    .map((reason) => sayReason(reason, 'client', speech, heldIn(exercise, names)));
+    .map((reason) => sayToClient(reason, speech, heldIn(exercise, names)));
   return [...new Set(told)].filter((says) => says !== '');
 }
 
@@ -58,7 +59,7 @@ function ordersOf({ speech, names }: Subject, { exercise, reasons }: Item): read
 export function whyOf(subject: Subject, { column, item }: Standing): readonly string[] {
   const told = item.reasons
     .filter(({ audience, rule }) => audience === 'client' && !SAID_ELSEWHERE.has(rule))
-    .map((reason) => sayReason(reason, 'client', subject.speech, heldIn(item.exercise, subject.names)));
+    .map((reason) => sayToClient(reason, subject.speech, heldIn(item.exercise, subject.names)));
   const found = findingsIn(subject, { session: column.session.id, row: item.row })
     .filter(({ week }) => week === column.week.number)
     .map(({ text }) => text);

@@ -2,7 +2,7 @@
 import type { ExercisePart } from '../model/booklet.js';
 import type { Exercise } from '../model/exercise.js';
 import type { Reason } from '../model/reason.js';
-import { sayReason } from '../words/say-reason.js';
+import { sayToClient } from '../words/say-to-client.js';
 import { stripLabel } from './compose-session.js';
 import { MINDED_RULE } from './minded.js';
 import { type Subject, standingsOf, stripsOf, WORK_GROUPS } from './subject.js';
@@ -31,7 +31,7 @@ export function composeWhy(subject: Subject, exercise: Exercise): NonNullable<Ex
       const week = column.week.number;
       note(standing, session, week);
       for (const reason of item.reasons.filter(({ audience, rule }) => audience === 'client' && rule !== MINDED_RULE)) {
-        const text = sayReason(reason, 'client', speech, names);
+        const text = sayToClient(reason, speech, names);
         if (text === '') continue;
         const one = told.get(text) ?? { everyday: isEveryday(reason), weeks: new Map() };
         note(one.weeks, session, week);

@@ -1,8 +1,8 @@
 /** What the plan tells its client of the whole block, of a session, or of one row in it. */
 import type { WeekText } from '../model/booklet.js';
 import type { Finding } from '../model/plan.js';
-import { SIGNS_TO_STOP } from '../words/rules/screening.js';
-import { sayReason } from '../words/say-reason.js';
+import { SIGNS_TO_STOP } from '../words/client-reason-words.js';
+import { sayToClient } from '../words/say-to-client.js';
 import type { Subject } from './subject.js';
 
 /** What belongs with the signs to stop at, of the whole block. */
@@ -48,7 +48,7 @@ function clientFindings({ plan, speech, names }: Subject): readonly Found[] {
       session,
       row,
       weeks,
-      text: sayReason(reason, 'client', speech, names),
+      text: sayToClient(reason, speech, names),
     }))
     .filter(({ text }) => text !== '');
 }

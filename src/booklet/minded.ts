@@ -4,7 +4,7 @@ import { dayOfIso } from '../model/day.js';
 import { type Exercise, liftsFromTheFloor } from '../model/exercise.js';
 import type { Item } from '../model/plan.js';
 import { sentence } from '../words/rule-words.js';
-import { sayReason, wordsOf } from '../words/say-reason.js';
+import { clientSaying, sayToClient } from '../words/say-to-client.js';
 import type { Subject } from './subject.js';
 
 /** The rule that tells a client what to mind: said beside the exercise, and not among the reasons why. */
@@ -33,7 +33,7 @@ function toldOf(subject: Subject, exercise: Exercise): readonly string[] {
   const told = itemsOf(subject, exercise)
     .flatMap(({ reasons }) => reasons)
     .filter(({ rule, audience }) => rule === MINDED_RULE && audience === 'client')
-    .map((reason) => sayReason(reason, 'client', speech, names))
+    .map((reason) => sayToClient(reason, speech, names))
     .filter((text) => text !== '');
   return [...new Set(told)];
 }
@@ -63,7 +63,7 @@ export const mindsLifting = (subject: Subject): boolean =>
 
 /** Of a caution that follows from a fact of health: its rule's words for the client. */
 const followed = ({ speech }: Subject, derived: readonly { readonly rule: string }[]): readonly string[] =>
-  derived.map(({ rule }) => wordsOf(rule, speech)?.client(() => '') ?? '').filter((says) => says !== '');
+  derived.map(({ rule }) => clientSaying(rule, speech)?.(() => '') ?? '').filter((says) => says !== '');
 
 const meets = (asked: readonly string[], minded: readonly string[]): boolean =>
   minded.length === 0 || minded.some((phase) => asked.includes(phase));

@@ -6,9 +6,9 @@ import { plainText } from '../model/prose.js';
 import type { Library } from '../model/studio.js';
 import type { WhoIsWho } from '../words/booklet-words.js';
 import { sayFullDate } from '../words/say-date.js';
+import type { Names } from '../words/say-figures.js';
 import { exercisesIn, namesAmong } from '../words/say-names.js';
 import { namesIn } from '../words/say-plan.js';
-import type { Names } from '../words/say-reason.js';
 import { type Speech, speechOf } from '../words/speech.js';
 
 export interface Subject {

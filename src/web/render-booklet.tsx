@@ -11,7 +11,8 @@ import { renderToString } from 'preact-render-to-string';
 import { BookBody } from '../../layouts/book/book.js';
 import { bookOf } from '../../layouts/book/leaves.js';
 import type { Booklet } from '../model/booklet.js';
-import { type PageWords, sayPageWords } from '../words/page-words.js';
+import type { PageWords } from '../words/page-words.js';
+import { speechOf } from '../words/speech.js';
 import type { ClientPlan } from './client-plan.js';
 import { letterSetsIn } from './letters.js';
 import { filePolicy, payloadPolicy, shellPolicy } from './policy.js';
@@ -38,7 +39,7 @@ export const jsonForHtml = (value: unknown): string => JSON.stringify(value).rep
 const PAYLOAD = 'payload.html';
 
 export function renderPayload(booklet: Booklet, plan: ClientPlan): Payload {
-  const words = sayPageWords(booklet.language);
+  const words = speechOf(booklet.language).words.page;
   const body = renderToString(<BookBody book={bookOf(booklet, words)} />);
   const data = `<script type="application/json" id="plan">${jsonForHtml(plan)}</script>`;
   return {
@@ -85,7 +86,7 @@ const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
 export const shellFiles = (parts: ShellParts): readonly OutputFile[] => [
   { path: 'booklet.css', bytes: utf8(`${parts.facesBeside.text}${parts.style.text}\n`) },
   ...parts.fonts.map(({ name, bytes }) => ({ path: `fonts/${name}`, bytes })),
-  { path: 'index.html', bytes: utf8(renderShell(parts, sayPageWords('en'))) },
+  { path: 'index.html', bytes: utf8(renderShell(parts, speechOf('en').words.page)) },
 ];
 
 /** In order of path. */

@@ -105,6 +105,9 @@ export interface BookletWords {
   /** Where a reason holds: `Session A, weeks 2 and 3; session C`. Empty sessions and weeks are left unsaid. */
   readonly whyLead: (where: readonly { readonly session: string; readonly weeks: readonly number[] }[]) => string;
 
+  /** In the place of a coach's own line for the next session: what is tested again in it. */
+  readonly testAgain: (names: readonly string[]) => string;
+
   readonly recordTitle: string;
   readonly record: (who: WhoIsWho) => readonly string[];
 }

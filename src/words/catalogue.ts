@@ -1,6 +1,7 @@
 /**
- * What a language must be able to say before a booklet can be made in it. A language is one object of this type, so that
- * one which lacks a sentence does not compile. Arguments are figures and texts already said; a language orders and bends them.
+ * What a language must be able to say before a booklet can be made in it: all that a client reads, and nothing that the
+ * coach alone reads (`coach-words.ts`). A language is one object of this type, so that one which lacks a sentence does not
+ * compile. Arguments are figures and texts already said; a language orders and bends them.
  */
 import type { BookletLabel } from '../model/booklet.js';
 import type { Weekday } from '../model/day.js';
@@ -11,8 +12,8 @@ import type { TempoStep } from '../model/programme.js';
 import type { MassUnit } from '../model/quantity.js';
 import type { BookletWords } from './booklet-words.js';
 import type { ChangeWords } from './change-words.js';
-import type { ReasonWords } from './reason-words.js';
-import type { WhyWords } from './why-words.js';
+import type { ClientReasons } from './client-reason-words.js';
+import type { PageWords } from './page-words.js';
 
 export interface DateParts {
   readonly weekday: Weekday;
@@ -33,6 +34,13 @@ export interface DateWords {
   readonly span: (from: DateParts, to: DateParts) => string;
 }
 
+export interface NumberWords {
+  /** Between whole and part: `8.4`, `8,4`. */
+  readonly decimal: '.' | ',';
+  /** Of a figure in a reason: `3 sessions`; the unit is the engine's own, in the plural. */
+  readonly counted: (count: string, unit: string) => string;
+}
+
 export interface LoadWords {
   /** As read aloud: `16 kilograms`. */
   readonly spokenUnit: Readonly<Record<MassUnit, (figure: string) => string>>;
@@ -40,6 +48,8 @@ export interface LoadWords {
   readonly spokenPair: (count: string, load: string) => string;
   /** What is carried beside one's own body, as read aloud: `plus 8 kilograms`. */
   readonly spokenAdded: (load: string) => string;
+  /** A load by its own mark, then in another unit, as read aloud: `16 kilograms, about 35 pounds`. */
+  readonly spokenOther: (load: string, other: string) => string;
   /** One item of kit by its kind, where its mass is not named: `bar`. */
   readonly kind: Readonly<Record<KitKind, string>>;
   /** `bar + 2 × 10 kg`. */
@@ -161,6 +171,7 @@ export interface Catalogue {
   /** BCP 47. */
   readonly language: string;
   readonly labels: Readonly<Record<BookletLabel, string>>;
+  readonly numbers: NumberWords;
   readonly dates: DateWords;
   /** Sides of the body, inside a sentence. */
   readonly sides: Readonly<Record<'left' | 'right' | 'both', string>>;
@@ -173,6 +184,6 @@ export interface Catalogue {
   readonly causes: (causes: readonly Cause[]) => string;
   /** The same for a harder one: `for more load`. */
   readonly harderCauses: (causes: readonly Cause[]) => string;
-  readonly reasons: ReasonWords;
-  readonly why: WhyWords;
+  readonly reasons: ClientReasons;
+  readonly page: PageWords;
 }

@@ -74,18 +74,6 @@ export interface ChangeWords {
   /** Said last: what becomes of the one before. */
   readonly useThis: (marks: boolean) => string;
 
-  /** What of a row is otherwise, in the coach's table. */
-  readonly kinds: Readonly<Record<RowChangeKind, string>>;
-  /** The work asked for, with what else of it is otherwise. */
-  readonly withRest: (work: string, rest: string) => string;
-  readonly withReserve: (work: string, reserve: string) => string;
-  readonly notThere: string;
-  /** Of the block as a whole. */
-  readonly whole: Readonly<Record<'block' | 'programme' | 'dates' | 'sessions' | 'stops', string>>;
-  /** A day or a thing there is none of. */
-  readonly noDay: string;
-  readonly blockNumber: (block: number) => string;
-
   readonly ended: { readonly title: string; readonly lines: (date: string, coach: string) => readonly string[] };
   readonly withdrawn: { readonly title: string; readonly lines: (date: string, coach: string) => readonly string[] };
 }

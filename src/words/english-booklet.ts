@@ -174,6 +174,8 @@ export const englishBooklet: BookletWords = {
       })
       .join('; '),
 
+  testAgain: (names) => `We test again, once you are warm: ${listed(names)}.`,
+
   recordTitle: 'What you noticed',
   record: (who) => [
     `After each session: the date, how hard it was from 0 to 10, and a word on what felt light, heavy or sore.`,

@@ -122,25 +122,6 @@ export const englishChanges: ChangeWords = {
   sameWork: 'The work is the same as in the edition before.',
   useThis: (marks) => `Train from this edition from now on.${marks ? ' Your marks stay.' : ''}`,
 
-  kinds: {
-    added: 'new',
-    removed: 'left out',
-    version: 'exercise',
-    load: 'load',
-    amount: 'amount',
-    sets: 'sets',
-    effort: 'reserve',
-    tempo: 'tempo',
-    rest: 'rest',
-    conditions: 'what is earned or tried first',
-  },
-  withRest: (work, rest) => `${work}, rest ${rest}`,
-  withReserve: (work, reserve) => `${work}, ${reserve} in reserve`,
-  notThere: 'not there',
-  whole: { block: 'Block', programme: 'Programme', dates: 'Days', sessions: 'Sessions', stops: 'Last day' },
-  noDay: 'none',
-  blockNumber: (block) => `block ${block}`,
-
   ended: {
     title: 'This booklet has ended',
     lines: (date, coach) => [`Its last day was ${date}.`, `Ask ${coach} for the next one before you train on.`],

@@ -1,6 +1,6 @@
 /** English for doses, loads and the short lines beside an exercise. */
 import { BODY_PARTS, type BodyPart, type Cause } from '../model/exercise.js';
-import type { DateParts, DateWords, DoseWords, LoadWords, SetWords } from './catalogue.js';
+import type { DateParts, DateWords, DoseWords, LoadWords, NumberWords, SetWords } from './catalogue.js';
 import { MONTHS } from './english-months.js';
 import { listed } from './listed.js';
 import { NO_BREAK, unbroken } from './spacing.js';
@@ -9,6 +9,11 @@ const WEEKDAYS = { 1: 'Mon', 2: 'Tue', 3: 'Wed', 4: 'Thu', 5: 'Fri', 6: 'Sat', 7
 
 const monthOf = (date: DateParts): string => MONTHS[date.month - 1] ?? '';
 const dayAndMonth = (date: DateParts): string => `${date.day}${NO_BREAK}${monthOf(date)}`;
+
+export const englishNumbers: NumberWords = {
+  decimal: '.',
+  counted: (count, unit) => `${count}${NO_BREAK}${count === '1' ? unit.replace(/s$/, '') : unit}`,
+};
 
 export const englishDates: DateWords = {
   short: (date) => unbroken(`${WEEKDAYS[date.weekday]} ${date.day} ${monthOf(date).slice(0, 3)}`),
@@ -29,6 +34,7 @@ export const englishLoads: LoadWords = {
   },
   spokenPair: (count, load) => `${count} times ${load}`,
   spokenAdded: (load) => `plus ${load}`,
+  spokenOther: (load, other) => `${load}, about ${other}`,
   kind: {
     bell: 'bell',
     dumbbell: 'dumbbell',

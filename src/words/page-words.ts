@@ -1,7 +1,4 @@
-/**
- * The few sentences of the web pages that no booklet carries: they belong to the drawing, not to a client.
- * One record for each language; a language without one reads English.
- */
+/** The few sentences of the web pages that no booklet carries: they belong to the drawing, not to a client. */
 export interface PageWords {
   readonly shellTitle: string;
   readonly shellOpen: string;
@@ -32,34 +29,3 @@ export interface PageWords {
   /** Stands before the name of the page one came from. */
   readonly backTo: string;
 }
-
-const sets = (count: number): string => `${count}\u00a0${count === 1 ? 'set' : 'sets'}`;
-
-const english: PageWords = {
-  shellTitle: 'Your booklet',
-  shellOpen: 'Open your booklet',
-  shellLoading: 'Your booklet is one step away.',
-  readingCopy: 'This copy is for reading and cannot keep your marks. Use a pencil on paper.',
-  easierToday: 'Easier today',
-  somethingHurts: 'Something hurts',
-  toContents: 'Contents',
-  tallyToDo: (label, strokes) =>
-    `${label === '' ? '' : `${label}: `}${strokes} ${strokes === 1 ? 'set' : 'sets'} to do`,
-  alsoToday: 'In this session',
-  weekInList: (week, easy) => `Week ${week}${easy ? ', easier week' : ''}`,
-  inWeek: (session, week) => `${session}, week ${week}`,
-  ifEarned: 'Only if earned',
-  counted: (count, first) =>
-    first === undefined ? sets(count) : `${sets(count)} each side, ${first.toLowerCase()} first`,
-  before: { trial: (dose) => `try ${dose}`, feeler: (dose) => `feeler set ${dose}`, test: (dose) => dose },
-  ofSide: (side, dose) => `${side}: ${dose}`,
-  leadsTo: (before, work) => `${before}, then ${work}`,
-  feeler: 'Feeler set',
-  painScale: 'The pain scale',
-  backTo: 'Back to',
-};
-
-const languages: Readonly<Record<string, PageWords>> = { en: english };
-
-/** `language` is a BCP 47 tag; only its first subtag counts here. */
-export const sayPageWords = (language: string): PageWords => languages[language.split('-')[0] ?? ''] ?? english;

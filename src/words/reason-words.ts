@@ -1,9 +1,9 @@
 /**
- * The rules a reason may name, and what a language must say for each. The engine's rulebook and this list are held
- * equal by a test: words may not read the engine, and a rule without a sentence would be a number nobody can explain.
+ * The rules a reason may name, and what the coach is told of each. The engine's rulebook and this list are held equal
+ * by a test: words may not read the engine, and a rule without a sentence would be a number nobody can explain.
  */
 
-import type { RuleWords } from './rule-words.js';
+import type { Saying } from './rule-words.js';
 import { AUDIT_RULES } from './rules/audit.js';
 import { HISTORY_RULES } from './rules/history.js';
 import { LADDER_RULES } from './rules/ladder.js';
@@ -145,7 +145,7 @@ export type BlockRuleName = (typeof BLOCK_RULES)[number];
 export type TellingName = (typeof TELLINGS)[number];
 
 export interface ReasonWords {
-  readonly walk: Readonly<Record<WalkRuleName, RuleWords>>;
-  readonly block: Readonly<Record<BlockRuleName, RuleWords>>;
-  readonly tellings: Readonly<Record<TellingName, RuleWords>>;
+  readonly walk: Readonly<Record<WalkRuleName, Saying>>;
+  readonly block: Readonly<Record<BlockRuleName, Saying>>;
+  readonly tellings: Readonly<Record<TellingName, Saying>>;
 }

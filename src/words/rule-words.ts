@@ -1,23 +1,13 @@
-/** How a language writes down the two sentences of a rule. */
+/** How a language writes down the sentence of a rule. */
 
 /** A figure of a reason by its name, phrased with its unit; empty where the reason does not carry it. */
 export type Figure = (name: string) => string;
 
-export interface RuleWords {
-  /** One plain sentence for the coach. */
-  readonly coach: (figure: Figure) => string;
-  /** One plain sentence for the client; empty where the client is told nothing. */
-  readonly client: (figure: Figure) => string;
-}
-
+/** One plain sentence; empty where nothing is told. */
 export type Saying = string | ((figure: Figure) => string);
 
 export const spoken = (saying: Saying): ((figure: Figure) => string) =>
   typeof saying === 'string' ? () => saying : saying;
-
-/** Told to the coach alone. */
-export const only = (coach: Saying): RuleWords => ({ coach: spoken(coach), client: () => '' });
-export const both = (coach: Saying, client: Saying): RuleWords => ({ coach: spoken(coach), client: spoken(client) });
 
 /** A clause that stands only where its figure does. */
 export const clause = (figure: string, said: (figure: string) => string): string => (figure === '' ? '' : said(figure));
@@ -34,6 +24,7 @@ const HELD: Readonly<Record<string, string>> = {
   seen: ' for what your coach saw',
   pain: ', since it hurt lately',
 };
+
 export const heldFor = (why: string): string => HELD[why] ?? ` (${why})`;
 
 export const begun = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);

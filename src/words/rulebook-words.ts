@@ -5,7 +5,8 @@ import type { RuleBounds, RuleRoom } from '../model/rulebook.js';
 import { begun } from './rule-words.js';
 import { PLAIN } from './rules/plain.js';
 import { RULE_TITLES } from './rules/titles.js';
-import { PLAIN_NAMES, sayInput, wordsOf } from './say-reason.js';
+import { PLAIN_NAMES, sayInput } from './say-figures.js';
+import { coachSaying } from './say-reason.js';
 import { NO_BREAK, unbroken } from './spacing.js';
 import type { Speech } from './speech.js';
 
@@ -109,7 +110,7 @@ export function sayRuleValue(rule: Rule, value: number, bounds: RuleBounds | nul
 export function sayRule(rule: Rule, speech: Speech): string {
   const value = sayInput({ name: 'value', value: inForce(rule), unit: rule.unit }, PLAIN_NAMES, speech);
   const figure = (name: string): string => (name === 'value' ? value : '');
-  return PLAIN[rule.id]?.(figure) ?? wordsOf(rule.id, speech)?.coach(figure) ?? '';
+  return PLAIN[rule.id]?.(figure) ?? coachSaying(rule.id)?.(figure) ?? '';
 }
 
 /** As it is written in `rules.md`, and as it is said where that is not the same figure. */

@@ -8,10 +8,10 @@ import {
   type RowChange,
 } from '../model/change.js';
 import type { Reason } from '../model/reason.js';
+import type { CoachSpeech } from './coach-speech.js';
 import { sayDate } from './say-date.js';
 import { sayTenths } from './say-dose.js';
 import { sayPlanned } from './say-planned.js';
-import type { Speech } from './speech.js';
 
 export interface ChangeLine {
   /** `Session A`, or a thing of the block as a whole. */
@@ -33,7 +33,7 @@ export interface ChangeLine {
 
 export interface TableOf {
   readonly changes: readonly Change[];
-  readonly speech: Speech;
+  readonly speech: CoachSpeech;
   readonly names: { readonly exercise: (id: string) => string; readonly programme: (id: string) => string };
   /** A reason for the coach, with things by their names; a plan's own sentence has ids alone. */
   readonly why: (reason: Reason) => string;
@@ -52,7 +52,7 @@ export function sayChangeTable(of: TableOf): readonly ChangeLine[] {
 function lineOfRow(changes: readonly RowChange[], of: TableOf): readonly ChangeLine[] {
   const [first] = changes;
   if (first === undefined) return [];
-  const { words } = of.speech;
+  const { words, coach } = of.speech;
   const places = new Map(changes.flatMap((change) => change.places.map((place) => [place.occurrence, place] as const)));
   const inOrder = [...places.values()].sort((a, b) => a.occurrence - b.occurrence);
   const work = inOrder[0]?.after ?? inOrder[0]?.before;
@@ -61,7 +61,7 @@ function lineOfRow(changes: readonly RowChange[], of: TableOf): readonly ChangeL
     {
       session: words.booklet.sessionTitle(first.session, ''),
       name: work === undefined || work === null ? first.row : of.names.exercise(work.exercise),
-      what: changes.map(({ what }) => words.changes.kinds[what]).join(', '),
+      what: changes.map(({ what }) => coach.changes.kinds[what]).join(', '),
       stretches: stretchesOf(inOrder, of),
       why: told.reason === undefined ? '' : of.why(told.reason),
       rule: told.reason?.rule ?? '',
@@ -79,22 +79,22 @@ function sides({ before, after }: ChangedPlace, of: TableOf): { readonly before:
   const differs = (what: keyof ChangedWork): boolean =>
     before === null || after === null ? false : before[what] !== after[what];
   const say = (work: ChangedWork | null): string => {
-    const { words } = of.speech;
-    if (work === null) return words.changes.notThere;
+    const { words, coach } = of.speech;
+    if (work === null) return coach.changes.notThere;
     let text = dosesOf(work, of.speech);
     if (differs('exercise')) text = words.sets.versionDose(of.names.exercise(work.exercise), text);
     else if (differs('done') && work.done !== undefined) text = words.sets.namedWay(work.done, text);
     const tempo = words.sets.tempo[work.tempo];
     if (differs('tempo') && tempo !== '') text = `${text}, ${tempo}`;
-    if (differs('restSeconds')) text = words.changes.withRest(text, words.doses.seconds(`${work.restSeconds}`));
-    if (differs('reserve') && work.reserve !== null) text = words.changes.withReserve(text, sayTenths(work.reserve));
+    if (differs('restSeconds')) text = coach.changes.withRest(text, words.doses.seconds(`${work.restSeconds}`));
+    if (differs('reserve') && work.reserve !== null) text = coach.changes.withReserve(text, sayTenths(work.reserve));
     return text;
   };
   return { before: say(before), after: say(after) };
 }
 
 /** `16 kg × 9, 3 sets`; sides that do the same are said together. */
-function dosesOf({ sets }: ChangedWork, speech: Speech): string {
+function dosesOf({ sets }: ChangedWork, speech: CoachSpeech): string {
   const { doses, sides: names } = speech.words;
   const said = sets.map((set) => ({
     side: set.side,
@@ -112,7 +112,7 @@ function dosesOf({ sets }: ChangedWork, speech: Speech): string {
 }
 
 function lineOfPlan(change: PlanChange, { speech, names, why }: TableOf): ChangeLine {
-  const { changes: words } = speech.words;
+  const { changes: words } = speech.coach;
   const line = (from: string, before: string, after: string) => ({
     session: words.whole[change.what],
     name: '',

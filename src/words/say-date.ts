@@ -2,7 +2,9 @@
 import { dayOfIso, type IsoDate, weekdayOf } from '../model/day.js';
 import { invariant } from '../model/result.js';
 import type { DateParts } from './catalogue.js';
-import type { Speech } from './speech.js';
+import type { SpeechWith } from './speech.js';
+
+type DateSpeech = SpeechWith<'dates'>;
 
 function partsOf(date: IsoDate): DateParts {
   const day = dayOfIso(date);
@@ -12,11 +14,11 @@ function partsOf(date: IsoDate): DateParts {
 }
 
 /** `Mon 4 Jan`, held on one line. */
-export const sayDate = (date: IsoDate, { words }: Speech): string => words.dates.short(partsOf(date));
+export const sayDate = (date: IsoDate, { words }: DateSpeech): string => words.dates.short(partsOf(date));
 
 /** `4 January 2027`. */
-export const sayFullDate = (date: IsoDate, { words }: Speech): string => words.dates.full(partsOf(date));
+export const sayFullDate = (date: IsoDate, { words }: DateSpeech): string => words.dates.full(partsOf(date));
 
 /** `4 January to 14 February 2027`. */
-export const sayDates = (from: IsoDate, to: IsoDate, { words }: Speech): string =>
+export const sayDates = (from: IsoDate, to: IsoDate, { words }: DateSpeech): string =>
   words.dates.span(partsOf(from), partsOf(to));

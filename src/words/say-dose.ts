@@ -6,13 +6,18 @@ import type { Range, Tenths } from '../model/quantity.js';
 import type { DoseWords } from './catalogue.js';
 import { isLoaded, sayLoadAloud, sayLoadText } from './say-load.js';
 import { NO_BREAK } from './spacing.js';
-import type { Speech } from './speech.js';
+import type { SpeechWith } from './speech.js';
+
+/** What one set is said with. */
+export type SetSpeech = SpeechWith<'doses' | 'loads' | 'numbers'>;
+type AmountSpeech = SpeechWith<'doses'>;
+type EffortSpeech = SpeechWith<'sets'>;
 
 export const sayRange = (range: Range): string =>
   range.min === range.max ? `${range.min}` : `${range.min}–${range.max}`;
 
 /** `3 × 8–12 each side`, `10 min: 8 every minute`. */
-export function sayDose(dose: Dose, speech: Speech): string {
+export function sayDose(dose: Dose, speech: AmountSpeech): string {
   const { doses } = speech.words;
   const times = (sets: number, amount: string, eachSide: boolean): string => {
     const said = speech.hold(`${sets}${NO_BREAK}×${NO_BREAK}${amount}`);
@@ -53,7 +58,7 @@ const isInMinutes = (of: Amount): of is Amount & { readonly seconds: number } =>
 const isCounted = (of: Amount): boolean => of.seconds === undefined && of.metres === undefined && of.reps !== undefined;
 
 /** `8`, `1-2-3`, `30 s`, `20 m`. */
-export function sayAmount(of: Amount, { words }: Speech): string {
+export function sayAmount(of: Amount, { words }: AmountSpeech): string {
   if (of.steps !== undefined) return of.steps.join('-');
   if (isInMinutes(of)) return words.doses.minutes(`${of.seconds / 60}`);
   if (of.seconds !== undefined) return words.doses.seconds(`${of.seconds}`);
@@ -62,12 +67,12 @@ export function sayAmount(of: Amount, { words }: Speech): string {
 }
 
 /** `8 reps`, `30 s`, `20 m`. */
-function sayAmountInFull(of: Amount, speech: Speech): string {
+function sayAmountInFull(of: Amount, speech: AmountSpeech): string {
   return isCounted(of) ? speech.words.doses.reps(sayAmount(of, speech)) : sayAmount(of, speech);
 }
 
 /** `16 kg × 8`, `16 kg, 30 s`, `8 reps`; may break only before the ×. */
-export function saySet(load: LoadText, of: Amount, speech: Speech): string {
+export function saySet(load: LoadText, of: Amount, speech: SetSpeech): string {
   if (!isLoaded(load)) return sayAmountInFull(of, speech);
   const amount = sayAmount(of, speech);
   if (amount === '') return sayLoadText(load);
@@ -75,7 +80,7 @@ export function saySet(load: LoadText, of: Amount, speech: Speech): string {
 }
 
 /** `16 kilograms, 8 reps`. */
-export function saySetAloud(load: LoadText, of: Amount, speech: Speech): string {
+export function saySetAloud(load: LoadText, of: Amount, speech: SetSpeech): string {
   const { doses } = speech.words;
   const amount = sayAmountAloud(of, doses);
   return isLoaded(load) ? `${sayLoadAloud(load, speech)}, ${amount}` : amount;
@@ -90,7 +95,7 @@ function sayAmountAloud(of: Amount, doses: DoseWords): string {
 }
 
 /** Short lines for a narrow column: `16 kg`, `×8`. */
-export function stackSet(load: LoadText, of: Amount, speech: Speech): readonly string[] {
+export function stackSet(load: LoadText, of: Amount, speech: SetSpeech): readonly string[] {
   if (!isLoaded(load)) return [sayAmountInFull(of, speech)];
   const amount = sayAmount(of, speech);
   return [sayLoadText(load), ...(amount === '' ? [] : [isCounted(of) ? `×${amount}` : amount])];
@@ -105,7 +110,7 @@ export function sayTenths(tenths: Tenths): string {
 }
 
 /** What an item asks to be left; where a feeler set finds the load, what its table leaves at least. */
-export function sayItemEffort({ asked, sets }: Pick<Item, 'asked' | 'sets'>, speech: Speech): string {
+export function sayItemEffort({ asked, sets }: Pick<Item, 'asked' | 'sets'>, speech: EffortSpeech): string {
   if (asked.reserve === null) return '';
   const left = sets.flatMap(({ choose }) => choose ?? []).map(({ reserve }) => reserve);
   const least = Math.min(asked.reserve, ...left);
@@ -115,6 +120,6 @@ export function sayItemEffort({ asked, sets }: Pick<Item, 'asked' | 'sets'>, spe
 }
 
 /** `Leave 2 in reserve.`; a half is said as the whole numbers either side of it. */
-export function sayEffort(asked: Tenths, { words }: Speech): string {
+export function sayEffort(asked: Tenths, { words }: EffortSpeech): string {
   return words.sets.effort(Math.floor(asked / 10), Math.ceil(asked / 10));
 }

@@ -9,7 +9,8 @@ import type { Reason } from '../model/reason.js';
 import type { Library } from '../model/studio.js';
 import { type Asks, type FoundMatter, placeOf } from './matters.js';
 import type { Figure } from './rule-words.js';
-import { figuresOf, namesOf, PLAIN_NAMES, sayInput, sayReason } from './say-reason.js';
+import { figuresOf, namesOf, PLAIN_NAMES, sayInput } from './say-figures.js';
+import { sayReason } from './say-reason.js';
 import { plainSpaces } from './spacing.js';
 import { type Account, accountOf, refusedFor, whyNotWritten } from './why-account.js';
 
@@ -135,7 +136,7 @@ const CUT: Readonly<Record<Trim['what'], FoundMatter>> = { row: 'row-left-out', 
 function trimmed({ plan, speech, names }: Account): readonly Found[] {
   const cuts = sessionsOf(plan).flatMap(({ week, session }) =>
     session.trimmed.map(({ row, what, sets, reason }): Found => {
-      const says = speech.words.why.trimmed(names.exercise(row), sets, what === 'row');
+      const says = speech.coach.why.trimmed(names.exercise(row), sets, what === 'row');
       return { session: session.id, row, weeks: [week], rule: reason.rule, matter: CUT[what], says, reason };
     }),
   );

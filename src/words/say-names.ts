@@ -1,7 +1,7 @@
 /** How exercises are called inside a sentence: short, unless two of those in play would then go by one name. */
 import type { EasierItem, Item, Plan } from '../model/plan.js';
 import type { Reason } from '../model/reason.js';
-import { NAMES_OF_EXERCISES } from './say-reason.js';
+import { NAMES_OF_EXERCISES } from './say-figures.js';
 import type { Speech } from './speech.js';
 
 /**

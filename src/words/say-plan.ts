@@ -1,10 +1,13 @@
 /** Fills in the sentence of every reason of a plan. The figures stay as they are; nothing else is touched. */
+
 import type { Item, Plan, PlanSession } from '../model/plan.js';
 import type { Reason } from '../model/reason.js';
+import { type CoachSpeech, coachSpeechOf } from './coach-speech.js';
 import { sayTenths } from './say-dose.js';
-import { heldIn, type Names, PLAIN_NAMES, sayReason } from './say-reason.js';
+import { heldIn, type Names, PLAIN_NAMES } from './say-figures.js';
+import { sayReason } from './say-reason.js';
 import { unbroken } from './spacing.js';
-import { type Speech, speechOf } from './speech.js';
+import type { Speech } from './speech.js';
 
 /**
  * Each reason is said for its own audience; one meant for the client that has no sentence for clients is said as to
@@ -12,7 +15,7 @@ import { type Speech, speechOf } from './speech.js';
  * an earlier edition, stays as it was said there.
  */
 export function sayPlan(plan: Plan, language = 'en-GB'): Plan {
-  const speech = speechOf(language);
+  const speech = coachSpeechOf(language);
   const names = namesIn(plan);
   const told = (reason: Reason, within = names): Reason =>
     reason.says === '' ? { ...reason, says: sayInFull(reason, speech, within) } : reason;
@@ -55,9 +58,9 @@ export function sayMass({ inputs }: Plan, grams: number): string {
 }
 
 /** What is taken to be lifted once; empty where there is nothing to show. */
-export function sayCapacity(plan: Plan, { capacity, exercise }: Item, speech: Speech): string {
+export function sayCapacity(plan: Plan, { capacity, exercise }: Item, speech: CoachSpeech): string {
   if (capacity === null || capacity.grams < SHOWN_FROM) return '';
-  const { why } = speech.words;
+  const { why } = speech.coach;
   return why.capacity({
     side: why.sides[capacity.side],
     figure: sayMass(plan, capacity.grams),

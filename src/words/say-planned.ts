@@ -1,10 +1,9 @@
 /** One set of a plan as its client does it: load, amount, what follows straight on, and whether it is a test. */
 import type { LoadText } from '../model/booklet.js';
 import type { PlanSet } from '../model/plan.js';
-import { sayAmount, saySet, saySetAloud, stackSet } from './say-dose.js';
+import { type SetSpeech, sayAmount, saySet, saySetAloud, stackSet } from './say-dose.js';
 import { isLoaded, type KitLabels, sayLoad, sayLoadAloud, sayLoadText } from './say-load.js';
 import { unbroken } from './spacing.js';
-import type { Speech } from './speech.js';
 
 export interface SaidSet {
   readonly load?: LoadText;
@@ -19,7 +18,7 @@ export interface SaidSet {
 export type Lifted = Pick<PlanSet, 'load' | 'reps' | 'seconds' | 'metres' | 'steps' | 'then'> &
   Partial<Pick<PlanSet, 'kind'>>;
 
-export function sayPlanned(set: Lifted, kit: KitLabels, speech: Speech): SaidSet {
+export function sayPlanned(set: Lifted, kit: KitLabels, speech: SetSpeech): SaidSet {
   const load = sayLoad(set.load, kit, speech);
   const held = isLoaded(load) ? { load } : {};
   if (set.kind === 'test') return { ...held, ...sayTest(load, set, speech) };
@@ -48,7 +47,7 @@ export function sayPlanned(set: Lifted, kit: KitLabels, speech: Speech): SaidSet
 const isRound = ({ reps, seconds, metres }: Lifted): boolean =>
   reps === undefined && seconds === undefined && metres === undefined;
 
-function sayRound(load: LoadText, speech: Speech): Omit<SaidSet, 'load'> {
+function sayRound(load: LoadText, speech: SetSpeech): Omit<SaidSet, 'load'> {
   const amount = speech.words.doses.rounds(1);
   const held = isLoaded(load);
   return {
@@ -60,7 +59,7 @@ function sayRound(load: LoadText, speech: Speech): Omit<SaidSet, 'load'> {
 }
 
 /** No number of reps is asked for: the test is to find it. A time is part of it. */
-function sayTest(load: LoadText, { seconds }: Lifted, speech: Speech): Omit<SaidSet, 'load'> {
+function sayTest(load: LoadText, { seconds }: Lifted, speech: SetSpeech): Omit<SaidSet, 'load'> {
   const { doses } = speech.words;
   const time = seconds === undefined ? [] : [doses.seconds(`${seconds}`)];
   const aloud = seconds === undefined ? [] : [doses.spokenSeconds(`${seconds}`)];

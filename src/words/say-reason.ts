@@ -1,100 +1,24 @@
-/** One plain sentence from a reason's rule and figures. Decides nothing: a figure the reason lacks is left unsaid. */
-
-import { dayOfIso } from '../model/day.js';
-import type { Audience, Reason, ReasonInput } from '../model/reason.js';
-import type { Figure, RuleWords } from './rule-words.js';
-import { sayFullDate } from './say-date.js';
-import { sayTenths } from './say-dose.js';
-import { NO_BREAK, unbroken } from './spacing.js';
+/** One plain sentence from a reason's rule and figures, for the coach or for the client. */
+import type { Audience, Reason } from '../model/reason.js';
+import { englishCoach } from './english-coach.js';
+import { type Figure, type Saying, spoken } from './rule-words.js';
+import { figuresOf, type Names, PLAIN_NAMES } from './say-figures.js';
+import { sayToClient } from './say-to-client.js';
 import type { Speech } from './speech.js';
-
-/** How things that a reason carries by id or by mass are called. */
-export interface Names {
-  readonly exercise: (id: string) => string;
-  /** A load as its owner calls it: `35 lb`, `2 × 16 kg` where the exercise takes a pair; kilograms where nobody owns it. */
-  readonly load: (grams: number, exercise?: string) => string;
-}
-
-/** To two decimals at most, rounded half up. */
-const plainKilograms = (grams: number): string => unbroken(`${Math.floor(grams / 10 + 0.5) / 100} kg`);
-export const PLAIN_NAMES: Names = { exercise: (id) => id.replaceAll('-', ' '), load: plainKilograms };
 
 /** A sentence for whoever it is meant for; empty where this audience is told nothing. */
 export function sayReason(reason: Reason, audience: Audience, speech: Speech, names: Names = PLAIN_NAMES): string {
-  return wordsOf(reason.rule, speech)?.[audience](figuresOf(reason, speech, names)) ?? '';
+  if (audience === 'client') return sayToClient(reason, speech, names);
+  return coachSaying(reason.rule)?.(figuresOf(reason, speech, names)) ?? '';
 }
 
-/** The figures of a reason by name: each of several alike once, and a load as its exercise holds it. */
-export function figuresOf({ inputs }: Reason, speech: Speech, names: Names): Figure {
-  const within = namesOf(inputs, names);
-  return (name) => {
-    const own = inputs.filter((each) => each.name === name);
-    return [...new Set(own.map((input) => sayInput(input, within, speech)))].join(', ');
-  };
+/** What the coach is told of a rule; `undefined` for one that has no words. */
+export function coachSaying(rule: string): ((figure: Figure) => string) | undefined {
+  const { walk, block, tellings } = englishCoach.reasons;
+  const saying = find(walk, rule) ?? find(block, rule) ?? find(tellings, rule);
+  return saying === undefined ? undefined : spoken(saying);
 }
 
-/** The same names, where a load is held as one exercise holds it if nothing else is said. */
-export function heldIn(about: string, names: Names): Names {
-  return { ...names, load: (grams, exercise = about) => names.load(grams, exercise) };
-}
-
-/** For the figures of one reason: as the exercise it is about holds its loads. */
-export function namesOf(inputs: readonly ReasonInput[], names: Names): Names {
-  const about = inputs.find(({ name }) => name === 'exercise')?.value;
-  return typeof about === 'string' ? heldIn(about, names) : names;
-}
-
-/** The sentences of a rule; `undefined` for one the catalogue does not know. */
-export function wordsOf(rule: string, { words }: Speech): RuleWords | undefined {
-  const { walk, block, tellings } = words.reasons;
-  return find(walk, rule) ?? find(block, rule) ?? find(tellings, rule);
-}
-
-function find(table: Readonly<Record<string, RuleWords>>, rule: string): RuleWords | undefined {
+function find(table: Readonly<Record<string, Saying>>, rule: string): Saying | undefined {
   return Object.hasOwn(table, rule) ? table[rule] : undefined;
-}
-
-/** Figures that are an exercise's id. */
-export const NAMES_OF_EXERCISES: readonly string[] = [
-  'exercise',
-  'programme',
-  'relative',
-  'part',
-  'row',
-  'met by',
-  'stays',
-];
-
-/** A figure with its unit: `2` for 20 tenths, `16 kg`, `10 %`, `90 s`. */
-export function sayInput(input: ReasonInput, names: Names, speech: Speech): string {
-  const { words } = speech;
-  const { value, unit } = input;
-  if (typeof value === 'string') {
-    if (NAMES_OF_EXERCISES.includes(input.name)) return names.exercise(value);
-    if (dayOfIso(value) !== undefined) return sayFullDate(value, speech);
-    return value === 'left' || value === 'right' || value === 'both' ? words.sides[value] : value;
-  }
-  switch (unit) {
-    case 'g':
-      return names.load(value);
-    case 'tenths':
-      return sayTenths(value);
-    case 'per-mille':
-      return `${value / 10}${NO_BREAK}%`;
-    case 'per-ten-thousand':
-      return `${value / 100}${NO_BREAK}%`;
-    case 's':
-      return words.doses.seconds(`${value}`);
-    case 'tenths of a second':
-      return words.doses.seconds(sayTenths(value));
-    case 'reps':
-      return `${value}`;
-    case '':
-      return `${value}`;
-    default: {
-      // A row stands once in a session.
-      const told = unit === 'occurrences' ? 'sessions' : unit;
-      return `${value}${NO_BREAK}${value === 1 ? told.replace(/s$/, '') : told}`;
-    }
-  }
 }

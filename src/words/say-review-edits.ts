@@ -1,21 +1,14 @@
 /** What a review would write on a client's page, where that is more than figures and the page's own words. */
-import { listed } from './problems/said.js';
-import { type Speech, speechOf } from './speech.js';
+import { speechOf } from './speech.js';
 
 export interface ReviewEditWords {
   readonly by: string;
+  /** A client reads it at the head of the next session. */
   readonly testAgain: (names: readonly string[]) => string;
 }
 
-/** English until another language has them. A client reads the line about tests at the head of the next session. */
+/** `language` is the client's own, a BCP 47 tag. */
 export function sayReviewEdits(language: string, coach: string): ReviewEditWords {
-  const { words }: Speech = speechOf(language);
-  return {
-    by: coach,
-    testAgain: (names) =>
-      `We test again, once you are warm: ${listed(
-        names.map((name) => words.sets.inSentence(name)),
-        'and',
-      )}.`,
-  };
+  const { sets, booklet } = speechOf(language).words;
+  return { by: coach, testAgain: (names) => booklet.testAgain(names.map((name) => sets.inSentence(name))) };
 }

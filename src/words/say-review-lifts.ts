@@ -4,7 +4,7 @@ import type { Ability, Estimate, Review, RowReviewed } from '../model/review.js'
 import { counted, listed } from './problems/said.js';
 import { sayDate } from './say-date.js';
 import { sayTenths } from './say-dose.js';
-import type { Names } from './say-reason.js';
+import type { Names } from './say-figures.js';
 import { unbroken } from './spacing.js';
 import type { Speech } from './speech.js';
 import { wrapLine } from './wrap-lines.js';

@@ -2,13 +2,16 @@
  * The weekly review as a coach reads it in a terminal: what to do first, then what was done, what can be lifted, what
  * hurt, and load. Lines of at most 80 columns. It judges nobody, and leaves what hurts and lasts to licensed practice.
  */
+
 import type { PainPlace, Proposal, Review, SessionReviewed, WeekDone, WeekLoad } from '../model/review.js';
+import { coachSpeechOf } from './coach-speech.js';
 import { counted, listed } from './problems/said.js';
 import { sayDate, sayDates } from './say-date.js';
-import { type Names, sayReason } from './say-reason.js';
+import type { Names } from './say-figures.js';
+import { sayReason } from './say-reason.js';
 import { sayAbilities, sayEffort, sayRows, saySides } from './say-review-lifts.js';
 import { plainSpaces } from './spacing.js';
-import { type Speech, speechOf } from './speech.js';
+import type { Speech } from './speech.js';
 import { fitTo, wrapLine } from './wrap-lines.js';
 
 /** How things are called that a review knows by their ids. */
@@ -19,7 +22,7 @@ export interface ReviewNames extends Names {
 
 /** One or more whole sentences. Spaces are plain ones: it is read in a terminal. */
 export const sayProposal = ({ reason }: Proposal, names: Names, language: string): string =>
-  plainSpaces(sayReason(reason, 'coach', speechOf(language), names));
+  plainSpaces(sayReason(reason, 'coach', coachSpeechOf(language), names));
 
 const NAME = 20;
 const NEED_WORDS: Readonly<Record<Review['need'], string>> = {
@@ -35,7 +38,7 @@ const NEED_WORDS: Readonly<Record<Review['need'], string>> = {
 
 /** One line of the list of all clients. */
 export function sayReviewLine(review: Review, { client }: ReviewNames, language: string): string {
-  const about = plainSpaces(aboutNeed(review, speechOf(language)));
+  const about = plainSpaces(aboutNeed(review, coachSpeechOf(language)));
   return `  ${fitTo(client, NAME)}  ${fitTo(NEED_WORDS[review.need], 13)}  ${fitTo(about, 41).trimEnd()}`.trimEnd();
 }
 
@@ -90,7 +93,7 @@ function sessionsShort({ weeks }: Review): string {
 
 /** Everything of one client, sections without anything to say left out. */
 export function sayReview(review: Review, names: ReviewNames, language: string): readonly string[] {
-  const speech = speechOf(language);
+  const speech = coachSpeechOf(language);
   const head = `${names.client}${headOf(review, names, speech)}`;
   const sections: readonly (readonly string[])[] = [
     sayProposals(review, names, language),
@@ -124,7 +127,7 @@ function headOf({ block, withdrawn }: Review, { programme }: ReviewNames, speech
 }
 
 function sayProposals({ proposals }: Review, names: ReviewNames, language: string): readonly string[] {
-  const speech = speechOf(language);
+  const speech = coachSpeechOf(language);
   if (proposals.length === 0) return ['Nothing is proposed.'];
   return [
     'To do, first things first',

@@ -1,9 +1,10 @@
 /** The account a coach asks for, as plain text: each number, the rule behind it, and why not the next one up. */
+
 import type { Plan } from '../model/plan.js';
+import { type CoachSpeech, coachSpeechOf } from './coach-speech.js';
 import { sayDate, sayFullDate } from './say-date.js';
 import { sayTenths } from './say-dose.js';
 import { plainSpaces } from './spacing.js';
-import { type Speech, speechOf } from './speech.js';
 import { tellWhy } from './tell-why.js';
 import { type Called, calledById } from './why-account.js';
 import type { WhyAsked, WhyItem, WhyNext, WhyReason, WhySession, WhyTest, WhyTree, WhyWeek } from './why-tree.js';
@@ -21,13 +22,13 @@ export function sayWhy(
 
 /** A row's test is told once, where the row first comes; what a whole warm-up rests on once in a session. */
 interface Printing {
-  readonly speech: Speech;
+  readonly speech: CoachSpeech;
   readonly tested: Set<string>;
 }
 
 export function sayWhyTree(tree: WhyTree, language = 'en-GB'): string {
-  const printing: Printing = { speech: speechOf(language), tested: new Set() };
-  const { why } = printing.speech.words;
+  const printing: Printing = { speech: coachSpeechOf(language), tested: new Set() };
+  const { why } = printing.speech.coach;
   const lines = [
     why.block(tree.client.name, tree.programme.name, sayFullDate(tree.begins, printing.speech)),
     ...tree.breaks.map(({ from, until, cause }) =>
@@ -43,7 +44,7 @@ export function sayWhyTree(tree: WhyTree, language = 'en-GB'): string {
 
 function sessionLines(printing: Printing, week: WhyWeek, session: WhySession): readonly string[] {
   const { speech } = printing;
-  const { why } = speech.words;
+  const { why } = speech.coach;
   const head = why.session(week.week, session.title, sayDate(session.date, speech), session.minutes);
   return [
     week.easy ? `${head}, ${why.easyWeek}` : head,
@@ -55,7 +56,7 @@ function sessionLines(printing: Printing, week: WhyWeek, session: WhySession): r
 
 /** `before`: what stands earlier in the session. */
 function itemLines(printing: Printing, item: WhyItem, before: readonly WhyItem[]): readonly string[] {
-  const { why } = printing.speech.words;
+  const { why } = printing.speech.coach;
   const where = why.groups[item.group];
   const dose = [`${item.dose.join('; ')}.`, item.effort].filter((part) => part !== '').join(' ');
   return [
@@ -78,11 +79,11 @@ function testLines({ speech, tested }: Printing, row: string, test: WhyTest | nu
   if (test === null || test.maxima.length === 0 || tested.has(row)) return [];
   tested.add(row);
   const singles = test.maxima.map(({ equation, says }) => `${equation} ${says}`);
-  return [`    ${speech.words.why.maxima(test.set, singles.join(', '))}`];
+  return [`    ${speech.coach.why.maxima(test.set, singles.join(', '))}`];
 }
 
 function reasonLines({ speech }: Printing, reason: WhyReason): readonly string[] {
-  const { why } = speech.words;
+  const { why } = speech.coach;
   return [
     `    ${reason.says}`,
     `      ${why.source(reason.rule, reason.source, why.confidence[reason.confidence])}`,
@@ -91,7 +92,7 @@ function reasonLines({ speech }: Printing, reason: WhyReason): readonly string[]
 }
 
 function nextLines({ speech }: Printing, next: WhyNext): readonly string[] {
-  const { why } = speech.words;
+  const { why } = speech.coach;
   const asked = why.next(next.option, next.predicted === null ? '' : sayTenths(next.predicted.value));
   // How much more is needed is in the sentence itself where it is counted.
   const counted = next.reasons.some(({ inputs }) => inputs.some(({ name }) => name === 'needed'));
@@ -104,7 +105,7 @@ function nextLines({ speech }: Printing, next: WhyNext): readonly string[] {
 }
 
 function findingLines({ speech }: Printing, { matters }: WhyTree): readonly string[] {
-  const { why } = speech.words;
+  const { why } = speech.coach;
   if (matters.length === 0) return [];
   return [
     why.findings,

@@ -1,65 +1,18 @@
 /** A language as one client reads it: the catalogue that speaks it, and the direction its lines run. */
+import type { BookletLanguage } from '../model/languages.js';
 import type { Catalogue } from './catalogue.js';
 import { english } from './english.js';
-import { isolated } from './spacing.js';
+import { type Catalogues, type Spoken, speakIn } from './language.js';
 
-export interface Speech {
-  /** BCP 47, as the client's file gives it. */
-  readonly language: string;
-  readonly direction: 'ltr' | 'rtl';
-  readonly words: Catalogue;
-  /** Keeps `3 × 8` as written in a line that runs from right to left. */
-  readonly hold: (text: string) => string;
-}
+export type Speech = Spoken<Catalogue>;
+
+/** A language with as much of its catalogue as a sentence needs. */
+export type SpeechWith<Part extends keyof Catalogue> = Spoken<Pick<Catalogue, Part>>;
+
+const BY_LANGUAGE: Readonly<Record<BookletLanguage, Catalogue>> = { en: english };
 
 /** Every language there is; the first speaks where none is meant. */
-const CATALOGUES: readonly Catalogue[] = [english];
+const CATALOGUES: Catalogues<Catalogue> = [BY_LANGUAGE.en];
 
-/** Scripts written from right to left (ISO 15924), and the languages usually written in one (ISO 639). */
-const RTL_SCRIPTS = ['arab', 'hebr', 'thaa', 'syrc', 'nkoo', 'adlm', 'rohg', 'mand', 'samr'];
-const RTL_LANGUAGES = [
-  'ar',
-  'arc',
-  'ckb',
-  'dv',
-  'fa',
-  'he',
-  'iw',
-  'ks',
-  'ps',
-  'sd',
-  'syr',
-  'ug',
-  'ur',
-  'yi',
-  'ji',
-  'azb',
-];
-
-/** `ltr` or `rtl` by the tag's script, else by its language. */
-export function directionOf(tag: string): 'ltr' | 'rtl' {
-  const [language = '', ...subtags] = tag.toLowerCase().split('-');
-  const script = subtags.find((subtag) => /^[a-z]{4}$/.test(subtag));
-  const rtl = script === undefined ? RTL_LANGUAGES.includes(language) : RTL_SCRIPTS.includes(script);
-  return rtl ? 'rtl' : 'ltr';
-}
-
-/**
- * The catalogue for a tag: the longest one that the tag begins with (RFC 4647, lookup), else one of the same language,
- * else the first. The direction follows the tag: the exercises are in the client’s language even where the interface is not.
- */
-export function speechOf(tag: string, catalogues: readonly Catalogue[] = CATALOGUES): Speech {
-  const words = lookUp(tag, catalogues) ?? catalogues[0] ?? english;
-  const direction = directionOf(tag);
-  return { language: tag, direction, words, hold: direction === 'rtl' ? isolated : (text) => text };
-}
-
-function lookUp(tag: string, catalogues: readonly Catalogue[]): Catalogue | undefined {
-  const wanted = tag.toLowerCase().split('-');
-  for (let length = wanted.length; length > 0; length -= 1) {
-    const range = wanted.slice(0, length).join('-');
-    const found = catalogues.find(({ language }) => language.toLowerCase() === range);
-    if (found) return found;
-  }
-  return catalogues.find(({ language }) => language.toLowerCase().split('-')[0] === wanted[0]);
-}
+export const speechOf = (tag: string, catalogues: Catalogues<Catalogue> = CATALOGUES): Speech =>
+  speakIn(tag, catalogues);

@@ -82,7 +82,7 @@ function tellSession(account: Account, session: PlanSession, asked: WhyAsked): W
 }
 
 function tellTrim(account: Account, { row, sets, what, reason }: Trim): WhyTrim {
-  const says = account.speech.words.why.trimmed(account.names.exercise(row), sets, what === 'row');
+  const says = account.speech.coach.why.trimmed(account.names.exercise(row), sets, what === 'row');
   return { row, says, reason: tellReason(account, reason) };
 }
 
@@ -119,7 +119,7 @@ function tellTest({ plan, speech, called }: Account, item: Item): WhyTest | null
   const { resisted, reps, side } = capacity;
   const maxima = called.maxima?.(resisted, reps / 10) ?? [];
   return {
-    set: speech.words.why.testSet(sayTenths(reps), sayMass(plan, resisted)),
+    set: speech.coach.why.testSet(sayTenths(reps), sayMass(plan, resisted)),
     resisted: { value: resisted, unit: 'g' },
     reps: { value: reps, unit: 'tenths' },
     side,

@@ -1,11 +1,13 @@
 /** One plan with how its things are called: what every part of an account of it is made from. */
+
 import type { Plan } from '../model/plan.js';
 import type { Reason } from '../model/reason.js';
+import { type CoachSpeech, coachSpeechOf } from './coach-speech.js';
 import { sayRefusal } from './problems/refusals.js';
+import { heldIn, type Names, PLAIN_NAMES } from './say-figures.js';
 import { exercisesIn, namesAmong } from './say-names.js';
 import { namesIn } from './say-plan.js';
-import { heldIn, type Names, PLAIN_NAMES, sayReason } from './say-reason.js';
-import { type Speech, speechOf } from './speech.js';
+import { sayReason } from './say-reason.js';
 import type { WhyReason } from './why-tree.js';
 
 /** A published equation's answer for a set. */
@@ -26,7 +28,7 @@ export interface Called {
 
 export interface Account {
   readonly plan: Plan;
-  readonly speech: Speech;
+  readonly speech: CoachSpeech;
   readonly called: Called;
   /** As they stand inside a sentence. */
   readonly names: Names;
@@ -40,7 +42,7 @@ export const calledById = (plan: Plan): Called => ({
 });
 
 export function accountOf(plan: Plan, called: Called, language: string): Account {
-  const speech = speechOf(language);
+  const speech = coachSpeechOf(language);
   const exercise = namesAmong(exercisesIn(plan), called.exercise, speech);
   return { plan, speech, called, names: { ...namesIn(plan), exercise } };
 }

@@ -6,7 +6,8 @@ import type { Reason } from '../model/reason.js';
 import type { DoseWords } from './catalogue.js';
 import type { Figure } from './rule-words.js';
 import { sayUnlock } from './rules/unlocks.js';
-import { figuresOf, sayReason, wordsOf } from './say-reason.js';
+import { figuresOf } from './say-figures.js';
+import { coachSaying, sayReason } from './say-reason.js';
 import { type Account, tellReason } from './why-account.js';
 import type { WhyNext, WhyStanding } from './why-tree.js';
 
@@ -14,12 +15,12 @@ import type { WhyNext, WhyStanding } from './why-tree.js';
 export function tellNext(account: Account, item: Item, option: AllowedOption): WhyNext | null {
   const standing = standingOf(item, option);
   if (standing === 'taken') return null;
-  const { why } = account.speech.words;
+  const { why } = account.speech.coach;
   const refusals = item.reasons.filter((reason) => refuses(reason, item, option) && isAbout(reason, option));
   const told = refusals.map((refusal) => sayReason(refusal, 'coach', account.speech, account.names)).join(' ');
   const becomes = { tried: why.tried, 'if-earned': why.ifEarned, open: why.open, refused: '' }[standing];
   const { refusedBy } = option;
-  const bare = refusedBy === undefined ? '' : (wordsOf(refusedBy, account.speech)?.coach(() => '') ?? refusedBy);
+  const bare = refusedBy === undefined ? '' : (coachSaying(refusedBy)?.(() => '') ?? refusedBy);
   const says = [becomes, told || bare].filter((part) => part !== '').join(' ');
   const unlock = refusedBy === undefined ? '' : sayUnlock(refusedBy, figureOf(account, refusals[0]));
   return {

@@ -5,7 +5,9 @@ import { exerciseId, ruleId } from '../../src/model/identity.js';
 import type { Plan } from '../../src/model/plan.js';
 import { plainText } from '../../src/model/prose.js';
 import type { Library } from '../../src/model/studio.js';
-import { englishScreening } from '../../src/words/rules/screening.js';
+import type { ClientRuleName } from '../../src/words/client-reason-words.js';
+import { clientSaying } from '../../src/words/say-to-client.js';
+import { speechOf } from '../../src/words/speech.js';
 import { client, library } from '../fixtures/library.js';
 import { plan, reason } from '../fixtures/plan.js';
 import { bannedIn } from '../words/ban-list.js';
@@ -43,7 +45,7 @@ const uncautioned = { ...client, cautions: [] };
 const booklet = composeBooklet({ library: shelf, client: uncautioned, plan: withHealth({ findings: [signs] }) });
 const bare = composeBooklet({ library: shelf, client: uncautioned, plan: { ...plan, findings: [] } });
 
-const says = (rule: keyof typeof englishScreening): string => englishScreening[rule].client(() => '');
+const says = (rule: ClientRuleName): string => clientSaying(rule, speechOf('en-GB'))?.(() => '') ?? '';
 const safetyOf = ({ parts }: typeof booklet): readonly string[] =>
   parts.flatMap((part) => (part.kind === 'safety' ? part.paragraphs.map(plainText) : []));
 

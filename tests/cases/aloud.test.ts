@@ -6,7 +6,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { PLAIN_NAMES } from '../../src/words/say-reason.js';
+import { PLAIN_NAMES } from '../../src/words/say-figures.js';
 import { sayWhyTree } from '../../src/words/say-why.js';
 import { tellWhy } from '../../src/words/tell-why.js';
 import type { WhyReason, WhyTree } from '../../src/words/why-tree.js';

@@ -5,7 +5,7 @@ import { planReview } from '../../src/engine/review/plan-review.js';
 import { layOverrides } from '../../src/engine/rulebook.js';
 import type { History } from '../../src/model/history.js';
 import type { Review } from '../../src/model/review.js';
-import { PLAIN_NAMES } from '../../src/words/say-reason.js';
+import { PLAIN_NAMES } from '../../src/words/say-figures.js';
 import { sayReview, sayReviewLine } from '../../src/words/say-review.js';
 import { on } from './make-block.js';
 import { doneUpTo, EXERCISES, reviewOf, theClient, theProgramme } from './review-made.js';

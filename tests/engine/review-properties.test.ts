@@ -8,7 +8,7 @@ import type { DoneRow, DoneSession, History } from '../../src/model/history.js';
 import { exerciseId, sessionId } from '../../src/model/identity.js';
 import { ALARM_SIGNS, type PainReport } from '../../src/model/log.js';
 import { NEEDS } from '../../src/model/review.js';
-import { PLAIN_NAMES } from '../../src/words/say-reason.js';
+import { PLAIN_NAMES } from '../../src/words/say-figures.js';
 import { sayReview, sayReviewLine } from '../../src/words/say-review.js';
 import { PLACE } from './generate-exercises.js';
 import { aCaution, kg, on } from './make-block.js';

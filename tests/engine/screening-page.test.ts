@@ -3,7 +3,10 @@ import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { CONDITIONS, MEDICINES, PREGNANCY_ABSOLUTE, PREGNANCY_RELATIVE } from '../../src/model/client.js';
 import { addDays } from '../../src/model/day.js';
-import { englishScreening } from '../../src/words/rules/screening.js';
+import { english } from '../../src/words/english.js';
+import { spoken } from '../../src/words/rule-words.js';
+import { clientSaying } from '../../src/words/say-to-client.js';
+import { speechOf } from '../../src/words/speech.js';
 import { PLACE } from './generate-exercises.js';
 import { FIRST, LAST, TODAY, withHealth } from './screen-made.js';
 
@@ -46,8 +49,7 @@ it('every caution that follows, with its degrees and its words', () => {
   const said = rowsUnder('Cautions that follow').slice(1);
   expect(said.map(([rule]) => rule)).toEqual([...found.keys()].sort());
   for (const [rule = '', cautions = '', words = ''] of said) {
-    const name = Object.entries(englishScreening).find(([id]) => id === rule);
-    expect(words).toBe(name?.[1].client(() => ''));
+    expect(words).toBe(clientSaying(rule, speechOf('en-GB'))?.(() => ''));
     const listed = cautions.split('; ').map((caution) => caution.split(': '));
     expect(listed.map(([, what]) => what)).toEqual([...(found.get(rule)?.keys() ?? [])]);
     for (const [degrees = '', what = ''] of listed) {
@@ -66,7 +68,7 @@ it('every contraindication in pregnancy, in the order of the published table', (
 });
 
 it('the words it quotes are the client’s own', () => {
-  const sentences = Object.values(englishScreening).map(({ client }) => client(() => ''));
+  const sentences = Object.values(english.reasons).map((saying) => spoken(saying)(() => ''));
   const quoted = ['Medicines', 'Bones and falls'].flatMap((heading) =>
     rowsUnder(heading)
       .slice(1)

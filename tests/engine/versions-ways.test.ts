@@ -8,7 +8,7 @@ import { BODY_PARTS, type Exercise, QUALITIES } from '../../src/model/exercise.j
 import { exerciseId } from '../../src/model/identity.js';
 import type { Finding, Group, Item, Plan } from '../../src/model/plan.js';
 import type { Programme } from '../../src/model/programme.js';
-import { cautionWords } from '../../src/words/rules/caution-words.js';
+import { cautionWords } from '../../src/words/english-cautions.js';
 import { sayReason } from '../../src/words/say-reason.js';
 import { speechOf } from '../../src/words/speech.js';
 import { PLACE } from './generate-exercises.js';

@@ -15,7 +15,8 @@ import {
   type PregnancyCondition,
 } from '../../src/model/client.js';
 import { addDays } from '../../src/model/day.js';
-import { englishScreening } from '../../src/words/rules/screening.js';
+import { clientSaying } from '../../src/words/say-to-client.js';
+import { speechOf } from '../../src/words/speech.js';
 import { PLACE } from '../engine/generate-exercises.js';
 import { on } from '../engine/make-block.js';
 import { ASKED, derivedIn, FIRST, LAST, screen, toldTo, withHealth } from '../engine/screen-made.js';
@@ -146,7 +147,7 @@ describe('a pregnancy without any of them', () => {
   });
 
   it('names every warning sign of ACOG 804 (first seven second-hand, the rest from memory) and of the guideline', () => {
-    const says = englishScreening['pregnancy-signs'].client(() => '');
+    const says = clientSaying('pregnancy-signs', speechOf('en-GB'))?.(() => '') ?? '';
     const signs = [
       /\bbleeding/,
       /pain in your belly/,

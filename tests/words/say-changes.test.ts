@@ -1,8 +1,11 @@
 /** What a client is told of a new edition: what matters most first, in short plain sentences, never a diagnosis. */
+
 import { describe, expect, test } from 'vitest';
 import type { Change, ChangedWork, RowChange } from '../../src/model/change.js';
 import { exerciseId, programmeId, rowId, sessionId } from '../../src/model/identity.js';
+import { coachSpeechOf } from '../../src/words/coach-speech.js';
 import { englishChanges } from '../../src/words/english-changes.js';
+import { englishCoach } from '../../src/words/english-coach.js';
 import { sayChangeTable } from '../../src/words/say-change-table.js';
 import { sayChanges } from '../../src/words/say-changes.js';
 import { speechOf } from '../../src/words/speech.js';
@@ -240,7 +243,7 @@ describe('to the client', () => {
     expect(say(row(null, null, { places }))[0]).toContain('begins with 12 kg');
   });
 
-  const WHATS = Object.keys(englishChanges.kinds);
+  const WHATS = Object.keys(englishCoach.changes.kinds);
   const RULES = [
     '',
     'pain-easier',
@@ -293,7 +296,7 @@ describe('to the client', () => {
 
 describe('to the coach, in full', () => {
   const table = (...changes: readonly Change[]) =>
-    sayChangeTable({ changes, speech, names, why: ({ says }) => `Named: ${says}` });
+    sayChangeTable({ changes, speech: coachSpeechOf('en-GB'), names, why: ({ says }) => `Named: ${says}` });
   test('a row once, with each stretch of days it is alike in, and the reason of the new plan', () => {
     const says = 'Pain of 3 in the knee was said.';
     const places = DAYS.map((date, i) => ({

@@ -1,9 +1,9 @@
 /** How exercises and loads are called beside each other: never two things by one name. */
 import { describe, expect, test } from 'vitest';
 import { planBlock } from '../../src/engine/plan-block.js';
+import { heldIn } from '../../src/words/say-figures.js';
 import { namesAmong } from '../../src/words/say-names.js';
 import { namesIn } from '../../src/words/say-plan.js';
-import { heldIn } from '../../src/words/say-reason.js';
 import { speechOf } from '../../src/words/speech.js';
 import { readCaseFile } from '../cases/read-case.js';
 import { readLibrary } from '../cases/read-library.js';

@@ -5,7 +5,9 @@ import { rulesOfTheWalk } from '../../src/engine/rules-of-the-walk.js';
 import { ruleId } from '../../src/model/identity.js';
 import type { Reason } from '../../src/model/reason.js';
 import { BLOCK_RULES, TELLINGS, WALK_RULES } from '../../src/words/reason-words.js';
-import { PLAIN_NAMES, sayInput, sayReason, wordsOf } from '../../src/words/say-reason.js';
+import { PLAIN_NAMES, sayInput } from '../../src/words/say-figures.js';
+import { sayReason } from '../../src/words/say-reason.js';
+import { clientSaying } from '../../src/words/say-to-client.js';
 import { speechOf } from '../../src/words/speech.js';
 import { bannedIn, longestSentence } from './ban-list.js';
 
@@ -35,7 +37,7 @@ describe('a sentence for every rule', () => {
   });
 
   test.each(known)('%s: what the client reads is short, plain and free of shorthand', (rule) => {
-    const says = wordsOf(rule, speech)?.client(() => '') ?? '';
+    const says = clientSaying(rule, speech)?.(() => '') ?? '';
     expect(bannedIn(says)).toEqual([]);
     expect(longestSentence(says)).toBeLessThanOrEqual(12);
     if (says !== '') expect(says).toMatch(/^[A-Z].*\.$/);
@@ -56,11 +58,7 @@ describe('a sentence for every rule', () => {
       'lower-load',
       'easy-week',
     ];
-    for (const step of steps)
-      expect(
-        wordsOf(`walk-${step}`, speech)?.client(() => ''),
-        step,
-      ).not.toBe('');
+    for (const step of steps) expect(clientSaying(`walk-${step}`, speech)?.(() => '') ?? '', step).not.toBe('');
   });
 
   test('a rule nobody knows is not made up', () => {

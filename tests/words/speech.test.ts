@@ -2,7 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Catalogue } from '../../src/words/catalogue.js';
 import { english } from '../../src/words/english.js';
-import { directionOf, speechOf } from '../../src/words/speech.js';
+import { directionOf } from '../../src/words/language.js';
+import { speechOf } from '../../src/words/speech.js';
 
 /** Complete by its type: a catalogue that lacks a sentence does not compile. */
 const hebrew: Catalogue = { ...english, language: 'he', labels: { ...english.labels, stop: 'עצור' } };

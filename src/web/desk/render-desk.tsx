@@ -9,8 +9,8 @@ import type { Plan } from '../../model/plan.js';
 import type { Problem } from '../../model/problem.js';
 import type { Library } from '../../model/studio.js';
 import type { WeeklySets } from '../../model/weekly-sets.js';
+import { coachSpeechOf } from '../../words/coach-speech.js';
 import { sayDeskWords } from '../../words/desk-words.js';
-import { speechOf } from '../../words/speech.js';
 import { payloadPolicy } from '../policy.js';
 import type { WebSources } from '../prepare-shell.js';
 import { renderPage } from '../render-page.js';
@@ -54,7 +54,7 @@ export function deskPages({
   sayProblem,
 }: DeskContent): readonly Page[] {
   const { language } = library.studio;
-  const speech = speechOf(language);
+  const speech = coachSpeechOf(language);
   const said = problems.map((problem) => ({ problem, ...sayProblem(problem) }));
   const words = sayDeskWords(language);
   const desk: Desk = {

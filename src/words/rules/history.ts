@@ -1,5 +1,5 @@
 /** The rules of what came back and what was seen: their names, and what English says of each. */
-import { both, clause, type Figure, held, only, type RuleWords } from '../rule-words.js';
+import { clause, type Figure, held, type Saying } from '../rule-words.js';
 
 /** Of marks and of pain. */
 const MARK_RULES = [
@@ -69,91 +69,45 @@ const inIt = (f: Figure): string => clause(f('exercise'), (name) => ` in the ${n
 const withLoad = (f: Figure): string => (f('load') === '' ? 'of it' : `with the ${f('load')}`);
 const often = (f: Figure): string => (f('weeks') === '2' ? 'twice' : `${f('weeks')} times`);
 
-const englishMarks: Readonly<Record<(typeof MARK_RULES)[number], RuleWords>> = {
-  'done-days': only((f) => `Marks older than ${held(f, '42 days')} say nothing of what can be lifted now.`),
-  'done-earned': both(
-    (f) => `Earned by marks before this block: ${f('earned') || '1'} at the top of the range${onSide(f)}.`,
-    'You reached the top of the range last time.',
-  ),
-  'done-easier': both(
-    (f) =>
-      `The easier version was chosen for the work ${held(f, '2 sessions')} running${clause(f('marked'), (day) => `, last on ${day}`)}: it begins easier, and nothing is earned.`,
-    'You chose the easier one, so this begins easier.',
-  ),
-  'done-gap': only(
-    (f) =>
-      `No mark for ${f('days') || held(f, '14 days')}${clause(f('from'), (from) => ` (${from} to ${f('until')})`)} although sessions were planned: taken as a break away. If it was none, write what it was.`,
-  ),
-  'done-greatest': only('The greatest set marked is the one that no leap in volume is measured from.'),
-  'done-median': both(
-    (f) =>
-      `Rests on a set marked${markedSet(f)}${onSide(f)}${clause(f('of'), (n) => (n === '1' ? '' : `, the one in the middle or the lower of ${n}`))}.`,
-    (f) => `Set by your marks${clause(f('marked'), (day) => ` of ${day}`)}.`,
-  ),
-  'done-missed': both(
-    (f) =>
-      `A set fell short of the range${clause(f('marked'), (day) => ` on ${day}`)}: it begins with ${clause(f('load'), (load) => `the last load that kept to it, ${load}`) || 'what kept to it, or one load lighter'}, and nothing is earned.`,
-    'The last one was heavy, so this begins a little easier.',
-  ),
-  'done-over-target': both(
-    (f) => `More was left than asked, twice running, by ${held(f, '2')} or more: the next step is earned.`,
-    'You had more left than asked, twice.',
-  ),
-  'done-quiet': only(
-    (f) =>
-      `${f('exercise') === '' ? 'A row' : `The ${f('exercise')}`} was left out of ${f('sessions') || held(f, '3 sessions')} running: ask why, or change it.`,
-  ),
-  'done-side': only('Each side is known by its own marks, and a gap between them is told as one between tests is.'),
-  'done-trial': both(
-    (f) =>
-      f('tried') === ''
-        ? f('reps') === ''
-          ? 'A load that was tried and done as asked often enough is the next one, however weak the estimate.'
-          : 'For the first time with what was only tried: the fewest reps of the range.'
-        : `${f('tried')} ${withLoad(f)} done ${often(f)} as asked: open, however weak the estimate${clause(f('predicted'), (n) => ` (${n} to failure)`)}. It begins with the fewest reps of the range.`,
-    (f) =>
-      f('tried') === ''
-        ? 'For the first time with it, the fewest reps.'
-        : `You did ${f('tried')} ${withLoad(f)} ${often(f)}: now it is yours to work with.`,
-  ),
-  'done-unsaid': both(
-    (f) =>
-      `No reserve was said, so the set marked${markedSet(f)}${onSide(f)} counts with what the plan itself predicted: weak evidence.`,
-    (f) => `Set by your marks${clause(f('marked'), (day) => ` of ${day}`)}. Say how many you had left.`,
-  ),
-  'pain-alarm': only(
-    (f) =>
-      `A sign of alarm was marked${clause(f('marked'), (day) => ` on ${day}`)}: nothing is planned until you have looked.`,
-  ),
-  'pain-back': both(
-    (f) =>
-      `${f('sign') === '' ? `Pain${painSaid(f)}${inIt(f)}` : `A sign of alarm${clause(f('marked'), (day) => ` on ${day}`)}`} was cleared${clause(f('cleared'), (day) => ` on ${day}`)}: it begins ${(f('loads') || held(f, '1 load')).replace(/^1(?=\s)/, 'one')} lighter than it was done last, as far as there is a lighter one, and nothing is made harder${clause(f('until'), (day) => ` until ${day}`)}.`,
-    'You are back at this after a while, so it starts lighter. Stop if it hurts.',
-  ),
-  'pain-easier': both(
-    (f) =>
-      `Pain${painSaid(f)} was said${inIt(f)}: it is made easier, and nothing is made harder${clause(f('until'), (day) => ` until ${day}`)}.`,
-    'It hurt last time, so this is easier for now.',
-  ),
-  'pain-gentle': both(
-    (f) =>
-      `Some pain${painSaid(f)} was said${inIt(f)}: it goes on, and nothing is made harder${clause(f('until'), (day) => ` until ${day}`)}.`,
-    'It hurt a little last time, so nothing gets harder yet.',
-  ),
-  'pain-hold-days': only((f) => `Nothing is made harder for ${held(f, '14 days')} after pain was said.`),
-  'pain-leave': both(
-    (f) =>
-      `Pain${painSaid(f)} was said${inIt(f)}: it is left out until you have spoken, a licensed person has looked where it lasts, and you write that it is cleared.`,
-    'It hurt, so something else for now. Tell your doctor or physiotherapist if it lasts.',
-  ),
-  'pain-next-morning': both(
-    (f) => `Pain${painSaid(f)}${inIt(f)} was worse the next morning, and counts as one band higher.`,
-    'It was worse the next morning, so more care is taken.',
-  ),
-  'pain-sign-off': only(
-    (f) =>
-      `Pain${painSaid(f)} was said${inIt(f) || ' in what needs a sign-off'}: the sign-off no longer counts. See it done again, or write that it is cleared.`,
-  ),
+const englishMarks: Readonly<Record<(typeof MARK_RULES)[number], Saying>> = {
+  'done-days': (f) => `Marks older than ${held(f, '42 days')} say nothing of what can be lifted now.`,
+  'done-earned': (f) => `Earned by marks before this block: ${f('earned') || '1'} at the top of the range${onSide(f)}.`,
+  'done-easier': (f) =>
+    `The easier version was chosen for the work ${held(f, '2 sessions')} running${clause(f('marked'), (day) => `, last on ${day}`)}: it begins easier, and nothing is earned.`,
+  'done-gap': (f) =>
+    `No mark for ${f('days') || held(f, '14 days')}${clause(f('from'), (from) => ` (${from} to ${f('until')})`)} although sessions were planned: taken as a break away. If it was none, write what it was.`,
+  'done-greatest': 'The greatest set marked is the one that no leap in volume is measured from.',
+  'done-median': (f) =>
+    `Rests on a set marked${markedSet(f)}${onSide(f)}${clause(f('of'), (n) => (n === '1' ? '' : `, the one in the middle or the lower of ${n}`))}.`,
+  'done-missed': (f) =>
+    `A set fell short of the range${clause(f('marked'), (day) => ` on ${day}`)}: it begins with ${clause(f('load'), (load) => `the last load that kept to it, ${load}`) || 'what kept to it, or one load lighter'}, and nothing is earned.`,
+  'done-over-target': (f) =>
+    `More was left than asked, twice running, by ${held(f, '2')} or more: the next step is earned.`,
+  'done-quiet': (f) =>
+    `${f('exercise') === '' ? 'A row' : `The ${f('exercise')}`} was left out of ${f('sessions') || held(f, '3 sessions')} running: ask why, or change it.`,
+  'done-side': 'Each side is known by its own marks, and a gap between them is told as one between tests is.',
+  'done-trial': (f) =>
+    f('tried') === ''
+      ? f('reps') === ''
+        ? 'A load that was tried and done as asked often enough is the next one, however weak the estimate.'
+        : 'For the first time with what was only tried: the fewest reps of the range.'
+      : `${f('tried')} ${withLoad(f)} done ${often(f)} as asked: open, however weak the estimate${clause(f('predicted'), (n) => ` (${n} to failure)`)}. It begins with the fewest reps of the range.`,
+  'done-unsaid': (f) =>
+    `No reserve was said, so the set marked${markedSet(f)}${onSide(f)} counts with what the plan itself predicted: weak evidence.`,
+  'pain-alarm': (f) =>
+    `A sign of alarm was marked${clause(f('marked'), (day) => ` on ${day}`)}: nothing is planned until you have looked.`,
+  'pain-back': (f) =>
+    `${f('sign') === '' ? `Pain${painSaid(f)}${inIt(f)}` : `A sign of alarm${clause(f('marked'), (day) => ` on ${day}`)}`} was cleared${clause(f('cleared'), (day) => ` on ${day}`)}: it begins ${(f('loads') || held(f, '1 load')).replace(/^1(?=\s)/, 'one')} lighter than it was done last, as far as there is a lighter one, and nothing is made harder${clause(f('until'), (day) => ` until ${day}`)}.`,
+  'pain-easier': (f) =>
+    `Pain${painSaid(f)} was said${inIt(f)}: it is made easier, and nothing is made harder${clause(f('until'), (day) => ` until ${day}`)}.`,
+  'pain-gentle': (f) =>
+    `Some pain${painSaid(f)} was said${inIt(f)}: it goes on, and nothing is made harder${clause(f('until'), (day) => ` until ${day}`)}.`,
+  'pain-hold-days': (f) => `Nothing is made harder for ${held(f, '14 days')} after pain was said.`,
+  'pain-leave': (f) =>
+    `Pain${painSaid(f)} was said${inIt(f)}: it is left out until you have spoken, a licensed person has looked where it lasts, and you write that it is cleared.`,
+  'pain-next-morning': (f) => `Pain${painSaid(f)}${inIt(f)} was worse the next morning, and counts as one band higher.`,
+  'pain-sign-off': (f) =>
+    `Pain${painSaid(f)} was said${inIt(f) || ' in what needs a sign-off'}: the sign-off no longer counts. See it done again, or write that it is cleared.`,
 };
 
 /** ` (seen 16 November 2026)`. */
@@ -173,66 +127,34 @@ const atLeast = (f: Figure): string => clause(f('floor'), (reps) => `, at least 
 /** `left` or `right` as a language has it. */
 const thatSide = (f: Figure): string => f('side') || 'shorter';
 
-const englishSeen: Readonly<Record<(typeof SEEN_RULES)[number], RuleWords>> = {
-  'seen-balance': both(
-    (f) =>
-      f('programme') === ''
-        ? `Balance was lost${seenOn(f)} and no easier version for it is open: nothing is made harder${until(f)}.`
-        : `Balance was lost in the ${f('programme')}: ${eased(f)}, until you write that it moves well.`,
-    (f) => (f('programme') === '' ? '' : 'A steadier version for now. You have time to own it.'),
-  ),
-  'seen-breath': both(
-    (f) => `The breath was held${seenOn(f)}${atLeast(f)}, and nothing is made harder${until(f)}.`,
-    'Breathe out as you make the effort. Stop while you could still talk.',
-  ),
-  'seen-days': only((f) => `What you saw speaks for ${held(f, '42 days')}, and says nothing after that.`),
-  'seen-grip': both(
-    (f) =>
-      f('programme') === ''
-        ? `The grip went first${seenOn(f)} and no easier version for it is open${downBy(f)}.`
-        : `The grip went first in the ${f('programme')}: ${eased(f)}, until you write that it moves well.`,
-    (f) =>
-      f('programme') === ''
-        ? 'A little lighter, so that your grip lasts.'
-        : 'A version that asks less of your grip, for now.',
-  ),
-  'seen-heavy': both(
-    (f) => `It was heavy${seenOn(f)}${downBy(f)}; nothing is earned yet.`,
-    'Your coach lets this begin a little lighter.',
-  ),
-  'seen-hold-days': only((f) => `For ${held(f, '14 days')} after such a thing was seen nothing is made harder.`),
-  'seen-hurrying': both(
-    (f) =>
-      `The reps were hurried${seenOn(f)}: begun with a slow lowering where the row has one, and nothing is made harder${until(f)}.`,
-    'Slower down than up.',
-  ),
-  'seen-light': both(
-    (f) => `It was light${seenOn(f)}: the next load up counts as earned, and is open once its reps are predicted.`,
-    'This looked easy for you. The next step is open sooner.',
-  ),
-  'seen-missed-reps': both(
-    (f) => `Reps were missed${seenOn(f)}${downBy(f)}${atLeast(f)}${until(f)}; nothing is earned yet.`,
-    'This begins a little lighter, and you stop one rep sooner.',
-  ),
-  'seen-new': both(
-    (f) => `New to the movement${seenOn(f)}: a weak estimate${downBy(f)}, and nothing is made harder${until(f)}.`,
-    'This one is new to you. Take your time to learn it.',
-  ),
-  'seen-pain': only('Pain that you saw counts as pain that a client marks, until you write that it is cleared.'),
-  'seen-reserve': only((f) => `After missed reps or a breath held, ${held(f, '1')} more is left in reserve.`),
-  'seen-shorter-side': both(
-    (f) =>
-      f('drill for') === ''
-        ? `Shorter on the ${thatSide(f)} side${seenOn(f)}: it goes first, the other does what it can, and nothing is made harder${until(f)}.`
-        : `For the ${thatSide(f)} side, which was shorter in the ${f('drill for')}.`,
-    (f) =>
-      f('drill for') === ''
-        ? `Your ${thatSide(f)} side first; then the other does the same.`
-        : `For your ${thatSide(f)} side: slow, and only as far as it is easy.`,
-  ),
-  'seen-well': only(
-    (f) => `It moves well${seenOn(f)}${clause(f('ended'), (ended) => `, so this no longer counts: ${ended}`)}.`,
-  ),
+const englishSeen: Readonly<Record<(typeof SEEN_RULES)[number], Saying>> = {
+  'seen-balance': (f) =>
+    f('programme') === ''
+      ? `Balance was lost${seenOn(f)} and no easier version for it is open: nothing is made harder${until(f)}.`
+      : `Balance was lost in the ${f('programme')}: ${eased(f)}, until you write that it moves well.`,
+  'seen-breath': (f) => `The breath was held${seenOn(f)}${atLeast(f)}, and nothing is made harder${until(f)}.`,
+  'seen-days': (f) => `What you saw speaks for ${held(f, '42 days')}, and says nothing after that.`,
+  'seen-grip': (f) =>
+    f('programme') === ''
+      ? `The grip went first${seenOn(f)} and no easier version for it is open${downBy(f)}.`
+      : `The grip went first in the ${f('programme')}: ${eased(f)}, until you write that it moves well.`,
+  'seen-heavy': (f) => `It was heavy${seenOn(f)}${downBy(f)}; nothing is earned yet.`,
+  'seen-hold-days': (f) => `For ${held(f, '14 days')} after such a thing was seen nothing is made harder.`,
+  'seen-hurrying': (f) =>
+    `The reps were hurried${seenOn(f)}: begun with a slow lowering where the row has one, and nothing is made harder${until(f)}.`,
+  'seen-light': (f) =>
+    `It was light${seenOn(f)}: the next load up counts as earned, and is open once its reps are predicted.`,
+  'seen-missed-reps': (f) => `Reps were missed${seenOn(f)}${downBy(f)}${atLeast(f)}${until(f)}; nothing is earned yet.`,
+  'seen-new': (f) =>
+    `New to the movement${seenOn(f)}: a weak estimate${downBy(f)}, and nothing is made harder${until(f)}.`,
+  'seen-pain': 'Pain that you saw counts as pain that a client marks, until you write that it is cleared.',
+  'seen-reserve': (f) => `After missed reps or a breath held, ${held(f, '1')} more is left in reserve.`,
+  'seen-shorter-side': (f) =>
+    f('drill for') === ''
+      ? `Shorter on the ${thatSide(f)} side${seenOn(f)}: it goes first, the other does what it can, and nothing is made harder${until(f)}.`
+      : `For the ${thatSide(f)} side, which was shorter in the ${f('drill for')}.`,
+  'seen-well': (f) =>
+    `It moves well${seenOn(f)}${clause(f('ended'), (ended) => `, so this no longer counts: ${ended}`)}.`,
 };
 
-export const englishHistory: Readonly<Record<HistoryRuleName, RuleWords>> = { ...englishMarks, ...englishSeen };
+export const englishHistory: Readonly<Record<HistoryRuleName, Saying>> = { ...englishMarks, ...englishSeen };

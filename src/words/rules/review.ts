@@ -1,5 +1,5 @@
 /** The rules of the weekly review: their names, and what English says of each. Told to the coach alone. */
-import { clause, type Figure, held, only, type RuleWords } from '../rule-words.js';
+import { clause, type Figure, held, type Saying } from '../rule-words.js';
 
 export const REVIEW_RULES = [
   'propose-break',
@@ -67,61 +67,48 @@ function next(f: Figure, otherwise: string, said: string): string {
   return `${when}${done}: ${said} from ${f('starts')}.${others}`;
 }
 
-export const englishReview: Readonly<Record<ReviewRuleName, RuleWords>> = {
-  'propose-break': only((f) =>
+export const englishReview: Readonly<Record<ReviewRuleName, Saying>> = {
+  'propose-break': (f) =>
     f('from') === ''
       ? 'Weeks without a mark are proposed as a break: away, unless you know better.'
       : `No mark from ${f('from')} to ${f('until')}: write it down as a break. It says away; make it ill or hurt if that is what it was.`,
-  ),
-  'propose-caution': only(caution),
-  'propose-caution-days': only(
-    (f) => `Pain of the last ${held(f, '14 days')} counts towards a caution, which is looked at again after as long.`,
-  ),
-  'propose-fewer-days': only((f) =>
+  'propose-caution': caution,
+  'propose-caution-days': (f) =>
+    `Pain of the last ${held(f, '14 days')} counts towards a caution, which is looked at again after as long.`,
+  'propose-fewer-days': (f) =>
     f('planned') === ''
       ? `Few sessions done in ${held(f, '3 weeks')} running: talk about days, or about another programme.`
       : `${doneOf(f)} in the last ${f('weeks')}, on ${f('days a week')} days a week: ask which days they can keep, or choose a programme with fewer.`,
-  ),
-  'propose-look': only((f) =>
+  'propose-look': (f) =>
     part(f) === ''
       ? `A place that was trained for ${held(f, '21 days')} without pain: look at its caution again.`
       : `No pain in ${part(f)} for ${f('days')} while it was trained: look at it again, and end the caution${clause(f('from'), (from) => ` of ${from}`)} if you and whoever set it agree.`,
-  ),
-  'propose-main-bell': only((f) =>
+  'propose-main-bell': (f) =>
     f('bell') === ''
       ? `The bell used in the last ${held(f, '3 sessions')} of a pattern is its main bell.`
       : `The ${f('pattern')} was done with the ${f('bell')} in the last ${f('sessions')}; the page says ${f('stated')}.`,
-  ),
-  'propose-message': only(message),
-  'propose-minutes': only((f) =>
+  'propose-message': message,
+  'propose-minutes': (f) =>
     f('least') === ''
       ? `Sessions that take longer, ${held(f, '3')} running: talk about minutes, rests or rows.`
       : `The last ${f('sessions')} took ${f('least') === f('most') ? f('least') : `${f('least')} to ${f('most')}`} minutes longer than planned: ask what takes the time. A row can be cut, or more than ${f('minutes')} agreed on.`,
-  ),
-  'propose-minutes-over': only(
-    (f) => `A session that takes more than ${held(f, '10 %')} longer than planned counts as longer.`,
-  ),
-  'propose-next-block': only((f) => next(f, 'A block that ends asks for the next one.', 'go on')),
-  'propose-repeat': only((f) =>
+  'propose-minutes-over': (f) =>
+    `A session that takes more than ${held(f, '10 %')} longer than planned counts as longer.`,
+  'propose-next-block': (f) => next(f, 'A block that ends asks for the next one.', 'go on'),
+  'propose-repeat': (f) =>
     next(f, 'A block of which few sessions were done is proposed once more.', 'do the same programme once more,'),
-  ),
-  'propose-sign-off': only((f) =>
+  'propose-sign-off': (f) =>
     f('exercise') === ''
       ? 'A sign-off taken back by pain or an alarm: see it done again before it goes home.'
       : `See the ${f('exercise')} done again before it goes home: after pain of ${f('degree')} in 10${on(f)} its sign-off no longer counts.`,
-  ),
-  'propose-test': only((f) =>
+  'propose-test': (f) =>
     f('exercise') === ''
       ? `Estimates that disagree by more than ${held(f, '2')} reps: test again.`
       : `Test the ${f('exercise')} again: the last ${f('of')} estimates disagree${spread(f)}.`,
-  ),
-  'propose-test-weak': only((f) =>
+  'propose-test-weak': (f) =>
     f('exercise') === ''
       ? `Only weak estimates, ${held(f, '3')} running: test it.`
       : `Test these, their marks alone say too little: ${f('exercise')}.${f('why') === 'unsaid' ? ' Or ask them to say after the last set how many good ones were left.' : ''}`,
-  ),
-  'review-load': only(
-    'The load of a week is effort of 10 times minutes, summed over seven days. Nothing is decided by it.',
-  ),
-  'review-share': only((f) => `Fewer than ${f('value') || '2 of 3'} sessions planned is few.`),
+  'review-load': 'The load of a week is effort of 10 times minutes, summed over seven days. Nothing is decided by it.',
+  'review-share': (f) => `Fewer than ${f('value') || '2 of 3'} sessions planned is few.`,
 };

@@ -2,9 +2,8 @@
 import { BODY_PARTS } from '../../model/exercise.js';
 import { sayAsked } from '../english-asks.js';
 import { listed } from '../listed.js';
-import { begun, both, clause, type Figure, held, midway, only, type RuleWords, sentence } from '../rule-words.js';
+import { begun, clause, type Figure, held, midway, type Saying } from '../rule-words.js';
 import { BREAK_RULES, englishBreak } from './breaks.js';
-import { cautionWords } from './caution-words.js';
 import { sayOpening, sayPast } from './opening.js';
 
 export const VERSION_RULES = [
@@ -66,46 +65,31 @@ const sparingOf = (list: string): string => {
 
 const oneSide = (side: string): string => (side === 'left' || side === 'right' ? side : '');
 
-export const englishVersion: Readonly<Record<VersionRuleName, RuleWords>> = {
+export const englishVersion: Readonly<Record<VersionRuleName, Saying>> = {
   ...englishBreak,
-  'caution-in-block': only(
-    (f) =>
-      `${heeded(f)}${clause(f('by'), (name) => ` (${name})`)}: counted for the whole block, though ${
-        [clause(f('from'), (date) => `it begins on ${date}`), clause(f('until'), (date) => `it ends on ${date}`)]
-          .filter((part) => part !== '')
-          .join(' and ') || 'its dates fall inside it'
-      }.`,
-  ),
-  'caution-met': both(
-    (f) =>
-      `${cautioned(f)}: ${f('kept') === 'kept' ? 'the exercise stays, and no gain is counted on' : 'the exercise as written gives way'}.`,
-    (f) => sentence(f('say')) || cautionWords(f('caution'), oneSide(f('side')), f('kept') !== 'kept'),
-  ),
-  'caution-review': only(
-    (f) =>
-      `${cautioned(f)}: ${
-        f('passed') === ''
-          ? `you meant to look again${clause(f('review'), (date) => ` by ${date}`)}`
-          : `you meant to look again by ${f('passed')}, and that day is past`
-      }. Until you say otherwise it holds.`,
-  ),
-  'ceiling-arms': only((f) => `Arms overhead need a clear height of ${held(f, '2300 mm')}.`),
-  'ceiling-load': only((f) => `A load overhead needs a clear height of ${held(f, '2500 mm')}.`),
-  'easier-in-kit': only('Every planned exercise needs an easier version this client may do with this kit.'),
-  'same-bell': only((f) => `A bell in another unit than its sign-off is the same bell within ${held(f, '1 %')}.`),
-  'sign-off-lapses': only((f) => `A sign-off not used for ${held(f, '84 days')} must be seen again.`),
-  'version-chosen': both(
-    (f) =>
-      `${begun(f('exercise') || 'another version')} in place of the ${f('programme') || 'one in the programme'}${sparing(f('cause'))}.`,
-    (f) => `Chosen for you in place of the ${f('programme') || 'usual one'}.`,
-  ),
-  'way-unlocks': both(
-    (f) =>
-      `${begun(f('exercise') || 'the exercise')} only like this: ${midway(f('way')) || 'in an easier way of its own'}${clause(f('caution'), sparingOf)}.`,
-    (f) => `Only like this for you: ${f('way') || 'the easier way'}.`,
-  ),
-  'would-unlock': only(
-    (f) =>
-      `${begun(f('exercise') || 'this version')} ${clause(f('unlock: past'), (why) => `stays closed: ${sayPast(why)}`) || `opens ${sayOpening(f)}`}.`,
-  ),
+  'caution-in-block': (f) =>
+    `${heeded(f)}${clause(f('by'), (name) => ` (${name})`)}: counted for the whole block, though ${
+      [clause(f('from'), (date) => `it begins on ${date}`), clause(f('until'), (date) => `it ends on ${date}`)]
+        .filter((part) => part !== '')
+        .join(' and ') || 'its dates fall inside it'
+    }.`,
+  'caution-met': (f) =>
+    `${cautioned(f)}: ${f('kept') === 'kept' ? 'the exercise stays, and no gain is counted on' : 'the exercise as written gives way'}.`,
+  'caution-review': (f) =>
+    `${cautioned(f)}: ${
+      f('passed') === ''
+        ? `you meant to look again${clause(f('review'), (date) => ` by ${date}`)}`
+        : `you meant to look again by ${f('passed')}, and that day is past`
+    }. Until you say otherwise it holds.`,
+  'ceiling-arms': (f) => `Arms overhead need a clear height of ${held(f, '2300 mm')}.`,
+  'ceiling-load': (f) => `A load overhead needs a clear height of ${held(f, '2500 mm')}.`,
+  'easier-in-kit': 'Every planned exercise needs an easier version this client may do with this kit.',
+  'same-bell': (f) => `A bell in another unit than its sign-off is the same bell within ${held(f, '1 %')}.`,
+  'sign-off-lapses': (f) => `A sign-off not used for ${held(f, '84 days')} must be seen again.`,
+  'version-chosen': (f) =>
+    `${begun(f('exercise') || 'another version')} in place of the ${f('programme') || 'one in the programme'}${sparing(f('cause'))}.`,
+  'way-unlocks': (f) =>
+    `${begun(f('exercise') || 'the exercise')} only like this: ${midway(f('way')) || 'in an easier way of its own'}${clause(f('caution'), sparingOf)}.`,
+  'would-unlock': (f) =>
+    `${begun(f('exercise') || 'this version')} ${clause(f('unlock: past'), (why) => `stays closed: ${sayPast(why)}`) || `opens ${sayOpening(f)}`}.`,
 };

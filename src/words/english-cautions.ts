@@ -2,8 +2,8 @@
  * What a client reads where a caution changes the work or keeps it gentle: what to do, never what is wrong with them.
  * The coach's own words come before these.
  */
-import type { BodyPart, Quality } from '../../model/exercise.js';
-import { BODY_PARTS } from '../../model/exercise.js';
+import type { BodyPart, Quality } from '../model/exercise.js';
+import { BODY_PARTS } from '../model/exercise.js';
 
 interface Spoken {
   /** Another exercise, or an easier way, was chosen for it. */
