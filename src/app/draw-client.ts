@@ -52,9 +52,10 @@ export async function drawClient(
   const { clientPlanOf } = await import('../web/client-plan.js');
   const { drawBooklet } = await import('../print/draw-booklet.js');
   const home = `private/clients/${client}`;
-  const whole = clientPlanOf(book.plan);
-  // Nothing of an edition that was withdrawn can be trained from, by a program neither.
-  const clientPlan = issued?.standing === 'withdrawn' ? { ...whole, weeks: [] } : whole;
+  const clientPlan = clientPlanOf(
+    book.plan,
+    issued === null ? undefined : { bookletId: issued.edition.bookletId, standing: issued.standing },
+  );
   const paper = await drawBooklet(book.booklet, client);
   const draftPaper = draft === null ? { value: null, problems: [] } : await drawBooklet(draft.booklet, client);
   return {

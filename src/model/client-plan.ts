@@ -6,6 +6,7 @@
  * Names and shapes are those of the plan, so that what reads a client's plan reads a plan as well.
  */
 import type { IsoDate } from './day.js';
+import type { EditionStanding } from './edition.js';
 import type { BookletId } from './identity.js';
 import type { EasierItem, Group, Item, PlanLoad, PlanSession, PlanSet, Week } from './plan.js';
 
@@ -50,6 +51,8 @@ export interface ClientPlan {
   readonly bookletId?: BookletId;
   /** 0 for a draft. */
   readonly edition: number;
+  /** As on the day it was drawn; of one withdrawn no week travels. */
+  readonly standing: EditionStanding;
   /** The client's block, from 1. */
   readonly block: number;
   readonly starts: IsoDate;

@@ -20,7 +20,7 @@ const load = (kg: number): PlanLoad => ({
   kg,
   grams: kg * 1000,
   mode: 'total',
-  pieces: [{ id: kitItemId(`${SECRET}-bell`), grams: kg * 1000 }],
+  pieces: [{ id: kitItemId(`bell-${kg}`), grams: kg * 1000 }],
   label: `${kg} kg`,
 });
 
@@ -41,10 +41,10 @@ const set = (occurrence: number, kind: SetKind, ordinal: number): PlanSet => ({
   load: load(kind === 'trial' ? 20 : 16),
   reserve: SECRET_NUMBER,
   gate: {
-    needs: { exercise: exerciseId(`${SECRET}-gate`), load: load(12), reps: 9, reserve: SECRET_NUMBER, weeks: [1] },
+    needs: { exercise: exerciseId('box-squat'), load: load(12), reps: 9, reserve: 20, weeks: [1] },
   },
   otherwise: [
-    { exercise: exerciseId(`${SECRET}-other`), reps: 8, load: load(12), tempo: 'normal', reserve: 20, sets: 3 },
+    { exercise: exerciseId('box-squat'), reps: 8, load: load(12), tempo: 'normal', reserve: SECRET_NUMBER, sets: 3 },
   ],
   optional: true,
 });
@@ -65,7 +65,7 @@ const item = (occurrence: number): Item => ({
   ],
   relaxed: [`${SECRET}-rule`],
   sets: [set(occurrence, 'trial', 1), set(occurrence, 'work', 1), set(occurrence, 'work', 2)],
-  easier: [{ exercise: 'box-squat', say: 'Box squat', for: [`${SECRET} knee`], sets: [set(occurrence, 'work', 1)] }],
+  easier: [{ exercise: 'box-squat', say: 'Box squat', for: ['knee'], sets: [set(occurrence, 'work', 1)] }],
   harder: [{ say: `${SECRET} harder`, for: [], sets: [] }],
   reasons: [reason('coach'), reason('client')],
 });
@@ -100,7 +100,11 @@ export const fixturePlan: Plan = {
   engine: '1',
   rules: [],
   inputs: {
-    kit: [{ id: kitItemId(`${SECRET}-bell`), kind: 'bell', grams: 16_000, label: '16 kg' }],
+    kit: [
+      { id: kitItemId('bell-16'), kind: 'bell', grams: 16_000, label: '16 kg' },
+      { id: kitItemId('bell-24'), kind: 'bell', grams: 24_000, label: '24 kg' },
+      { id: kitItemId(`${SECRET}-mat`), kind: 'mat', grams: null, label: `${SECRET} mat` },
+    ],
     capacities: [],
     floors: [],
     cautions: [
