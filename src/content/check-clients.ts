@@ -1,6 +1,7 @@
 /** What a client's file says of dates, of programmes and partners, and of exercises tested. */
 import type { Client } from '../model/client.js';
 import { addDays, type Day, dayOfDate, isoOfDay } from '../model/day.js';
+import { bookletLanguage, primaryLanguage } from '../model/languages.js';
 import type { Place } from '../model/place.js';
 import { nearestOf } from './nearest.js';
 import { type OpenFile, placeOf, placeOfEntry } from './open-file.js';
@@ -69,6 +70,14 @@ const checkPartners = each((client, file, { clients }) => {
   if (other === undefined || other.partner === client.id) return;
   const data = { partner: other.id, client: client.id };
   file.report.add({ code: 'partner-one-way', data }, placeOf(file, 'partner'));
+});
+
+/** Exercises are content: no catalogue speaks for them. A language that no booklet speaks yet is the planner's to refuse. */
+const checkLanguage = each((client, file, { studio }) => {
+  const spoken = bookletLanguage(client.language);
+  if (studio === undefined || spoken === undefined || spoken === primaryLanguage(studio.language)) return;
+  const data = { booklet: client.language, exercises: studio.language };
+  file.report.add({ code: 'exercises-other-language', data }, placeOf(file, 'language'));
 });
 
 const checkDates = each(({ cautions, clearance, birthYear, starts, breaks, health }, file) => {
@@ -144,6 +153,7 @@ export const clientChecks: readonly FolderCheck[] = [
   { name: 'days once', codes: ['entry-twice'], check: checkDays },
   { name: 'one main bell for a pattern', codes: ['entry-twice'], check: checkMainBells },
   { name: 'partners name each other', codes: ['partner-one-way'], check: checkPartners },
+  { name: 'one language', codes: ['exercises-other-language'], check: checkLanguage },
   { name: 'the partner is there', codes: ['unknown-client', 'partner-self'], check: checkPartner },
   { name: 'dates in order', codes: ['dates-out-of-order'], check: checkDates },
   { name: 'an age that people reach', codes: ['out-of-range'], check: checkAge },

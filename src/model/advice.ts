@@ -12,7 +12,7 @@ export const EXERCISE_ADVICE = [
   'exercise-unreached',
 ] as const;
 export const PROGRAMME_ADVICE = ['hinges-without-pull', 'pushes-without-pull', 'legs-left-out'] as const;
-export const CLIENT_ADVICE = ['partner-one-way', 'observation-unread'] as const;
+export const CLIENT_ADVICE = ['partner-one-way', 'observation-unread', 'exercises-other-language'] as const;
 export const ADVICE = [...EXERCISE_ADVICE, ...PROGRAMME_ADVICE, ...CLIENT_ADVICE] as const;
 export type Advice = (typeof ADVICE)[number];
 

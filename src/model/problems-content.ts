@@ -181,4 +181,6 @@ export interface ContentProblems {
   readonly 'observation-unread': { readonly text: string; readonly nearest: string };
   /** A partner whose own page does not name this client. */
   readonly 'partner-one-way': { readonly partner: string; readonly client: string };
+  /** Language tags: of the booklet's own words, and of the exercises in it. */
+  readonly 'exercises-other-language': { readonly booklet: string; readonly exercises: string };
 }

@@ -2,8 +2,10 @@
 import { BODY_PARTS, type BodyPart, type Cause } from '../model/exercise.js';
 import type { DateParts, DateWords, DoseWords, LoadWords, NumberWords, SetWords } from './catalogue.js';
 import { MONTHS } from './english-months.js';
+import { inSentence, inSentenceWhole } from './in-sentence.js';
 import { listed } from './listed.js';
 import { NO_BREAK, unbroken } from './spacing.js';
+import { weekRuns } from './week-runs.js';
 
 const WEEKDAYS = { 1: 'Mon', 2: 'Tue', 3: 'Wed', 4: 'Thu', 5: 'Fri', 6: 'Sat', 7: 'Sun' } as const;
 
@@ -78,19 +80,9 @@ export const englishDoses: DoseWords = {
   withSets: (dose, sets) => `${dose}, ${counted(sets, 'set', 'sets')}`,
 };
 
-/** `weeks 1 to 4 and 6`; neighbours are joined. */
-function weekList(weeks: readonly number[]): string {
-  const runs: { from: number; to: number }[] = [];
-  for (const week of weeks) {
-    const run = runs.at(-1);
-    if (run && run.to === week - 1) run.to = week;
-    else runs.push({ from: week, to: week });
-  }
-  const parts = runs.flatMap(({ from, to }) =>
-    to === from ? [`${from}`] : to === from + 1 ? [`${from}`, `${to}`] : [`${from} to ${to}`],
-  );
-  return `${weeks.length === 1 ? 'week' : 'weeks'}${NO_BREAK}${listed(parts)}`;
-}
+/** `weeks 1 to 4 and 6`. */
+const weekList = (weeks: readonly number[]): string =>
+  `${weeks.length === 1 ? 'week' : 'weeks'}${NO_BREAK}${listed(weekRuns(weeks, 'to'))}`;
 
 /** `90 seconds`, `2 minutes 40 seconds`. */
 function lasting(seconds: number): string {
@@ -102,20 +94,6 @@ function lasting(seconds: number): string {
 
 function rest(seconds: number): string {
   return seconds === 0 ? 'No rest: straight on.' : `Rest ${lasting(seconds)}.`;
-}
-
-/** A name as it stands inside a sentence: what follows a comma is left to the heading, and the first letter is small. */
-function inSentence(name: string): string {
-  return inSentenceWhole(name.split(', ')[0] ?? name);
-}
-
-function inSentenceWhole(name: string): string {
-  const [called = name, ...more] = name.split(', ');
-  const short = more.length === 0 ? called : `${called} (${more.join(', ')})`;
-  const [first = '', second = ''] = Array.from(short);
-  // An initialism, or a name from an alphabet without small letters, is left alone.
-  const initialism = second !== '' && second === second.toUpperCase() && second !== second.toLowerCase();
-  return initialism ? short : first.toLowerCase() + short.slice(first.length);
 }
 
 function turnAbout(

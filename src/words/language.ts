@@ -1,5 +1,5 @@
 /** Whose catalogue speaks for a language tag, and which way its lines run. It knows no catalogue itself. */
-import { bookletLanguage } from '../model/languages.js';
+import { primaryLanguage } from '../model/languages.js';
 import { isolated } from './spacing.js';
 
 /** A language as one reader meets it, with as much of its catalogue as is needed. */
@@ -67,6 +67,6 @@ function lookUp<Words extends { readonly language: string }>(
     const found = catalogues.find(({ language }) => language.toLowerCase() === range);
     if (found) return found;
   }
-  const meant = bookletLanguage(tag) ?? wanted[0];
+  const meant = primaryLanguage(tag);
   return catalogues.find(({ language }) => language.toLowerCase().split('-')[0] === meant);
 }

@@ -106,12 +106,18 @@ describe('age', () => {
 });
 
 describe('what no rule reads yet', () => {
-  test.each<[string, Partial<Client>]>([['a fact', { unhandled: [{ fact: 'medicines', place: PLACE }] }]])(
-    '%s',
-    (_, client) => {
-      expect(withheld(client)).toEqual(['not-handled']);
-    },
-  );
+  test.each<[string, Partial<Client>]>([
+    ['a fact', { unhandled: [{ fact: 'medicines', place: PLACE }] }],
+    ['large print', { largePrint: true }],
+    ['a language no booklet speaks', { language: 'vi' }],
+    ['one that is near to one it speaks', { language: 'nn' }],
+  ])('%s', (_, client) => {
+    expect(withheld(client)).toEqual(['not-handled']);
+  });
+
+  test.each(['en', 'en-GB', 'EN-us', 'nb', 'nb-NO', 'no'])('a booklet speaks %s', (language) => {
+    expect(withheld({ language })).toEqual([]);
+  });
 
   test('matters of safety withdraw an earlier booklet', () => {
     const unsafe = (client: Partial<Client>) =>

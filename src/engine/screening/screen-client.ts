@@ -4,6 +4,7 @@
  */
 import { type Client, placeOfFact } from '../../model/client.js';
 import { agesInYear } from '../../model/day.js';
+import { bookletLanguage } from '../../model/languages.js';
 import { ofClient, type Problem } from '../../model/problem.js';
 import type { BlockContext } from '../block-context.js';
 import { ADULT_FROM } from '../rules/adult-from.js';
@@ -45,8 +46,8 @@ function factsUnread(client: Client): readonly Problem[] {
   if (client.largePrint) {
     unread.push({ fact: 'large print', place: placeOfFact(client, 'large print'), why: 'large print is not set yet' });
   }
-  if (!/^en(-|$)/i.test(client.language)) {
-    const why = 'the booklet speaks English only so far';
+  if (bookletLanguage(client.language) === undefined) {
+    const why = 'no booklet speaks it yet';
     unread.push({ fact: 'language', place: placeOfFact(client, 'language'), why });
   }
   return unread.map(({ fact, place, why }): Problem => {

@@ -59,4 +59,8 @@ export const adviceSayings: Sayings<Pick<ContentProblems, Advice>> = {
     message: `${quoted(partner)} is named as the partner here, and that page does not name ${quoted(client)}.`,
     hint: `partner: ${client} on the page of ${partner}, or no partner on this one`,
   }),
+  'exercises-other-language': ({ booklet, exercises }) => ({
+    message: `The booklet speaks ${quoted(booklet)}, and the exercises in it stay as they are written, in ${quoted(exercises)}.`,
+    hint: `nothing where this client reads both; else language: ${exercises}, as in studio.md`,
+  }),
 };
