@@ -2,10 +2,10 @@
  * Where a client stands in a booklet, from the plan and what was marked: a pure fold, the same on every device. Time is
  * told, never counted: a rest is over so many seconds after the moment its set was marked, whether the phone slept or not.
  */
+import type { ClientItem, ClientPlan, ClientSession, ClientSet } from '../model/client-plan.js';
 import type { ExerciseId, RowId, SessionId, SetKey } from '../model/identity.js';
 import { bookletId, readSetKey } from '../model/identity.js';
 import type { LogEvent } from '../model/log.js';
-import type { Item, Plan, PlanSession, PlanSet } from '../model/plan.js';
 import type { Seconds } from '../model/quantity.js';
 import { mergeEvents } from './merge-events.js';
 
@@ -18,7 +18,7 @@ export interface SteppedSet {
   readonly key: SetKey;
   readonly row: RowId;
   readonly exercise: ExerciseId;
-  readonly set: PlanSet;
+  readonly set: ClientSet;
   /** Rest that follows it. */
   readonly rest: Seconds;
   /** The last word on it; `null` where nothing is marked. */
@@ -62,7 +62,11 @@ export interface Stepped {
 }
 
 /** `events` are all of this booklet, in any order; of other blocks they are passed by. `now` is the moment. */
-export function stepSession(plan: Plan, events: readonly LogEvent[], now: Date): Stepped {
+export function stepSession(
+  plan: Pick<ClientPlan, 'block' | 'weeks'>,
+  events: readonly LogEvent[],
+  now: Date,
+): Stepped {
   const log = { schema: 1, bookletId: bookletId(''), device: '', events } as const;
   const marks = mergeEvents([log]).map(({ event }) => event);
   const { block } = plan;
@@ -78,7 +82,7 @@ export function stepSession(plan: Plan, events: readonly LogEvent[], now: Date):
 const LEFT_OFF = 12 * 60 * 60 * 1000;
 
 /** Begun when it is opened or something of it is marked; closed by the client's word alone, whatever is put right later. */
-function stepOne(session: PlanSession, block: number, marks: readonly LogEvent[]): SteppedSession {
+function stepOne(session: ClientSession, block: number, marks: readonly LogEvent[]): SteppedSession {
   const { occurrence } = session;
   const own = marks.filter((event) => {
     if (event.kind !== 'set') return 'occurrence' in event && event.occurrence === occurrence;
@@ -122,7 +126,7 @@ const momentOf = ({ at }: LogEvent): number => {
 type Planned = Omit<SteppedSet, 'marked'>;
 
 /** Row by row; in a circuit one round of each row in turn. */
-function setsInOrder({ groups }: PlanSession): readonly Planned[] {
+function setsInOrder({ groups }: ClientSession): readonly Planned[] {
   return groups.flatMap(({ kind, items }): readonly Planned[] => {
     const rows = items.map(setsOf);
     if (kind !== 'circuit') return rows.flat();
@@ -134,7 +138,7 @@ function setsInOrder({ groups }: PlanSession): readonly Planned[] {
 }
 
 /** Numbered through an item: what warms up or is tried stands in the round it takes. */
-function setsOf(item: Item): readonly (Planned & { readonly round: number })[] {
+function setsOf(item: ClientItem): readonly (Planned & { readonly round: number })[] {
   let round = 0;
   let last = '';
   return item.sets.map((set) => {

@@ -1,0 +1,113 @@
+/** The way in: what is to be known first, and what would be done next. */
+import type { ClientPlan } from '../../model/client-plan.js';
+import { dayOfIso } from '../../model/day.js';
+import type { AlarmSign, LogEvent } from '../../model/log.js';
+import type { HomeScreen, Notice, SessionPlace } from '../../model/training.js';
+import { type SteppedSession, stepSession } from '../step-session.js';
+import { inOrder } from './marked-sets.js';
+import { likeIt, sessionToday } from './sets-today.js';
+import type { Told } from './told.js';
+import type { TrainingState } from './training-state.js';
+
+/** After so many days without a mark a session was missed, whatever the days of the week: nobody trains less than weekly. */
+const WEEK = 7;
+
+export function placeOf(plan: ClientPlan, occurrence: number, closed: number): SessionPlace | null {
+  const of = plan.weeks.reduce((sum, { sessions }) => sum + sessions.length, 0);
+  for (const week of plan.weeks) {
+    const session = week.sessions.find((one) => one.occurrence === occurrence);
+    if (session === undefined) continue;
+    const { id, name, date, minutes } = session;
+    return {
+      occurrence,
+      session: id,
+      name,
+      week: week.number,
+      date,
+      easyWeek: week.deload,
+      minutes,
+      done: closed,
+      of,
+    };
+  }
+  return null;
+}
+
+export const closedIn = (sessions: readonly SteppedSession[]): number =>
+  sessions.filter(({ status }) => status === 'closed').length;
+
+export function homeScreen(told: Told, state: TrainingState): HomeScreen {
+  const { plan, now, standing, events } = told;
+  const marks = inOrder(events);
+  const { sessions, next } = stepSession(plan, marks, new Date(now));
+  const closed = closedIn(sessions);
+  const signs = alarmsIn(plan, marks);
+  const shut = signs.length > 0 || standing !== 'stands' || told.fault === 'full';
+  const occurrence = next !== null && beyondLast(plan, next) ? null : next;
+  const place = occurrence === null || shut ? null : placeOf(plan, occurrence, closed);
+  const under = sessions.find((one) => one.occurrence === occurrence && one.status === 'under way');
+  const notices: Notice[] = [];
+  if (standing !== 'stands') notices.push({ kind: standing });
+  if (signs.length > 0) notices.push({ kind: 'alarm', signs });
+  if (told.fault !== null) notices.push({ kind: 'cannot keep', fault: told.fault });
+  if (plan.edition === 0) notices.push({ kind: 'draft' });
+  if (told.seenEdition === null && marks.length === 0) notices.push({ kind: 'first opening' });
+  else if (told.seenEdition !== null && told.seenEdition < plan.edition)
+    notices.push({ kind: 'new edition', edition: plan.edition });
+  if (place !== null && under !== undefined) notices.push(interrupted(told, state, marks, place, under));
+  const away = place === null || under !== undefined ? 0 : daysAway(told, marks);
+  if (away >= WEEK) notices.push({ kind: 'away', days: away });
+  const unsent = plan.edition === 0 ? 0 : unsentIn(told, marks);
+  if (unsent > 0) notices.push({ kind: 'not sent', sessions: unsent });
+  return { kind: 'home', notices, next: place };
+}
+
+/** Sessions after the plan's last day are not offered: why they stop is the coach's to say. */
+function beyondLast({ last, weeks }: ClientPlan, occurrence: number): boolean {
+  if (last === undefined) return false;
+  const session = weeks.flatMap(({ sessions }) => sessions).find((one) => one.occurrence === occurrence);
+  return session !== undefined && session.date > last;
+}
+
+/** Said in this edition or a later one: a new edition is the coach's answer. */
+export function alarmsIn(plan: ClientPlan, marks: readonly LogEvent[]): readonly AlarmSign[] {
+  const signs = marks.flatMap((event) =>
+    event.kind === 'pain' && event.edition >= plan.edition && event.report.alarm !== undefined
+      ? [event.report.alarm]
+      : [],
+  );
+  return [...new Set(signs)];
+}
+
+function interrupted(
+  told: Told,
+  state: TrainingState,
+  marks: readonly LogEvent[],
+  place: SessionPlace,
+  under: SteppedSession,
+): Notice {
+  const minutes = Math.max(0, Math.floor((told.now - (under.lastMark ?? told.now)) / 60_000));
+  const { inHand } = state;
+  const today = sessionToday(told, state, marks, place.occurrence);
+  const set = today?.work.find(({ stepped }) => stepped.key === inHand?.key && stepped.marked === null);
+  if (today === null || set === undefined || inHand === null) return { kind: 'interrupted', place, minutes, set: null };
+  const like = likeIt(today.work, set);
+  return {
+    kind: 'interrupted',
+    place,
+    minutes,
+    set: { key: set.stepped.key, began: inHand.began, number: like.indexOf(set) + 1, of: like.length },
+  };
+}
+
+/** Whole days since the last mark; since the block's start where nothing is marked. */
+function daysAway({ plan, today }: Told, marks: readonly LogEvent[]): number {
+  const last = marks.at(-1)?.at.slice(0, 10) ?? plan.starts;
+  const [from, to] = [dayOfIso(last), dayOfIso(today)];
+  return from === undefined || to === undefined ? 0 : Math.max(0, to - from);
+}
+
+export function unsentIn({ passedAt }: Told, marks: readonly LogEvent[]): number {
+  const closed = marks.filter(({ kind }) => kind === 'closed');
+  return closed.filter(({ at }) => passedAt === null || Date.parse(at) > passedAt).length;
+}
