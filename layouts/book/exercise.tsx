@@ -4,6 +4,7 @@ import { plainText } from '../../src/model/prose.js';
 import { Bullets, Paragraphs, Words } from '../lines.js';
 import { LeafFrame, Way } from './leaf.js';
 import { type Book, exerciseLeafId, type Leaf } from './leaves.js';
+import { OwnName } from './own-name.js';
 
 type Section = ExercisePart['sections'][number];
 
@@ -32,7 +33,7 @@ function Faults({ book, section }: { readonly book: Book; readonly section: Sect
   );
 }
 
-function Told({ section }: { readonly section: Section }) {
+function Told({ book, section }: { readonly book: Book; readonly section: Section }) {
   const items = section.lines.map(({ lead, text, exercise }) => (
     <li>
       {lead.length === 0 ? null : (
@@ -40,7 +41,9 @@ function Told({ section }: { readonly section: Section }) {
           {exercise === undefined ? (
             <Words line={lead} />
           ) : (
-            <a href={`#${exerciseLeafId(exercise)}`}>{plainText(lead)}</a>
+            <a href={`#${exerciseLeafId(exercise)}`}>
+              <OwnName book={book} name={plainText(lead)} />
+            </a>
           )}{' '}
         </span>
       )}
@@ -65,7 +68,11 @@ export function ExercisePage({
       {part.sections.map((section) => (
         <section>
           <h3>{section.title}</h3>
-          {section.name === 'faults' ? <Faults book={book} section={section} /> : <Told section={section} />}
+          {section.name === 'faults' ? (
+            <Faults book={book} section={section} />
+          ) : (
+            <Told book={book} section={section} />
+          )}
         </section>
       ))}
       {part.stop.length === 0 ? null : (

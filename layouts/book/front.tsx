@@ -1,8 +1,10 @@
 /** The front of the booklet: cover, how to use it, safety, calendar; and the record at the end. */
+import type { ComponentChildren } from 'preact';
 import type { CalendarPart, CoverPart, HowToPart, Notice, RecordPart, SafetyPart } from '../../src/model/booklet.js';
 import { Bullets, Paragraphs, Words } from '../lines.js';
 import { LeafFrame } from './leaf.js';
 import { type Book, exerciseLeafId, type Leaf, weekLeafId } from './leaves.js';
+import { OwnName } from './own-name.js';
 import { Tally, WeekFeet } from './tally.js';
 
 interface Props<Part> {
@@ -14,7 +16,7 @@ interface Props<Part> {
 function Contents({ book }: { readonly book: Book }) {
   const first = book.leaves.filter(({ kind }) => kind === 'how-to' || kind === 'safety' || kind === 'calendar');
   const last = book.leaves.filter(({ kind }) => kind === 'record');
-  const entry = (id: string, title: string, beside = '') => (
+  const entry = (id: string, title: ComponentChildren, beside = '') => (
     <li>
       <a href={`#${id}`}>
         <span>{title}</span>
@@ -30,7 +32,9 @@ function Contents({ book }: { readonly book: Book }) {
         {book.weeks.map(({ id, week, easy, days }) =>
           entry(id, book.words.weekInList(week, easy), days[0]?.head.dateText),
         )}
-        {[...book.exercises.values()].map(({ id, title }) => entry(exerciseLeafId(id), title))}
+        {[...book.exercises.values()].map(({ id, title }) =>
+          entry(exerciseLeafId(id), <OwnName book={book} name={title} />),
+        )}
         {last.map(({ id, title }) => entry(id, title))}
       </ul>
     </nav>
@@ -61,7 +65,9 @@ export function Cover({ book, leaf, part }: Props<CoverPart>) {
           <WeekFeet weeks={feet} />
         </div>
       )}
-      <p class="programme">{part.programme}</p>
+      <p class="programme">
+        <OwnName book={book} name={part.programme} />
+      </p>
       <p class="dates">{part.dates}</p>
       <p class="soft">
         {part.studio}

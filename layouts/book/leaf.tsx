@@ -1,6 +1,7 @@
 /** The frame of a leaf: its heading, its sheet with the margin, and the way back and on at its foot. */
 import type { ComponentChildren } from 'preact';
 import type { Book, Leaf } from './leaves.js';
+import { OwnName } from './own-name.js';
 
 export interface LeafProps {
   readonly book: Book;
@@ -20,6 +21,9 @@ export function Way({ to, children }: { readonly to: string; readonly children: 
   );
 }
 
+const Title = ({ book, leaf }: { readonly book: Book; readonly leaf: Leaf }) =>
+  leaf.kind === 'turn' || leaf.kind === 'exercise' ? <OwnName book={book} name={leaf.title} /> : leaf.title;
+
 function BackAndOn({ book, leaf }: { readonly book: Book; readonly leaf: Leaf }) {
   const at = book.leaves.indexOf(leaf);
   const before = book.leaves[at - 1];
@@ -33,7 +37,7 @@ function BackAndOn({ book, leaf }: { readonly book: Book; readonly leaf: Leaf })
       ) : null}
       {after ? (
         <a class="main" href={`#${after.id}`}>
-          {book.labels.next}: {after.title}
+          {book.labels.next}: <Title book={book} leaf={after} />
         </a>
       ) : null}
     </p>
@@ -46,7 +50,11 @@ export function LeafFrame({ book, leaf, where, ways, children }: LeafProps) {
       <div class="sheet">
         <header>
           {where}
-          {leaf.kind === 'cover' ? null : <h2>{leaf.title}</h2>}
+          {leaf.kind === 'cover' ? null : (
+            <h2>
+              <Title book={book} leaf={leaf} />
+            </h2>
+          )}
         </header>
         {children}
         <footer>

@@ -5,6 +5,7 @@ import { Bullets, Words } from '../lines.js';
 import { Gate, IfEarned } from './gate.js';
 import { LeafFrame, Way } from './leaf.js';
 import { type Book, type Day, exerciseLeafId, type Leaf, type Turn, weekLeafId } from './leaves.js';
+import { OwnName } from './own-name.js';
 import { CountedSets, Figure, type Run, runsOf, TurnTally } from './sets.js';
 
 /** What is said during the set is said of the version planned this week, where it has a page of its own. */
@@ -26,7 +27,15 @@ function Easier({ book, row, week }: { readonly book: Book; readonly row: Sessio
           const page = exercise === undefined ? undefined : book.exercises.get(exercise);
           return (
             <li>
-              {page ? <a href={`#${exerciseLeafId(page.id)}`}>{name}</a> : <strong>{name}</strong>}
+              {page ? (
+                <a href={`#${exerciseLeafId(page.id)}`}>
+                  <OwnName book={book} name={name} />
+                </a>
+              ) : (
+                <strong>
+                  <OwnName book={book} name={name} />
+                </strong>
+              )}
               {when === '' ? '' : `, ${when}`}
               {dose === '' ? null : (
                 <>

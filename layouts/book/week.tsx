@@ -6,6 +6,7 @@ import { Bullets, Words } from '../lines.js';
 import { GateAtAGlance } from './gate.js';
 import { LeafFrame, Way } from './leaf.js';
 import { type Book, type Day, exerciseLeafId, type Leaf, type WeekOfDays, weekLeafId } from './leaves.js';
+import { OwnName } from './own-name.js';
 import { figuresAtAGlance, ListTally } from './sets.js';
 
 /** The exercises of one day with their figures; in a week also with the tally in the margin. */
@@ -15,7 +16,9 @@ function TurnList({ book, day, tally }: { readonly book: Book; readonly day: Day
       {day.turns.map(({ id, row, cell }) => (
         <li>
           <a href={`#${id}`}>
-            <span class="name">{cell.version === '' ? row.name : cell.version}</span>
+            <span class="name">
+              <OwnName book={book} name={cell.version === '' ? row.name : cell.version} />
+            </span>
             {cell.gate ? (
               <GateAtAGlance book={book} gate={cell.gate} figures={figuresAtAGlance(book, cell)} />
             ) : (
@@ -90,7 +93,10 @@ function DrillLine({ book, drill }: { readonly book: Book; readonly drill: Drill
   const page = drill.exercise === undefined ? undefined : book.exercises.get(drill.exercise);
   const said = (
     <>
-      <span>{drill.name}</span> <span class="dose">{drill.text}</span>
+      <span>
+        <OwnName book={book} name={drill.name} />
+      </span>{' '}
+      <span class="dose">{drill.text}</span>
     </>
   );
   return page ? <a href={`#${exerciseLeafId(page.id)}`}>{said}</a> : said;

@@ -43,6 +43,7 @@ export function composeBooklet({ library, client, plan, changes }: BookletWanted
     schema: 1,
     language: speech.language,
     direction: speech.direction,
+    ...(subject.foreign === undefined ? {} : { exerciseLanguage: subject.foreign }),
     largePrint: client.largePrint,
     paper: library.studio.paper,
     title: words.booklet.documentTitle(client.name, plan.weeks.length, sayFullDate(firstDateOf(plan), speech)),

@@ -7,14 +7,17 @@ import { unquoted } from '../words/unquoted.js';
 import { pageOf } from './compose-easier.js';
 import { composeWhy } from './compose-why.js';
 import { itemsOf, mindedIn } from './minded.js';
-import { begunLine, bookletLine, bookletLines } from './own-words.js';
+import { begunLine, bookletLine, bookletLines, namedLine } from './own-words.js';
 import { nameOf, type Subject } from './subject.js';
 
 type Section = ExercisePart['sections'][number];
 type Told = Section['lines'];
 
 const strong = (text: string): Line => (text === '' ? [] : [{ text, strong: true }]);
-const told = (lines: readonly Line[]): Told => lines.map((line) => ({ lead: [], text: begunLine(line) }));
+const toldBy =
+  (subject: Subject) =>
+  (lines: readonly Line[]): Told =>
+    lines.map((line) => ({ lead: [], text: begunLine(subject, line) }));
 
 /** `reachable` are the exercises that have a page in this booklet. */
 export function composeExercise(subject: Subject, exercise: Exercise, reachable: ReadonlySet<string>): ExercisePart {
@@ -22,12 +25,13 @@ export function composeExercise(subject: Subject, exercise: Exercise, reachable:
   const { booklet } = subject.speech.words;
   const why = composeWhy(subject, exercise);
   const only = onlyWay(subject, exercise);
+  const told = toldBy(subject);
   const own = only !== undefined && leavesTheFloor(exercise, only);
   const lines: readonly (readonly [Section['name'], Told])[] = [
     ['parts', partsOf(subject, exercise)],
     ['set-up', own ? [] : told(words.setUp)],
     ['pick up', own ? [] : told(words.pickUp)],
-    ['cues', [...mindedHere(subject, exercise), ...words.cues.map(cueLine)]],
+    ['cues', [...mindedHere(subject, exercise), ...words.cues.map((cue) => cueLine(subject, cue))]],
     ['breath', told(words.breath)],
     ['put down', own ? [] : told(words.putDown)],
     ['faults', faultsOf(subject, exercise)],
@@ -41,13 +45,13 @@ export function composeExercise(subject: Subject, exercise: Exercise, reachable:
     title: exercise.name,
     description: [
       ...(only === undefined ? [] : [strong(booklet.onlyLike(plainText(only.say)))]),
-      ...bookletLines(words.description),
+      ...bookletLines(subject, words.description),
     ],
     sections: lines
       .filter(([, of]) => of.length > 0)
       .map(([name, of]) => ({ name, title: booklet.sections[name], lines: of })),
     stopTitle: booklet.stopTitle,
-    stop: bookletLines(words.stopIf),
+    stop: bookletLines(subject, words.stopIf),
     ...(why.length === 0 ? {} : { why }),
   };
 }
@@ -68,7 +72,7 @@ function partsOf(subject: Subject, { facts }: Exercise): Told {
   if (facts.parts.length === 0) return [];
   const { partsDone } = subject.speech.words.booklet;
   return [
-    ...facts.parts.map((id) => ({ lead: strong(nameOf(subject, id)), text: [], exercise: id })),
+    ...facts.parts.map((id) => ({ lead: namedLine(subject, nameOf(subject, id)), text: [], exercise: id })),
     { lead: [], text: plainLine(partsDone[facts.partsDone]) },
   ];
 }
@@ -79,19 +83,22 @@ function mindedHere(subject: Subject, exercise: Exercise): Told {
   return mindedIn(subject, exercise).map((words) => ({ lead, text: plainLine(words) }));
 }
 
-const cueLine = ({ phase, line }: Cue): Told[number] => ({ lead: strong(begun(phase)), text: bookletLine(line) });
+const cueLine = (subject: Subject, { phase, line }: Cue): Told[number] => ({
+  lead: namedLine(subject, begun(phase)),
+  text: bookletLine(subject, line),
+});
 
 function begun(phase: string): string {
   const [first = ''] = Array.from(phase);
   return first.toUpperCase() + phase.slice(first.length);
 }
 
-function faultsOf({ speech }: Subject, { words }: Exercise): Told {
+function faultsOf(subject: Subject, { words }: Exercise): Told {
   return words.faults.map(({ see, say }) => {
-    const spoken = unquoted(bookletLine(say));
-    const [open = '', close = ''] = speech.words.booklet.quotes;
+    const spoken = unquoted(bookletLine(subject, say));
+    const [open = '', close = ''] = subject.speech.words.booklet.quotes;
     return {
-      lead: bookletLine(see),
+      lead: bookletLine(subject, see),
       text: spoken.length === 0 ? [] : [...plainLine(open), ...spoken, ...plainLine(close)],
     };
   });
@@ -135,7 +142,7 @@ function versionLine(
   when: string,
   reachable: ReadonlySet<string>,
 ): Told[number] {
-  const lead = to.kind === 'exercise' ? strong(nameOf(subject, to.id)) : bookletLine(say);
+  const lead = to.kind === 'exercise' ? namedLine(subject, nameOf(subject, to.id)) : bookletLine(subject, say);
   const text = when === '' ? [] : plainLine(sentence(when));
   return { lead, text, ...(to.kind === 'exercise' && reachable.has(to.id) ? { exercise: to.id } : {}) };
 }

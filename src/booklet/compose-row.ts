@@ -28,7 +28,7 @@ export function composeRow(subject: Subject, all: readonly Standing[], group: st
     sides: sidesOf(subject, first),
     cells: composeCells(subject, standings, usual),
     cues: exercise === undefined ? [] : cuesOf(subject, exercise),
-    stop: bookletLines(exercise?.words.stopIf ?? []),
+    stop: bookletLines(subject, exercise?.words.stopIf ?? []),
     easier: composeEasier(subject, standings),
   };
 }
@@ -119,6 +119,6 @@ function sidesOf({ speech }: Subject, { item }: Standing): string {
 /** What the client minds here comes first, in the coach's words; then the cues in the order they are said. */
 function cuesOf(subject: Subject, exercise: Exercise): readonly Line[] {
   const minded = mindedIn(subject, exercise).map(plainLine);
-  const cues = exercise.words.cues.map(({ line }) => bookletLine(line));
+  const cues = exercise.words.cues.map(({ line }) => bookletLine(subject, line));
   return [...minded, ...cues].slice(0, CUES_IN_SIGHT);
 }

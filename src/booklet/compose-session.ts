@@ -23,7 +23,7 @@ export function composeSession(subject: Subject, strip: Strip): SessionPart {
     safety: booklet.sessionSafety(subject.who),
     notes: notesOf(subject, strip),
     short: composeShort(subject, strip),
-    ...(workOnThis === undefined ? {} : { workOnThis: bookletLine(workOnThis) }),
+    ...(workOnThis === undefined ? {} : { workOnThis: bookletLine({ foreign: undefined }, workOnThis) }),
     warmUp: composeWarmUp(subject, strip),
     coolDown: composeCoolDown(subject, strip),
     weeks: strip.columns.map((column) => weekHead(subject, column)),

@@ -1,6 +1,7 @@
 /** What every part of a booklet is composed from: one client's plan, the studio's library, and how this client is spoken to. */
 import type { Client } from '../model/client.js';
 import type { Exercise } from '../model/exercise.js';
+import { primaryLanguage } from '../model/languages.js';
 import type { Group, Item, Plan, PlanSession, Week } from '../model/plan.js';
 import { plainText } from '../model/prose.js';
 import type { Library } from '../model/studio.js';
@@ -16,6 +17,8 @@ export interface Subject {
   readonly client: Client;
   readonly plan: Plan;
   readonly speech: Speech;
+  /** The language of the exercises (BCP 47), where it is not the one the client is spoken to in. */
+  readonly foreign: string | undefined;
   /** By id, former ids included. */
   readonly exercises: ReadonlyMap<string, Exercise>;
   readonly who: WhoIsWho;
@@ -34,6 +37,10 @@ export function subjectOf(library: Library, client: Client, plan: Plan): Subject
     client,
     plan,
     speech,
+    foreign:
+      primaryLanguage(library.studio.language) === primaryLanguage(client.language)
+        ? undefined
+        : library.studio.language,
     exercises,
     who: {
       client: client.name,

@@ -247,6 +247,8 @@ export interface Booklet {
   /** BCP 47. */
   readonly language: string;
   readonly direction: 'ltr' | 'rtl';
+  /** BCP 47, of the exercises: their names and their authors' lines. Absent where that is the booklet's own. */
+  readonly exerciseLanguage?: string;
   readonly largePrint: boolean;
   readonly paper: 'a4' | 'letter';
   /** For the document's own information: title, and the studio as author. */

@@ -5,6 +5,8 @@ export interface Run {
   readonly emphasis?: true;
   /** An address, or a path to another content file. */
   readonly link?: string;
+  /** BCP 47, where it is another language than the words around it. */
+  readonly lang?: string;
 }
 export type Line = readonly Run[];
 

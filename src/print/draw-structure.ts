@@ -44,6 +44,7 @@ export class Structure {
       ...(tag.spoken === undefined ? {} : { actual: tag.spoken }),
       ...(tag.alt === undefined ? {} : { alt: tag.alt }),
       ...(tag.scope === undefined ? {} : { scope: tag.scope }),
+      ...(tag.lang === undefined ? {} : { lang: tag.lang }),
     });
     if (tag.columns !== undefined) made.dictionary.data.A = { O: 'Table', ColSpan: tag.columns };
     parent.add(made);

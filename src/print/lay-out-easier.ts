@@ -4,7 +4,7 @@ import type { ExerciseId } from '../model/identity.js';
 import { type Line, plainLine, plainText } from '../model/prose.js';
 import { sentence } from '../words/rule-words.js';
 import { columnOf, HANG, type Slug, slugsOf, together } from './lay-out-blocks.js';
-import { layOutLines, layOutParagraph, type StyledRun, styledLine } from './lay-out-lines.js';
+import { layOutLines, layOutParagraph, type StyledRun, styledLine, taggedRuns } from './lay-out-lines.js';
 import { weekRuns } from './lay-out-week-runs.js';
 import { type Tag, tag } from './page.js';
 import { pageLink } from './page-link.js';
@@ -87,7 +87,9 @@ function itemSlugs(item: EasierItem, list: Tag, dash: boolean, tight: boolean, s
   const when = styledLine(item.when, 'text', body);
   const stopped = /[.!?]$/.test(item.name) || plainText(item.when) === '' ? '' : '.';
   const head: readonly StyledRun[] = [
-    ...(item.name === '' ? [] : [{ style: 'text-strong' as const, text: `${item.name}${stopped} `, tag: body }]),
+    ...(item.name === ''
+      ? []
+      : taggedRuns([{ style: 'text-strong', text: `${item.name}${stopped} `, ...setting.ownName }], body)),
     ...when,
     ...pageLink(item.exercise, body, setting),
   ];

@@ -161,7 +161,11 @@ function airOf(sections: readonly Laid[], above: number, setting: Setting): Read
 
 export function layOutExercise(part: ExercisePart, setting: Setting): Chapter {
   const { measure } = setting;
-  const heading = title(part.title, measure, { tag: tag('H2'), target: exerciseTarget(part.id), level: 1 });
+  const heading = title(part.title, measure, {
+    tag: tag('H2', undefined, setting.ownName),
+    target: exerciseTarget(part.id),
+    level: 1,
+  });
   const description = part.description.flatMap((line) => paragraph(styledLine(line, 'text', tag('P')), measure));
   const above = linesOf([...heading, ...description]);
   const loose = laidSections(part, false, setting);

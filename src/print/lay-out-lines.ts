@@ -1,6 +1,6 @@
 /** Words into lines no wider than their column. Breaks at spaces and after hyphens; inside a word only when it is wider than the column. */
 import type { Line } from '../model/prose.js';
-import type { Tag, TextBox } from './page.js';
+import { type Tag, type TextBox, tag as tagged } from './page.js';
 import { BASELINE, LINE } from './sheet.js';
 import { type Measure, type StyleName, TYPE_STYLES } from './type-styles.js';
 
@@ -9,6 +9,8 @@ export interface StyledRun {
   readonly text: string;
   readonly tag?: Tag;
   readonly to?: string;
+  /** BCP 47, where it is another language than the document's. */
+  readonly lang?: string;
 }
 
 /** One line of text: its boxes stand on the baseline of a first line, from `x` 0. */
@@ -49,11 +51,29 @@ const unglued = (text: string): string =>
 
 /** An author's line in a style, its strong and emphasised words in the fitting faces. */
 export function styledLine(line: Line, base: 'text' | 'note', tag?: Tag): readonly StyledRun[] {
-  return line.map((run) => ({
+  const runs = line.map((run) => ({
     style: run.strong ? (`${base}-strong` as const) : run.emphasis ? (`${base}-italic` as const) : base,
     text: run.text,
-    ...(tag ? { tag } : {}),
+    ...(run.lang === undefined ? {} : { lang: run.lang }),
   }));
+  return tag === undefined ? runs : taggedRuns(runs, tag);
+}
+
+/** All of them in one element; words of another language in an element of their own within it, that says which. */
+export function taggedRuns(runs: readonly StyledRun[], tag: Tag): readonly StyledRun[] {
+  const spans = new Map<string, Tag>();
+  return runs.map((run) => {
+    if (run.lang === undefined) return { ...run, tag };
+    const span = spans.get(run.lang) ?? tagged('Span', tag, { lang: run.lang });
+    spans.set(run.lang, span);
+    return { ...run, tag: span };
+  });
+}
+
+/** The language of a whole line, where all of it is in another than the document's. */
+export function languageOf(line: Line): { readonly lang?: string } {
+  const lang = line[0]?.lang;
+  return lang === undefined || line.some((run) => run.lang !== lang) ? {} : { lang };
 }
 
 /** A hyphen or dash between letters may end a line; between figures it may not. */

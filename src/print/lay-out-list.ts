@@ -2,7 +2,7 @@
 import type { Line } from '../model/prose.js';
 import { plainText } from '../model/prose.js';
 import { type Column, columnOf, HANG, hangingItem, paragraph, type Slug } from './lay-out-blocks.js';
-import { type StyledRun, styledLine } from './lay-out-lines.js';
+import { languageOf, type StyledRun, styledLine, taggedRuns } from './lay-out-lines.js';
 import { type Tag, tag } from './page.js';
 import type { Measure } from './type-styles.js';
 
@@ -22,7 +22,7 @@ function dashedItem(runs: readonly StyledRun[], list: Tag, measure: Measure, col
   const body = tag('LBody', item);
   return hangingItem(
     [{ style: 'text', text: '–', tag: tag('Lbl', item) }],
-    runs.map((run) => ({ ...run, tag: body })),
+    taggedRuns(runs, body),
     HANG,
     measure,
     column,
@@ -36,7 +36,7 @@ export interface LedLine {
 
 /** A lead is bold, whatever its author made of it. */
 const leadRuns = (lead: Line, style: 'text-strong' | 'text-italic'): readonly StyledRun[] =>
-  lead.length === 0 ? [] : [{ style, text: plainText(lead) }];
+  lead.length === 0 ? [] : [{ style, text: plainText(lead), ...languageOf(lead) }];
 
 const LEAD_GAP = 9;
 
@@ -56,7 +56,7 @@ export function columned(
     if (lead.length === 0) return dashedItem(styledLine(text, 'text'), list, measure, column);
     const label = tag('Lbl', item);
     return hangingItem(
-      leadRuns(lead, leadStyle).map((run) => ({ ...run, tag: label })),
+      taggedRuns(leadRuns(lead, leadStyle), label),
       styledLine(text, 'text', tag('LBody', item)),
       hang,
       measure,
@@ -70,7 +70,7 @@ export function runIn(lines: readonly LedLine[], measure: Measure): readonly Slu
   if (only && others.length === 0) {
     const of = tag('P');
     const led = leadRuns(only.lead, 'text-strong').flatMap((run) => [run, { style: 'text', text: ' ' } as const]);
-    return paragraph([...led.map((run) => ({ ...run, tag: of })), ...styledLine(only.text, 'text', of)], measure);
+    return paragraph(taggedRuns([...led, ...styledLine(only.text, 'text')], of), measure);
   }
   const list = tag('L');
   return lines.flatMap(({ lead, text }) => {

@@ -48,7 +48,7 @@ function nameSlugs(row: SessionRow, th: Tag, setting: Setting): readonly Slug[] 
   const known = setting.pageOf.size === 0 || setting.pageOf.has(target);
   const room = known ? measure.width('label', `${setting.labels.page}${NO_BREAK}00`) + NAME_GAP : 0;
   const nameLines = layOutLines(
-    [{ style: 'exercise', text: row.name, tag: tag('P', th) }],
+    [{ style: 'exercise', text: row.name, tag: tag('P', th, setting.ownName) }],
     TABLE_WIDTH - room,
     measure,
   );

@@ -17,6 +17,7 @@ export type TagRole =
   | 'LI'
   | 'Lbl'
   | 'LBody'
+  | 'Span'
   | 'Table'
   | 'TR'
   | 'TH'
@@ -37,6 +38,8 @@ export interface Tag {
   readonly scope?: 'Column' | 'Row';
   /** Of a `TH` or `TD`. */
   readonly columns?: number;
+  /** BCP 47, where it is another language than the document's. */
+  readonly lang?: string;
 }
 
 export type TagParts = Omit<Tag, 'role' | 'parent'>;

@@ -11,6 +11,8 @@ export interface Setting {
   readonly pageOf: ReadonlyMap<string, number>;
   /** Short exercises share a page, for a booklet that would not fold otherwise. */
   readonly close: boolean;
+  /** What marks a name of the exercises' own language; empty where that is the booklet's. */
+  readonly ownName: { readonly lang?: string };
 }
 
 export const settingOf = (booklet: Booklet, measure: Measure, close: boolean): Setting => ({
@@ -19,6 +21,7 @@ export const settingOf = (booklet: Booklet, measure: Measure, close: boolean): S
   sessions: booklet.parts.filter((part) => part.kind === 'session'),
   pageOf: new Map(),
   close,
+  ownName: booklet.exerciseLanguage === undefined ? {} : { lang: booklet.exerciseLanguage },
 });
 
 export const exerciseTarget = (id: ExerciseId): string => `exercise-${id}`;

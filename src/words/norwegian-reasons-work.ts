@@ -7,7 +7,7 @@ import { clause, type Saying, sentence } from './rule-words.js';
 const oneSide = (side: string): string => (side === SIDES.left || side === SIDES.right ? side : '');
 
 export const norwegianReasonsWork: Readonly<Record<WorkRuleTold, Saying>> = {
-  'walk-asked': 'Så mange du klarer og likevel stopper uthvilt.',
+  'walk-asked': 'Så mange du klarer, og likevel har krefter igjen.',
   'walk-back-up': 'Opp igjen til vekten du hadde før.',
   'walk-big-step': 'To gode økter på toppen gir deg neste vekt.',
   'walk-easier-version': 'En lettere variant inntil videre, godt utført.',
