@@ -9,6 +9,7 @@ import type { IsoDate } from './day.js';
 import type { EditionStanding } from './edition.js';
 import type { BookletId } from './identity.js';
 import type { EasierItem, Group, Item, PlanLoad, PlanSession, PlanSet, Week } from './plan.js';
+import type { ReplanPart } from './replan-part.js';
 
 /** Without what is predicted of it. */
 export type ClientSet = Omit<PlanSet, 'reserve'>;
@@ -61,4 +62,6 @@ export interface ClientPlan {
   /** Degrees of pain, 0 to 10: up to `gentle` go on gently, from `easier` the easier version, from `leave` leave it. */
   readonly pain: { readonly gentle: number; readonly easier: number; readonly leave: number };
   readonly weeks: readonly ClientWeek[];
+  /** Only where the coach lets the phone plan the rest again. */
+  readonly replan?: ReplanPart;
 }

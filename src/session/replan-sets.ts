@@ -8,7 +8,7 @@ import type { Rulebook } from '../engine/rulebook.js';
 import { WARM_UP_LOAD } from '../engine/rules/warm-up-load.js';
 import type { Ground } from '../engine/walk/situation.js';
 import type { WalkStep } from '../engine/walk-step.js';
-import { type ExerciseId, readSetKey, type SetKey } from '../model/identity.js';
+import { compareIds, type ExerciseId, readSetKey, type SetKey } from '../model/identity.js';
 import type { MakeableLoad } from '../model/kit.js';
 import type { LadderInput } from '../model/ladder.js';
 import type { Item, OtherwiseSet, PlanSet } from '../model/plan.js';
@@ -184,6 +184,14 @@ export const failureIn =
     return slowedReps(normal, strand.tempi[tempo]?.factor ?? 1000);
   };
 
+/** The same whatever order its names stand in: a plan may have been written down anew on the way. */
+const lettersOf = (value: unknown): string =>
+  JSON.stringify(value, (_, inner: unknown) =>
+    typeof inner === 'object' && inner !== null && !Array.isArray(inner)
+      ? Object.fromEntries(Object.entries(inner).sort(([a], [b]) => compareIds(a, b)))
+      : inner,
+  );
+
 /** `null` where it says the same as what is printed. Rungs beyond a gate wait until it is open. */
 export function layLadder(item: Item, ladder: LadderInput, steps: readonly LadderStep[], index: number): Laid | null {
   const step = steps[index];
@@ -193,7 +201,7 @@ export function layLadder(item: Item, ladder: LadderInput, steps: readonly Ladde
   const sides = [...new Set(item.sets.map(({ side }) => side ?? ('both' as const)))];
   const place: SetPlace = { block: parts.block, occurrence: parts.occurrence, row: parts.row, sides };
   const whole = ladderSets(place, ladder, step, item.sides);
-  const same = (sets: readonly PlanSet[]): boolean => JSON.stringify(sets) === JSON.stringify(item.sets);
+  const same = (sets: readonly PlanSet[]): boolean => lettersOf(sets) === lettersOf(item.sets);
   if (same(whole) && ladder.rungs[step.rung]?.exercise === item.exercise) return null;
   const gate = steps.slice(0, index + 1).findLast((one) => one.gate !== undefined)?.gate;
   const open = gate !== undefined && gate.needs.weeks.length === 0;

@@ -47,12 +47,18 @@ export type Replanning =
 
 const NO_BOOKLET = bookletId('');
 
+/** Does the coach let it be planned again, and does health leave it to more than the coach? */
+export function mayReplan({ inputs }: Pick<Plan, 'inputs'>): boolean {
+  const { moderate, health } = inputs.standing;
+  const cared = moderate || health.some(({ fact }) => fact === 'pregnancy' || fact === 'birth');
+  return inputs.replanning !== undefined && !cared;
+}
+
 /** `events` are all of this booklet, in any order; `today` is the local day. */
 export function replan(plan: Plan, events: readonly LogEvent[], today: IsoDate): Replanning {
-  const { replanning, standing } = plan.inputs;
+  const { replanning } = plan.inputs;
   const now = dayOfIso(today);
-  const cared = standing.moderate || standing.health.some(({ fact }) => fact === 'pregnancy' || fact === 'birth');
-  if (replanning === undefined || cared || now === undefined) return { kind: 'fixed' };
+  if (replanning === undefined || !mayReplan(plan) || now === undefined) return { kind: 'fixed' };
   const signs = mergeEvents([{ schema: 1, bookletId: NO_BOOKLET, device: '', events }]).flatMap(({ event }) =>
     event.kind === 'pain' && event.edition >= plan.edition && event.report.alarm !== undefined
       ? [event.report.alarm]

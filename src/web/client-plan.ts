@@ -25,6 +25,7 @@ import type {
   PlanSet,
 } from '../model/plan.js';
 import { painDegreesOf } from '../session/pain-degrees.js';
+import { replanPartOf } from '../session/replan-part.js';
 import { loadsOf } from './client-loads.js';
 
 function loadOf(load: PlanLoad): PlanLoad {
@@ -149,6 +150,7 @@ export interface IssuedAs {
 /** What of a plan its client may hold; a draft is issued as nothing, and belongs to no booklet. */
 export function clientPlanOf(plan: Plan, issued?: IssuedAs): ClientPlan {
   const standing = issued?.standing ?? 'stands';
+  const replan = standing === 'stands' ? replanPartOf(plan) : undefined;
   return {
     schema: 1,
     ...(issued === undefined ? {} : { bookletId: issued.bookletId }),
@@ -165,5 +167,6 @@ export function clientPlanOf(plan: Plan, issued?: IssuedAs): ClientPlan {
       deload: week.deload,
       sessions: week.sessions.map((session) => sessionOf(plan, session)),
     })),
+    ...(replan === undefined ? {} : { replan }),
   };
 }

@@ -11,8 +11,13 @@ export interface Joined {
   readonly parts: readonly Break[];
 }
 
+interface Breaking {
+  readonly client: Pick<BlockContext['client'], 'breaks'>;
+  readonly rules: Pick<BlockContext['rules'], 'valueOf'>;
+}
+
 /** In order of their beginnings; no more than `break-joined` days lie between two that are one. */
-export function joinBreaks({ client, rules }: Pick<BlockContext, 'client' | 'rules'>): readonly Joined[] {
+export function joinBreaks({ client, rules }: Breaking): readonly Joined[] {
   const joined: Joined[] = [];
   for (const next of [...client.breaks].sort((a, b) => a.from - b.from || a.until - b.until)) {
     const last = joined.at(-1);
