@@ -37,7 +37,9 @@ function BackAndOn({ book, leaf }: { readonly book: Book; readonly leaf: Leaf })
       ) : null}
       {after ? (
         <a class="main" href={`#${after.id}`}>
-          {book.labels.next}: <Title book={book} leaf={after} />
+          <span>
+            {book.labels.next}: <Title book={book} leaf={after} />
+          </span>
         </a>
       ) : null}
     </p>

@@ -69,7 +69,7 @@ export const norwegianBooklet: BookletWords = {
     'Sett én strek etter hvert sett. Tom telefon? En blyant her teller like mye.',
   ],
   key: [
-    { mark: 'to do', text: 'Fot = gjenstår.' },
+    { mark: 'to do', text: 'Fot = å gjøre.' },
     { mark: 'done', text: 'Strek = gjort.' },
     { mark: 'easier', text: 'e = gjort, lettere.' },
     { mark: 'left out', text: 'Tom = utelatt.' },
@@ -139,9 +139,7 @@ export const norwegianBooklet: BookletWords = {
   warmUpSet: (name, doses) => `Før ${name}, ett lettere sett: ${dosesByWeek(doses)}.`,
   coolDown: (count) => [`${minutes(count)}. Gå sakte til pusten er rolig, og la så armer og bein henge løst.`],
   shortVersion: (count, warmUp, sets) => {
-    const each = sets.map(
-      ({ name, sets: many, sides }) => `${many}${NO_BREAK}sett ${name}${sides ? ' på hver side' : ''}`,
-    );
+    const each = sets.map(({ name, sets: many, sides }) => `${many}${NO_BREAK}sett ${name}${sides ? ' per side' : ''}`);
     return `${warmUp ? 'En kort oppvarming, så ' : ''}${listed(each, 'og')}. Omtrent ${minutes(count)}. Det teller.`;
   },
   noSessions: 'Ingen økter.',
@@ -150,7 +148,7 @@ export const norwegianBooklet: BookletWords = {
 
   sections: {
     parts: 'Satt sammen av',
-    'set-up': 'Utgangsstilling',
+    'set-up': 'Oppsett',
     'pick up': 'Ta opp',
     'put down': 'Sett ned',
     cues: 'Tenk på',
@@ -158,7 +156,7 @@ export const norwegianBooklet: BookletWords = {
     faults: 'Du ser, du sier',
     easier: 'Lettere',
     harder: 'Tyngre',
-    partner: 'Partneren din',
+    partner: 'Partner',
   },
   partsDone: {
     'as one': 'Den ene etter den andre, og alle sammen er én repetisjon.',

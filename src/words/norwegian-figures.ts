@@ -8,6 +8,7 @@ export const counted = (count: number | string, one: string, many: string): stri
 
 /** Before a noun: `venstre side`. */
 export const SIDES = { left: 'venstre', right: 'høyre' } as const;
+export const norwegianSides = { ...SIDES, both: 'begge' } as const;
 
 const UNITS: Readonly<Record<string, readonly [string, string]>> = {
   days: ['dag', 'dager'],

@@ -18,7 +18,7 @@ export const norwegianDoses: DoseWords = {
   spokenMetres: (count) => `${count} meter`,
   sets: (count) => counted(count, 'sett', 'sett'),
   rounds: (count) => counted(count, 'runde', 'runder'),
-  eachSide: (dose) => `${dose} på hver side`,
+  eachSide: (dose) => `${dose} per side`,
   oneSide: (dose, side) => `${dose} bare på ${SIDES[side]} side`,
   every: (minutes, reps, everySeconds) =>
     `${minutes}${NO_BREAK}min: ${reps} ${everySeconds === 60 ? 'hvert minutt' : `hvert ${everySeconds}.${NO_BREAK}sekund`}`,

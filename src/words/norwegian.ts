@@ -3,7 +3,7 @@ import type { Catalogue } from './catalogue.js';
 import { norwegianCauses, norwegianHarderCauses } from './norwegian-body.js';
 import { norwegianBooklet } from './norwegian-booklet.js';
 import { norwegianChanges } from './norwegian-changes.js';
-import { norwegianDates, norwegianLoads, norwegianNumbers, SIDES } from './norwegian-figures.js';
+import { norwegianDates, norwegianLoads, norwegianNumbers, norwegianSides } from './norwegian-figures.js';
 import { norwegianPage } from './norwegian-page.js';
 import { norwegianReasonsCare } from './norwegian-reasons-care.js';
 import { norwegianReasonsWork } from './norwegian-reasons-work.js';
@@ -20,12 +20,12 @@ export const norwegian: Catalogue = {
     page: 'Side',
     stop: 'Stopp',
     easier: 'Lettere',
-    why: 'Hvorfor dette',
+    why: 'Hvorfor',
     otherwise: 'Ellers',
     'first-set': 'Første sett',
     needs: 'Først',
     'easy-week': 'Lettere uke',
-    'to-do': 'gjenstår',
+    'to-do': 'å gjøre',
     done: 'gjort',
     left: 'Venstre',
     right: 'Høyre',
@@ -48,7 +48,7 @@ export const norwegian: Catalogue = {
   },
   numbers: norwegianNumbers,
   dates: norwegianDates,
-  sides: { ...SIDES, both: 'begge' },
+  sides: norwegianSides,
   loads: norwegianLoads,
   doses: norwegianDoses,
   sets: norwegianSets,
