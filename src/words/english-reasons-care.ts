@@ -49,7 +49,7 @@ export const englishReasonsCare: Readonly<Record<CareRuleTold, Saying>> = {
   'done-trial': (f) =>
     f('tried') === ''
       ? 'For the first time with it, the fewest reps.'
-      : `You did ${f('tried')} ${withLoad(f)} ${often(f)}: now it is yours to work with.`,
+      : `You did ${f('tried')} ${withLoad(f)} ${often(f)}. It is yours to work with.`,
   'done-unsaid': (f) => `Set by your marks${clause(f('marked'), (day) => ` of ${day}`)}. Say how many you had left.`,
   'pain-back': 'You are back at this after a while, so it starts lighter. Stop if it hurts.',
   'pain-easier': 'It hurt last time, so this is easier for now.',

@@ -17,6 +17,8 @@ export const englishNumbers: NumberWords = {
   counted: (count, unit) => `${count}${NO_BREAK}${count === '1' ? unit.replace(/s$/, '') : unit}`,
 };
 
+export const englishSides = { left: 'left', right: 'right', both: 'both' } as const;
+
 export const englishDates: DateWords = {
   short: (date) => unbroken(`${WEEKDAYS[date.weekday]} ${date.day} ${monthOf(date).slice(0, 3)}`),
   full: (date) => `${dayAndMonth(date)} ${date.year}`,

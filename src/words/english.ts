@@ -13,6 +13,7 @@ import {
   englishLoads,
   englishNumbers,
   englishSets,
+  englishSides,
 } from './english-sets.js';
 
 export const english: Catalogue = {
@@ -54,7 +55,7 @@ export const english: Catalogue = {
   },
   numbers: englishNumbers,
   dates: englishDates,
-  sides: { left: 'left', right: 'right', both: 'both' },
+  sides: englishSides,
   loads: englishLoads,
   doses: englishDoses,
   sets: englishSets,

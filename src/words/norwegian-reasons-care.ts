@@ -49,7 +49,7 @@ export const norwegianReasonsCare: Readonly<Record<CareRuleTold, Saying>> = {
   'done-trial': (f) =>
     f('tried') === ''
       ? 'For første gang med denne: de færreste repetisjonene.'
-      : `Du gjorde ${f('tried')}${withLoad(f)} ${often(f)}: nå kan du trene med det.`,
+      : `Du gjorde ${f('tried')}${withLoad(f)} ${often(f)}. Nå kan du trene med det.`,
   'done-unsaid': (f) =>
     `Bestemt av det du førte opp${clause(f('marked'), (day) => ` ${day}`)}. Si hvor mange du hadde igjen.`,
   'pain-back': 'Du er tilbake på denne etter en stund, så den begynner lettere. Stopp hvis det gjør vondt.',

@@ -187,7 +187,7 @@ describe('done-trial: in a plan', () => {
     const [why] = (item?.reasons ?? []).filter(({ rule }) => rule === 'done-trial');
     const toCoach = why === undefined ? '' : sayReason(why, 'coach', speechOf('en-GB'));
     expect([why?.says, toCoach].map((text) => text?.replaceAll('\u00a0', ' '))).toEqual([
-      'You did 3 with the 20 kg twice: now it is yours to work with.',
+      'You did 3 with the 20 kg twice. It is yours to work with.',
       '3 with the 20 kg done twice as asked: open, however weak the estimate (10 to failure). It begins with the fewest reps of the range.',
     ]);
   });

@@ -47,7 +47,7 @@ export function ladderEnd(remembering: Remembering, rows: readonly MarkedRow[]):
   }
   if (easier > 0) return { ...at, last: base, because: null };
   let earned = 0;
-  for (const one of worked.toReversed()) {
+  for (const one of [...worked].reverse()) {
     if (!asAsked(one) || !sameRung(one.rung, rung) || earned >= rules.valueOf(DONE_EARNED)) break;
     earned += 1;
   }

@@ -244,7 +244,7 @@ function alarmsOf(remembering: Remembering): readonly Alarm[] {
       ),
     )
     .filter(({ day }) => !isCleared(client.observations, day, null, remembering))
-    .toReversed();
+    .reverse();
 }
 
 /** The client is withheld, and an earlier booklet with them. Reports `alarm-reported`. */

@@ -164,7 +164,7 @@ function earnedIn({ rules }: Remembering, worked: readonly Worked[]): 0 | 1 | 2 
   const last = worked.at(-1);
   const { tolerance } = walkValues(rules);
   let earned = 0;
-  for (const one of worked.toReversed()) {
+  for (const one of [...worked].reverse()) {
     if (last === undefined || !sameOption(one, last) || earned >= most) break;
     const { row } = one.marked;
     const top = row.asked.max;

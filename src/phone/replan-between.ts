@@ -1,0 +1,75 @@
+/**
+ * The rest of the block planned again between sessions: never from what is marked in a session that is still under way,
+ * so that nothing on its screens changes until it is over. Each reason comes with its sentence in the client's language.
+ */
+import type { ClientPlan } from '../model/client-plan.js';
+import type { IsoDate } from '../model/day.js';
+import { readSetKey } from '../model/identity.js';
+import type { LogEvent } from '../model/log.js';
+import type { PlanLoad } from '../model/plan.js';
+import type { Reason } from '../model/reason.js';
+import type { Moment } from '../model/training.js';
+import { planOfPart } from '../session/plan-of-part.js';
+import { type ReplannedItem, replan } from '../session/replan.js';
+import { stepSession } from '../session/step-session.js';
+import { reasonSpeechOf } from '../words/reason-speech.js';
+import { type Names, PLAIN_NAMES } from '../words/say-figures.js';
+import { sayToClient } from '../words/say-to-client.js';
+
+export interface Between {
+  readonly plan: ClientPlan;
+  /** All of this booklet, in any order. */
+  readonly events: readonly LogEvent[];
+  readonly now: Moment;
+  /** The local day. */
+  readonly today: IsoDate;
+  /** BCP 47: the client's. */
+  readonly language: string;
+  /** What the page calls an exercise; `undefined` where it has none of it. */
+  readonly called: (exercise: string) => string | undefined;
+}
+
+/** Nothing where the plan stays as it is, or where nothing may be trained until the coach has looked. */
+export function replanBetween({ plan, events, now, today, language, called }: Between): readonly ReplannedItem[] {
+  const whole = planOfPart(plan);
+  if (whole === null) return [];
+  const { sessions, next } = stepSession(plan, events, new Date(now));
+  const under = sessions.find(({ status, occurrence }) => status === 'under way' && occurrence === next);
+  const isOver = (event: LogEvent): boolean => under === undefined || occurrenceOf(event) !== under.occurrence;
+  // A session that runs past midnight stays as it began.
+  const begun = events.filter((event) => !isOver(event)).map(({ at }) => at.slice(0, 10));
+  const day = [today, ...begun].sort()[0] ?? today;
+  const again = replan(whole, events.filter(isOver), day);
+  if (again.kind !== 'planned') return [];
+  const speech = reasonSpeechOf(language);
+  const names: Names = {
+    exercise: (id) => {
+      const name = called(id);
+      return name === undefined ? PLAIN_NAMES.exercise(id) : speech.words.sets.inSentence(name);
+    },
+    load: (grams, exercise) => labelOf(plan, grams, exercise) ?? PLAIN_NAMES.load(grams),
+  };
+  return again.changed.map((item) => ({
+    ...item,
+    because: tell(item.because, (one) => sayToClient(one, speech, names)),
+  }));
+}
+
+const occurrenceOf = (event: LogEvent): number | undefined =>
+  event.kind === 'set' ? readSetKey(event.key)?.occurrence : 'occurrence' in event ? event.occurrence : undefined;
+
+/** Those a client is told, each sentence once. */
+function tell(reasons: readonly Reason[], say: (reason: Reason) => string): readonly Reason[] {
+  const told = reasons.map((one) => ({ ...one, says: say(one) })).filter(({ says }) => says !== '');
+  return told.filter(({ says }, index) => told.findIndex((other) => other.says === says) === index);
+}
+
+/** As its owner calls it: with the exercise it is held for, else with any. */
+function labelOf({ weeks }: ClientPlan, grams: number, exercise: string | undefined): string | undefined {
+  const items = weeks.flatMap(({ sessions }) =>
+    sessions.flatMap(({ groups }) => groups.flatMap((group) => group.items)),
+  );
+  const own = items.filter((item) => item.exercise === exercise);
+  const isIt = (load: PlanLoad): boolean => load.grams === grams;
+  return [...own, ...items].flatMap(({ loads }) => loads ?? []).find(isIt)?.label;
+}
