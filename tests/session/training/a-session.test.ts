@@ -1,0 +1,331 @@
+import { describe, expect, test } from 'vitest';
+import { planBlock } from '../../../src/engine/plan-block.js';
+import type { ClientPlan } from '../../../src/model/client-plan.js';
+import type { Screen, SetScreen } from '../../../src/model/training.js';
+import { clientPlanOf } from '../../../src/web/client-plan.js';
+import { sayPlan } from '../../../src/words/say-plan.js';
+import { everyShapeSent } from '../../browser/every-shape-booklet.js';
+import {
+  aBlock,
+  aClient,
+  aLibrary,
+  anExercise,
+  aProgramme,
+  aRow,
+  aSession,
+  aTest,
+  kg,
+  on,
+} from '../../engine/make-block.js';
+import { Held, nextAct } from './hold.js';
+
+const exercises = [
+  anExercise('squat'),
+  anExercise('row', { pattern: 'pull', sides: 'each' }),
+  anExercise('press', { pattern: 'push' }),
+];
+const round = aBlock([aRow('row'), aRow('press')], { kind: 'circuit', rounds: 3, name: 'Round' });
+const programme = aProgramme([aSession('A', aBlock([aRow('squat')]), round), aSession('B', aBlock([aRow('squat')]))]);
+const { value } = planBlock({
+  library: aLibrary(exercises, programme),
+  client: aClient({
+    days: [1, 4],
+    tests: [
+      aTest('squat', 10, { load: kg('16') }),
+      aTest('row', 10, { load: kg('12') }),
+      aTest('press', 9, { load: kg('12') }),
+    ],
+  }),
+  today: on('2026-12-20'),
+  edition: 1,
+});
+const plan: ClientPlan = clientPlanOf(sayPlan(value ?? expect.fail('no plan')));
+const monday = '2027-01-04';
+
+function isSet(screen: Screen): SetScreen {
+  return screen.kind === 'set' ? screen : expect.fail(`a ${screen.kind} screen`);
+}
+
+/** To the first set of the first session. */
+function begun(): Held {
+  const held = new Held(plan, monday);
+  held.act({ act: 'open', occurrence: 1 });
+  held.act({ act: 'today', today: 'as usual' });
+  while (held.screen().kind === 'warm-up') held.act({ act: 'around', done: true });
+  // What leads to the work is marked like any other set; these tests look at the work.
+  for (let screen = held.screen(); screen.kind === 'set' && screen.figures.set.kind === 'warm-up'; ) {
+    screen = held.act({ act: 'mark', key: screen.key });
+  }
+  held.act({ act: 'begin' });
+  return held;
+}
+
+const workIn = (held: Held) =>
+  held.events.flatMap((event) => (event.kind === 'set' && event.key.includes('/work/') ? [event] : []));
+
+/** On to a screen of that kind, doing all that is asked. */
+function onTo(held: Held, kind: Screen['kind']): Screen {
+  for (let taps = 0; taps < 400; taps += 1) {
+    const screen = held.screen();
+    if (screen.kind === kind) return screen;
+    const act = nextAct(screen);
+    if (act === null) break;
+    held.wait(20).act(act);
+  }
+  return expect.fail(`never came to ${kind}`);
+}
+
+describe('the way in', () => {
+  test('first of all what is next, then how today is, and no mark before it is said', () => {
+    const held = new Held(plan, monday);
+    held.seenEdition = null;
+    const home = held.screen();
+    expect(home).toMatchObject({
+      kind: 'home',
+      notices: [{ kind: 'first opening' }],
+      next: { occurrence: 1, done: 0 },
+    });
+    expect(held.act({ act: 'open', occurrence: 1 }).kind).toBe('today');
+    expect(held.events).toEqual([]);
+    held.act({ act: 'today', today: 'as usual' });
+    expect(held.events).toMatchObject([{ kind: 'opened', occurrence: 1, today: 'as usual' }]);
+  });
+
+  test('on a bad day less is offered: the short version counts, and its sets alone are asked for', () => {
+    const held = new Held(plan, monday);
+    held.act({ act: 'open', occurrence: 1 });
+    const less = held.act({ act: 'today', today: 'not my best' });
+    const session = plan.weeks[0]?.sessions[0] ?? expect.fail();
+    expect(less).toMatchObject({ kind: 'less', because: 'not my best', short: { minutes: session.short.minutes } });
+    held.act({ act: 'go', how: 'short' });
+    const asked: string[] = [];
+    for (let taps = 0; taps < 100 && held.screen().kind !== 'effort'; taps += 1) {
+      const screen = held.screen();
+      if (screen.kind === 'set') asked.push(screen.key);
+      const act = nextAct(screen) ?? expect.fail();
+      held.wait(300).act(act);
+    }
+    expect([...new Set(asked)].sort()).toEqual([...session.short.sets].sort());
+  });
+
+  test('a week without a mark is told, with its days and without a word of blame', () => {
+    const held = begun();
+    onTo(held, 'finished');
+    held.act({ act: 'home' });
+    expect(held.wait(9 * 86_400).screen()).toMatchObject({ kind: 'home', next: { occurrence: 2 } });
+    expect(held.screen()).toMatchObject({ notices: expect.arrayContaining([{ kind: 'away', days: 9 }]) });
+  });
+
+  test('a later edition is told, an ended or withdrawn one offers nothing', () => {
+    const held = new Held({ ...plan, edition: 2 }, monday);
+    expect(held.screen()).toMatchObject({ notices: [{ kind: 'new edition', edition: 2 }] });
+    for (const standing of ['ended', 'withdrawn'] as const) {
+      held.standing = standing;
+      expect(held.screen()).toMatchObject({ notices: [{ kind: standing }, { kind: 'new edition' }], next: null });
+    }
+  });
+});
+
+describe('a set', () => {
+  test('is marked as planned by one tap, and then there is rest by the clock', () => {
+    const held = begun();
+    const first = isSet(held.screen());
+    const work = plan.weeks[0]?.sessions[0]?.groups.flatMap(({ items }) => items).find(({ row }) => row === 'squat');
+    expect(first).toMatchObject({ number: 1, turn: { number: 1, of: 3 }, rest: null });
+    const after = isSet(held.act({ act: 'mark', key: first.key }));
+    const { reps, load } = first.figures.set;
+    expect(held.events.at(-1)).toMatchObject({
+      kind: 'set',
+      key: first.key,
+      done: 'done',
+      reps,
+      load,
+      asPlanned: true,
+    });
+    expect(after.rest).toEqual({ began: held.now, over: held.now + 1000 * (work?.restSeconds ?? 0) });
+    expect(after.number).toBe(2);
+    expect(after.tally[0]?.marks.map(({ state }) => state).slice(0, 2)).toEqual(['done', 'to do']);
+  });
+
+  test('five minutes locked, or a clock put back, and the rest is what the clock says', () => {
+    const held = begun();
+    const { key } = isSet(held.screen());
+    const { rest } = isSet(held.act({ act: 'mark', key }));
+    expect(isSet(held.wait(300).screen()).rest).toEqual(rest);
+    held.now -= 3_600_000;
+    const back = isSet(held.screen()).rest ?? expect.fail();
+    expect(back.over - held.now).toBeLessThanOrEqual((rest?.over ?? 0) - (rest?.began ?? 0));
+  });
+
+  test('a second tap on what is marked marks nothing', () => {
+    const held = begun();
+    const { key } = isSet(held.screen());
+    held.act({ act: 'mark', key });
+    held.act({ act: 'mark', key });
+    expect(workIn(held)).toHaveLength(1);
+  });
+
+  test('what was otherwise is said of the set that was marked, and the last word counts', () => {
+    const held = begun();
+    const { key, item } = isSet(held.screen());
+    held.act({ act: 'mark', key });
+    const different = held.act({ act: 'different', key });
+    expect(different).toMatchObject({ kind: 'different', key, loads: item.loads });
+    const load = item.loads?.[0] ?? expect.fail('own kit');
+    held.act({ act: 'say', key, amount: 6, load });
+    expect(held.events.at(-1)).toMatchObject({ kind: 'set', key, reps: 6, load, asPlanned: false });
+    expect(isSet(held.screen()).last?.key).toBe(key);
+  });
+
+  test('rubbed out it is open again, whatever was said of it', () => {
+    const held = begun();
+    const { key } = isSet(held.screen());
+    held.act({ act: 'mark', key });
+    held.act({ act: 'say', key, amount: 6 });
+    const again = isSet(held.act({ act: 'rub out', key }));
+    expect(again).toMatchObject({ key, number: 1, last: { row: 'squat' } });
+    expect(held.events.filter(({ kind }) => kind === 'void')).toHaveLength(2);
+  });
+
+  test('a longer rest lasts, over a reload as well', () => {
+    const held = begun();
+    const { key } = isSet(held.screen());
+    const { rest } = isSet(held.act({ act: 'mark', key }));
+    held.act({ act: 'longer rest', seconds: 30 });
+    expect(isSet(held.reload()).rest?.over).toBe((rest?.over ?? 0) + 30_000);
+  });
+
+  test('left out, nothing is rested for and no figure is kept', () => {
+    const held = begun();
+    const { key } = isSet(held.screen());
+    expect(isSet(held.act({ act: 'leave out', key })).rest).toBeNull();
+    const event = held.events.at(-1);
+    expect(event).toMatchObject({ done: 'left out', asPlanned: false });
+    expect(Object.keys(event ?? {})).not.toEqual(expect.arrayContaining(['reps']));
+  });
+
+  test('one more is an extra mark under a key of its own', () => {
+    const held = begun();
+    onTo(held, 'reserve');
+    held.act({ act: 'one more', row: 'squat' as never });
+    const event = held.events.at(-1);
+    expect(event).toMatchObject({ done: 'extra' });
+    expect(new Set(held.events.flatMap((one) => (one.kind === 'set' ? [one.key] : []))).size).toBe(
+      held.events.filter(({ kind }) => kind === 'set').length,
+    );
+  });
+});
+
+describe('questions', () => {
+  test('how many more is asked once, after the last set, never filled in; passed by, it is not asked again', () => {
+    const held = begun();
+    const question = onTo(held, 'reserve');
+    expect(question).toMatchObject({ row: 'squat', feeler: false });
+    expect(held.events.some(({ kind }) => kind === 'reserve')).toBe(false);
+    const next = held.act({ act: 'reserve', reps: null });
+    expect(next).toMatchObject({ kind: 'set', turn: { number: 2 } });
+    expect(held.events.some(({ kind }) => kind === 'reserve')).toBe(false);
+  });
+
+  test('a circuit is done round by round, both sides of a round without rest between, and asks at its end', () => {
+    const held = begun();
+    onTo(held, 'reserve');
+    held.act({ act: 'reserve', reps: 2 });
+    const order: string[] = [];
+    for (let taps = 0; taps < 60 && held.screen().kind === 'set'; taps += 1) {
+      const screen = isSet(held.screen());
+      const act = nextAct(screen) ?? expect.fail();
+      if (act.act === 'mark')
+        order.push(`${screen.row} ${screen.figures.set.side ?? ''} ${screen.round?.number}`.trim());
+      held.wait(200).act(act);
+    }
+    expect(order.slice(0, 4)).toEqual(['row left 1', 'row right 1', 'press  1', 'row left 2']);
+  });
+
+  test('effort is asked once, at the end, and closes the session with what was said', () => {
+    const held = begun();
+    const effort = onTo(held, 'effort');
+    expect(effort).toMatchObject({ open: 0 });
+    const done = held.act({ act: 'effort', effort: 7 });
+    expect(held.events.at(-1)).toMatchObject({ kind: 'closed', occurrence: 1, effort: 7 });
+    expect(done).toMatchObject({ kind: 'finished', whole: true, place: { done: 1 }, next: { occurrence: 2 } });
+  });
+
+  test('stopped where it stands, it can be closed, and is not the whole of it', () => {
+    const held = begun();
+    held.act({ act: 'mark', key: isSet(held.screen()).key });
+    held.act({ act: 'stop here' });
+    onTo(held, 'finished');
+    expect(held.screen()).toMatchObject({ kind: 'finished', whole: false });
+  });
+});
+
+describe('what hurts', () => {
+  const hurt = (degree: number): Held => {
+    const held = begun();
+    held.act({ act: 'something hurts' });
+    expect(held.screen()).toMatchObject({ kind: 'pain', row: 'squat', step: { at: 'signs' } });
+    held.act({ act: 'sign', sign: null });
+    held.act({ act: 'where', where: 'knee', side: 'left' });
+    held.act({ act: 'degree', degree });
+    return held;
+  };
+
+  test('the emergency list comes first; a sign is kept at once, and nothing is trained on', () => {
+    const held = begun();
+    held.act({ act: 'something hurts' });
+    const emergency = held.act({ act: 'sign', sign: 'fainting' });
+    expect(emergency).toMatchObject({ kind: 'pain', step: { at: 'emergency', sign: 'fainting' } });
+    expect(held.events.at(-1)).toMatchObject({ kind: 'pain', report: { alarm: 'fainting' } });
+    const home = held.act({ act: 'heed', take: 'stop' });
+    expect(home).toMatchObject({ kind: 'home', next: null });
+    expect(held.act({ act: 'open', occurrence: 1 })).toMatchObject({ kind: 'home', next: null });
+  });
+
+  test.each([
+    [plan.pain.gentle, 'gently'],
+    [plan.pain.easier, 'easier'],
+    [plan.pain.leave, 'leave'],
+  ] as const)('%i of 10: %s', (degree, advice) => {
+    expect(hurt(degree).screen()).toMatchObject({ step: { at: 'advice', advice, degree } });
+  });
+
+  test('from the degree at which it is left alone, its open sets are left out whatever is tapped next', () => {
+    const held = hurt(plan.pain.leave);
+    const next = held.act({ act: 'heed', take: 'gently' });
+    expect(isSet(next).row).not.toBe('squat');
+    const left = workIn(held).map(({ done }) => done);
+    expect(new Set(left)).toEqual(new Set(['left out']));
+  });
+});
+
+describe('a phone that died', () => {
+  test('opens where it was left, and asks of the set in hand', () => {
+    const held = begun();
+    held.act({ act: 'mark', key: isSet(held.screen()).key });
+    held.wait(90).act({ act: 'begin' });
+    held.wait(240).reload();
+    const { key } = isSet(held.screen());
+    const home = held.act({ act: 'home' });
+    expect(home).toMatchObject({
+      notices: expect.arrayContaining([
+        expect.objectContaining({ kind: 'interrupted', minutes: 5, set: expect.objectContaining({ key, number: 2 }) }),
+      ]),
+    });
+    expect(isSet(held.act({ act: 'open', occurrence: 1 })).key).toBe(key);
+  });
+});
+
+describe('every shape', () => {
+  test.each([...new Set(everyShapeSent.weeks.flatMap(({ sessions }) => sessions.map(({ occurrence }) => occurrence)))])(
+    'session %i can be done to its end, and every set of it is marked once',
+    (occurrence) => {
+      const held = new Held(everyShapeSent, '2027-01-04');
+      held.act({ act: 'open', occurrence });
+      onTo(held, 'finished');
+      const keys = held.events.flatMap((event) => (event.kind === 'set' ? [event.key] : []));
+      expect(keys.length).toBeGreaterThan(3);
+      expect(new Set(keys).size).toBe(keys.length);
+    },
+  );
+});
