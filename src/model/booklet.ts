@@ -6,6 +6,7 @@
 import type { IsoDate } from './day.js';
 import type { ExerciseId, RowId, SessionId, SetKey, SetKind, Side } from './identity.js';
 import type { Line } from './prose.js';
+import type { MassUnit } from './quantity.js';
 
 /** A load as figure and unit, so that a drawing can set them in different sizes. */
 export interface LoadText {
@@ -15,6 +16,8 @@ export interface LoadText {
   readonly unit: string;
   /** What makes it, where that is not plain: `bar + 2 × 10 kg`. */
   readonly pieces: string;
+  /** The same mass in another unit, where a phone shows both: of one, where it is a pair. */
+  readonly other?: { readonly figure: string; readonly unit: MassUnit };
 }
 
 export interface BookletSet {

@@ -51,15 +51,20 @@ function sayPieces(load: PlanLoad, kit: KitLabels, speech: LoadSpeech): string {
   return words.loads.pieces(carriers.length === 1 ? named : `${carriers.length} × ${named}`, rest.map(unbroken));
 }
 
-/** `16 kg`, on one line; empty for the body alone. */
-export function sayLoadText(load: LoadText): string {
-  return unbroken(load.unit === '' ? load.figure : `${load.figure} ${load.unit}`);
+/** `16 kg`, `16 kg (35 lb)`, on one line; empty for the body alone. */
+export function sayLoadText({ figure, unit, other }: LoadText): string {
+  const own = unit === '' ? figure : `${figure} ${unit}`;
+  return unbroken(other === undefined ? own : `${own} (${other.figure} ${other.unit})`);
 }
 
 /** `16 kilograms`, `2 times 16 kilograms`. */
 export function sayLoadAloud(load: LoadText, speech: LoadSpeech): string {
   const { words } = speech;
-  const { unit } = load;
+  const { unit, other, ...own } = load;
+  if (other !== undefined) {
+    const { figure } = other;
+    return words.loads.spokenOther(sayLoadAloud({ ...own, unit }, speech), words.loads.spokenUnit[other.unit](figure));
+  }
   if (load.figure.startsWith(ADDED))
     return words.loads.spokenAdded(sayLoadAloud({ ...load, figure: load.figure.slice(ADDED.length) }, speech));
   const aloud = (figure: string): string =>
