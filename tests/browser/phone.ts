@@ -1,7 +1,7 @@
 /** A browser held like a phone: 360 × 640 CSS pixels, two device pixels to one, with touch. */
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 
-const ARGUMENTS = [
+export const browserArguments = [
   '--no-sandbox',
   '--disable-gpu',
   '--disable-quic',
@@ -12,7 +12,7 @@ const ARGUMENTS = [
 ];
 
 export const openBrowser = (): Promise<Browser> =>
-  chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: ARGUMENTS });
+  chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: browserArguments });
 
 export interface Held {
   readonly scheme?: 'light' | 'dark';
