@@ -15,7 +15,7 @@ import { ofClient, type Problem } from '../model/problem.js';
 import type { Result } from '../model/result.js';
 import type { Library } from '../model/studio.js';
 import { diskFaultCode, sayDiskFault } from './disk-fault.js';
-import { readEditions, saysTheSame } from './editions.js';
+import { saysTheSame } from './editions.js';
 import type { PlannedClient } from './planned-client.js';
 
 export interface IssuedEdition extends FrozenEdition {
@@ -25,14 +25,17 @@ export interface IssuedEdition extends FrozenEdition {
 export const withdrawalPath = (content: string, client: ClientId, n: number): string =>
   join(content, 'clients', client, 'editions', String(n), 'withdrawn.json');
 
-/** The client's latest edition; `null` where none was issued. Reports `edition-unreadable`. */
-export async function readIssued(content: string, client: ClientId): Promise<Result<IssuedEdition | null>> {
-  const { value, problems } = await readEditions(content, client);
-  const last = value.at(-1);
-  if (last === undefined) return { value: null, problems };
+/** The latest of a client's editions, whole, in order; `null` where none was issued. Reports `edition-unreadable`. */
+export async function readLatest(
+  content: string,
+  client: ClientId,
+  editions: readonly FrozenEdition[],
+): Promise<Result<IssuedEdition | null>> {
+  const last = editions.at(-1);
+  if (last === undefined) return { value: null, problems: [] };
   const withdrawal = await readWithdrawn(content, client, last.edition.n);
   if (withdrawal !== null && 'code' in withdrawal) return { value: null, problems: [withdrawal] };
-  return { value: { ...last, withdrawal }, problems };
+  return { value: { ...last, withdrawal }, problems: [] };
 }
 
 /** `null` where the edition was not withdrawn. Reports `edition-unreadable`. */

@@ -1,6 +1,6 @@
 /** A client's page as it would be with what a review proposes: all of it, or where that cannot be, as much as can. */
-import { applyEdits, type EditedPage } from '../content/edit/apply-edits.js';
-import type { FolderFile, ReadOptions } from '../content/read-folder.js';
+import { applyEdits, type EditedPage, type EditOptions } from '../content/edit/apply-edits.js';
+import type { FolderFile } from '../content/read-folder.js';
 import type { Edit } from '../model/edit.js';
 import type { Problem } from '../model/problem.js';
 import type { Proposal } from '../model/review.js';
@@ -16,7 +16,7 @@ export function proposedPage(
   files: readonly FolderFile[],
   path: string,
   proposals: readonly Proposal[],
-  options: ReadOptions = {},
+  options: EditOptions = {},
 ): ProposedPage {
   const wanted = proposals.filter(({ edits }) => edits.length > 0);
   if (wanted.length === 0) return { page: null, problems: [] };

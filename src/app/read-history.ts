@@ -1,4 +1,4 @@
-/** What was done by a client, from the folder: issued editions, and the marks on file beside them. */
+/** What was issued to a client and done by them, from the folder: editions, and the marks on file beside them. */
 import { lstat, readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { readLog } from '../content/read-log.js';
@@ -10,20 +10,31 @@ import type { Result } from '../model/result.js';
 import { gatherHistory } from '../session/gather-history.js';
 import { diskFaultCode, sayDiskFault } from './disk-fault.js';
 import { readEditions } from './editions.js';
+import { type IssuedEdition, readLatest } from './issued.js';
+
+export interface ReadHistory {
+  readonly history: History;
+  /** The latest edition; `null` where none was issued, or not every one can be read. */
+  readonly issued: IssuedEdition | null;
+}
 
 /**
  * Where an edition or a log cannot be read, nothing is known of what was done, and the problem says why. Reports
  * `edition-unreadable`, `marks-unreadable` and `mark-unknown`.
  */
-export async function readHistory(content: string, client: ClientId): Promise<Result<History>> {
+export async function readHistory(content: string, client: ClientId): Promise<Result<ReadHistory>> {
   const editions = await readEditions(content, client);
+  const { value: issued, problems: unread } = await readLatest(content, client, editions.value);
   const logs = await readLogs(content, client);
-  const problems = [...editions.problems, ...logs.problems];
-  if (problems.length > 0) return { value: NO_HISTORY, problems };
-  return gatherHistory(
-    editions.value.map(({ edition }) => edition),
-    logs.value,
-  );
+  const broken = [...editions.problems, ...logs.problems];
+  const done =
+    broken.length > 0
+      ? { value: NO_HISTORY, problems: broken }
+      : gatherHistory(
+          editions.value.map(({ edition }) => edition),
+          logs.value,
+        );
+  return { value: { history: done.value, issued }, problems: [...unread, ...done.problems] };
 }
 
 /** Every log on file, one a device, in order of name. Reports `marks-unreadable`. */

@@ -1,7 +1,7 @@
 /** From a folder on disk to planned clients: the part every command shares. */
 import { composeBooklet } from '../booklet/compose-booklet.js';
 import { nearestOf } from '../content/nearest.js';
-import { readFolder } from '../content/read-folder.js';
+import { type FolderFile, readFolder } from '../content/read-folder.js';
 import { type LinkedLibrary, linkLibrary, planBlock } from '../engine/plan-block.js';
 import { layOverrides, RULE_IDS } from '../engine/rulebook.js';
 import { isAdvice } from '../model/advice.js';
@@ -10,11 +10,12 @@ import { dayOfIso } from '../model/day.js';
 import type { History } from '../model/history.js';
 import type { ClientId } from '../model/identity.js';
 import { FOLDER, type Problem } from '../model/problem.js';
-import { invariant } from '../model/result.js';
+import { invariant, type Result } from '../model/result.js';
 import type { Content } from '../model/studio.js';
 import { sayPlan } from '../words/say-plan.js';
 import { checkExpectations } from './check-expectations.js';
 import { gatherFiles } from './gather-files.js';
+import type { IssuedEdition } from './issued.js';
 import type { CommonOptions } from './options.js';
 import type { PlannedClient } from './planned-client.js';
 import { readHistory } from './read-history.js';
@@ -26,6 +27,11 @@ export interface ReadStudio {
   readonly linked: LinkedLibrary;
   /** What was done, by client; of a client without editions nothing stands here. */
   readonly histories: ReadonlyMap<ClientId, History>;
+  /** The latest edition, by client; as above. */
+  readonly issued: ReadonlyMap<ClientId, IssuedEdition>;
+  /** The pages as they lie in the folder, and all that was read in them. */
+  readonly files: readonly FolderFile[];
+  readonly read: Result<Content>;
   /** What is wrong; `advice` apart, which `check` alone tells in full. */
   readonly problems: readonly Problem[];
   readonly advice: readonly Problem[];
@@ -39,21 +45,25 @@ export async function readStudio(options: CommonOptions): Promise<ReadStudio> {
     const bytes = texts.get(file);
     return bytes === undefined ? undefined : new TextDecoder().decode(bytes);
   };
-  const { value, problems } = readFolder(gathered.value, { rules: RULE_IDS });
+  const read = readFolder(gathered.value, { rules: RULE_IDS });
+  const { value, problems } = read;
   const linked = linkLibrary(value.library.exercises);
   // Told once, and not with every client; a rule that is not there was told when its page was read.
   const rules = layOverrides(value.library.overrides).problems.filter(({ code }) => code !== 'rule-not-found');
   const advice = problems.filter(({ code }) => isAdvice(code));
   const wrong = problems.filter(({ code }) => !isAdvice(code));
   const histories = new Map<ClientId, History>();
+  const issued = new Map<ClientId, IssuedEdition>();
   const marks: Problem[] = [];
   for (const { id } of value.clients) {
-    const read = await readHistory(options.content, id);
-    marks.push(...read.problems);
-    if (read.value.blocks.length > 0) histories.set(id, read.value);
+    const { value: past, problems: unread } = await readHistory(options.content, id);
+    marks.push(...unread);
+    if (past.history.blocks.length > 0) histories.set(id, past.history);
+    if (past.issued !== null) issued.set(id, past.issued);
   }
   const found = [...gathered.problems, ...wrong, ...rules, ...marks];
-  return { content: value, linked, histories, problems: found, advice, sourceOf };
+  const files = gathered.value;
+  return { content: value, linked, histories, issued, files, read, problems: found, advice, sourceOf };
 }
 
 /** The clients a command is about; the problem `no-such-client` where `--only` names none. */

@@ -10,7 +10,8 @@ import { sayEdition } from '../words/say-editions.js';
 import { accountIn, findingsOf, recordsOf } from '../words/say-findings.js';
 import { sayWithheld } from '../words/say-withheld.js';
 import { type Drawing, drawClient, drawStudio, openDrawing } from './draw-client.js';
-import { bookOf, readIssued, type Shown, showOf, standingOf } from './issued.js';
+import { readEditions } from './editions.js';
+import { bookOf, readLatest, type Shown, showOf, standingOf } from './issued.js';
 import type { CommonOptions } from './options.js';
 import type { PlannedClient } from './planned-client.js';
 import { type Progress, progressOn } from './progress.js';
@@ -62,11 +63,9 @@ async function build(studio: ReadStudio, options: CommonOptions, progress: Progr
     const result = planClient(studio, client, options.today, 0);
     problems.push(...result.problems);
     if (result.planned === null) continue;
-    const last = await readIssued(options.content, client.id);
-    problems.push(...last.problems);
-    if (last.problems.length > 0) continue;
+    const last = studio.issued.get(client.id) ?? null;
     planned.push(result.planned);
-    shown.set(client.id, showOf(studio.content.library, result.planned, last.value, options.today));
+    shown.set(client.id, showOf(studio.content.library, result.planned, last, options.today));
   }
   if (problems.some(stopsEverything)) return { problems, ...UNTOUCHED };
 
@@ -158,7 +157,9 @@ async function drawKept(
   drawing: Drawing,
   { content, today }: CommonOptions,
 ): Promise<number | null> {
-  const { value } = await readIssued(content, client);
+  // Read anew: of a client whose page cannot be read nothing else is known.
+  const editions = await readEditions(content, client);
+  const { value } = await readLatest(content, client, editions.value);
   if (value === null) return null;
   const { edition, withdrawal } = value;
   if (withdrawal === null && own.some(({ unsafe }) => unsafe === true)) return null;

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Problem } from '../model/problem.js';
 import { FOLDER } from '../model/problem.js';
 import { freezeEdition, nextEdition, saysTheSame } from './editions.js';
-import { readIssued, tellChanges } from './issued.js';
+import { tellChanges } from './issued.js';
 import { keepFolderOf } from './keep-state.js';
 import type { CommonOptions } from './options.js';
 import { chosenClients, concerning, planClient, publishable, type ReadStudio, readStudio } from './read-studio.js';
@@ -42,19 +42,18 @@ async function issueOne(studio: ReadStudio, options: CommonOptions): Promise<Iss
   if (client === undefined) return { problems: [], ...NOTHING };
   const next = await nextEdition(options.content, client.id);
   if ('code' in next) return { problems: [next], ...NOTHING };
-  const last = await readIssued(options.content, client.id);
-  if (last.problems.length > 0) return { problems: last.problems, ...NOTHING };
+  const last = studio.issued.get(client.id);
   const { planned, problems } = planClient(studio, client, options.today, next.n);
   if (planned === null) return { problems, ...NOTHING };
   // One that was withdrawn holds no more, whatever it says.
-  const holds = last.value?.withdrawal === null ? last.value.edition : null;
+  const holds = last?.withdrawal === null ? last.edition : null;
   if (holds !== null && saysTheSame(holds, studio.content.library, planned)) {
     const summary = [`Nothing has changed since edition ${holds.n}: it still holds, and no other is issued.`];
     return { problems, summary, facts: { issued: null, holds: holds.n } };
   }
   const unkept = await keepFolderOf(options.state, client.id, options.today);
   if (unkept !== undefined) return { problems: [...problems, unkept], ...NOTHING };
-  const { told, changes } = tellChanges(studio.content.library, planned, last.value?.edition);
+  const { told, changes } = tellChanges(studio.content.library, planned, last?.edition);
   const edition = await freezeEdition(options.content, next, told, options.today, changes);
   if ('code' in edition) return { problems: [...problems, edition], ...NOTHING };
   return {

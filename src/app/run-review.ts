@@ -20,8 +20,6 @@ import { type ReviewNames, sayProposal, sayReview, sayReviewLine } from '../word
 import { sayReviewEdits } from '../words/say-review-edits.js';
 import { plainSpaces } from '../words/spacing.js';
 import { wrapLine } from '../words/wrap-lines.js';
-import { gatherFiles } from './gather-files.js';
-import { readIssued } from './issued.js';
 import { type CommonOptions, EXIT } from './options.js';
 import { proposedPage } from './proposed-page.js';
 import { chosenClients, concerning, type ReadStudio, readStudio } from './read-studio.js';
@@ -60,23 +58,22 @@ export async function runReview(options: CommonOptions, { apply }: ReviewWanted)
   if ('code' in chosen) problems.push(chosen);
   const all: Reviewed[] = [];
   for (const client of 'code' in chosen ? [] : chosen) {
-    const { value: last, problems: unread } = await readIssued(options.content, client.id);
-    // An edition that cannot be read was told with the history.
-    const told = new Set(problems.map((problem) => JSON.stringify(problem)));
-    problems.push(...unread.filter((problem) => !told.has(JSON.stringify(problem))));
-    all.push(reviewOne(studio, client, { isoToday: options.today, withdrawn: last?.withdrawal?.date }));
+    const withdrawn = studio.issued.get(client.id)?.withdrawal?.date;
+    all.push(reviewOne(studio, client, { isoToday: options.today, withdrawn }));
   }
   const reviewed = all.sort(
     (a, b) => NEEDS.indexOf(a.review.need) - NEEDS.indexOf(b.review.need) || compareIds(a.client.id, b.client.id),
   );
-  const files = (await gatherFiles(options.content)).value;
   const changes: PageChange[] = [];
   const told = new Map<Reviewed, readonly string[]>();
   for (const one of reviewed) {
     const wanted = one.review.proposals.filter(
       ({ reason }) => apply === undefined || apply === true || apply.includes(reason.rule),
     );
-    const { page, problems: refused } = proposedPage(files, one.client.place.file, wanted, { rules: RULE_IDS });
+    const { page, problems: refused } = proposedPage(studio.files, one.client.place.file, wanted, {
+      rules: RULE_IDS,
+      read: studio.read,
+    });
     problems.push(...refused);
     if (page === null) continue;
     const { path, before, after } = page;

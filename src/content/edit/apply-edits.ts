@@ -7,6 +7,8 @@ import type { Client } from '../../model/client.js';
 import type { Edit, EditFault } from '../../model/edit.js';
 import { clientId } from '../../model/identity.js';
 import { FOLDER, ofClient, type Problem } from '../../model/problem.js';
+import type { Result } from '../../model/result.js';
+import type { Content } from '../../model/studio.js';
 import { openFile } from '../open-file.js';
 import { type FolderFile, type ReadOptions, readFolder } from '../read-folder.js';
 import { startReport } from '../report.js';
@@ -23,12 +25,17 @@ export interface EditedPage {
   readonly after: string;
 }
 
+export interface EditOptions extends ReadOptions {
+  /** What was read in these files with these options; they are read for it where it is not at hand. */
+  readonly read?: Result<Content>;
+}
+
 /** `files` is the whole folder, `path` the client's page in it. Reports `edit-not-possible`. */
 export function applyEdits(
   files: readonly FolderFile[],
   path: string,
   edits: readonly Edit[],
-  options: ReadOptions = {},
+  options: EditOptions = {},
 ): EditedPage | { readonly problem: Problem } {
   const bytes = files.find((file) => file.path === path)?.bytes;
   const before = bytes && decoded(bytes);
@@ -73,7 +80,7 @@ export function faultOf(
   before: string,
   after: string,
   edits: readonly Edit[],
-  options: ReadOptions,
+  options: EditOptions,
 ): EditFault | undefined {
   const edit = Math.max(0, edits.length - 1);
   const named = edits[edit];
@@ -85,9 +92,8 @@ export function faultOf(
   if (!wanted || !found || canonical(newLast(found, facts)) !== canonical(newLast(wanted, facts))) {
     return { edit, why: 'not-exact', name };
   }
-  const folder = (text: string): readonly FolderFile[] =>
-    files.map((file) => (file.path === path ? { path, bytes: bytesOf(text) } : file));
-  const [then, now] = [readFolder(folder(before), options), readFolder(folder(after), options)];
+  const changed = files.map((file) => (file.path === path ? { path, bytes: bytesOf(after) } : file));
+  const [then, now] = [options.read ?? readFolder(files, options), readFolder(changed, options)];
   const wrong = newErrors(then.problems, now.problems)[0];
   if (wrong) return { edit, why: 'would-be-wrong', name: wrong.code };
   const isIts = ({ place }: Client): boolean => place.file === path;
