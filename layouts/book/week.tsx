@@ -121,7 +121,7 @@ export function Session({ book, leaf, day }: { readonly book: Book; readonly lea
     >
       <p class="minutes">{session.minutes}</p>
       {session.workOnThis ? (
-        <p class="work-on">
+        <p class="work-on" dir="auto">
           <Words line={session.workOnThis} />
         </p>
       ) : null}

@@ -11,6 +11,7 @@ import type { Client } from '../model/client.js';
 import type { Plan } from '../model/plan.js';
 import type { Library } from '../model/studio.js';
 import { sayFullDate } from '../words/say-date.js';
+import { type Speech, speechOf } from '../words/speech.js';
 import { composeExercise } from './compose-exercise.js';
 import {
   composeCalendar,
@@ -20,6 +21,7 @@ import {
   composeSafety,
   firstDateOf,
 } from './compose-front.js';
+import { composePartner } from './compose-partner.js';
 import { composeSession } from './compose-session.js';
 import { reachExercises } from './reach-exercises.js';
 import { stripsOf, subjectOf } from './subject.js';
@@ -31,12 +33,15 @@ export interface BookletWanted {
   readonly plan: Plan;
   /** What is otherwise than in the edition before it; absent in a first one. */
   readonly changes?: readonly Change[];
+  /** How the client is spoken to; by default in the language of their file. */
+  readonly speech?: Speech;
 }
 
-export function composeBooklet({ library, client, plan, changes }: BookletWanted): Booklet {
-  const subject = subjectOf(library, client, plan);
-  const { speech } = subject;
+export function composeBooklet(wanted: BookletWanted): Booklet {
+  const { library, client, plan, changes, speech = speechOf(client.language) } = wanted;
+  const subject = subjectOf({ library, client, plan, speech });
   const { words } = speech;
+  const partner = composePartner(subject);
   const pages = reachExercises(subject);
   const reachable = new Set<string>(pages.map(({ id }) => id));
   return {
@@ -57,6 +62,7 @@ export function composeBooklet({ library, client, plan, changes }: BookletWanted
       composeCalendar(subject),
       ...stripsOf(plan).map((strip) => composeSession(subject, strip)),
       ...pages.map((exercise) => composeExercise(subject, exercise, reachable)),
+      ...(partner === undefined ? [] : [partner]),
       composeRecord(subject),
     ],
   };

@@ -10,7 +10,7 @@ import { sayFullDate } from '../words/say-date.js';
 import type { Names } from '../words/say-figures.js';
 import { exercisesIn, namesAmong } from '../words/say-names.js';
 import { namesIn } from '../words/say-plan.js';
-import { type Speech, speechOf } from '../words/speech.js';
+import type { Speech } from '../words/speech.js';
 
 export interface Subject {
   readonly library: Library;
@@ -26,19 +26,20 @@ export interface Subject {
   readonly names: Names;
 }
 
-export function subjectOf(library: Library, client: Client, plan: Plan): Subject {
-  const speech = speechOf(client.language);
+export function subjectOf(of: Pick<Subject, 'library' | 'client' | 'plan' | 'speech'>): Subject {
+  const { library, client, plan, speech } = of;
   const exercises = new Map<string, Exercise>();
   for (const exercise of library.exercises) for (const former of exercise.formerIds) exercises.set(former, exercise);
   for (const exercise of library.exercises) exercises.set(exercise.id, exercise);
   const plain = namesIn(plan);
+  const called = namesAmong(exercisesIn(plan), (id) => exercises.get(id)?.name ?? plain.exercise(id), speech);
   return {
     library,
     client,
     plan,
     speech,
     foreign:
-      primaryLanguage(library.studio.language) === primaryLanguage(client.language)
+      primaryLanguage(library.studio.language) === primaryLanguage(speech.language)
         ? undefined
         : library.studio.language,
     exercises,
@@ -49,7 +50,8 @@ export function subjectOf(library: Library, client: Client, plan: Plan): Subject
       date: sayFullDate(plan.today, speech),
     },
     names: {
-      exercise: namesAmong(exercisesIn(plan), (id) => exercises.get(id)?.name ?? plain.exercise(id), speech),
+      // In a line that runs the other way a name is read on its own.
+      exercise: (id) => speech.hold(called(id)),
       load: plain.load,
     },
   };

@@ -76,7 +76,9 @@ export function saySet(load: LoadText, of: Amount, speech: SetSpeech): string {
   if (!isLoaded(load)) return sayAmountInFull(of, speech);
   const amount = sayAmount(of, speech);
   if (amount === '') return sayLoadText(load);
-  return speech.hold(isCounted(of) ? `${sayLoadText(load)} ×${NO_BREAK}${amount}` : `${sayLoadText(load)}, ${amount}`);
+  // A unit of time or length is a word of the language, and runs as the line does.
+  if (!isCounted(of)) return `${speech.hold(sayLoadText(load))}, ${amount}`;
+  return speech.hold(`${sayLoadText(load)} ×${NO_BREAK}${amount}`);
 }
 
 /** `16 kilograms, 8 reps`. */

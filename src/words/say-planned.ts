@@ -52,7 +52,7 @@ function sayRound(load: LoadText, speech: SetSpeech): Omit<SaidSet, 'load'> {
   const held = isLoaded(load);
   return {
     amount,
-    text: held ? `${sayLoadText(load)}, ${amount}` : amount,
+    text: held ? `${speech.hold(sayLoadText(load))}, ${amount}` : amount,
     spoken: held ? `${sayLoadAloud(load, speech)}, ${amount}` : amount,
     stack: held ? [sayLoadText(load), amount] : [amount],
   };
@@ -66,7 +66,7 @@ function sayTest(load: LoadText, { seconds }: Lifted, speech: SetSpeech): Omit<S
   const held = isLoaded(load);
   return {
     amount: time.join(''),
-    text: speech.hold(doses.test([...(held ? [sayLoadText(load)] : []), ...time].join(', '))),
+    text: doses.test([...(held ? [speech.hold(sayLoadText(load))] : []), ...time].join(', ')),
     spoken: doses.test([...(held ? [sayLoadAloud(load, speech)] : []), ...aloud].join(', ')),
     stack: [doses.test(''), ...(held ? [sayLoadText(load)] : []), ...time],
   };

@@ -82,6 +82,8 @@ describe('one set', () => {
 
   test('keeps its order in a line that runs from right to left', () => {
     expect(saySet(bell, { reps: 8 }, arabic)).toBe('\u206616\u00a0kg ×\u00a08\u2069');
+    // What is a word of the language runs with its line.
+    expect(saySet(bell, { seconds: 30 }, arabic)).toBe('\u206616\u00a0kg\u2069, 30\u00a0s');
     const dose = { kind: 'sets', sets: 3, reps: { min: 8, max: 8 }, eachSide: false } as const;
     expect(sayDose(dose, arabic)).toBe('\u20663\u00a0×\u00a08\u2069');
   });
