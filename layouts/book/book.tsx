@@ -3,6 +3,7 @@ import type { VNode } from 'preact';
 import { ExercisePage } from './exercise.js';
 import { Calendar, Cover, HowTo, Record, Safety } from './front.js';
 import type { Book, Leaf } from './leaves.js';
+import { PartnerLeaf } from './partner.js';
 import { TurnLeaf } from './turn.js';
 import { CoolDown, Session, Week } from './week.js';
 
@@ -26,6 +27,8 @@ function drawLeaf(book: Book, leaf: Leaf): VNode {
       return <CoolDown book={book} leaf={leaf} day={leaf.day} />;
     case 'exercise':
       return <ExercisePage book={book} leaf={leaf} part={leaf.part} />;
+    case 'partner':
+      return <PartnerLeaf book={book} leaf={leaf} part={leaf.part} />;
     case 'record':
       return <Record book={book} leaf={leaf} part={leaf.part} />;
   }

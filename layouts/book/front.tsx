@@ -15,7 +15,7 @@ interface Props<Part> {
 
 function Contents({ book }: { readonly book: Book }) {
   const first = book.leaves.filter(({ kind }) => kind === 'how-to' || kind === 'safety' || kind === 'calendar');
-  const last = book.leaves.filter(({ kind }) => kind === 'record');
+  const last = book.leaves.filter(({ kind }) => kind === 'partner' || kind === 'record');
   const entry = (id: string, title: ComponentChildren, beside = '') => (
     <li>
       <a href={`#${id}`}>

@@ -11,6 +11,7 @@ import type {
   ExercisePart,
   HowToPart,
   Part,
+  PartnerPart,
   RecordPart,
   SafetyPart,
   SessionPart,
@@ -57,6 +58,7 @@ export type Leaf = Named &
     | { readonly kind: 'turn'; readonly day: Day; readonly turn: Turn; readonly place: number }
     | { readonly kind: 'cool-down'; readonly day: Day }
     | { readonly kind: 'exercise'; readonly part: ExercisePart }
+    | { readonly kind: 'partner'; readonly part: PartnerPart }
     | { readonly kind: 'record'; readonly part: RecordPart }
   );
 
@@ -126,6 +128,8 @@ function leavesOfPart(part: Part, weekLeaves: readonly Leaf[], first: SessionPar
       return part === first ? weekLeaves : [];
     case 'exercise':
       return [{ kind: part.kind, id: exerciseLeafId(part.id), title: part.title, part }];
+    case 'partner':
+      return [{ kind: part.kind, id: 'partner', title: part.title, part }];
     case 'record':
       return [{ kind: part.kind, id: 'record', title: part.title, part }];
   }

@@ -4,6 +4,7 @@
  */
 import type { Client } from '../model/client.js';
 import type { Exercise } from '../model/exercise.js';
+import { firstNameOf } from '../model/first-name.js';
 import { clientId, compareIds } from '../model/identity.js';
 import { FOLDER, ofClient, type Problem } from '../model/problem.js';
 import type { Programme } from '../model/programme.js';
@@ -90,10 +91,18 @@ export function readFolder(files: readonly FolderFile[], options: ReadOptions = 
       programmes: programmes.flatMap(({ programme, id }): Programme[] => (programme && isId(id) ? [programme] : [])),
       overrides,
     },
-    clients: clients.flatMap(({ client, id }): Client[] => (client && isId(id) ? [client] : [])),
+    clients: besidePartners(clients.flatMap(({ client, id }): Client[] => (client && isId(id) ? [client] : []))),
   };
   return { value: content, problems: inOrder(withoutOff(problems, opened)) };
 }
+
+/** Two whose pages name each other know each other by first name. */
+const besidePartners = (clients: readonly Client[]): readonly Client[] =>
+  clients.map((client) => {
+    const partner = clients.find(({ id }) => id === client.partner && id !== client.id);
+    if (partner === undefined || partner.partner !== client.id) return client;
+    return { ...client, partnerName: firstNameOf(partner.name) };
+  });
 
 const wholeOf = (path: string) => ({ file: path, line: 1, column: 1, length: 1 });
 

@@ -236,6 +236,32 @@ export interface ExercisePart {
    */
   readonly why?: readonly { readonly lead: string; readonly text: string }[];
 }
+/** One exercise as whoever stands beside the client follows it. */
+export interface Watched {
+  readonly exercise: ExerciseId;
+  readonly name: string;
+  /** `Count the good reps aloud.` */
+  readonly count: readonly string[];
+  readonly watch: readonly Line[];
+  readonly faults: readonly { readonly see: Line; readonly say: Line }[];
+  readonly stop: readonly Line[];
+}
+/**
+ * For the partner, to be handed over: it counts as public. First names, exercises and the library's own words; no load, no
+ * figure, no caution, no date.
+ */
+export interface PartnerPart {
+  readonly kind: 'partner';
+  readonly title: string;
+  readonly paragraphs: readonly Line[];
+  readonly emergencyTitle: string;
+  readonly emergency: readonly Line[];
+  readonly call: string;
+  readonly stopTitle: string;
+  readonly sessions: readonly { readonly title: string; readonly exercises: readonly ExerciseId[] }[];
+  /** Every one of them once, in the order first met. */
+  readonly watched: readonly Watched[];
+}
 export interface RecordPart {
   readonly kind: 'record';
   readonly title: string;
@@ -243,7 +269,15 @@ export interface RecordPart {
   readonly paragraphs: readonly Line[];
 }
 
-export type Part = CoverPart | HowToPart | SafetyPart | CalendarPart | SessionPart | ExercisePart | RecordPart;
+export type Part =
+  | CoverPart
+  | HowToPart
+  | SafetyPart
+  | CalendarPart
+  | SessionPart
+  | ExercisePart
+  | PartnerPart
+  | RecordPart;
 
 export interface Booklet {
   readonly schema: 1;

@@ -241,6 +241,8 @@ export interface Client {
   readonly language: string;
   readonly largePrint: boolean;
   readonly partner?: ClientId;
+  /** What the partner is called, by their first name, where each page names the other. */
+  readonly partnerName?: string;
   readonly replanning: 'fixed' | 'within bounds';
   /** How many blocks went before: 0 is a first block. */
   readonly blocksBefore: number;

@@ -12,6 +12,7 @@ import { layOutCover } from './lay-out-cover.js';
 import { layOutExercise } from './lay-out-exercise.js';
 import { layOutHowTo, layOutSafety } from './lay-out-front.js';
 import { type Chapter, fillPages, pagesOfTargets, placeSheets } from './lay-out-pages.js';
+import { layOutPartner } from './lay-out-partner.js';
 import { layOutNotesPage, layOutRecord } from './lay-out-record.js';
 import { layOutSession } from './lay-out-session.js';
 import type { Page } from './page.js';
@@ -40,12 +41,15 @@ function chaptersOf(part: Part, index: number, setting: Setting): readonly Chapt
       return layOutSession(part, setting, target);
     case 'exercise':
       return [layOutExercise(part, setting)];
+    case 'partner':
+      return [layOutPartner(part, setting, target)];
     case 'record':
       return [layOutRecord(part, setting, target)];
   }
 }
 
-const isFront = (part: Part): boolean => part.kind !== 'session' && part.kind !== 'exercise' && part.kind !== 'record';
+const isFront = ({ kind }: Part): boolean =>
+  kind !== 'session' && kind !== 'exercise' && kind !== 'partner' && kind !== 'record';
 
 /** Contents close the front matter, before the first session. */
 function allChapters(booklet: Booklet, setting: Setting): readonly Chapter[] {

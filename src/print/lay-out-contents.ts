@@ -22,6 +22,7 @@ function entryOf(
     case 'how-to':
     case 'safety':
     case 'calendar':
+    case 'partner':
     case 'record':
       return { text: part.title, target: partTarget(index), strong: false };
   }

@@ -108,6 +108,13 @@ export interface BookletWords {
   /** In the place of a coach's own line for the next session: what is tested again in it. */
   readonly testAgain: (names: readonly string[]) => string;
 
+  /** `For Nell, who stands beside`: the partner’s own page. */
+  readonly partnerTitle: (partner: string) => string;
+  readonly partner: (client: string) => readonly string[];
+  /** What is counted aloud, by what a set is counted in. */
+  readonly partnerCounts: Readonly<Record<'reps' | 'seconds' | 'metres' | 'rounds', string>>;
+  readonly partnerSides: string;
+
   readonly recordTitle: string;
   readonly record: (who: WhoIsWho) => readonly string[];
 }

@@ -176,6 +176,22 @@ export const englishBooklet: BookletWords = {
 
   testAgain: (names) => `We test again, once you are warm: ${listed(names)}.`,
 
+  partnerTitle: (partner) => `For ${partner}: count, watch, speak`,
+  partner: (client) => [
+    `You count, you watch, you speak. No hands-on help.`,
+    `Stand to the side, where ${client} sees you. Never where a load could fall.`,
+    `Bells go by the floor: set down, then picked up. Never hand to hand.`,
+    `Say one thing at a time, in few words.`,
+    `Never ask for one more. ${client} says when it is enough.`,
+  ],
+  partnerCounts: {
+    reps: 'Count the good reps aloud.',
+    seconds: 'Watch the clock. Say the last five seconds aloud.',
+    metres: 'Look ahead: is the way clear? Say when to turn.',
+    rounds: 'Count the rounds aloud.',
+  },
+  partnerSides: 'Say which side is next.',
+
   recordTitle: 'What you noticed',
   record: (who) => [
     `After each session: the date, how hard it was from 0 to 10, and a word on what felt light, heavy or sore.`,

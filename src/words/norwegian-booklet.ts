@@ -175,6 +175,22 @@ export const norwegianBooklet: BookletWords = {
 
   testAgain: (names) => `Vi tester på nytt når du er varm: ${listed(names, 'og')}.`,
 
+  partnerTitle: (partner) => `Til ${partner}: tell, se og si fra`,
+  partner: (client) => [
+    'Du teller, du ser på, du snakker. Ingen hjelp med hendene.',
+    `Stå ved siden av, der ${client} ser deg. Aldri der en vekt kan falle.`,
+    'Vekter går via gulvet: sett ned, så tatt opp. Aldri fra hånd til hånd.',
+    'Si én ting om gangen, med få ord.',
+    `Be aldri om én til. ${client} sier når det er nok.`,
+  ],
+  partnerCounts: {
+    reps: 'Tell de gode repetisjonene høyt.',
+    seconds: 'Se på klokken. Si de fem siste sekundene høyt.',
+    metres: 'Se fram: er veien fri? Si når det er tid for å snu.',
+    rounds: 'Tell rundene høyt.',
+  },
+  partnerSides: 'Si hvilken side som er neste.',
+
   recordTitle: 'Det du merket',
   record: (who) => [
     'Etter hver økt: datoen, hvor hardt det var fra 0 til 10, og et ord om det som føltes lett, tungt eller sårt.',

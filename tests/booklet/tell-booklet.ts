@@ -54,6 +54,17 @@ function tellPart(part: Part): readonly string[] {
         `  ${part.stopTitle}: ${part.stop.map(plainText).join(' / ')}`,
         ...(part.why ?? []).map(({ lead, text }) => `  Why: ${[lead, text].filter((said) => said !== '').join(': ')}`),
       ];
+    case 'partner':
+      return [
+        `PARTNER ${part.title}`,
+        ...lines(part.paragraphs),
+        ...part.sessions.map(({ title, exercises }) => `  ${title}: ${exercises.join(', ')}`),
+        ...part.watched.flatMap(({ name, count, watch, faults, stop }) => [
+          `  ${name}: ${[...count, ...watch.map(plainText)].join(' / ')}`,
+          ...faults.map(({ see, say }) => `    ${plainText(see)}: ${plainText(say)}`),
+          ...stop.map((line) => `    ${part.stopTitle}: ${plainText(line)}`),
+        ]),
+      ];
     case 'record':
       return [`RECORD ${part.title}, ${part.lines} lines`, ...lines(part.paragraphs)];
   }
