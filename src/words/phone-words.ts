@@ -1,0 +1,164 @@
+/**
+ * What the training screens say. Every sentence has twelve words at most: it is read from the floor, between two sets.
+ * Loads, doses and dates come as texts already said.
+ */
+import type { BodyPart } from '../model/exercise.js';
+import type { AlarmSign } from '../model/log.js';
+import type { KeepFault, Today } from '../model/training.js';
+
+export interface PhoneWords {
+  // The way in
+  readonly trainingTitle: string;
+  /** `Start session A`, on the main button. */
+  readonly startSession: (session: string) => string;
+  readonly goOn: string;
+  readonly toBooklet: string;
+  readonly toTraining: string;
+  readonly thisPhone: string;
+  /** `3 of 12 sessions done.` */
+  readonly sessionsDone: (done: number, of: number) => string;
+  /** `About 40 minutes.` */
+  readonly about: (minutes: number) => string;
+  readonly nothingNext: string;
+  readonly firstOpening: readonly string[];
+  readonly draft: readonly string[];
+  readonly cannotKeep: Readonly<Record<KeepFault, readonly string[]>>;
+  readonly newEdition: (edition: number) => readonly string[];
+  readonly whatChanged: string;
+  /** `It has been 9 days. Nothing to catch up.` */
+  readonly away: (days: number) => readonly string[];
+  /** `lighter`: the session to come was made lighter since it was printed. */
+  readonly awayLighter: string;
+  /** `You were on set 2, 4 minutes ago.` */
+  readonly wasOnSet: (set: number, minutes: number) => string;
+  readonly didYouFinish: string;
+  readonly yesFinished: string;
+  readonly notYet: string;
+  readonly underWay: (minutes: number) => string;
+  readonly notSent: (sessions: number) => string;
+  readonly ended: string;
+  readonly withdrawn: string;
+  readonly alarmStands: readonly string[];
+
+  // Before
+  readonly howIsToday: string;
+  readonly today: Readonly<Record<Today, string>>;
+  readonly lessIsFine: string;
+  /** `Today: two exercises, 20 minutes.` */
+  readonly shortIs: (exercises: number, minutes: number) => string;
+  readonly takeShort: string;
+  readonly takeEasier: string;
+  readonly takePlanned: string;
+  readonly warmedUp: string;
+  readonly cooledDown: string;
+  readonly passBy: string;
+
+  // The set
+  /** `Exercise 3 of 6` */
+  readonly turn: (number: number, of: number) => string;
+  /** `Set 2 of 3.` */
+  readonly setOf: (number: number, of: number) => string;
+  /** `Round 2 of 3.` */
+  readonly roundOf: (number: number, of: number) => string;
+  readonly warmUpSet: string;
+  readonly trialSet: string;
+  readonly feelerSet: string;
+  readonly testSet: string;
+  readonly setDone: (number: number) => string;
+  readonly startSet: (number: number) => string;
+  readonly start: string;
+  /** `Next: set 3, 16 kg × 8` */
+  readonly next: (number: number, dose: string) => string;
+  readonly nextExercise: (name: string, dose: string) => string;
+  readonly wasDifferent: (number: number) => string;
+  readonly rubOut: (number: number) => string;
+  readonly longerRest: (seconds: number) => string;
+  readonly restOver: string;
+  /** Said aloud: `Set 2 marked. Rest, 90 seconds.` */
+  readonly marked: (number: number, seconds: number) => string;
+  readonly markedOnly: (number: number) => string;
+  readonly rubbedOut: (number: number) => string;
+  readonly restOverFor: (number: number) => string;
+  readonly lastTime: (dose: string) => string;
+  readonly paper: (dose: string) => string;
+  readonly instead: (dose: string) => string;
+  readonly earned: string;
+  readonly notEarned: string;
+  readonly easierToday: string;
+  readonly somethingHurts: string;
+  readonly leaveSet: string;
+  readonly leaveExercise: string;
+  readonly oneMore: string;
+  readonly stopHere: string;
+  readonly wholeExercise: string;
+  readonly wholeWeek: string;
+  readonly tally: Readonly<Record<'to do' | 'done' | 'easier' | 'left out' | 'extra', string>>;
+  /** `Signal every 60 seconds.` */
+  readonly signalEvery: (seconds: number) => string;
+  readonly workNow: string;
+  readonly timeUp: string;
+  readonly side: Readonly<Record<'left' | 'right', string>>;
+  readonly stop: string;
+  readonly why: string;
+
+  // Different, easier, reserve
+  readonly whatWasDone: (set: number) => string;
+  readonly whatLifted: string;
+  readonly howMany: Readonly<Record<'reps' | 'seconds' | 'metres', string>>;
+  readonly fewer: string;
+  readonly more: string;
+  readonly keepThis: string;
+  readonly back: string;
+  readonly easierWays: string;
+  readonly asPlanned: string;
+  readonly howManyMore: string;
+  readonly ofSide: (side: 'left' | 'right') => string;
+  readonly orMore: (number: number) => string;
+  readonly notSaid: string;
+
+  // What hurts
+  readonly anyOfThese: string;
+  readonly signs: Readonly<Record<AlarmSign, string>>;
+  readonly noneOfThese: string;
+  readonly stopNow: string;
+  readonly emergency: readonly string[];
+  readonly whereHurts: string;
+  readonly parts: Readonly<Record<BodyPart | 'elsewhere', string>>;
+  readonly howMuch: string;
+  readonly scale: string;
+  readonly advice: Readonly<Record<'gently' | 'easier' | 'leave', readonly string[]>>;
+  readonly take: Readonly<Record<'gently' | 'easier' | 'leave' | 'stop', string>>;
+
+  // The end
+  readonly howHard: string;
+  readonly hardScale: string;
+  readonly openSets: (sets: number) => string;
+  readonly finished: (session: string) => string;
+  readonly finishedWhole: string;
+  readonly finishedPart: string;
+  readonly nextIs: (session: string, date: string) => string;
+  readonly sendTitle: string;
+  readonly send: string;
+  readonly sendWhat: (sessions: number) => string;
+  readonly passed: string;
+  readonly copied: string;
+  readonly saved: string;
+  readonly copy: string;
+  readonly save: string;
+  readonly nothingToSend: string;
+  readonly showMessage: string;
+
+  // This phone
+  readonly leftHand: string;
+  readonly sound: string;
+  readonly vibration: string;
+  readonly tempo: string;
+  readonly awake: string;
+  readonly lockedNote: string;
+  readonly units: string;
+  readonly unit: Readonly<Record<'as printed' | 'kg' | 'lb', string>>;
+  readonly marksKept: (marks: number) => string;
+  readonly persisted: string;
+  readonly notPersisted: string;
+  readonly saveMarks: string;
+}
