@@ -14,6 +14,8 @@ import { invariant } from '../../src/model/result.js';
 import { drawBooklet } from '../../src/print/draw-booklet.js';
 import { speechOf } from '../../src/words/speech.js';
 import { planDemo } from '../studio/demo-plans.js';
+import { longestSentence } from '../words/ban-list.js';
+import { tellBooklet } from './tell-booklet.js';
 
 const ID = 'sunniva-lund';
 let booklet: Booklet;
@@ -72,6 +74,24 @@ describe('on screen', () => {
     expect(JSON.stringify(english)).not.toContain('"lang"');
     expect(html(english)).not.toContain('<bdi');
   });
+});
+
+test('every client of the demo could be spoken to so', async () => {
+  const { clients, plans, library } = await planDemo();
+  const told = clients.flatMap((client) => {
+    const plan = plans.get(client.id);
+    return plan === undefined ? [] : [composeBooklet({ library, client: { ...client, language: 'nb' }, plan })];
+  });
+  expect(told.length).toBeGreaterThan(10);
+  for (const of of told) {
+    expect(tellBooklet(of)).not.toMatch(/undefined|NaN|\[object|\.\.(?!\.)| [.,;]\s/);
+    const cells = of.parts.flatMap((part) => (part.kind === 'session' ? part.rows.flatMap((row) => row.cells) : []));
+    expect(cells.length).toBeGreaterThan(20);
+    for (const { effort, how, tempo, trial = '', gate, why } of cells) {
+      for (const text of [effort, ...how, tempo, trial, gate?.needs ?? '', gate?.otherwise ?? '', ...why])
+        expect(longestSentence(text), text).toBeLessThanOrEqual(12);
+    }
+  }
 });
 
 interface Element {

@@ -1,6 +1,7 @@
 /** Every language there is: complete, its own, short and plain; dates, decimals and number forms held to the Unicode CLDR. */
 import { describe, expect, test } from 'vitest';
 import { addDays, dayOfIso, isoOfDay } from '../../src/model/day.js';
+import { BODY_PARTS } from '../../src/model/exercise.js';
 import { BOOKLET_LANGUAGES, bookletLanguage } from '../../src/model/languages.js';
 import type { Catalogue } from '../../src/words/catalogue.js';
 import { CLIENT_RULES } from '../../src/words/client-reason-words.js';
@@ -111,5 +112,75 @@ describe('bokmål against the Unicode CLDR, as Node carries it', () => {
       const form = rules.select(count) === 'one' ? 'økt' : 'økter';
       expect(plain(norwegian.numbers.counted(`${count}`, 'sessions'))).toBe(`${count} ${form}`);
     }
+  });
+});
+
+describe.each(LANGUAGES)('what a new edition changes, in %s', (tag, { changes }) => {
+  const WHATS = [
+    'added',
+    'removed',
+    'version',
+    'load',
+    'amount',
+    'sets',
+    'effort',
+    'tempo',
+    'rest',
+    'conditions',
+  ] as const;
+  const CAUSES = [
+    'care',
+    'seen',
+    'marks',
+    'heavy',
+    'chose-easier',
+    'had-more',
+    'earned',
+    'away',
+    'ill',
+    'none',
+  ] as const;
+  const day = sayDate('2027-09-29', speechOf(tag));
+  const WHEN = [
+    { kind: 'from', day },
+    { kind: 'on', day },
+    { kind: 'between', day, until: day },
+  ] as const;
+  const WHY = [
+    ...CAUSES.map((kind) => ({ kind })),
+    ...[...BODY_PARTS, ''].map((where) => ({ kind: 'pain', where }) as const),
+  ];
+
+  test.each(WHATS)('%s: whole sentences of at most 20 words', (what) => {
+    const said = new Set<string>();
+    for (const when of WHEN)
+      for (const why of WHY)
+        for (const way of ['down', 'up', 'other'] as const)
+          for (const counts of ['reps', 'seconds', 'metres'] as const)
+            for (const load of ['12\u00a0kg', '', null]) {
+              const of = { what, when, why, way, counts, load, sets: 3, steady: counts === 'reps', tempo: '' };
+              const change = { ...of, name: 'split squat with a hand on a chair', instead: 'one-arm row' };
+              for (const line of [changes.row(change), changes.begins(change)]) said.add(line);
+            }
+    expect(said.size).toBeGreaterThan(2);
+    for (const line of said) {
+      expect(line).toMatch(/^\p{Lu}.*\.$/u);
+      expect(line).not.toMatch(/undefined|null| {2}|\.\.| [.,]/);
+      expect(longestSentence(line), line).toBeLessThanOrEqual(20);
+    }
+    // Nobody needs to read over a shoulder where.
+    expect([...said].join(' ')).not.toMatch(/pelvic|belly|bekken|magen/);
+  });
+
+  test('the block as a whole', () => {
+    for (const why of ['away', 'will-be-away', 'ill', 'none'] as const)
+      for (const left of [0, 1, 18])
+        for (const line of [
+          changes.fewer({ why, left, next: day, last: day }),
+          changes.later({ why, left, next: day, last: day }),
+        ]) {
+          expect(line).toMatch(/^[\p{Lu}\d].*\.$/u);
+          expect(longestSentence(line), line).toBeLessThanOrEqual(20);
+        }
   });
 });
