@@ -43,7 +43,7 @@ export const norwegianPhone: PhoneWords = {
   didYouFinish: 'Ble du ferdig med det?',
   yesFinished: 'Ja, det er gjort',
   notYet: 'Ikke ennå',
-  underWay: (minutes) => `Du slapp ${ago(minutes)}.`,
+  underWay: (minutes) => `Du stoppet ${ago(minutes)}.`,
   notSent: (sessions) => `${counted(sessions, 'økt', 'økter')} er ikke sendt til treneren ennå.`,
   ended: 'Dette heftet er slutt. Be treneren om det neste.',
   withdrawn: 'Treneren har trukket heftet tilbake. Tren ikke etter det.',
