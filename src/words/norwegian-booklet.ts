@@ -103,7 +103,7 @@ export const norwegianBooklet: BookletWords = {
     `Har fysioterapeuten eller legen gitt deg andre grenser for smerte? Da gjelder de. Si fra til ${who.coach}.`,
     'Spør først, før du begynner eller fortsetter, hvis du er syk, har vært på sykehus, er eller kan være gravid, eller har nye symptomer. Tren ikke med feber.',
     `Dette heftet er laget til ${who.client}. Ingen andre skal trene etter det.`,
-    'Rydd gulvet. Bruk sko som sitter godt mot gulvet, eller bare føtter. Ha vann og telefon innen rekkevidde.',
+    'Rydd gulvet. Bruk sko som ikke glir, eller bare føtter. Ha vann og telefon innen rekkevidde.',
     'Pust hele tiden. Hold aldri pusten for å presse fram en repetisjon.',
     ...(shows.plates
       ? ['Skiver på håndtak eller stang? Kjenn på hver lås før hvert sett. Ingenting skal kunne gli.']

@@ -41,7 +41,7 @@ export const norwegianReasonsCare: Readonly<Record<CareRuleTold, Saying>> = {
   'strength-unknown': 'Etter så lang tid finner det første settet vekten på nytt.',
   'test-reserve': (f) =>
     `En test, for å se hvor du står. Så mange gode du klarer, og stopp med ${f('reserve') || held(f, '1')} igjen.`,
-  'done-earned': 'Du nådde toppen av området sist.',
+  'done-earned': 'Du nådde det høyeste antallet sist.',
   'done-easier': 'Du valgte den lettere, så dette begynner lettere.',
   'done-median': (f) => `Bestemt av det du førte opp${clause(f('marked'), (day) => ` ${day}`)}.`,
   'done-missed': 'Den siste var tung, så dette begynner litt lettere.',

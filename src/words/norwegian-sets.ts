@@ -65,7 +65,7 @@ export const norwegianSets: SetWords = {
     phrases: 'Du kan fortsatt si noen ord om gangen.',
   },
   repsInTime: (reps) => `Du rekker omtrent ${counted(reps, 'repetisjon', 'repetisjoner')}. Flere trengs ikke.`,
-  deadStop: 'Start hver repetisjon fra full stopp.',
+  deadStop: 'La vekten stå helt stille før hver repetisjon.',
   onlyLike: (way) => `Bare slik: ${way}.`,
   namedWay: (name, way) => `${name}: ${way.slice(0, 1).toLowerCase()}${way.slice(1)}`,
   straightOn: 'Rett fra den ene vekten til den neste, uten pause.',
