@@ -66,7 +66,7 @@ export function ExercisePage({
     <LeafFrame book={book} leaf={leaf} ways={<Way to="cover">{book.words.toContents}</Way>}>
       <Paragraphs lines={part.description} />
       {part.sections.map((section) => (
-        <section>
+        <section class={section.name === 'film' ? 'film' : undefined}>
           <h3>{section.title}</h3>
           {section.name === 'faults' ? (
             <Faults book={book} section={section} />

@@ -37,6 +37,7 @@ export function composeExercise(subject: Subject, exercise: Exercise, reachable:
     ['faults', faultsOf(subject, exercise)],
     ['easier', easierOf(subject, exercise, reachable)],
     ['harder', harderOf(subject, exercise, reachable)],
+    ['film', filmOf(subject, exercise)],
     ['partner', told(words.partner)],
   ];
   return {
@@ -75,6 +76,13 @@ function partsOf(subject: Subject, { facts }: Exercise): Told {
     ...facts.parts.map((id) => ({ lead: namedLine(subject, nameOf(subject, id)), text: [], exercise: id })),
     { lead: [], text: plainLine(partsDone[facts.partsDone]) },
   ];
+}
+
+/** What the coach asks to see of it. */
+function filmOf({ client, speech, who }: Subject, { id, formerIds }: Exercise): Told {
+  const { film } = client;
+  if (film === undefined || ![id, ...formerIds].includes(film.exercise)) return [];
+  return speech.words.booklet.film(who.coach, film.from).map((text) => ({ lead: [], text: plainLine(text) }));
 }
 
 /** What this client minds here, in the coach's words. */

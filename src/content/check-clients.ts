@@ -52,6 +52,18 @@ const checkMainBells = each(({ mainBells }, file) => {
     file.report.add({ code: 'entry-twice', data: { entry: twice } }, placeOf(file, 'main bells'));
 });
 
+const checkFilm = each(({ film }, file, { exercises }) => {
+  if (film === undefined || exercises.some(({ id }) => id === film.exercise)) return;
+  const nearest = nearestOf(
+    film.exercise,
+    exercises.map(({ id }) => id),
+  );
+  file.report.add(
+    { code: 'unknown-exercise', data: { id: film.exercise, nearest } },
+    placeOf(file, 'film', 'exercise'),
+  );
+});
+
 const checkPartner = each((client, file, { clients }) => {
   const { partner } = client;
   if (partner === undefined) return;
@@ -155,6 +167,7 @@ export const clientChecks: readonly FolderCheck[] = [
   { name: 'partners name each other', codes: ['partner-one-way'], check: checkPartners },
   { name: 'one language', codes: ['exercises-other-language'], check: checkLanguage },
   { name: 'the partner is there', codes: ['unknown-client', 'partner-self'], check: checkPartner },
+  { name: 'the exercise to film is there', codes: ['unknown-exercise'], check: checkFilm },
   { name: 'dates in order', codes: ['dates-out-of-order'], check: checkDates },
   { name: 'an age that people reach', codes: ['out-of-range'], check: checkAge },
   { name: 'phases of cautions', codes: ['unknown-phase'], check: checkCautionPhases },

@@ -1,7 +1,7 @@
 /** The front matter of a client. The body is read in `read-client.ts`. */
 import { z } from 'zod';
 import { CLIENT_ADVICE } from '../model/advice.js';
-import type { Answer } from '../model/client.js';
+import { type Answer, FILMED_FROM } from '../model/client.js';
 import type { Day } from '../model/day.js';
 import { BODY_PARTS, QUALITIES } from '../model/exercise.js';
 import type { KitItem } from '../model/kit.js';
@@ -134,6 +134,20 @@ export const makeClientSchema = (context: MassContext) => {
       description: 'The folder name of the client they train with.',
       examples: ['first-last'],
     }).optional(),
+    film: z
+      .strictObject({
+        exercise: leaf(readId, {
+          description: 'The exercise to film one set of: its file name, without .md.',
+          examples: ['goblet-squat'],
+        }),
+        from: leaf(readOneOf(FILMED_FROM), {
+          description: 'Where the phone stands.',
+          examples: ['side'],
+          enum: FILMED_FROM,
+        }),
+      })
+      .meta({ description: 'A short film of one set that the client is asked for.' })
+      .optional(),
     screening: z
       .strictObject({
         date: date('The day the questions were asked.'),

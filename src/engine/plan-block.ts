@@ -12,6 +12,7 @@ import type { Result } from '../model/result.js';
 import type { Library, RuleOverride } from '../model/studio.js';
 import { auditPlan } from './audit/audit-plan.js';
 import { type BlockContext, exercisesById } from './block-context.js';
+import { checkFilm } from './check-film.js';
 import { floorsOf } from './effort/plan-effort.js';
 import { ENGINE_VERSION } from './engine-version.js';
 import { remember } from './history/remember.js';
@@ -115,7 +116,8 @@ export function planBlock(input: BlockInput): Result<Plan | null> {
   const problems = [...gate, ...planned.problems];
   if (problems.some(({ severity }) => severity === 'error')) return { value: null, problems };
   const plan = writePlan(input, context, queue, planned.value, versions, begun);
-  return { value: { ...plan, findings: [...remembered.findings, ...plan.findings] }, problems };
+  const findings = [...remembered.findings, ...plan.findings];
+  return { value: { ...plan, findings }, problems: [...problems, ...checkFilm(client, plan)] };
 }
 
 /** The week and the day of the next session; where none comes any more, the block's last week. */

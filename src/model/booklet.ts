@@ -223,6 +223,7 @@ export interface ExercisePart {
       | 'faults'
       | 'easier'
       | 'harder'
+      | 'film'
       | 'partner';
     readonly title: string;
     /** `exercise` is set where the lead names one that has its own page here. */

@@ -211,9 +211,19 @@ export type ClientFact =
   | 'conditions'
   | 'falls'
   | 'partner'
+  | 'film'
   | 'language'
   | 'large print'
   | 'replanning';
+
+/** Where a phone stands that films a set. */
+export const FILMED_FROM = ['front', 'side', 'behind'] as const;
+
+/** One set of it, once, to be sent to the coach by the client. */
+export interface Film {
+  readonly exercise: ExerciseId;
+  readonly from: (typeof FILMED_FROM)[number];
+}
 
 export interface Client {
   readonly id: ClientId;
@@ -243,6 +253,8 @@ export interface Client {
   readonly partner?: ClientId;
   /** What the partner is called, by their first name, where each page names the other. */
   readonly partnerName?: string;
+  /** A short film that the coach asks for. */
+  readonly film?: Film;
   readonly replanning: 'fixed' | 'within bounds';
   /** How many blocks went before: 0 is a first block. */
   readonly blocksBefore: number;

@@ -242,6 +242,8 @@ export interface PlanProblems {
     /** Rows the programme says are never cut. */
     readonly neverCut: readonly string[];
   };
+  /** The client is asked for a film of an exercise that the block does not have. */
+  readonly 'film-not-planned': { readonly exercise: string };
   /** The coach's own value for a rule the engine does not have. */
   readonly 'rule-not-found': { readonly rule: string };
   readonly 'rule-out-of-range': {

@@ -83,6 +83,7 @@ function sectionSlugs(section: Section, setting: Setting): readonly Slug[] {
     case 'breath':
     case 'easier':
     case 'harder':
+    case 'film':
     case 'partner':
       return runIn(section.lines, setting.measure);
   }
@@ -95,7 +96,7 @@ interface Laid {
 }
 
 /** What is not about doing the exercise itself; easier versions and stop signs come before it. */
-const AFTERWARDS: readonly Kind[] = ['harder', 'partner'];
+const AFTERWARDS: readonly Kind[] = ['harder', 'film', 'partner'];
 
 function laidSections(part: ExercisePart, tight: boolean, setting: Setting): readonly Laid[] {
   const written = part.sections.filter((section) => section.lines.length > 0 && section.name !== 'easier');
@@ -134,6 +135,7 @@ const AIR: readonly Kind[] = [
   'easier',
   'set-up',
   'breath',
+  'film',
   'partner',
   'why',
   'pick up',

@@ -1,4 +1,5 @@
 /** The fixed prose of a booklet, part by part: what a language must supply. Which part comes where is the composer's business. */
+import type { Film } from '../model/client.js';
 import type { ExercisePart, HowToPart } from '../model/booklet.js';
 
 /** Names said in many sentences. */
@@ -96,6 +97,8 @@ export interface BookletWords {
   readonly askAfter: (date: string) => string;
 
   readonly sections: Readonly<Record<ExercisePart['sections'][number]['name'], string>>;
+  /** What the coach asks to see: one set, from where. */
+  readonly film: (coach: string, from: Film['from']) => readonly string[];
   /** How the parts of a combination follow one another. */
   readonly partsDone: Readonly<Record<'as one' | 'in turn', string>>;
   readonly stopTitle: string;

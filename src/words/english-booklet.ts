@@ -19,6 +19,8 @@ const bells: Readonly<Record<Shows['bells'], readonly string[]>> = {
   ],
 };
 
+const FILMED = { front: 'from the front', side: 'from the side', behind: 'from behind' } as const;
+
 export const englishBooklet: BookletWords = {
   title: 'Your booklet',
   documentTitle: (client, weeks, from) => `${client}: ${weeks} weeks from ${from}`,
@@ -155,8 +157,14 @@ export const englishBooklet: BookletWords = {
     faults: 'You see, you say',
     easier: 'Easier',
     harder: 'Harder',
+    film: 'A short film',
     partner: 'Your partner',
   },
+  film: (coach, from) => [
+    `${coach} asks for a film of one set, ${FILMED[from]}.`,
+    'Lean the phone on something steady. All of you in the picture.',
+    'Send it yourself. It goes nowhere on its own.',
+  ],
   partsDone: {
     'as one': 'One after the other, and all of them make one rep.',
     'in turn': 'All reps of the first, then all reps of the next.',

@@ -26,6 +26,8 @@ const times = (rounds: number): string =>
 
 const minutes = (count: number): string => counted(count, 'minutt', 'minutter');
 
+const FILMED = { front: 'forfra', side: 'fra siden', behind: 'bakfra' } as const;
+
 export const norwegianBooklet: BookletWords = {
   title: 'Heftet ditt',
   documentTitle: (client, weeks, from) => `${client}: ${counted(weeks, 'uke', 'uker')} fra ${from}`,
@@ -156,8 +158,14 @@ export const norwegianBooklet: BookletWords = {
     faults: 'Du ser, du sier',
     easier: 'Lettere',
     harder: 'Tyngre',
+    film: 'En kort film',
     partner: 'Partner',
   },
+  film: (coach, from) => [
+    `${coach} ber om en film av ett sett, ${FILMED[from]}.`,
+    'Sett telefonen støtt. Hele deg i bildet.',
+    'Send den selv. Den går ingen steder av seg selv.',
+  ],
   partsDone: {
     'as one': 'Den ene etter den andre, og alle sammen er én repetisjon.',
     'in turn': 'Alle repetisjoner av den første, så alle av den neste.',

@@ -166,6 +166,10 @@ export const planSayings: Sayings<PlanProblems> = {
     message: `Session ${session} in week ${week} still takes ${minutes} minutes after every cut you allow; ${cap} are free.`,
     hint: `more minutes, fewer sets, or fewer rows that are never cut${neverCut.length === 0 ? '' : ` (now: ${listed(neverCut, 'and')})`}`,
   }),
+  'film-not-planned': ({ exercise }) => ({
+    message: `A film of ${quoted(exercise)} is asked for, and this block does not have it.`,
+    hint: 'an exercise of this block, or no film',
+  }),
   'rule-not-found': ({ rule }) => ({
     message: `There is no rule ${quoted(rule)}.`,
     hint: 'the id of a rule, as `chalkleaf why` prints it',
