@@ -10,8 +10,10 @@ export interface DocumentProps {
   readonly styles: readonly string[];
   /** Relative addresses of style files. */
   readonly styleFiles: readonly string[];
-  /** Set in the page; empty for none. */
-  readonly script: string;
+  /** Set in the page's head, in order. */
+  readonly scripts: readonly string[];
+  /** Can be put on a home screen: addresses of what it is called and looks like there. */
+  readonly onHomeScreen?: { readonly manifest: string; readonly icon: string; readonly touchIcon: string };
   /** Where the shell finds the client's part; absent where it stands in the page. */
   readonly payload?: string;
   /** HTML that is already safe. */
@@ -30,7 +32,9 @@ export function Document(props: DocumentProps) {
         <meta name="referrer" content="no-referrer" />
         {props.listed ? null : <meta name="robots" content="noindex, nofollow" />}
         <meta name="format-detection" content="telephone=no" />
-        <link rel="icon" href="data:," />
+        <link rel="icon" href={props.onHomeScreen?.icon ?? 'data:,'} />
+        {props.onHomeScreen ? <link rel="manifest" href={props.onHomeScreen.manifest} /> : null}
+        {props.onHomeScreen ? <link rel="apple-touch-icon" href={props.onHomeScreen.touchIcon} /> : null}
         <title>{props.title}</title>
         {props.styleFiles.map((file) => (
           <link rel="stylesheet" href={file} />
@@ -38,7 +42,9 @@ export function Document(props: DocumentProps) {
         {props.styles.map((text) => (
           <style dangerouslySetInnerHTML={inside(text)} />
         ))}
-        {props.script === '' ? null : <script dangerouslySetInnerHTML={inside(props.script)} />}
+        {props.scripts.map((text) => (
+          <script dangerouslySetInnerHTML={inside(text)} />
+        ))}
       </head>
       <body>
         <main id="booklet" dangerouslySetInnerHTML={inside(props.body)} />

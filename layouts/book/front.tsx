@@ -79,7 +79,7 @@ export function Cover({ book, leaf, part }: Props<CoverPart>) {
       <p class="said">{part.notMedical}</p>
       {book.leaves.length === 1 ? null : (
         <>
-          <p class="said">{book.words.readingCopy}</p>
+          <p class="said reading-copy">{book.words.readingCopy}</p>
           <Contents book={book} />
         </>
       )}
@@ -99,7 +99,7 @@ export function HowTo({ book, leaf, part }: Props<HowToPart>) {
           </li>
         ))}
       </ul>
-      <p>{book.words.readingCopy}</p>
+      <p class="reading-copy">{book.words.readingCopy}</p>
     </LeafFrame>
   );
 }

@@ -102,10 +102,11 @@ export const PartnerLeaf = ({ book, leaf, part }: Props) => (
 /** To be handed over: nothing else of the booklet is in it. */
 export const PartnerAlone = ({ booklet, part }: { readonly booklet: Booklet; readonly part: PartnerPart }) => (
   <div class="book" lang={booklet.language} dir={booklet.direction}>
+    <h1 class="heard">{booklet.author}</h1>
     <article class="leaf partner">
       <div class="sheet">
         <header>
-          <h1>{part.title}</h1>
+          <h2>{part.title}</h2>
         </header>
         <PartnerPage book={{ booklet, labels: booklet.labels }} part={part} />
       </div>

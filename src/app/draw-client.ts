@@ -49,6 +49,7 @@ export async function drawClient(
   { parts }: Drawing,
 ): Promise<{ readonly files: readonly DrawnFile[]; readonly problems: readonly Problem[] }> {
   const { renderBookletFile, renderBookletFolder } = await import('../web/render-booklet.js');
+  const { renderPartner } = await import('../web/render-partner.js');
   const { clientPlanOf } = await import('../web/client-plan.js');
   const { drawBooklet } = await import('../print/draw-booklet.js');
   const home = `private/clients/${client}`;
@@ -62,10 +63,12 @@ export async function drawClient(
     files: [
       { path: `${home}/plan.json`, bytes: asText(book.plan) },
       { path: `${home}/booklet.html`, bytes: renderBookletFile(book.booklet, clientPlan, parts) },
-      ...renderBookletFolder(book.booklet, clientPlan, parts).map((file) => ({
-        path: `${home}/booklet/${file.path}`,
-        bytes: file.bytes,
-      })),
+      ...[...(await renderBookletFolder(book.booklet, clientPlan, parts)), ...renderPartner(book.booklet)].map(
+        (file) => ({
+          path: `${home}/booklet/${file.path}`,
+          bytes: file.bytes,
+        }),
+      ),
       ...(paper.value === null ? [] : [{ path: `${home}/booklet-a5.pdf`, bytes: paper.value }]),
       ...(draft === null
         ? []

@@ -1,5 +1,10 @@
-/** The booklet's script: takes the client's part in where it stands apart, then shows one leaf at a time. */
+/**
+ * The booklet's first script: takes the client's part in where it stands apart, then shows one leaf at a time. What it
+ * takes to train comes after the page can be read.
+ */
+import './fill-gaps.js';
 import { askForPayload, takeIn } from './fetch-payload.js';
+import { askForScript } from './parts.js';
 import { showLeaves } from './show-leaves.js';
 
 const root = document.documentElement;
@@ -10,7 +15,23 @@ const asked = payload === undefined ? undefined : askForPayload(payload);
 
 async function start(): Promise<void> {
   const book = asked === undefined ? document.querySelector<HTMLElement>('.book') : takeIn(await asked);
-  if (book) showLeaves(book);
+  if (!book) return;
+  showLeaves(book);
+  afterPaint(() => {
+    askForScript('training.js');
+    stayReadable();
+  });
+}
+
+/** Two frames on, the first one stands on the screen. */
+const afterPaint = (work: () => void): void => {
+  requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(work)));
+};
+
+/** Where the host allows it, the folder can be opened again without a network. */
+function stayReadable(): void {
+  if (payload === undefined || !('serviceWorker' in navigator) || !isSecureContext) return;
+  navigator.serviceWorker.register('worker.js').catch(() => undefined);
 }
 
 // What could not be had or taken in leaves the page as it was, with its link to the client's part.

@@ -5,19 +5,26 @@
 import type { Hashed } from './shell-parts.js';
 
 /** An empty picture as data spares a request for an icon. */
-const ALWAYS = ["default-src 'none'", 'img-src data:', "base-uri 'none'", "form-action 'none'"];
+const ALWAYS = ["default-src 'none'", "img-src 'self' data:", "base-uri 'none'", "form-action 'none'"];
 
 const policy = (...directives: readonly string[]): string => [...ALWAYS, ...directives].join('; ');
 
 const sources = (hashed: readonly Hashed[]): string => hashed.map(({ source }) => source).join(' ');
 
 /** A booklet in one file. `styles` are those that stand in the page. */
-export const filePolicy = (styles: readonly Hashed[], script: Hashed): string =>
-  policy(`style-src ${sources(styles)}`, `script-src ${script.source}`, 'font-src data:');
+export const filePolicy = (styles: readonly Hashed[], scripts: readonly Hashed[]): string =>
+  policy(`style-src ${sources(styles)}`, `script-src ${sources(scripts)}`, 'font-src data:');
 
-/** The shell of a folder: faces are files beside it, and so is the client's part, which it fetches. */
+/** The shell of a folder: files beside it are faces, scripts, icons, and the client's part, which it fetches. */
 export const shellPolicy = (styles: readonly Hashed[], script: Hashed): string =>
-  policy(`style-src ${sources(styles)}`, `script-src ${script.source}`, "font-src 'self'", "connect-src 'self'");
+  policy(
+    `style-src ${sources(styles)}`,
+    `script-src ${script.source} 'self'`,
+    "font-src 'self'",
+    "connect-src 'self'",
+    "worker-src 'self'",
+    "manifest-src 'self'",
+  );
 
 /** Pages that run nothing at all. */
 export const payloadPolicy = (): string => policy("style-src 'self'", "font-src 'self'");

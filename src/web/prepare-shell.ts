@@ -11,6 +11,7 @@ import {
   fontFaceRules,
   type Hashed,
   hashSource,
+  type IconFile,
   type ShellParts,
 } from './shell-parts.js';
 
@@ -22,6 +23,8 @@ export interface WebSources {
   readonly phone: string;
   /** A face's file by its path below the scope of the font packages. */
   readonly readFace: (path: string) => Promise<Uint8Array>;
+  /** A file of the layouts folder. */
+  readonly readLayout: (path: string) => Promise<Uint8Array>;
   /** `undefined` where nothing is kept under this name. */
   readonly readKept: (name: string) => Promise<Uint8Array | undefined>;
   /** Never fails: what cannot be kept is made again. */
@@ -95,14 +98,18 @@ export async function bundleStyle(entry: 'book.css' | 'studio.css', sources: Web
   return (built.outputFiles[0]?.text ?? '').trim();
 }
 
-async function bundleScript(sources: WebSources): Promise<string> {
+type Entry = 'main' | 'train' | 'plan-again' | 'worker';
+
+async function bundleScript(entry: Entry, sources: WebSources): Promise<string> {
   const { build } = await import('esbuild');
   const built = await build({
-    stdin: { contents: "import './main.js';", resolveDir: sources.phone, loader: 'ts' },
+    stdin: { contents: `import './${entry}.js';`, resolveDir: sources.phone, loader: 'ts' },
     bundle: true,
     minify: true,
     write: false,
     format: 'iife',
+    jsx: 'automatic',
+    jsxImportSource: 'preact',
     target: TARGETS,
     // Counted out for Safari 14 for a fault in patterns that are not used here; it cannot be rewritten, only refused.
     supported: { destructuring: true },
@@ -110,6 +117,12 @@ async function bundleScript(sources: WebSources): Promise<string> {
   });
   return (built.outputFiles[0]?.text ?? '').trim();
 }
+
+/** A vector drawing and what older home screens take in its place. */
+const ICONS = ['icon.svg', 'icon-180.png', 'icon-192.png', 'icon-512.png'];
+
+const readIcons = (sources: WebSources): Promise<readonly IconFile[]> =>
+  Promise.all(ICONS.map(async (name) => ({ name, bytes: await sources.readLayout(`icons/${name}`) })));
 
 async function prepareFonts(sources: WebSources): Promise<readonly FontFile[]> {
   return (await Promise.all(FACES.map((face) => cutFaces(face, sources)))).flat();
@@ -119,10 +132,14 @@ const hashed = async (text: string): Promise<Hashed> => ({ text, source: await h
 
 /** The same parts for every booklet: call it once for a build. */
 export async function prepareShell(sources: WebSources): Promise<ShellParts> {
-  const [style, script, fonts] = await Promise.all([
+  const [style, script, training, planAgain, worker, fonts, icons] = await Promise.all([
     bundleStyle('book.css', sources),
-    bundleScript(sources),
+    bundleScript('main', sources),
+    bundleScript('train', sources),
+    bundleScript('plan-again', sources),
+    bundleScript('worker', sources),
     prepareFonts(sources),
+    readIcons(sources),
   ]);
   const inside = (letters: LetterSet): Promise<Hashed> =>
     hashed(
@@ -142,6 +159,10 @@ export async function prepareShell(sources: WebSources): Promise<ShellParts> {
     facesInside: { latin, vietnamese, greek, cyrillic },
     facesBeside: await hashed(fontFaceRules(fonts, ({ name }) => `fonts/${name}`)),
     script: await hashed(script),
+    training: await hashed(training),
+    planAgain: await hashed(planAgain),
+    worker,
     fonts,
+    icons,
   };
 }

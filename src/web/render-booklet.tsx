@@ -17,7 +17,7 @@ import { speechOf } from '../words/speech.js';
 import { letterSetsIn } from './letters.js';
 import { filePolicy, payloadPolicy, shellPolicy } from './policy.js';
 import { renderPage } from './render-page.js';
-import type { ShellParts } from './shell-parts.js';
+import { digestOfAll, PAYLOAD, type ShellParts } from './shell-parts.js';
 
 /** One file of an output folder; `path` has `/` and stands below the folder. */
 export interface OutputFile {
@@ -35,8 +35,6 @@ export interface Payload {
 
 /** JSON that can stand in a script element: nothing in it ends the element or opens a comment. */
 export const jsonForHtml = (value: unknown): string => JSON.stringify(value).replaceAll('<', '\\u003c');
-
-const PAYLOAD = 'payload.html';
 
 export function renderPayload(booklet: Booklet, plan: ClientPlan): Payload {
   const words = speechOf(booklet.language).words.page;
@@ -59,7 +57,8 @@ function renderShell(parts: ShellParts, words: PageWords): string {
     policy: shellPolicy([parts.facesBeside, parts.style], parts.script),
     styles: [parts.facesBeside.text, parts.style.text],
     styleFiles: [],
-    script: parts.script.text,
+    scripts: [parts.script.text],
+    onHomeScreen: { manifest: MANIFEST, icon: 'icon.svg', touchIcon: 'icon-180.png' },
     payload: PAYLOAD,
     body: `<div class="shell"><h1>${words.shellTitle}</h1><p>${words.shellLoading}</p><p class="on"><a class="main plain" href="${PAYLOAD}">${words.shellOpen}</a></p></div>`,
   });
@@ -68,29 +67,65 @@ function renderShell(parts: ShellParts, words: PageWords): string {
 export function renderBookletFile(booklet: Booklet, plan: ClientPlan, parts: ShellParts): string {
   const payload = renderPayload(booklet, plan);
   const styles = [...letterSetsIn(payload.html).map((letters) => parts.facesInside[letters]), parts.style];
+  const scripts = [parts.script, parts.training, ...(plan.replan === undefined ? [] : [parts.planAgain])];
   return renderPage({
     title: payload.title,
     language: payload.language,
     direction: payload.direction,
-    policy: filePolicy(styles, parts.script),
+    policy: filePolicy(styles, scripts),
     styles: styles.map(({ text }) => text),
     styleFiles: [],
-    script: parts.script.text,
+    scripts: scripts.map(({ text }) => text),
     body: payload.html,
   });
 }
 
 const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
 
-/** Files that are the same for every client. */
-export const shellFiles = (parts: ShellParts): readonly OutputFile[] => [
-  { path: 'booklet.css', bytes: utf8(`${parts.facesBeside.text}${parts.style.text}\n`) },
-  ...parts.fonts.map(({ name, bytes }) => ({ path: `fonts/${name}`, bytes })),
-  { path: 'index.html', bytes: utf8(renderShell(parts, speechOf('en').words.page)) },
-];
+const MANIFEST = 'manifest.webmanifest';
 
-/** In order of path. */
-export function renderBookletFolder(booklet: Booklet, plan: ClientPlan, parts: ShellParts): readonly OutputFile[] {
+/** Says of a folder what it is called and looks like on a home screen: the same of every client, and nothing of any. */
+function manifestOf(words: PageWords): string {
+  const png = (size: number) => ({ src: `icon-${size}.png`, sizes: `${size}x${size}`, type: 'image/png' });
+  return JSON.stringify({
+    name: words.shellTitle,
+    short_name: words.shellTitle,
+    start_url: './',
+    scope: './',
+    display: 'standalone',
+    background_color: '#fbf7ee',
+    theme_color: '#fbf7ee',
+    icons: [{ src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' }, png(192), png(512)],
+  });
+}
+
+/** Files that are the same for every client. The worker stands last, with the names of all before it and their digest. */
+export async function shellFiles(parts: ShellParts): Promise<readonly OutputFile[]> {
+  const words = speechOf('en').words.page;
+  const files: readonly OutputFile[] = [
+    { path: 'booklet.css', bytes: utf8(`${parts.facesBeside.text}${parts.style.text}\n`) },
+    ...parts.fonts.map(({ name, bytes }) => ({ path: `fonts/${name}`, bytes })),
+    ...parts.icons.map(({ name, bytes }) => ({ path: name, bytes })),
+    { path: 'index.html', bytes: utf8(renderShell(parts, words)) },
+    { path: MANIFEST, bytes: utf8(manifestOf(words)) },
+    { path: 'plan-again.js', bytes: utf8(parts.planAgain.text) },
+    { path: 'training.js', bytes: utf8(parts.training.text) },
+  ];
+  const digest = await digestOfAll(files.map(({ bytes }) => bytes));
+  const held = {
+    FILES: files.map(({ path }) => path),
+    DIGEST: digest.slice(0, 16),
+    PAYLOAD,
+  };
+  const said = Object.entries(held).map(([name, value]) => `const ${name}=${JSON.stringify(value)};`);
+  return [...files, { path: 'worker.js', bytes: utf8(`${said.join('')}${parts.worker}`) }];
+}
+
+export async function renderBookletFolder(
+  booklet: Booklet,
+  plan: ClientPlan,
+  parts: ShellParts,
+): Promise<readonly OutputFile[]> {
   const payload = renderPayload(booklet, plan);
   const html = renderPage({
     title: payload.title,
@@ -99,8 +134,8 @@ export function renderBookletFolder(booklet: Booklet, plan: ClientPlan, parts: S
     policy: payloadPolicy(),
     styles: [],
     styleFiles: ['booklet.css'],
-    script: '',
+    scripts: [],
     body: payload.html,
   });
-  return [...shellFiles(parts), { path: PAYLOAD, bytes: utf8(html) }];
+  return [...(await shellFiles(parts)), { path: PAYLOAD, bytes: utf8(html) }];
 }

@@ -4,6 +4,9 @@
  */
 import { type LetterSet, unicodeRangeOf } from './letters.js';
 
+/** The client's part of a folder. */
+export const PAYLOAD = 'payload.html';
+
 export interface FontFile {
   readonly family: string;
   readonly weight: 400 | 600 | 700;
@@ -26,8 +29,22 @@ export interface ShellParts {
   readonly facesInside: Readonly<Record<LetterSet, Hashed>>;
   /** Rules for all faces, as files in `fonts/`. */
   readonly facesBeside: Hashed;
+  /** Shows leaves; in the page. */
   readonly script: Hashed;
+  /** Keeps marks and shows the training screens; a file of the folder, or after the first in a page of its own. */
+  readonly training: Hashed;
+  /** Plans the rest again; only where the client's plan lets it. */
+  readonly planAgain: Hashed;
+  /** Keeps a folder readable without a network; what the folder holds is written before it. */
+  readonly worker: string;
   readonly fonts: readonly FontFile[];
+  readonly icons: readonly IconFile[];
+}
+
+/** The sign of a booklet on a home screen. */
+export interface IconFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
 }
 
 /** Only the characters of its set are asked of a file; text is never held back for it. */
@@ -49,6 +66,19 @@ export function base64Of(bytes: Uint8Array): string {
 
 export async function digestOf(bytes: Uint8Array<ArrayBuffer>): Promise<Uint8Array> {
   return new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
+}
+
+/** SHA-256 in hexadecimal figures of several texts and bytes, each with its length, so that none runs into the next. */
+export async function digestOfAll(all: readonly Uint8Array[]): Promise<string> {
+  const lengths = new TextEncoder().encode(all.map(({ length }) => length).join(' '));
+  const whole = new Uint8Array(all.reduce((sum, { length }) => sum + length, lengths.length));
+  whole.set(lengths);
+  let at = lengths.length;
+  for (const bytes of all) {
+    whole.set(bytes, at);
+    at += bytes.length;
+  }
+  return [...(await digestOf(whole))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
 /** SHA-256 of the UTF-8 text, as Content Security Policy Level 3, section 2.3.1, writes a hash source. */

@@ -60,6 +60,7 @@ export const englishPhone: PhoneWords = {
   takeShort: 'The short version',
   takeEasier: 'All of it, the easier way',
   takePlanned: 'As planned',
+  around: { 'warm-up': 'Warm-up', 'cool-down': 'Cool-down' },
   warmedUp: 'I am warm',
   cooledDown: 'I have cooled down',
   passBy: 'Not today',

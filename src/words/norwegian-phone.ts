@@ -62,6 +62,7 @@ export const norwegianPhone: PhoneWords = {
   takeShort: 'Den korte varianten',
   takeEasier: 'Alt sammen, på den lettere måten',
   takePlanned: 'Som planlagt',
+  around: { 'warm-up': 'Oppvarming', 'cool-down': 'Nedtrapping' },
   warmedUp: 'Jeg er varm',
   cooledDown: 'Jeg har roet ned',
   passBy: 'Ikke i dag',

@@ -49,6 +49,7 @@ export interface PhoneWords {
   readonly takeShort: string;
   readonly takeEasier: string;
   readonly takePlanned: string;
+  readonly around: Readonly<Record<'warm-up' | 'cool-down', string>>;
   readonly warmedUp: string;
   readonly cooledDown: string;
   readonly passBy: string;

@@ -25,6 +25,7 @@ import type { Content } from '../../src/model/studio.js';
 import { drawBooklet } from '../../src/print/draw-booklet.js';
 import { sayPlan } from '../../src/words/say-plan.js';
 import { type BareStrand, bareWalk } from './bare-walk.js';
+import { firstPaints } from './first-paint.js';
 import { cpuOf, cpuOfPair, processFigures } from './measure.js';
 
 // Compiled, this file stands in dist/tests/bench.
@@ -282,7 +283,15 @@ async function paper(content: Content, client: Client): Promise<void> {
       `Chromium printing the web booklet ${ms(middle(theirs))}, × ${(middle(theirs) / middle(ours)).toFixed(1)}`,
     );
     row('its bytes', kb(bytes), `Chromium ${kb(chromiumBytes)}, × ${(bytes / chromiumBytes).toFixed(2)}`);
-    hosted(join(out, 'private', 'clients', client.id, 'booklet'));
+    const folder = join(out, 'private', 'clients', client.id, 'booklet');
+    hosted(folder);
+    const paints = await firstPaints(browser, folder);
+    row(
+      'first paint, slow phone',
+      ms(paints.booklet.paint),
+      `an empty page ${ms(paints.empty.paint)}, × ${(paints.booklet.paint / paints.empty.paint).toFixed(2)}`,
+    );
+    row('held up until all is quiet', ms(paints.booklet.blocking), `an empty page ${ms(paints.empty.blocking)}`);
     execFileSync('rm', ['-rf', out]);
   } finally {
     await browser.close();

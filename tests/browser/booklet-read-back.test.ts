@@ -42,7 +42,7 @@ beforeAll(async () => {
   await write('awkward.html', renderBookletFile(longNamesBooklet, plan, parts));
   await write('every-shape.html', renderBookletFile(everyShapeBooklet, everyShapeSent, parts));
   await write('hostile.html', renderBookletFile(hostileBooklet, plan, parts));
-  files = new Map(renderBookletFolder(fixtureBooklet, plan, parts).map(({ path, bytes }) => [path, bytes]));
+  files = new Map((await renderBookletFolder(fixtureBooklet, plan, parts)).map(({ path, bytes }) => [path, bytes]));
   for (const [path, bytes] of files) await write(join('hosted', path), bytes);
   browser = await openBrowser();
 });

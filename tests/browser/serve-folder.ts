@@ -5,6 +5,10 @@ import type { AddressInfo } from 'node:net';
 const TYPES: Readonly<Record<string, string>> = {
   html: 'text/html; charset=utf-8',
   css: 'text/css; charset=utf-8',
+  js: 'text/javascript; charset=utf-8',
+  svg: 'image/svg+xml',
+  png: 'image/png',
+  webmanifest: 'application/manifest+json',
   woff2: 'font/woff2',
 };
 

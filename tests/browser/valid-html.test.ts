@@ -46,7 +46,7 @@ test('booklets in one file and as a folder, library and desk', async () => {
   await write('awkward.html', renderBookletFile(longNamesBooklet, plan, parts));
   await write('every-shape.html', renderBookletFile(everyShapeBooklet, everyShapeSent, parts));
   await write('hostile.html', renderBookletFile(hostileBooklet, plan, parts));
-  for (const { path, bytes } of renderBookletFolder(fixtureBooklet, plan, parts))
+  for (const { path, bytes } of await renderBookletFolder(fixtureBooklet, plan, parts))
     await write(join('hosted', path), bytes);
   const web = { fonts: parts.fonts, sources };
   await renderLibrary({ library: fixtureLibrary, rulebook: listRulebook([]), out: join(folder, 'library'), ...web });

@@ -27,7 +27,7 @@ let folder: ReadonlyMap<string, Uint8Array>;
 beforeAll(async () => {
   parts = await prepareShell(webSources());
   file = renderBookletFile(fixtureBooklet, plan, parts);
-  folder = new Map(renderBookletFolder(fixtureBooklet, plan, parts).map(({ path, bytes }) => [path, bytes]));
+  folder = new Map((await renderBookletFolder(fixtureBooklet, plan, parts)).map(({ path, bytes }) => [path, bytes]));
 });
 
 const textOf = (path: string): string => new TextDecoder().decode(folder.get(path));
@@ -95,13 +95,15 @@ describe('what no page may hold', () => {
 });
 
 describe('the shell', () => {
-  test('is the same bytes whoever the client is', () => {
-    const other = new Map(renderBookletFolder(longNamesBooklet, plan, parts).map(({ path, bytes }) => [path, bytes]));
+  test('is the same bytes whoever the client is', async () => {
+    const other = new Map(
+      (await renderBookletFolder(longNamesBooklet, plan, parts)).map(({ path, bytes }) => [path, bytes]),
+    );
     expect([...other.keys()]).toEqual([...folder.keys()]);
     for (const [path, bytes] of folder) {
       if (path !== 'payload.html') expect(other.get(path)).toEqual(bytes);
     }
-    expect(shellFiles(parts).map(({ path }) => path)).toEqual(
+    expect((await shellFiles(parts)).map(({ path }) => path)).toEqual(
       [...folder.keys()].filter((path) => path !== 'payload.html'),
     );
   });

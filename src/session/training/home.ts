@@ -42,7 +42,7 @@ export function homeScreen(told: Told, state: TrainingState): HomeScreen {
   const { sessions, next } = stepSession(plan, marks, new Date(now));
   const closed = closedIn(sessions);
   const signs = alarmsIn(plan, marks);
-  const shut = signs.length > 0 || standing !== 'stands' || told.fault === 'full';
+  const shut = signs.length > 0 || standing !== 'stands' || told.fault !== null;
   const occurrence = next !== null && beyondLast(plan, next) ? null : next;
   const place = occurrence === null || shut ? null : placeOf(plan, occurrence, closed);
   const under = sessions.find((one) => one.occurrence === occurrence && one.status === 'under way');

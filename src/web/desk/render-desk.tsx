@@ -77,7 +77,7 @@ export function deskPages({
         policy: payloadPolicy(),
         styles: [],
         styleFiles: [`${'../'.repeat(path.split('/').length - 1)}${STUDIO_STYLE}`],
-        script: '',
+        scripts: [],
         body: renderToString(view()),
       }),
   });

@@ -51,7 +51,7 @@ export function libraryPages({ library, rulebook }: LibraryContent): readonly Pa
         listed: true,
         styles: [],
         styleFiles: [`${'../'.repeat(path.split('/').length - 1)}${STUDIO_STYLE}`],
-        script: '',
+        scripts: [],
         body: renderToString(view()),
       }),
   });

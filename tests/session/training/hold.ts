@@ -28,10 +28,10 @@ export class Held {
   replanned: readonly ReplannedItem[] = [];
   standing: Told['standing'] = 'stands';
 
-  constructor(
-    readonly plan: ClientPlan,
-    from: string,
-  ) {
+  readonly plan: ClientPlan;
+
+  constructor(plan: ClientPlan, from: string) {
+    this.plan = plan;
     this.now = Date.parse(`${from}T18:00:00Z`);
   }
 

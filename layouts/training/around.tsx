@@ -1,0 +1,38 @@
+/** Warming up and cooling down: the booklet's own lines, and one button. */
+import type { AroundScreen } from '../../src/model/training.js';
+import { Again, Main, Sheet, Tap } from './parts.js';
+import type { Shown } from './shown.js';
+
+export function AroundView({ screen, shown }: { readonly screen: AroundScreen; readonly shown: Shown }) {
+  const { act, speech, around, sessionTitle, nameOf } = shown;
+  const { phone } = speech.words;
+  const lines = around(screen.place, screen.kind);
+  return (
+    <Sheet
+      name="around"
+      where={sessionTitle(screen.place)}
+      title={phone.around[screen.kind]}
+      bar={
+        <>
+          <Tap on={() => act({ act: 'around', done: false })}>{phone.passBy}</Tap>
+          <Main on={() => act({ act: 'around', done: true })}>
+            {screen.kind === 'warm-up' ? phone.warmedUp : phone.cooledDown}
+          </Main>
+        </>
+      }
+    >
+      {screen.minutes === null ? null : <p>{phone.about(screen.minutes)}</p>}
+      {lines.length > 0 ? (
+        <Again nodes={lines} name="around-lines" />
+      ) : (
+        <ul>
+          {screen.items.map(({ exercise, sets: [first] }) => (
+            <li>
+              {nameOf(exercise)} {first === undefined ? '' : shown.dose(first)}
+            </li>
+          ))}
+        </ul>
+      )}
+    </Sheet>
+  );
+}

@@ -1,0 +1,27 @@
+/** Easier ways open today, with their figures. */
+import type { EasierScreen } from '../../src/model/training.js';
+import { Sheet, Tap } from './parts.js';
+import type { Shown } from './shown.js';
+
+export function EasierView({ screen, shown }: { readonly screen: EasierScreen; readonly shown: Shown }) {
+  const { act, speech, dose, nameOf } = shown;
+  const { phone } = speech.words;
+  return (
+    <Sheet
+      name="question"
+      title={phone.easierWays}
+      answers={
+        <>
+          {screen.options.map((easier) => (
+            <Tap on={() => act({ act: 'choose easier', easier })} pressed={easier.say === screen.chosen?.say}>
+              {easier.exercise === undefined || easier.exercise.includes('#') ? easier.say : nameOf(easier.exercise)}
+              {easier.set === undefined ? null : <b> {dose(easier.set)}</b>}
+            </Tap>
+          ))}
+          <Tap on={() => act({ act: 'choose easier', easier: null })}>{phone.asPlanned}</Tap>
+          <Tap on={() => act({ act: 'back' })}>{phone.back}</Tap>
+        </>
+      }
+    />
+  );
+}

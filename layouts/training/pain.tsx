@@ -1,0 +1,100 @@
+/** What hurts: the emergency list before anything else; then where, how much, and what follows. */
+import { BODY_PARTS } from '../../src/model/exercise.js';
+import { ALARM_SIGNS } from '../../src/model/log.js';
+import type { PainScreen } from '../../src/model/training.js';
+import { CallLine } from './home.js';
+import { Lines, Main, Sheet, Tap } from './parts.js';
+import type { Shown } from './shown.js';
+
+export function PainView({ screen, shown }: { readonly screen: PainScreen; readonly shown: Shown }) {
+  const { act, speech } = shown;
+  const { phone } = speech.words;
+  const { step } = screen;
+  switch (step.at) {
+    case 'signs':
+      return (
+        <Sheet
+          name="pain signs"
+          title={phone.anyOfThese}
+          answers={ALARM_SIGNS.map((sign) => <Tap on={() => act({ act: 'sign', sign })}>{phone.signs[sign]}</Tap>)}
+          bar={
+            <>
+              <Tap on={() => act({ act: 'back' })}>{phone.back}</Tap>
+              <Main on={() => act({ act: 'sign', sign: null })}>{phone.noneOfThese}</Main>
+            </>
+          }
+        />
+      );
+    case 'emergency':
+      return (
+        <Sheet
+          name="pain emergency"
+          title={phone.stopNow}
+          bar={<Tap on={() => act({ act: 'heed', take: 'stop' })}>{phone.take.stop}</Tap>}
+        >
+          <p class="set-line">{phone.signs[step.sign]}</p>
+          <CallLine shown={shown} />
+          <Lines lines={phone.emergency} />
+        </Sheet>
+      );
+    case 'where':
+      return (
+        <Sheet
+          name="pain"
+          title={phone.whereHurts}
+          answers={
+            <>
+              <div class="loads">
+                {[...BODY_PARTS, 'elsewhere' as const].map((where) => (
+                  <Tap on={() => act({ act: 'where', where })}>{phone.parts[where]}</Tap>
+                ))}
+              </div>
+              <Tap on={() => act({ act: 'back' })}>{phone.back}</Tap>
+            </>
+          }
+        />
+      );
+    case 'degree':
+      return (
+        <Sheet
+          name="pain"
+          where={phone.parts[step.where]}
+          title={phone.howMuch}
+          answers={
+            <>
+              <div class="numbers">
+                {Array.from({ length: 11 }, (_, degree) => (
+                  <Tap on={() => act({ act: 'degree', degree })}>{degree}</Tap>
+                ))}
+              </div>
+              <Tap on={() => act({ act: 'back' })}>{phone.back}</Tap>
+            </>
+          }
+        >
+          <p>{phone.scale}</p>
+        </Sheet>
+      );
+    case 'advice': {
+      const take = step.advice === 'easier' && !step.easier ? 'leave' : step.advice;
+      const [first = '', ...more] = phone.advice[take];
+      return (
+        <Sheet
+          name="pain"
+          where={phone.parts[step.where]}
+          title={first}
+          answers={
+            take === 'leave' ? undefined : <Tap on={() => act({ act: 'heed', take: 'leave' })}>{phone.take.leave}</Tap>
+          }
+          bar={
+            <>
+              <Tap on={() => act({ act: 'heed', take: 'stop' })}>{phone.take.stop}</Tap>
+              <Main on={() => act({ act: 'heed', take })}>{phone.take[take]}</Main>
+            </>
+          }
+        >
+          <Lines lines={more} />
+        </Sheet>
+      );
+    }
+  }
+}

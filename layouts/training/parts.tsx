@@ -1,0 +1,78 @@
+/** What training screens are set from: a sheet, its bar of buttons, nodes of the booklet, and a line read aloud. */
+import type { ComponentChildren } from 'preact';
+
+/** Nodes of the page shown again where they are needed, as copies. */
+export function Again({ nodes, as: Tag = 'div', name }: AgainProps) {
+  const put = (element: Element | null): void => {
+    element?.replaceChildren(...nodes.map((node) => node.cloneNode(true)));
+  };
+  return nodes.length === 0 ? null : <Tag class={name} ref={put} />;
+}
+
+interface AgainProps {
+  readonly nodes: readonly Node[];
+  readonly as?: 'div' | 'ol' | 'ul';
+  readonly name?: string;
+}
+
+export interface TapProps {
+  readonly on: () => void;
+  readonly children: ComponentChildren;
+  readonly pressed?: boolean;
+}
+
+/** One of several answers, or a lesser way on. */
+export function Tap({ on, children, pressed }: TapProps) {
+  return (
+    <button type="button" class="tap" onClick={on} aria-pressed={pressed}>
+      {children}
+    </button>
+  );
+}
+
+/** The one filled button of a screen. */
+export function Main({ on, children }: TapProps) {
+  return (
+    <button type="button" class="tap filled" id="training-main" onClick={on}>
+      {children}
+    </button>
+  );
+}
+
+export interface SheetProps {
+  readonly name: string;
+  /** Small words above the heading. */
+  readonly where?: ComponentChildren;
+  readonly title: ComponentChildren;
+  readonly children?: ComponentChildren;
+  /** Beneath, always in reach of a thumb. */
+  readonly bar?: ComponentChildren;
+  /** Answers that stand lowest on the sheet. */
+  readonly answers?: ComponentChildren;
+  readonly after?: ComponentChildren;
+}
+
+export function Sheet({ name, where, title, children, bar, answers, after }: SheetProps) {
+  return (
+    <div class={`training-sheet ${name}${bar === undefined ? ' no-bar' : ''}`}>
+      <div class="training-page">
+        <header>
+          {where === undefined ? null : <p class="where">{where}</p>}
+          <h2 tabIndex={-1}>{title}</h2>
+        </header>
+        {children}
+        {answers === undefined ? null : <div class="answers">{answers}</div>}
+      </div>
+      {after}
+      {bar === undefined ? null : <div class="bar">{bar}</div>}
+    </div>
+  );
+}
+
+export const Lines = ({ lines }: { readonly lines: readonly string[] }) => (
+  <>
+    {lines.map((line) => (
+      <p>{line}</p>
+    ))}
+  </>
+);

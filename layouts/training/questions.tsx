@@ -1,0 +1,96 @@
+/** One question before, one after each exercise, one at the end: large answers, and none of them filled in. */
+import type { EffortScreen, LessScreen, ReserveScreen, Today, TodayScreen } from '../../src/model/training.js';
+import { Main, Sheet, Tap } from './parts.js';
+import type { Shown } from './shown.js';
+
+const ANSWERS: readonly Today[] = ['as usual', 'not my best', 'something hurts', 'short of time'];
+
+export function TodayView({ screen, shown }: { readonly screen: TodayScreen; readonly shown: Shown }) {
+  const { act, speech } = shown;
+  const { phone } = speech.words;
+  return (
+    <Sheet
+      name="question"
+      where={shown.sessionTitle(screen.place)}
+      title={phone.howIsToday}
+      answers={ANSWERS.map((today) => <Tap on={() => act({ act: 'today', today })}>{phone.today[today]}</Tap>)}
+    />
+  );
+}
+
+export function LessView({ screen, shown }: { readonly screen: LessScreen; readonly shown: Shown }) {
+  const { act, speech } = shown;
+  const { phone } = speech.words;
+  const { short, easierThroughout } = screen;
+  return (
+    <Sheet
+      name="question"
+      where={shown.sessionTitle(screen.place)}
+      title={phone.lessIsFine}
+      answers={
+        <>
+          <Tap on={() => act({ act: 'go', how: 'as planned' })}>{phone.takePlanned}</Tap>
+          {easierThroughout ? (
+            <Tap on={() => act({ act: 'go', how: 'easier throughout' })}>{phone.takeEasier}</Tap>
+          ) : null}
+          {short === null ? null : <Main on={() => act({ act: 'go', how: 'short' })}>{phone.takeShort}</Main>}
+        </>
+      }
+    >
+      {short === null ? null : <p class="set-line">{phone.shortIs(short.exercises, short.minutes)}</p>}
+    </Sheet>
+  );
+}
+
+const MOST_SAID = 5;
+
+export function ReserveView({ screen, shown }: { readonly screen: ReserveScreen; readonly shown: Shown }) {
+  const { act, speech, nameOf } = shown;
+  const { phone } = speech.words;
+  const numbers = Array.from({ length: MOST_SAID + 1 }, (_, n) => n);
+  return (
+    <Sheet
+      name="question"
+      where={nameOf(screen.exercise)}
+      title={phone.howManyMore}
+      answers={
+        <>
+          <div class="numbers">
+            {numbers.map((reps) => (
+              <Tap on={() => act({ act: 'reserve', reps })}>{reps === MOST_SAID ? phone.orMore(reps) : reps}</Tap>
+            ))}
+          </div>
+          <Tap on={() => act({ act: 'reserve', reps: null })}>{phone.notSaid}</Tap>
+        </>
+      }
+    >
+      {screen.side === undefined ? null : <p class="set-line">{phone.ofSide(screen.side)}</p>}
+    </Sheet>
+  );
+}
+
+export function EffortView({ screen, shown }: { readonly screen: EffortScreen; readonly shown: Shown }) {
+  const { act, speech } = shown;
+  const { phone } = speech.words;
+  const numbers = Array.from({ length: 11 }, (_, n) => n);
+  return (
+    <Sheet
+      name="question"
+      where={shown.sessionTitle(screen.place)}
+      title={phone.howHard}
+      answers={
+        <>
+          <div class="numbers">
+            {numbers.map((effort) => (
+              <Tap on={() => act({ act: 'effort', effort })}>{effort}</Tap>
+            ))}
+          </div>
+          <Tap on={() => act({ act: 'effort', effort: null })}>{phone.notSaid}</Tap>
+        </>
+      }
+    >
+      <p>{phone.hardScale}</p>
+      {screen.open === 0 ? null : <p>{phone.openSets(screen.open)}</p>}
+    </Sheet>
+  );
+}

@@ -1,0 +1,275 @@
+/** One exercise, one set, one large button; and the rest that follows it on the same page. */
+import type { Clock, SetScreen, TallyRow } from '../../src/model/training.js';
+import { sayEffort } from '../../src/words/say-dose.js';
+import { Tally } from '../book/tally.js';
+import { Again, Main, Sheet, Tap } from './parts.js';
+import type { Shown } from './shown.js';
+
+interface Props {
+  readonly screen: SetScreen;
+  readonly shown: Shown;
+}
+
+/** Seconds by which a rest is made longer at one tap. */
+const LONGER = 30;
+
+export function SetView({ screen, shown }: Props) {
+  const { speech, act, nameOf, leaf, sessionTitle } = shown;
+  const { phone } = speech.words;
+  const { place, figures, item, key } = screen;
+  const says = leaf(place, screen.row, figures.exercise);
+  const title = figures.easier?.say ?? nameOf(figures.exercise);
+  const resting = screen.rest !== null;
+  return (
+    <Sheet
+      name={resting ? 'set resting' : 'set'}
+      where={
+        <span aria-hidden="true">
+          {speech.words.phone.turn(screen.turn.number, screen.turn.of)} · {sessionTitle(place)}
+        </span>
+      }
+      title={title}
+      answers={
+        <>
+          {resting && screen.last !== null ? (
+            <Tap on={() => act({ act: 'rub out', key: screen.last?.key ?? key })}>
+              {phone.rubOut(screen.last.number)}
+            </Tap>
+          ) : null}
+          {resting ? (
+            <>
+              <Tap on={() => act({ act: 'easier' })}>{phone.easierToday}</Tap>
+              <Tap on={() => act({ act: 'something hurts' })}>{phone.somethingHurts}</Tap>
+            </>
+          ) : null}
+        </>
+      }
+      bar={<SetBar screen={screen} shown={shown} />}
+      after={<Below screen={screen} shown={shown} says={says} />}
+    >
+      <p class="heard">{spokenOf(screen, shown)}</p>
+      <div class="figures-and-margin">
+        <div class="doses">
+          {resting ? <NextLine screen={screen} shown={shown} /> : null}
+          <p class={wide(shown.dose(figures.set)) ? 'load lesser' : 'load'} aria-hidden="true">
+            {shown.dose(figures.set)}
+          </p>
+          <p class="set-line" aria-hidden="true">
+            {lineOf(screen, shown)}
+          </p>
+          {screen.paper === undefined && figures.easier === undefined ? (
+            <Again nodes={says.pieces} name="pieces" />
+          ) : null}
+          <Printed screen={screen} shown={shown} />
+          <Again nodes={resting ? [] : [...says.gate, ...says.choose, ...says.test]} name="of-the-day" />
+        </div>
+        <div class="margin" aria-hidden="true">
+          {screen.tally.map((row) => (
+            <TallyLine row={row} shown={shown} />
+          ))}
+          <ClockFace screen={screen} shown={shown} />
+        </div>
+      </div>
+      <Again as="ol" nodes={says.cues.slice(0, resting ? 1 : 3)} name="cues" />
+      {item.tempo === 'normal' ? null : <p>{sentence(speech.words.sets.tempo[item.tempo])}</p>}
+    </Sheet>
+  );
+}
+
+const sentence = (words: string): string =>
+  words === '' ? '' : `${words.slice(0, 1).toUpperCase()}${words.slice(1)}.`;
+
+/** Characters that stand in one line of the largest figures. */
+const MOST_IN_LARGE = 12;
+const wide = (dose: string): boolean => dose.length > MOST_IN_LARGE;
+
+/** `Set 2 of 3. Leave 2 in reserve.` */
+function lineOf(screen: SetScreen, { speech }: Shown): string {
+  const { phone, sets } = speech.words;
+  const { figures, item, number, of, round } = screen;
+  const { kind, side, optional } = figures.set;
+  const named = {
+    'warm-up': phone.warmUpSet,
+    trial: phone.trialSet,
+    feeler: phone.feelerSet,
+    test: phone.testSet,
+    work: '',
+    'cool-down': '',
+  }[kind];
+  const counted = round === undefined ? phone.setOf(number, of) : phone.roundOf(round.number, round.of);
+  const asked = item.asked.reserve;
+  const effort =
+    kind !== 'work' || figures.easier !== undefined
+      ? ''
+      : item.talk !== undefined
+        ? sets.talk[item.talk]
+        : asked === null
+          ? ''
+          : sayEffort(asked, speech);
+  return [
+    side === undefined ? '' : `${phone.side[side]}.`,
+    named,
+    counted,
+    optional === true ? sets.optional : '',
+    effort,
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
+}
+
+/** All of it in one breath: exercise, load and reps, set, effort. */
+function spokenOf(screen: SetScreen, shown: Shown): string {
+  const { phone } = shown.speech.words;
+  const turn = `${phone.turn(screen.turn.number, screen.turn.of)}.`;
+  return [turn, `${shown.aloud(screen.figures.set)}.`, lineOf(screen, shown)].join(' ');
+}
+
+function NextLine({ screen, shown }: Props) {
+  const { phone } = shown.speech.words;
+  const { figures, last, row, number } = screen;
+  const dose = shown.dose(figures.set);
+  const same = last?.row === row;
+  return (
+    <p class="next-line" aria-hidden="true">
+      {same ? phone.next(number, dose) : phone.nextExercise(shown.nameOf(figures.exercise), dose)}
+    </p>
+  );
+}
+
+/** What paper says where today is otherwise, and what was done the last time. */
+function Printed({ screen, shown }: Props) {
+  const { phone } = shown.speech.words;
+  const { paper, figures, lastTime, gate } = screen;
+  const printed = paper === undefined ? '' : shown.dose(paper.set);
+  const today = shown.dose(figures.set);
+  return (
+    <>
+      {paper === undefined || printed === today ? null : (
+        <p class="paper">
+          {phone.paper(printed)} {phone.instead(today)} {paper.because.map(({ says }) => says).join(' ')}
+        </p>
+      )}
+      {gate === undefined ? null : <p class="paper">{gate.earned ? phone.earned : phone.notEarned}</p>}
+      {lastTime === null ? null : <p class="soft">{phone.lastTime(shown.dose(lastTime.set))}</p>}
+    </>
+  );
+}
+
+function TallyLine({ row, shown }: { readonly row: TallyRow; readonly shown: Shown }) {
+  const { phone } = shown.speech.words;
+  return (
+    <p>
+      <Tally marks={row.marks.map(({ key, state }) => ({ key, mark: state }))} label="" />
+      {row.side === undefined ? null : phone.side[row.side]}
+    </p>
+  );
+}
+
+/** The large chalk figures in the margin; what they show is written in by the ticking part, from the clock alone. */
+function ClockFace({ screen, shown }: Props) {
+  const { rest, clock } = screen;
+  if (rest !== null) return <ClockText over={rest.over} now={shown.now} />;
+  if (clock.kind === 'timed' && clock.began !== null)
+    return <ClockText over={clock.began + 1000 * clock.seconds} now={shown.now} />;
+  if (clock.kind === 'work and pause' && clock.began !== null)
+    return <ClockText over={clock.began + 1000 * clock.workSeconds} now={shown.now} />;
+  if (clock.kind === 'every' && clock.began !== null)
+    return <ClockText over={signalAfter(clock, shown.now)} now={shown.now} />;
+  return null;
+}
+
+/** The next signal of a clock that has begun. */
+export function signalAfter(clock: Extract<Clock, { readonly kind: 'every' }>, now: number): number {
+  const every = 1000 * clock.everySeconds;
+  const began = clock.began ?? now;
+  return began + every * (Math.floor(Math.max(0, now - began) / every) + 1);
+}
+
+/** `1:23`; `0:00` once it is over. */
+export function clockText(over: number, now: number): string {
+  const left = Math.max(0, Math.ceil((over - now) / 1000));
+  return `${Math.floor(left / 60)}:${String(left % 60).padStart(2, '0')}`;
+}
+
+const ClockText = ({ over, now }: { readonly over: number; readonly now: number }) => (
+  <p class={over <= now ? 'clock over' : 'clock'} data-over={over}>
+    {clockText(over, now)}
+  </p>
+);
+
+/** One frame for work and rest, so that the main button stays the same one and keeps the focus. */
+function SetBar({ screen, shown }: Props) {
+  const { act, speech } = shown;
+  const { phone } = speech.words;
+  const { clock, key, number, last, rest } = screen;
+  const begins = rest !== null || (clock.kind !== 'none' && clock.began === null);
+  const said = rest !== null ? phone.startSet(number) : begins ? phone.start : phone.setDone(number);
+  return (
+    <>
+      <div class="pair">
+        {rest === null ? (
+          <>
+            <Tap on={() => act({ act: 'easier' })}>{phone.easierToday}</Tap>
+            <Tap on={() => act({ act: 'something hurts' })}>{phone.somethingHurts}</Tap>
+          </>
+        ) : (
+          <>
+            <Tap on={() => act({ act: 'different', key: last?.key ?? key })}>
+              {phone.wasDifferent(last?.number ?? number)}
+            </Tap>
+            <Tap on={() => act({ act: 'longer rest', seconds: LONGER })}>{phone.longerRest(LONGER)}</Tap>
+          </>
+        )}
+      </div>
+      <Main on={() => act(begins ? { act: 'begin' } : { act: 'mark', key })}>{said}</Main>
+    </>
+  );
+}
+
+/** Below the fold: what stops it, why it is so, whole pages, and the lesser ways out. */
+function Below({ screen, shown, says }: Props & { readonly says: ReturnType<Shown['leaf']> }) {
+  const { act, speech } = shown;
+  const { phone } = speech.words;
+  const { row, place, key, rest, last } = screen;
+  return (
+    <div class="below">
+      {says.stop.length === 0 ? null : (
+        <section class="stop">
+          <h3>{phone.stop}</h3>
+          <Again nodes={says.stop} />
+        </section>
+      )}
+      {says.why.length === 0 ? null : (
+        <details class="why">
+          <summary>{phone.why}</summary>
+          <Again nodes={says.why} />
+        </details>
+      )}
+      <div class="answers">
+        {rest === null && last !== null ? (
+          <>
+            <Tap on={() => act({ act: 'different', key: last.key })}>{phone.wasDifferent(last.number)}</Tap>
+            <Tap on={() => act({ act: 'rub out', key: last.key })}>{phone.rubOut(last.number)}</Tap>
+          </>
+        ) : null}
+        <Tap on={() => act({ act: 'leave out', key })}>{phone.leaveSet}</Tap>
+        <Tap on={() => act({ act: 'leave exercise', row })}>{phone.leaveExercise}</Tap>
+        {last?.row === row ? <Tap on={() => act({ act: 'one more', row })}>{phone.oneMore}</Tap> : null}
+        <Tap on={() => act({ act: 'stop here' })}>{phone.stopHere}</Tap>
+      </div>
+      <ul class="ways">
+        {says.page === '' ? null : (
+          <li>
+            <a href={`#${says.page}`}>{phone.wholeExercise}</a>
+          </li>
+        )}
+        <li>
+          <a href={`#week-${place.week}`}>{phone.wholeWeek}</a>
+        </li>
+        <li>
+          <a href="#cover">{phone.toBooklet}</a>
+        </li>
+      </ul>
+    </div>
+  );
+}

@@ -1,0 +1,45 @@
+/** What every training screen is given beside itself: a voice, the booklet's own words, the moment, and where a tap goes. */
+import type { ClientSet } from '../../src/model/client-plan.js';
+import type { Act, SessionPlace } from '../../src/model/training.js';
+import type { PhoneSpeech } from '../../src/words/phone-speech.js';
+
+/** What the booklet's own leaf says of an exercise on that day, as nodes of the page to be shown again. */
+export interface LeafSays {
+  /** Address of the leaf; empty where the booklet has none. */
+  readonly id: string;
+  /** Address of the exercise's own page; empty where it has none. */
+  readonly page: string;
+  readonly cues: readonly Node[];
+  readonly stop: readonly Node[];
+  readonly why: readonly Node[];
+  /** What must be earned, or found, in the booklet's words. */
+  readonly gate: readonly Node[];
+  readonly choose: readonly Node[];
+  readonly test: readonly Node[];
+  /** What makes the load, where that is not plain. */
+  readonly pieces: readonly Node[];
+}
+
+export interface Shown {
+  readonly speech: PhoneSpeech;
+  readonly act: (act: Act) => void;
+  readonly now: number;
+  /** `16 kg × 8`, in the unit wanted. */
+  readonly dose: (set: ClientSet) => string;
+  /** `16 kilograms, 8 reps`. */
+  readonly aloud: (set: ClientSet) => string;
+  readonly nameOf: (exercise: string) => string;
+  readonly leaf: (place: SessionPlace, row: string, exercise: string) => LeafSays;
+  /** The lines of a warm-up or cool-down, from the booklet's leaf. */
+  readonly around: (place: SessionPlace, which: 'warm-up' | 'cool-down') => readonly Node[];
+  readonly sessionTitle: (place: SessionPlace) => string;
+  /** What a new edition changes, from the booklet's cover. */
+  readonly changes: readonly Node[];
+  /** The studio's emergency line: as it is said, and its number to call. */
+  readonly emergency: { readonly call: string; readonly number: string };
+  /** What became of the last try to pass marks on. */
+  readonly passed: 'shared' | 'copied' | 'saved' | 'not passed' | null;
+  readonly pass: (how: 'pass' | 'copy' | 'save') => void;
+  /** Made lighter since it was printed: the session that is next. */
+  readonly lighter: boolean;
+}

@@ -1,0 +1,60 @@
+/** The second script: opens what is kept of this booklet, and puts the training screens beside it. */
+import './fill-gaps.js';
+import type { ClientPlan } from '../model/client-plan.js';
+import type { ReplannedItem } from '../session/replan.js';
+import { openKeep } from './keep/keep.js';
+import { askForScript, takePart } from './parts.js';
+import type { Between } from './replan-between.js';
+import { showTraining } from './show-training.js';
+
+/** Longer than this nobody waits for what is only a help. */
+const PATIENCE_MS = 3000;
+
+type PlanAgain = (between: Between) => readonly ReplannedItem[];
+const isPlanAgain = (part: unknown): part is PlanAgain => typeof part === 'function';
+
+async function planAgainOf({ replan }: ClientPlan): Promise<PlanAgain | null> {
+  if (replan === undefined) return null;
+  askForScript('plan-again.js');
+  const late = new Promise<null>((done) => setTimeout(() => done(null), PATIENCE_MS));
+  const part = await Promise.race([takePart('plan again'), late]);
+  return isPlanAgain(part) ? part : null;
+}
+
+/** As the booklet's own page calls it. */
+function called(exercise: string): string | undefined {
+  return document.querySelector(`#${CSS.escape(`exercise-${exercise}`)} h2`)?.textContent ?? undefined;
+}
+
+/** The book, once its leaves are in order. */
+const bookReady = (): Promise<HTMLElement> =>
+  new Promise((done) => {
+    const ready = (): HTMLElement | null => document.querySelector<HTMLElement>('.book.ready');
+    const here = ready();
+    if (here) return done(here);
+    const watching = new MutationObserver(() => {
+      const book = ready();
+      if (!book) return;
+      watching.disconnect();
+      done(book);
+    });
+    watching.observe(document, { subtree: true, childList: true, attributes: true, attributeFilter: ['class'] });
+  });
+
+async function start(): Promise<void> {
+  const book = await bookReady();
+  const data = document.getElementById('plan')?.textContent;
+  if (data === undefined || data === null) return;
+  const plan: ClientPlan = JSON.parse(data);
+  const language = document.documentElement.lang;
+  const [keep, again] = await Promise.all([openKeep(plan, document.title), planAgainOf(plan)]);
+  showTraining({
+    book,
+    plan,
+    keep,
+    planAgain: again === null ? null : (events, now, today) => again({ plan, events, now, today, language, called }),
+  });
+}
+
+// Whatever fails here, the booklet can still be read.
+start().catch(() => undefined);

@@ -1,0 +1,81 @@
+/**
+ * Keeps a hosted booklet readable without a network. The shell is put away whole when this script is new; the client's
+ * part is asked for first, so that a new edition arrives, and taken from what was put away where no answer comes in time.
+ */
+
+/** Names below the folder, and a digest of all that they hold; written in when the shell is made. */
+declare const FILES: readonly string[];
+declare const DIGEST: string;
+/** Asked for first; everything else is taken from what was put away. */
+declare const PAYLOAD: string;
+
+declare const registration: { readonly scope: string };
+declare const clients: { readonly claim: () => Promise<void> };
+declare function skipWaiting(): Promise<void>;
+
+interface Waiting extends Event {
+  readonly waitUntil: (work: Promise<unknown>) => void;
+}
+interface Fetching extends Event {
+  readonly request: Request;
+  readonly respondWith: (answer: Promise<Response>) => void;
+}
+const isWaiting = (event: Event): event is Waiting => 'waitUntil' in event;
+const isFetching = (event: Event): event is Fetching => 'respondWith' in event && 'request' in event;
+
+/** Other booklets of the same host have caches of their own. */
+const OURS = `chalkleaf ${registration.scope} `;
+const NAME = OURS + DIGEST;
+/** Longer than this nobody waits on the floor. */
+const PATIENCE_MS = 3000;
+
+const addressOf = (name: string): string => new URL(name, registration.scope).href;
+
+async function putAway(): Promise<void> {
+  const cache = await caches.open(NAME);
+  await cache.addAll([...FILES, PAYLOAD].map((name) => new Request(addressOf(name), { cache: 'reload' })));
+  await skipWaiting();
+}
+
+async function dropOlder(): Promise<void> {
+  const names = await caches.keys();
+  await Promise.all(names.filter((name) => name.startsWith(OURS) && name !== NAME).map((name) => caches.delete(name)));
+  await clients.claim();
+}
+
+async function stored(address: string): Promise<Response | undefined> {
+  return (await caches.open(NAME)).match(address, { ignoreSearch: true });
+}
+
+async function freshFirst(address: string): Promise<Response> {
+  const asked = fetch(address, { cache: 'no-cache' }).then(async (answer) => {
+    if (answer.ok) await (await caches.open(NAME)).put(address, answer.clone());
+    return answer;
+  });
+  const late = new Promise<undefined>((done) => setTimeout(() => done(undefined), PATIENCE_MS));
+  const answer = await Promise.race([asked, late]).catch(() => undefined);
+  if (answer?.ok) return answer;
+  return (await stored(address)) ?? asked;
+}
+
+async function storedFirst(address: string, request: Request): Promise<Response> {
+  return (await stored(address)) ?? fetch(request);
+}
+
+addEventListener('install', (event) => {
+  if (isWaiting(event)) event.waitUntil(putAway());
+});
+addEventListener('activate', (event) => {
+  if (isWaiting(event)) event.waitUntil(dropOlder());
+});
+addEventListener('fetch', (event) => {
+  if (!isFetching(event)) return;
+  const { request } = event;
+  const { origin, pathname } = new URL(request.url);
+  const address = origin + pathname;
+  if (request.method !== 'GET' || !address.startsWith(registration.scope)) return;
+  // Whatever else lies below this folder is not the booklet's.
+  const name = address.slice(registration.scope.length) || 'index.html';
+  if (name === PAYLOAD) event.respondWith(freshFirst(addressOf(name)));
+  else if (FILES.includes(name)) event.respondWith(storedFirst(addressOf(name), request));
+});

@@ -1,0 +1,130 @@
+/** A hosted booklet under a sub-path: opened again without a network, and with a new edition or a new program. */
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { webSources } from '../../src/app/web-sources.js';
+import type { Booklet } from '../../src/model/booklet.js';
+import { clientPlanOf } from '../../src/web/client-plan.js';
+import { prepareShell } from '../../src/web/prepare-shell.js';
+import { renderBookletFolder } from '../../src/web/render-booklet.js';
+import type { ShellParts } from '../../src/web/shell-parts.js';
+import { fixtureBooklet } from '../fixtures/booklet.js';
+import { fixturePlan } from '../web/plan-fixture.js';
+import { holdPhone, listenTo, openBrowser } from './phone.js';
+import { type Served, serveFolder } from './serve-folder.js';
+
+const UNDER = '/studio/booklets/7f3a/';
+const plan = clientPlanOf(fixturePlan);
+let parts: ShellParts;
+let browser: Browser;
+let context: BrowserContext;
+let served: Served;
+let files: Map<string, Uint8Array>;
+
+async function folderOf(booklet: Booklet, own: ShellParts = parts): Promise<Map<string, Uint8Array>> {
+  const all = await renderBookletFolder(booklet, plan, own);
+  return new Map(all.map(({ path, bytes }) => [path, bytes]));
+}
+
+beforeAll(async () => {
+  parts = await prepareShell(webSources());
+  browser = await openBrowser();
+});
+afterEach(async () => {
+  await context?.close();
+  await served?.close();
+});
+afterAll(() => browser?.close());
+
+/** Opened once with a network, until what it takes to open it without one is put away. */
+async function opened(): Promise<Page> {
+  files = await folderOf(fixtureBooklet);
+  served = await serveFolder(files, UNDER);
+  context = await holdPhone(browser);
+  const page = await context.newPage();
+  await page.goto(served.address);
+  await page.waitForSelector('.book.ready');
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  return page;
+}
+
+const isWhole = (page: Page): Promise<boolean> =>
+  page.evaluate(async () => {
+    await document.fonts.ready;
+    const faces = [...document.fonts].filter(({ status }) => status === 'loaded').length;
+    return document.querySelector('.book.ready h2') !== null && faces >= 2;
+  });
+
+test('the second opening needs no network and no server, whatever stands behind the question mark', async () => {
+  const page = await opened();
+  await served.close();
+  await context.setOffline(true);
+  for (const address of ['', 'index.html', '?from=home', '#week-2']) {
+    await page.goto('about:blank');
+    await page.goto(served.address + address);
+    await page.waitForSelector('.book.ready');
+    expect(await isWhole(page)).toBe(true);
+  }
+  await page.waitForSelector('#training', { state: 'attached' });
+});
+
+test('nothing is asked of anybody else, nothing is missing, and no rule of the page is broken', async () => {
+  files = await folderOf(fixtureBooklet);
+  served = await serveFolder(files, UNDER);
+  context = await holdPhone(browser);
+  const page = await context.newPage();
+  const heard = listenTo(page);
+  await page.goto(served.address);
+  await page.waitForSelector('#training', { state: 'attached' });
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  expect(heard.requests.filter((url) => !url.startsWith(served.address))).toEqual([]);
+  expect(heard.complaints).toEqual([]);
+  expect(served.missed).toEqual([]);
+});
+
+test('a new edition arrives by itself, and without a network the latest one that came', async () => {
+  const page = await opened();
+  const newer = await folderOf({ ...fixtureBooklet, title: 'The second edition' });
+  files.set('payload.html', newer.get('payload.html') ?? new Uint8Array());
+  await page.reload();
+  await page.waitForFunction(() => document.title.includes('The second edition'));
+  await context.setOffline(true);
+  await page.reload();
+  await page.waitForFunction(() => document.title.includes('The second edition'));
+});
+
+test('a new program takes the place of the older one, and of its files nothing stays', async () => {
+  const page = await opened();
+  const changed = await folderOf(fixtureBooklet, {
+    ...parts,
+    training: { ...parts.training, text: `${parts.training.text};` },
+  });
+  for (const [path, bytes] of changed) files.set(path, bytes);
+  await page.evaluate(() => navigator.serviceWorker.ready.then((found) => found.update()));
+  await page.waitForFunction(async () => {
+    const names = await caches.keys();
+    const [only] = names;
+    if (names.length !== 1 || only === undefined) return false;
+    const script = await (await caches.open(only)).match(new URL('training.js', location.href).href);
+    return (await script?.text())?.endsWith(';;') === true || (await caches.keys()).length === 1;
+  });
+  const kept = await page.evaluate(async () => {
+    const [only = ''] = await caches.keys();
+    const script = await (await caches.open(only)).match(new URL('training.js', location.href).href);
+    return script?.text();
+  });
+  expect(kept).toBe(`${parts.training.text};`);
+});
+
+test('what it is called on a home screen is the same of every client', async () => {
+  files = await folderOf(fixtureBooklet);
+  const manifest = JSON.parse(new TextDecoder().decode(files.get('manifest.webmanifest')));
+  expect(manifest).toMatchObject({ start_url: './', scope: './', display: 'standalone' });
+  for (const { src, sizes } of manifest.icons) {
+    const bytes = files.get(src) ?? expect.fail(src);
+    if (!src.endsWith('.png')) continue;
+    // Width and height of a PNG stand in its first chunk (ISO/IEC 15948, 11.2.2).
+    const view = new DataView(bytes.buffer, bytes.byteOffset);
+    expect(`${view.getUint32(16)}x${view.getUint32(20)}`).toBe(sizes);
+  }
+});
