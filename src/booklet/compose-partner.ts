@@ -27,9 +27,9 @@ export function composePartner(subject: Subject): PartnerPart | undefined {
     title: booklet.partnerTitle(client.partnerName),
     paragraphs: booklet.partner(firstNameOf(client.name)).map(plainLine),
     emergencyTitle: booklet.emergencyTitle,
-    emergency: booklet.emergency.map(plainLine),
+    emergency: booklet.partnerEmergency.map(plainLine),
     call: booklet.call(who.emergencyNumber),
-    stopTitle: booklet.stopTitle,
+    stopTitle: booklet.partnerStop(firstNameOf(client.name)),
     sessions: standing.map(({ title, items }) => ({
       title,
       exercises: [...new Set(items.flatMap(exercisesIn))].flatMap((id) => subject.exercises.get(id)?.id ?? []),

@@ -114,6 +114,10 @@ export interface BookletWords {
   /** `For Nell, who stands beside`: the partner’s own page. */
   readonly partnerTitle: (partner: string) => string;
   readonly partner: (client: string) => readonly string[];
+  /** Signs that end the session, as somebody beside the client meets them. */
+  readonly partnerEmergency: readonly string[];
+  /** Before an exercise’s own stop signs, which speak to the client. */
+  readonly partnerStop: (client: string) => string;
   /** What is counted aloud, by what a set is counted in. */
   readonly partnerCounts: Readonly<Record<'reps' | 'seconds' | 'metres' | 'rounds', string>>;
   readonly partnerSides: string;

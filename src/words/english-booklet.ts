@@ -192,6 +192,16 @@ export const englishBooklet: BookletWords = {
     `Say one thing at a time, in few words.`,
     `Never ask for one more. ${client} says when it is enough.`,
   ],
+  partnerEmergency: [
+    'Pain, pressure or tightness in the chest, jaw or arm.',
+    'Fainting, or about to faint.',
+    'A sudden, severe headache.',
+    'Weakness on one side of face or body, or speech that is not clear.',
+    'New numbness, or loss of control of bladder or bowel.',
+    'Breathlessness far beyond what the work explains.',
+    'A swollen, painful calf.',
+  ],
+  partnerStop: (client) => `As ${client} reads it: stop if`,
   partnerCounts: {
     reps: 'Count the good reps aloud.',
     seconds: 'Watch the clock. Say the last five seconds aloud.',

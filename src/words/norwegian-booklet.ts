@@ -191,6 +191,16 @@ export const norwegianBooklet: BookletWords = {
     'Si én ting om gangen, med få ord.',
     `Be aldri om én til. ${client} sier når det er nok.`,
   ],
+  partnerEmergency: [
+    'Smerte, trykk eller klemming i bryst, kjeve eller arm.',
+    'Besvimer, eller er nær ved å besvime.',
+    'Plutselig, sterk hodepine.',
+    'Svak i den ene siden av ansikt eller kropp, eller utydelig tale.',
+    'Ny nummenhet, eller mister kontroll over blære eller tarm.',
+    'Langt mer andpusten enn arbeidet forklarer.',
+    'Hoven og vond legg.',
+  ],
+  partnerStop: (client) => `Slik ${client} leser det: stopp hvis`,
   partnerCounts: {
     reps: 'Tell de gode repetisjonene høyt.',
     seconds: 'Se på klokken. Si de fem siste sekundene høyt.',
