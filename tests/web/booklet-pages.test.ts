@@ -58,7 +58,7 @@ describe('content-security policy', () => {
       }
     }
     expect(contents(file, 'style')).toHaveLength(2);
-    expect(contents(file, 'script')).toHaveLength(1);
+    expect(contents(file, 'script')).toHaveLength(2);
   });
 
   test('allows nothing by default, and nothing unsafe', () => {
