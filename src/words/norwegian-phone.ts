@@ -1,6 +1,7 @@
 /** Norwegian bokmål for the training screens. */
 import { counted } from './norwegian-figures.js';
 import type { PhoneWords } from './phone-words.js';
+import { midway } from './rule-words.js';
 
 const NUMBERS = ['ingen', 'én', 'to', 'tre', 'fire', 'fem', 'seks', 'sju', 'åtte', 'ni'];
 
@@ -16,7 +17,7 @@ const ago = (minutes: number): string => {
 
 export const norwegianPhone: PhoneWords = {
   trainingTitle: 'Trening',
-  startSession: (session) => `Start ${session}`,
+  startSession: (session) => `Start ${midway(session)}`,
   goOn: 'Fortsett',
   toBooklet: 'Hele heftet',
   toTraining: 'Tilbake til treningen',
@@ -172,7 +173,7 @@ export const norwegianPhone: PhoneWords = {
   finished: (session) => `${session} er gjort.`,
   finishedWhole: 'Alt sammen.',
   finishedPart: 'Det du gjorde, teller.',
-  nextIs: (session, date) => `Neste: ${session}, ${date}.`,
+  nextIs: (session, date) => `Neste: ${midway(session)}, ${date}.`,
   sendTitle: 'Strekene dine, til treneren',
   send: 'Send til treneren',
   sendWhat: (sessions) => `${counted(sessions, 'økt', 'økter')} å sende, som en melding.`,

@@ -19,15 +19,22 @@ const GIVEN: readonly (readonly (number | string)[])[] = [
   [3, 180],
   [12, 90],
 ];
-/** Of these it is given a side of the body. */
+/** Of these it is given a side of the body, or what is said already. */
 const SIDED = /\/ofSide$/;
+const TEXTED = /\/(startSession|finished|nextIs|nextExercise|lastTime|paper|instead)$/;
+
+function givenTo(place: string): typeof GIVEN {
+  if (SIDED.test(place)) return [['left'], ['right']];
+  return TEXTED.test(place) ? [['Session A', 'Mon 4 Jan']] : GIVEN;
+}
 
 /** Everything a record of words can say, with the place it stands in. */
 function everythingIn(words: unknown, place = ''): Said {
   if (typeof words === 'string') return [[place, words]];
   if (typeof words === 'function') {
-    const all = SIDED.test(place) ? [['left'], ['right']] : GIVEN;
-    return all.flatMap((given) => everythingIn(Reflect.apply(words, undefined, given), `${place}(${given.join()})`));
+    return givenTo(place).flatMap((given) =>
+      everythingIn(Reflect.apply(words, undefined, given), `${place}(${given.join()})`),
+    );
   }
   if (typeof words !== 'object' || words === null) return [];
   return Object.entries(words).flatMap(([key, one]) => everythingIn(one, `${place}/${key}`));
@@ -75,15 +82,7 @@ test('nothing of the one is left in the other', () => {
   const english = new Map(everythingIn(englishPhone));
   const same = everythingIn(norwegianPhone).filter(([place, text]) => english.get(place) === text);
   // The trade’s own words are the same in both.
-  expect([...new Set(same.map(([, text]) => text))].sort()).toEqual([
-    'Start',
-    'Start 0',
-    'Start 1',
-    'Start 12',
-    'Start 2',
-    'Start 3',
-    'Test.',
-  ]);
+  expect([...new Set(same.map(([, text]) => text))].sort()).toEqual(['Start', 'Test.']);
 });
 
 test('one takes its own form in Norwegian, whatever it counts', () => {
