@@ -8,6 +8,7 @@ export function FinishedView({ screen, shown }: { readonly screen: FinishedScree
   const { act, speech, sessionTitle } = shown;
   const { phone } = speech.words;
   const { place, next, whole } = screen;
+  const film = shown.film(place);
   return (
     <Sheet
       name="finished"
@@ -25,6 +26,16 @@ export function FinishedView({ screen, shown }: { readonly screen: FinishedScree
         <p>{phone.nothingNext}</p>
       ) : (
         <p>{phone.nextIs(sessionTitle(next), sayDate(next.date, speech))}</p>
+      )}
+      {film === null ? null : (
+        <div class="asked">
+          <p class="lead">
+            <a href={`#${film.page}`}>{film.name}</a>
+          </p>
+          {film.lines.map((line) => (
+            <p>{line}</p>
+          ))}
+        </div>
       )}
     </Sheet>
   );

@@ -20,6 +20,15 @@ export interface LeafSays {
   readonly pieces: readonly Node[];
 }
 
+/** A film of one set, as the exercise's own page asks for it. */
+export interface FilmAsked {
+  /** Address of that page. */
+  readonly page: string;
+  readonly exercise: string;
+  readonly name: string;
+  readonly lines: readonly string[];
+}
+
 export interface Shown {
   readonly speech: PhoneSpeech;
   readonly act: (act: Act) => void;
@@ -40,6 +49,8 @@ export interface Shown {
   /** What became of the last try to pass marks on. */
   readonly passed: 'shared' | 'copied' | 'saved' | 'not passed' | null;
   readonly pass: (how: 'pass' | 'copy' | 'save') => void;
+  /** Of a session with an exercise that the coach asks to see: its page, its name, and how to film it. */
+  readonly film: (place: SessionPlace) => FilmAsked | null;
   /** Made lighter since it was printed: the session that is next. */
   readonly lighter: boolean;
 }

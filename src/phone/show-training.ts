@@ -21,6 +21,7 @@ import { inUnit } from '../words/say-in-unit.js';
 import { NO_LOAD, sayLoad } from '../words/say-load.js';
 import type { Keep } from './keep/keep.js';
 import { localMoment } from './keep/stamp-marks.js';
+import { readFilm } from './read-film.js';
 import { headingOf, nameOf, readAround, readChanges, readEmergency, readTurn, sessionLeafId } from './read-leaf.js';
 import { copyText, fileNameOf, messageOf, type Passed, passOn, saveText } from './send-marks.js';
 import { allowSound, keepAwake, signalBeat, signalEnd } from './signals.js';
@@ -134,6 +135,7 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
     leaf: (place, row, exercise) => readTurn(plan, place, row, exercise),
     around: (place, which) => readAround(plan, place, which),
     sessionTitle: (place) => headingOf(sessionLeafId(plan, place)) || place.name,
+    film: ({ occurrence }) => readFilm(plan, occurrence),
     changes: readChanges(),
     emergency,
     passed,
