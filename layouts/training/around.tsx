@@ -1,6 +1,6 @@
 /** Warming up and cooling down: the booklet's own lines, and one button. */
 import type { AroundScreen } from '../../src/model/training.js';
-import { Again, Main, Sheet, Tap } from './parts.js';
+import { Again, Main, Own, Sheet, Tap } from './parts.js';
 import type { Shown } from './shown.js';
 
 export function AroundView({ screen, shown }: { readonly screen: AroundScreen; readonly shown: Shown }) {
@@ -28,7 +28,7 @@ export function AroundView({ screen, shown }: { readonly screen: AroundScreen; r
         <ul>
           {screen.items.map(({ exercise, sets: [first] }) => (
             <li>
-              {nameOf(exercise)} {first === undefined ? '' : shown.dose(first)}
+              <Own shown={shown} text={nameOf(exercise)} /> {first === undefined ? '' : shown.dose(first)}
             </li>
           ))}
         </ul>

@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks';
 import type { PlanLoad } from '../../src/model/plan.js';
 import type { DifferentScreen } from '../../src/model/training.js';
-import { Main, Sheet, Tap } from './parts.js';
+import { Main, Own, Sheet, Tap } from './parts.js';
 import type { Shown } from './shown.js';
 
 /** Timed and walked sets are told in fives. */
@@ -18,7 +18,7 @@ export function DifferentView({ screen, shown }: { readonly screen: DifferentScr
   return (
     <Sheet
       name="different"
-      where={nameOf(figures.exercise)}
+      where={<Own shown={shown} text={nameOf(figures.exercise)} />}
       title={phone.whatWasDone(screen.number)}
       bar={
         <>
@@ -39,7 +39,7 @@ export function DifferentView({ screen, shown }: { readonly screen: DifferentScr
               <div class="loads">
                 {loads.map((one) => (
                   <Tap on={() => setLoad(one)} pressed={one.label === load?.label}>
-                    {one.label}
+                    {shown.load(one)}
                   </Tap>
                 ))}
               </div>

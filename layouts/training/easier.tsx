@@ -1,6 +1,6 @@
 /** Easier ways open today, with their figures. */
 import type { EasierScreen } from '../../src/model/training.js';
-import { Sheet, Tap } from './parts.js';
+import { Own, Sheet, Tap } from './parts.js';
 import type { Shown } from './shown.js';
 
 export function EasierView({ screen, shown }: { readonly screen: EasierScreen; readonly shown: Shown }) {
@@ -14,7 +14,12 @@ export function EasierView({ screen, shown }: { readonly screen: EasierScreen; r
         <>
           {screen.options.map((easier) => (
             <Tap on={() => act({ act: 'choose easier', easier })} pressed={easier.say === screen.chosen?.say}>
-              {easier.exercise === undefined || easier.exercise.includes('#') ? easier.say : nameOf(easier.exercise)}
+              <Own
+                shown={shown}
+                text={
+                  easier.exercise === undefined || easier.exercise.includes('#') ? easier.say : nameOf(easier.exercise)
+                }
+              />
               {easier.set === undefined ? null : <b> {dose(easier.set)}</b>}
             </Tap>
           ))}

@@ -1,5 +1,6 @@
 /** What training screens are set from: a sheet, its bar of buttons, nodes of the booklet, and a line read aloud. */
 import type { ComponentChildren } from 'preact';
+import type { Shown } from './shown.js';
 
 /** Nodes of the page shown again where they are needed, as copies. */
 export function Again({ nodes, as: Tag = 'div', name }: AgainProps) {
@@ -38,6 +39,10 @@ export function Main({ on, children }: TapProps) {
     </button>
   );
 }
+
+/** A name or words of an exercise's author, told apart where the screens speak another language. */
+export const Own = ({ shown, text }: { readonly shown: Pick<Shown, 'exerciseLanguage'>; readonly text: string }) =>
+  shown.exerciseLanguage === undefined ? text : <bdi lang={shown.exerciseLanguage}>{text}</bdi>;
 
 export interface SheetProps {
   readonly name: string;

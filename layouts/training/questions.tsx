@@ -1,6 +1,6 @@
 /** One question before, one after each exercise, one at the end: large answers, and none of them filled in. */
 import type { EffortScreen, LessScreen, ReserveScreen, Today, TodayScreen } from '../../src/model/training.js';
-import { Main, Sheet, Tap } from './parts.js';
+import { Main, Own, Sheet, Tap } from './parts.js';
 import type { Shown } from './shown.js';
 
 const ANSWERS: readonly Today[] = ['as usual', 'not my best', 'something hurts', 'short of time'];
@@ -51,7 +51,7 @@ export function ReserveView({ screen, shown }: { readonly screen: ReserveScreen;
   return (
     <Sheet
       name="question"
-      where={nameOf(screen.exercise)}
+      where={<Own shown={shown} text={nameOf(screen.exercise)} />}
       title={phone.howManyMore}
       answers={
         <>

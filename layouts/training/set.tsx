@@ -2,7 +2,7 @@
 import type { Clock, SetScreen, TallyRow } from '../../src/model/training.js';
 import { sayEffort } from '../../src/words/say-dose.js';
 import { Tally } from '../book/tally.js';
-import { Again, Main, Sheet, Tap } from './parts.js';
+import { Again, Main, Own, Sheet, Tap } from './parts.js';
 import type { Shown } from './shown.js';
 
 interface Props {
@@ -28,7 +28,7 @@ export function SetView({ screen, shown }: Props) {
           {speech.words.phone.turn(screen.turn.number, screen.turn.of)} · {sessionTitle(place)}
         </span>
       }
-      title={title}
+      title={<Own shown={shown} text={title} />}
       answers={
         <>
           {resting && screen.last !== null ? (

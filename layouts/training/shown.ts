@@ -1,5 +1,6 @@
 /** What every training screen is given beside itself: a voice, the booklet's own words, the moment, and where a tap goes. */
 import type { ClientSet } from '../../src/model/client-plan.js';
+import type { PlanLoad } from '../../src/model/plan.js';
 import type { Act, SessionPlace } from '../../src/model/training.js';
 import type { PhoneSpeech } from '../../src/words/phone-speech.js';
 
@@ -37,7 +38,11 @@ export interface Shown {
   readonly dose: (set: ClientSet) => string;
   /** `16 kilograms, 8 reps`. */
   readonly aloud: (set: ClientSet) => string;
+  /** `16 kg`, in the unit wanted. */
+  readonly load: (load: PlanLoad) => string;
   readonly nameOf: (exercise: string) => string;
+  /** BCP 47, of the exercises, where it is not the language of the screens. */
+  readonly exerciseLanguage: string | undefined;
   readonly leaf: (place: SessionPlace, row: string, exercise: string) => LeafSays;
   /** The lines of a warm-up or cool-down, from the booklet's leaf. */
   readonly around: (place: SessionPlace, which: 'warm-up' | 'cool-down') => readonly Node[];

@@ -70,6 +70,10 @@ export function readAround(plan: ClientPlan, place: SessionPlace, which: 'warm-u
 /** What the cover says a new edition changes. */
 export const readChanges = (): readonly Node[] => within(byId('cover') ?? document.body, '.notice > :not(h2)');
 
+/** The language the exercises are written in, where the booklet marks them as of another than its own. */
+export const readExerciseLanguage = (): string | undefined =>
+  document.querySelector<HTMLElement>('.book .leaf.exercise h2 bdi[lang]')?.lang;
+
 /** The line that says whom to call, and its number alone. */
 export function readEmergency(): { readonly call: string; readonly number: string } {
   const line = byId('safety')?.querySelector('.call');

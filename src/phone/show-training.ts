@@ -18,11 +18,20 @@ import { readTrainingState, type TrainingState } from '../session/training/train
 import { phoneSpeechOf } from '../words/phone-speech.js';
 import { saySet, saySetAloud } from '../words/say-dose.js';
 import { inUnit } from '../words/say-in-unit.js';
-import { NO_LOAD, sayLoad } from '../words/say-load.js';
+import { NO_LOAD, sayLoad, sayLoadText } from '../words/say-load.js';
 import type { Keep } from './keep/keep.js';
 import { localMoment } from './keep/stamp-marks.js';
 import { readFilm } from './read-film.js';
-import { headingOf, nameOf, readAround, readChanges, readEmergency, readTurn, sessionLeafId } from './read-leaf.js';
+import {
+  headingOf,
+  nameOf,
+  readAround,
+  readChanges,
+  readEmergency,
+  readExerciseLanguage,
+  readTurn,
+  sessionLeafId,
+} from './read-leaf.js';
 import { copyText, fileNameOf, messageOf, type Passed, passOn, saveText } from './send-marks.js';
 import { allowSound, keepAwake, signalBeat, signalEnd } from './signals.js';
 
@@ -46,6 +55,7 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
   const speech = phoneSpeechOf(document.documentElement.lang);
   const { phone } = speech.words;
   const emergency = readEmergency();
+  const exerciseLanguage = readExerciseLanguage();
   const { root, mount, status, wayIn, wayBack } = build(book, phone.trainingTitle);
 
   let state: TrainingState = readTrainingState(keep.kept().state);
@@ -131,7 +141,9 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
     now,
     dose,
     aloud,
+    load: (load) => sayLoadText(loadOf({ load })),
     nameOf,
+    exerciseLanguage,
     leaf: (place, row, exercise) => readTurn(plan, place, row, exercise),
     around: (place, which) => readAround(plan, place, which),
     sessionTitle: (place) => headingOf(sessionLeafId(plan, place)) || place.name,
