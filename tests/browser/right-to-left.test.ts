@@ -18,13 +18,16 @@ import { drawBooklet } from '../../src/print/draw-booklet.js';
 import { filePolicy } from '../../src/web/policy.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderPage } from '../../src/web/render-page.js';
+import { phoneSpeechOf } from '../../src/words/phone-speech.js';
 import type { Speech } from '../../src/words/speech.js';
 import { speechOf } from '../../src/words/speech.js';
 import { everyShapeLibrary } from '../fixtures/every-shape-library.js';
 import { everyShapePlan } from '../fixtures/every-shape-plan.js';
 import { client } from '../fixtures/library.js';
-import { rehearsedSpeech } from '../fixtures/rehearsed-language.js';
+import { rehearsedPhoneSpeech, rehearsedSpeech } from '../fixtures/rehearsed-language.js';
+import { everyShapeSent } from './every-shape-booklet.js';
 import { holdPhone, openBrowser } from './phone.js';
+import { rehearsedScreens } from './rehearsed-screens.js';
 
 const made = (speech: Speech): Booklet =>
   composeBooklet({ library: everyShapeLibrary, client, plan: everyShapePlan(4), speech });
@@ -54,6 +57,22 @@ beforeAll(async () => {
     });
     await writeFile(join(folder, `${name}.html`), page);
   }
+  for (const [name, direction, speech] of [
+    ['training-rtl', 'rtl', rehearsedPhoneSpeech()],
+    ['training-ltr', 'ltr', phoneSpeechOf('en-GB')],
+  ] as const) {
+    const page = renderPage({
+      title: name,
+      language: speech.language,
+      direction,
+      policy: filePolicy([parts.style], []),
+      styles: [parts.style.text],
+      styleFiles: [],
+      scripts: [],
+      body: `<div id="training">${rehearsedScreens(everyShapeSent, speech)}</div>`,
+    });
+    await writeFile(join(folder, `${name}.html`), page);
+  }
   browser = await openBrowser();
   context = await holdPhone(browser);
 });
@@ -78,7 +97,7 @@ const readFigures = (page: Page) =>
     const found: { text: string; inOrder: boolean }[] = [];
     for (const leaf of document.querySelectorAll<HTMLElement>('.leaf')) leaf.hidden = false;
     for (const details of document.querySelectorAll('details')) details.open = true;
-    const blocks = [...document.querySelectorAll('.book p, .book td, .book li, .book b, .book caption, .book summary')];
+    const blocks = [...document.querySelectorAll('main :is(p, td, li, b, caption, summary, h2, button)')];
     for (const block of blocks.filter((one) => one.querySelector('p, li, td, ul') === null)) {
       const letters: { sign: string; left: number; top: number }[] = [];
       const walker = document.createTreeWalker(block, NodeFilter.SHOW_TEXT);
@@ -97,6 +116,8 @@ const readFigures = (page: Page) =>
         /\d[\d.]*(?:[\s\u00a0]kg|[\s\u00a0]lb)?[\s\u00a0]?×[\s\u00a0]?\d[\d.]*(?:[–-]\d+)*/g,
       )) {
         const own = letters.slice(match.index, match.index + match[0].length).filter(({ sign }) => sign.trim() !== '');
+        // What is not shown stands nowhere.
+        if (own.every(({ left, top }) => left === 0 && top === 0)) continue;
         if (own.some(({ top }) => Math.abs(top - (own[0]?.top ?? 0)) > 12)) continue;
         const inOrder = own.every(({ left }, i) => i === 0 || left > (own[i - 1]?.left ?? 0));
         found.push({ text: match[0], inOrder });
@@ -171,6 +192,49 @@ describe('a page from right to left', () => {
     expect(ltr.back).toBeLessThan(180);
     expect(Math.sign(rtl.strokes)).toBe(-Math.sign(ltr.strokes));
     expect(Math.abs(rtl.strokes + ltr.strokes)).toBeLessThanOrEqual(1);
+  });
+});
+
+describe('training from right to left', () => {
+  const openTraining = async (name: 'rtl' | 'ltr'): Promise<Page> => {
+    const page = await context.newPage();
+    await page.goto(pathToFileURL(join(folder, `training-${name}.html`)).href);
+    return page;
+  };
+
+  test('3 × 8 reads 3 × 8 on every screen of a session, and nothing is wider than the phone', async () => {
+    const page = await openTraining('rtl');
+    const figures = await readFigures(page);
+    expect(figures.length).toBeGreaterThan(20);
+    expect(figures.filter(({ inOrder }) => !inOrder)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth > innerWidth)).toBe(false);
+    expect(await page.evaluate(() => document.body.textContent)).toMatch(/[א-ת]{3}/);
+    await page.close();
+  });
+
+  test('the tally, the headings and the buttons of a set are mirrored', async () => {
+    const read = async (name: 'rtl' | 'ltr') => {
+      const page = await openTraining(name);
+      const found = await page.evaluate(() => {
+        const sheet = document.querySelector('.training-sheet.set');
+        const centre = (selector: string): number => {
+          const box = sheet?.querySelector(selector)?.getBoundingClientRect();
+          return box === undefined ? Number.NaN : Math.round(box.left + box.width / 2);
+        };
+        const taps = [...(sheet?.querySelectorAll('.bar .tap:not(.filled)') ?? [])].map((tap) => {
+          const box = tap.getBoundingClientRect();
+          return Math.round(box.left + box.width / 2);
+        });
+        return { tally: centre('svg'), first: taps[0] ?? 0, second: taps[1] ?? 0 };
+      });
+      await page.close();
+      return found;
+    };
+    const [rtl, ltr] = [await read('rtl'), await read('ltr')];
+    expect(ltr.tally).toBeGreaterThan(180);
+    expect(Math.abs(rtl.tally - (360 - ltr.tally))).toBeLessThanOrEqual(2);
+    expect(ltr.first).toBeLessThan(ltr.second);
+    expect(rtl.first).toBeGreaterThan(rtl.second);
   });
 });
 
