@@ -58,10 +58,22 @@ export function replanBetween({ plan, events, now, today, language, called }: Be
 const occurrenceOf = (event: LogEvent): number | undefined =>
   event.kind === 'set' ? readSetKey(event.key)?.occurrence : 'occurrence' in event ? event.occurrence : undefined;
 
-/** Those a client is told, each sentence once. */
+/** From what weighs most to what is always so: what hurt, days away and marks; the walk; whose marks; how sets are counted. */
+const WEIGHT: readonly RegExp[] = [
+  /^(pain|break|return|done)-(?!median$|unsaid$)/,
+  /^(?!walk-(asked|range|floor|volume|easy)|done-|begin-tested$)/,
+  /^(done-|begin-tested$)/,
+];
+
+function weightOf({ rule }: Reason): number {
+  const found = WEIGHT.findIndex((pattern) => pattern.test(rule));
+  return found === -1 ? WEIGHT.length : found;
+}
+
+/** The one that weighs most of those a client is told: a screen has room for one, and so has whoever stands before it. */
 function tell(reasons: readonly Reason[], say: (reason: Reason) => string): readonly Reason[] {
   const told = reasons.map((one) => ({ ...one, says: say(one) })).filter(({ says }) => says !== '');
-  return told.filter(({ says }, index) => told.findIndex((other) => other.says === says) === index);
+  return [...told].sort((a, b) => weightOf(a) - weightOf(b)).slice(0, 1);
 }
 
 /** As its owner calls it: with the exercise it is held for, else with any. */

@@ -92,15 +92,26 @@ describe('why', () => {
   test.each(['en', 'nb'])('is told of every row that is done otherwise, in %s, in short sentences', (language) => {
     const items = found.flatMap(({ sent, marked, at }) => between(sent, marked, at, language));
     expect(items.length).toBeGreaterThan(50);
-    expect(items.filter(({ because }) => because.length === 0)).toEqual([]);
+    expect(items.filter(({ because }) => because.length !== 1)).toEqual([]);
     const said = [...new Set(items.flatMap(({ because }) => because.map(({ says }) => says)))];
-    expect(said.length).toBeGreaterThan(10);
+    expect(said.length).toBeGreaterThan(4);
     for (const says of said) {
       expect(says).toMatch(/[.!]$/);
       expect(says).not.toMatch(/undefined|NaN|[a-z]-[a-z]+-\d|\b\d{5,}/);
       for (const sentence of says.split(/(?<=[.!])\s/))
         expect(sentence.split(/\s+/).length, says).toBeLessThanOrEqual(12);
     }
+  });
+
+  test('is what weighs most: what was hard or hurt before how sets are counted', () => {
+    const [easier] = between(
+      plan,
+      [1, 2, 3, 4].flatMap((n) => short(n)),
+      `${dateOf(5)}T17:00`,
+    );
+    expect(easier?.because.map(({ says }) => says)).toEqual([
+      'The last one was heavy, so this begins a little easier.',
+    ]);
   });
 
   test('says it in the client’s own language', () => {
