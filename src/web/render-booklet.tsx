@@ -1,7 +1,7 @@
 /**
  * The web booklet: one shell for everybody and one payload for each client, as a folder and as a single file.
  *
- * Folder: `index.html` is the shell, the same bytes for every client, with style and script inside so that nothing
+ * Folder: `index.html` is the shell, the same bytes for every client of a language, with style and script inside so that nothing
  * stands between it and the first paint; `payload.html` is the client's part, a whole page without any script, which
  * the shell fetches and takes in. Where nothing can be fetched (a folder opened from
  * a disk, scripting off) the shell leads to `payload.html`, which reads by itself with the same style.
@@ -12,7 +12,8 @@ import { BookBody } from '../../layouts/book/book.js';
 import { bookOf } from '../../layouts/book/leaves.js';
 import type { Booklet } from '../model/booklet.js';
 import type { ClientPlan } from '../model/client-plan.js';
-import type { PageWords } from '../words/page-words.js';
+import type { Catalogue } from '../words/catalogue.js';
+import { directionOf } from '../words/language.js';
 import { speechOf } from '../words/speech.js';
 import { letterSetsIn } from './letters.js';
 import { filePolicy, payloadPolicy, shellPolicy } from './policy.js';
@@ -48,12 +49,12 @@ export function renderPayload(booklet: Booklet, plan: ClientPlan): Payload {
   };
 }
 
-/** The shell as a page of its own, for a folder. It knows no client. */
-function renderShell(parts: ShellParts, words: PageWords): string {
+/** The shell as a page of its own, for a folder. It knows no client, only which language its own words are to be in. */
+function renderShell(parts: ShellParts, { language, page: words }: Catalogue): string {
   return renderPage({
     title: words.shellTitle,
-    language: 'en',
-    direction: 'ltr',
+    language,
+    direction: directionOf(language),
     policy: shellPolicy([parts.facesBeside, parts.style], parts.script),
     styles: [parts.facesBeside.text, parts.style.text],
     styleFiles: [],
@@ -84,10 +85,11 @@ const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
 
 const MANIFEST = 'manifest.webmanifest';
 
-/** Says of a folder what it is called and looks like on a home screen: the same of every client, and nothing of any. */
-function manifestOf(words: PageWords): string {
+/** Says of a folder what it is called and looks like on a home screen: the same for all of a language, and nothing of anybody. */
+function manifestOf({ language, page: words }: Catalogue): string {
   const png = (size: number) => ({ src: `icon-${size}.png`, sizes: `${size}x${size}`, type: 'image/png' });
   return JSON.stringify({
+    lang: language,
     name: words.shellTitle,
     short_name: words.shellTitle,
     start_url: './',
@@ -99,9 +101,12 @@ function manifestOf(words: PageWords): string {
   });
 }
 
-/** Files that are the same for every client. The worker stands last, with the names of all before it and their digest. */
-export async function shellFiles(parts: ShellParts): Promise<readonly OutputFile[]> {
-  const words = speechOf('en').words.page;
+/**
+ * Files that are the same for every client of a language. The worker stands last, with the names of all before it and
+ * their digest. `language` is the booklet's, a BCP 47 tag.
+ */
+export async function shellFiles(parts: ShellParts, language: string): Promise<readonly OutputFile[]> {
+  const { words } = speechOf(language);
   const files: readonly OutputFile[] = [
     { path: 'booklet.css', bytes: utf8(`${parts.facesBeside.text}${parts.style.text}\n`) },
     ...parts.fonts.map(({ name, bytes }) => ({ path: `fonts/${name}`, bytes })),
@@ -137,5 +142,5 @@ export async function renderBookletFolder(
     scripts: [],
     body: payload.html,
   });
-  return [...(await shellFiles(parts)), { path: PAYLOAD, bytes: utf8(html) }];
+  return [...(await shellFiles(parts, booklet.language)), { path: PAYLOAD, bytes: utf8(html) }];
 }

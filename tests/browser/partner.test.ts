@@ -35,7 +35,8 @@ beforeAll(async () => {
   const parts = await prepareShell(webSources());
   await writeFile(join(folder, 'booklet.html'), renderBookletFile(booklet, clientPlanOf(plan), parts));
   const hosted = new Map<string, Uint8Array>();
-  for (const { path, bytes } of [...(await shellFiles(parts)), ...renderPartner(booklet)]) hosted.set(path, bytes);
+  for (const { path, bytes } of [...(await shellFiles(parts, booklet.language)), ...renderPartner(booklet)])
+    hosted.set(path, bytes);
   served = await serveFolder(hosted, '/imre/');
   axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
   browser = await openBrowser();

@@ -103,9 +103,18 @@ describe('the shell', () => {
     for (const [path, bytes] of folder) {
       if (path !== 'payload.html') expect(other.get(path)).toEqual(bytes);
     }
-    expect((await shellFiles(parts)).map(({ path }) => path)).toEqual(
+    expect((await shellFiles(parts, 'en-GB')).map(({ path }) => path)).toEqual(
       [...folder.keys()].filter((path) => path !== 'payload.html'),
     );
+  });
+
+  test('speaks the booklet’s language, on a home screen too', async () => {
+    const norwegian = new Map((await shellFiles(parts, 'nb')).map(({ path, bytes }) => [path, bytes]));
+    const read = (path: string): string => new TextDecoder().decode(norwegian.get(path));
+    expect(read('index.html')).toContain('<html lang="nb" dir="ltr"');
+    expect(read('index.html')).toContain('Åpne heftet ditt');
+    expect(JSON.parse(read('manifest.webmanifest'))).toMatchObject({ lang: 'nb', name: 'Heftet ditt' });
+    expect(textOf('index.html')).toContain('Open your booklet');
   });
 
   test('knows no client', () => {
