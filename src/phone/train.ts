@@ -2,6 +2,7 @@
 import './fill-gaps.js';
 import type { ClientPlan } from '../model/client-plan.js';
 import type { ReplannedItem } from '../session/replan.js';
+import { unpackPlan } from '../session/travelling.js';
 import { openKeep } from './keep/keep.js';
 import { askForScript, takePart } from './parts.js';
 import type { Between } from './replan-between.js';
@@ -45,7 +46,7 @@ async function start(): Promise<void> {
   const book = await bookReady();
   const data = document.getElementById('plan')?.textContent;
   if (data === undefined || data === null) return;
-  const plan: ClientPlan = JSON.parse(data);
+  const plan = unpackPlan(JSON.parse(data));
   const language = document.documentElement.lang;
   const [keep, again] = await Promise.all([openKeep(plan, document.title), planAgainOf(plan)]);
   showTraining({

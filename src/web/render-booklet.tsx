@@ -12,6 +12,7 @@ import { BookBody } from '../../layouts/book/book.js';
 import { bookOf } from '../../layouts/book/leaves.js';
 import type { Booklet } from '../model/booklet.js';
 import type { ClientPlan } from '../model/client-plan.js';
+import { packPlan } from '../session/travelling.js';
 import type { Catalogue } from '../words/catalogue.js';
 import { directionOf } from '../words/language.js';
 import { speechOf } from '../words/speech.js';
@@ -40,7 +41,7 @@ export const jsonForHtml = (value: unknown): string => JSON.stringify(value).rep
 export function renderPayload(booklet: Booklet, plan: ClientPlan): Payload {
   const words = speechOf(booklet.language).words.page;
   const body = renderToString(<BookBody book={bookOf(booklet, words)} />);
-  const data = `<script type="application/json" id="plan">${jsonForHtml(plan)}</script>`;
+  const data = `<script type="application/json" id="plan">${jsonForHtml(packPlan(plan))}</script>`;
   return {
     title: booklet.title,
     language: booklet.language,

@@ -9,6 +9,7 @@ import { webSources } from '../../src/app/web-sources.js';
 import { composeBooklet } from '../../src/booklet/compose-booklet.js';
 import type { Booklet } from '../../src/model/booklet.js';
 import { invariant } from '../../src/model/result.js';
+import { unpackPlan } from '../../src/session/travelling.js';
 import { clientPlanOf } from '../../src/web/client-plan.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile, renderBookletFolder } from '../../src/web/render-booklet.js';
@@ -85,7 +86,7 @@ function expectSame(read: ReadBooklet, booklet: Booklet, sent: unknown = plan): 
       }
     if (part.kind !== 'session') expect(read.heads).toContain(part.kind === 'cover' ? part.client : part.title);
   }
-  expect(JSON.parse(read.plan)).toEqual(sent);
+  expect(unpackPlan(JSON.parse(read.plan))).toEqual(sent);
 }
 
 describe('one file, opened from a disk', () => {
