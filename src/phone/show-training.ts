@@ -34,6 +34,7 @@ import {
 } from './read-leaf.js';
 import { copyText, fileNameOf, messageOf, type Passed, passOn, saveText } from './send-marks.js';
 import { allowSound, keepAwake, signalBeat, signalEnd } from './signals.js';
+import { steadyTaps } from './steady-taps.js';
 
 export interface Training {
   readonly book: HTMLElement;
@@ -262,6 +263,7 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
     mount.querySelector<HTMLElement>('h2')?.focus({ preventScroll: true });
   };
 
+  steadyTaps(root);
   planRest();
   keep.persisted().then(
     (said) => {

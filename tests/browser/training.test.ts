@@ -1,0 +1,380 @@
+/**
+ * A session on a phone, tapped through: what is read aloud, where a thumb must reach, what stands in the bar, and that
+ * every mark is kept once. On every screen the rules of axe-core.
+ */
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { webSources } from '../../src/app/web-sources.js';
+import { logOf } from '../../src/content/read-log.js';
+import { prepareShell } from '../../src/web/prepare-shell.js';
+import { renderBookletFile } from '../../src/web/render-booklet.js';
+import { contrastOf } from './contrast.js';
+import { browserArguments, holdPhone, openBrowser } from './phone.js';
+import { BOOKLET, eventsIn, type Issued, issuedFor, keysOf, kindOf, nextTap, toTraining } from './train-page.js';
+
+const START = new Date('2027-01-04T18:00:00');
+let browser: Browser;
+let folder: string;
+let axe: string;
+let issued: Issued;
+let context: BrowserContext | undefined;
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'training-'));
+  issued = await issuedFor('rowan-ashby');
+  const parts = await prepareShell(webSources());
+  await writeFile(join(folder, 'booklet.html'), renderBookletFile(issued.booklet, issued.sent, parts));
+  axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+  browser = await openBrowser();
+  expect(browserArguments.length).toBeGreaterThan(0);
+});
+afterEach(async () => {
+  await context?.close();
+  context = undefined;
+});
+afterAll(async () => {
+  await browser?.close();
+  await rm(folder, { recursive: true, force: true });
+});
+
+interface Opened {
+  readonly width?: number;
+  readonly height?: number;
+  readonly scheme?: 'light' | 'dark';
+}
+
+async function open({ width = 360, height = 640, scheme = 'light' }: Opened = {}): Promise<Page> {
+  context = await holdPhone(browser, { width, scheme });
+  const page = await context.newPage();
+  await page.setViewportSize({ width, height });
+  await page.clock.install({ time: START });
+  await page.goto(pathToFileURL(join(folder, 'booklet.html')).href);
+  await toTraining(page);
+  return page;
+}
+
+/** Taps, and lets the moment pass in which a second tap would be the same one. */
+async function tap(page: Page, selector: string): Promise<void> {
+  const before = await page.evaluate(() => document.querySelector('#training')?.innerHTML);
+  await page.locator(selector).first().tap();
+  await page.waitForFunction((was) => document.querySelector('#training')?.innerHTML !== was, before);
+  await page.clock.runFor(700);
+}
+
+async function untilSet(page: Page): Promise<void> {
+  for (let taps = 0; taps < 12 && !(await kindOf(page)).startsWith('set'); taps += 1) {
+    await tap(page, nextTap(await kindOf(page)));
+  }
+  // What leads to the work is passed, so that the work itself is looked at.
+  while ((await page.locator('.set-line').first().textContent())?.includes('warm up')) {
+    await tap(page, '#training-main');
+    if ((await kindOf(page)).includes('resting')) await tap(page, '#training-main');
+  }
+  expect(await kindOf(page)).toBe('set');
+}
+
+describe('one set', () => {
+  test('is read aloud in order: heading, all of it in one breath, cues, buttons', async () => {
+    const page = await open();
+    await untilSet(page);
+    const read = await page.evaluate(() => {
+      const shown = [
+        ...document.querySelectorAll('#training h2, #training .heard, #training .cues li, #training .bar button'),
+      ];
+      return shown
+        .filter((one) => one.closest('[aria-hidden]') === null && one.id !== 'training-says')
+        .map((one) => one.textContent?.replaceAll(/\s/g, ' '));
+    });
+    expect(read[0]).toBe('Goblet squat');
+    expect(read[1]).toMatch(
+      /^Exercise 1 of \d\. \d+ kilograms, \d+ reps\. Set 1 of \d\. Leave \d( or \d)? in reserve\.$/,
+    );
+    expect(read.slice(2, 5)).toHaveLength(3);
+    expect(read.slice(5)).toEqual(['Easier today', 'Something hurts', 'Set 1 done']);
+    // What the eye has beside it is not read a second time.
+    expect(await page.locator('#training .load').getAttribute('aria-hidden')).toBe('true');
+  });
+
+  test('marked by one tap: the focus stays, two polite sentences are said, and the clock is silent', async () => {
+    const page = await open();
+    await untilSet(page);
+    await page.evaluate(() => {
+      const said: string[] = [];
+      Object.assign(window, { said });
+      const line = document.getElementById('training-says');
+      if (line)
+        new MutationObserver(() => said.push(line.textContent ?? '')).observe(line, {
+          childList: true,
+          characterData: true,
+          subtree: true,
+        });
+    });
+    await page.locator('#training-main').focus();
+    await tap(page, '#training-main');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('training-main');
+    expect(await page.locator('#training-main').textContent()).toBe('Start set 2');
+    for (let seconds = 0; seconds < 130; seconds += 5) await page.clock.runFor(5000);
+    const said = await page.evaluate(() =>
+      (window as unknown as { said: string[] }).said.filter((text) => text !== ''),
+    );
+    expect(said).toHaveLength(2);
+    expect(said[0]).toMatch(/^Set 1 marked\. Rest, \d+ seconds\.$/);
+    expect(said[1]).toBe('Rest over. Set 2 when you are ready.');
+    expect(await page.locator('.clock').getAttribute('class')).toContain('over');
+    expect(await page.locator('.clock').evaluate((clock) => clock.closest('[aria-hidden="true"]') !== null)).toBe(true);
+  });
+
+  test('the rest is the clock’s: right after five minutes unseen, and after a reload', async () => {
+    const page = await open();
+    await untilSet(page);
+    await tap(page, '#training-main');
+    const over = await page.locator('.clock').getAttribute('data-over');
+    await page.clock.runFor(10_000);
+    await page.reload();
+    await page.waitForSelector('#training .clock');
+    expect(await page.locator('.clock').getAttribute('data-over')).toBe(over);
+    const left = Number(over) - (await page.evaluate(() => Date.now()));
+    await page.clock.runFor(300);
+    const shown = (await page.locator('.clock').textContent()) ?? '';
+    const [minutes = 0, seconds = 0] = shown.split(':').map(Number);
+    expect(Math.abs(60 * minutes + seconds - left / 1000)).toBeLessThanOrEqual(2);
+    await page.clock.fastForward(300_000);
+    await page.clock.runFor(300);
+    expect(await page.locator('.clock').textContent()).toBe('0:00');
+  });
+
+  test('two taps within six tenths of a second are one stroke; a finger that slides off leaves none', async () => {
+    const page = await open();
+    await untilSet(page);
+    const before = (await eventsIn(page)).length;
+    const box = (await page.locator('#training-main').boundingBox()) ?? expect.fail();
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    await page.touchscreen.tap(x, y);
+    await page.clock.runFor(100);
+    await page.touchscreen.tap(x + 6, y + 4);
+    await page.clock.runFor(700);
+    expect((await eventsIn(page)).length).toBe(before + 1);
+    expect(await kindOf(page)).toContain('resting');
+    // On to the next set, then a finger down on the button that comes up far from it.
+    await page.touchscreen.tap(x, y);
+    await page.clock.runFor(700);
+    const session = await page.context().newCDPSession(page);
+    const at = (type: 'touchStart' | 'touchMove' | 'touchEnd', px: number, py: number) =>
+      session.send('Input.dispatchTouchEvent', { type, touchPoints: type === 'touchEnd' ? [] : [{ x: px, y: py }] });
+    await at('touchStart', x, y);
+    await at('touchMove', x, y - 60);
+    await at('touchMove', x, y - 160);
+    await at('touchEnd', x, y - 160);
+    expect((await eventsIn(page)).length).toBe(before + 1);
+    // A wobble of twelve pixels is still a tap.
+    await at('touchStart', x - 6, y);
+    await at('touchMove', x + 6, y + 3);
+    await at('touchEnd', x + 6, y + 3);
+    await page.clock.runFor(700);
+    expect((await eventsIn(page)).length).toBe(before + 2);
+  });
+});
+
+/** Words of the interface in one sentence; the exercises' own are their authors'. */
+const longest = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('#training p, #training button, #training h2')]
+      .filter((one) => one.closest('.of-the-day, .around-lines, .stop, .why, .heard, .paper') === null)
+      .flatMap((one) => (one.textContent ?? '').split(/(?<=[.!?])\s/))
+      .filter((sentence) => sentence.trim().split(/\s+/).length > 12),
+  );
+
+interface Measured {
+  readonly covered: boolean;
+  readonly bar: number;
+  readonly controls: number;
+  readonly filled: number;
+  readonly small: readonly string[];
+  readonly wide: boolean;
+  readonly rivals: readonly string[];
+}
+
+const measure = (page: Page): Promise<Measured> =>
+  page.evaluate(() => {
+    const bar = document.querySelector('#training .bar');
+    const buttons = [...document.querySelectorAll<HTMLElement>('#training button, #training a.tap')];
+    const sizeOf = (one: Element): number => Number.parseFloat(getComputedStyle(one).fontSize);
+    const load = document.querySelector('#training .set .load, #training .training-sheet.set .load');
+    const shown = [...document.querySelectorAll('#training .training-page p, #training h2')].filter(
+      (one) => one !== load && !one.classList.contains('heard') && one.getClientRects().length > 0,
+    );
+    const bottom = bar?.getBoundingClientRect().top ?? innerHeight;
+    const focused = document.activeElement?.getBoundingClientRect();
+    return {
+      covered: focused !== undefined && document.activeElement?.closest('.bar') === null && focused.top > bottom,
+      bar: (bar?.getBoundingClientRect().height ?? 0) / innerHeight,
+      controls: bar?.querySelectorAll('button, a').length ?? 0,
+      filled: document.querySelectorAll('#training .filled').length,
+      small: buttons
+        .filter((one) => one.getClientRects().length > 0 && one.getBoundingClientRect().height < 52)
+        .map((one) => one.textContent ?? ''),
+      wide: document.documentElement.scrollWidth > innerWidth,
+      rivals:
+        load === null || load.getClientRects().length === 0
+          ? []
+          : shown.filter((one) => sizeOf(one) >= sizeOf(load)).map((one) => one.textContent ?? ''),
+    };
+  });
+
+describe('a whole session', () => {
+  test.each([
+    [360, 592, 'light'],
+    [320, 568, 'dark'],
+  ] as const)(
+    'at %i × %i, %s: within reach of a thumb, every mark once, every screen in order',
+    async (width, height, scheme) => {
+      const page = await open({ width, height, scheme });
+      const seen = new Set<string>();
+      const low: string[] = [];
+      for (let taps = 0; taps < 250; taps += 1) {
+        const kind = await kindOf(page);
+        const name = `${kind} ${await page.locator('#training h2').textContent()}`;
+        if (!seen.has(name)) {
+          seen.add(name);
+          const found = await measure(page);
+          expect({
+            name,
+            ...found,
+            bar: found.bar <= 0.4,
+            controls: found.controls <= 3,
+            filled: found.filled <= 1,
+          }).toEqual({
+            name,
+            covered: false,
+            bar: true,
+            controls: true,
+            filled: true,
+            small: [],
+            wide: false,
+            rivals: [],
+          });
+          expect(await longest(page)).toEqual([]);
+          if (scheme === 'light' || kind === 'set') {
+            await page.addScriptTag({ content: axe }).catch(() => page.evaluate(axe));
+            const broken = await page.evaluate(async () => {
+              const { axe: run } = window as unknown as {
+                axe: {
+                  run: (
+                    on: string,
+                    how: object,
+                  ) => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
+                };
+              };
+              const { violations } = await run.run('#training', {
+                rules: { 'color-contrast-enhanced': { enabled: true } },
+              });
+              return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+            });
+            expect(broken).toEqual([]);
+          }
+        }
+        if (kind === 'finished') break;
+        const selector = nextTap(kind);
+        const box = (await page.locator(selector).first().boundingBox()) ?? expect.fail(name);
+        if (box.y < 0.4 * height) low.push(`${name}: ${Math.round(box.y)}`);
+        await tap(page, selector);
+      }
+      expect(await kindOf(page)).toBe('finished');
+      // The one question before may be answered anywhere; during a set nothing is tapped above two fifths.
+      expect(low.filter((name) => name.startsWith('set'))).toEqual([]);
+      const events = await eventsIn(page);
+      const keys = events.flatMap(({ kind, key }) => (kind === 'set' && key !== undefined ? [key] : []));
+      expect([...keys].sort()).toEqual([...keysOf(issued.sent, 1)].sort());
+      expect(logOf({ schema: 1, bookletId: BOOKLET, device: 'phone-1', events })).not.toHaveProperty('why');
+      expect(events.map(({ kind }) => kind).filter((kind) => kind !== 'set' && kind !== 'reserve')).toEqual([
+        'opened',
+        'closed',
+      ]);
+    },
+  );
+
+  test('sounds and vibration change nothing of what is kept', async () => {
+    const kept: unknown[] = [];
+    for (const loud of [false, true]) {
+      const page = await open();
+      if (loud) {
+        await tap(page, '.answers .tap >> nth=0');
+        for (const name of [1, 2]) await tap(page, `.switch >> nth=${name}`);
+        await tap(page, '#training-main');
+      }
+      await untilSet(page);
+      for (let taps = 0; taps < 6; taps += 1) await tap(page, nextTap(await kindOf(page)));
+      const events = await eventsIn(page);
+      kept.push(events.map((event) => ({ ...event, id: '', at: '' })));
+      await context?.close();
+    }
+    expect(kept[1]).toEqual(kept[0]);
+  });
+});
+
+describe('for everybody', () => {
+  test.each([
+    ['text at twice its size on 320 px', 320, 568, 'html { font-size: 200% !important }'],
+    ['four times as near', 320, 256, ''],
+    ['on its side', 640, 320, ''],
+    [
+      'more space between letters, words and lines',
+      320,
+      568,
+      '* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important } p { margin-block-end: 2em !important }',
+    ],
+  ] as const)(
+    '%s: nothing is wider than the screen, and the main button can be reached',
+    async (_, width, height, style) => {
+      const page = await open({ width, height });
+      await untilSet(page);
+      if (style !== '') {
+        await page.evaluate((rules) => {
+          const sheet = new CSSStyleSheet();
+          sheet.replaceSync(rules);
+          document.adoptedStyleSheets = [sheet];
+        }, style);
+      }
+      expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);
+      await page.locator('#training-main').scrollIntoViewIfNeeded();
+      const box = (await page.locator('#training-main').boundingBox()) ?? expect.fail();
+      expect(box.y + box.height).toBeLessThanOrEqual(height + 1);
+      await tap(page, '#training-main');
+      expect(await kindOf(page)).toContain('resting');
+    },
+  );
+
+  test('for the left hand the tally and the pair of buttons change sides', async () => {
+    const page = await open();
+    await tap(page, '.answers .tap >> nth=0');
+    await tap(page, '.switch >> nth=0');
+    await tap(page, '#training-main');
+    await untilSet(page);
+    const x = async (selector: string): Promise<number> =>
+      (await page.locator(selector).first().boundingBox())?.x ?? Number.NaN;
+    expect(await x('#training .margin')).toBeLessThan(await x('#training .doses'));
+    expect(await x('.pair .tap >> nth=1')).toBeLessThan(await x('.pair .tap >> nth=0'));
+  });
+
+  test('forced colours: buttons keep their outline, and strokes the colour of text', async () => {
+    const page = await open();
+    await page.emulateMedia({ forcedColors: 'active' });
+    await untilSet(page);
+    const looks = await page.evaluate(() => {
+      const button = getComputedStyle(document.getElementById('training-main') ?? document.body);
+      const stroke = document.querySelector('#training svg path');
+      return {
+        outline: button.borderTopStyle,
+        stroke: stroke ? getComputedStyle(stroke).stroke : '',
+        behind: getComputedStyle(document.documentElement).backgroundColor,
+      };
+    });
+    expect(looks.outline).toBe('solid');
+    expect(contrastOf(looks.stroke, looks.behind)).toBeGreaterThan(7);
+  });
+});
