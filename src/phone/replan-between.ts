@@ -12,6 +12,7 @@ import type { Moment } from '../model/training.js';
 import { planOfPart } from '../session/plan-of-part.js';
 import { type ReplannedItem, replan } from '../session/replan.js';
 import { stepSession } from '../session/step-session.js';
+import { inSentence } from '../words/in-sentence.js';
 import { reasonSpeechOf } from '../words/reason-speech.js';
 import { type Names, PLAIN_NAMES } from '../words/say-figures.js';
 import { sayToClient } from '../words/say-to-client.js';
@@ -45,7 +46,7 @@ export function replanBetween({ plan, events, now, today, language, called }: Be
   const names: Names = {
     exercise: (id) => {
       const name = called(id);
-      return name === undefined ? PLAIN_NAMES.exercise(id) : speech.words.sets.inSentence(name);
+      return name === undefined ? PLAIN_NAMES.exercise(id) : inSentence(name);
     },
     load: (grams, exercise) => labelOf(plan, grams, exercise) ?? PLAIN_NAMES.load(grams),
   };

@@ -92,14 +92,20 @@ export interface DoseWords {
   readonly withSets: (dose: string, sets: number) => string;
 }
 
-/** The short lines beside an exercise. */
-export interface SetWords {
+/** How a set is to be done: what the screens of a phone say of it too. */
+export interface MannerWords {
   /** `Leave 2 in reserve.` `most` differs from `least` where the plan asks for something between. */
   readonly effort: (least: number, most: number) => string;
   /** `Leave at least 2 in reserve.` */
   readonly effortAtLeast: (least: number) => string;
   /** The talk test: `You can still talk in whole sentences.` */
   readonly talk: Readonly<Record<Talk, string>>;
+  readonly tempo: Readonly<Record<TempoStep, string>>;
+  readonly optional: string;
+}
+
+/** The short lines beside an exercise. */
+export interface SetWords extends MannerWords {
   /** Where reps are counted although a clock sets the end of the set. */
   readonly repsInTime: (reps: number) => string;
   readonly deadStop: string;
@@ -113,7 +119,6 @@ export interface SetWords {
   readonly sideAlone: (side: string, count: number, of: number, dose: string) => string;
   /** Of a load that takes part of the body's weight. */
   readonly helped: string;
-  readonly tempo: Readonly<Record<TempoStep, string>>;
   readonly rest: (seconds: number) => string;
   readonly leftFirst: string;
   readonly rightFirst: string;
@@ -158,7 +163,6 @@ export interface SetWords {
   readonly withLightest: (reps: string) => string;
   /** `6 or more left`; `most` 99 has no end. */
   readonly felt: (least: number, most: number) => string;
-  readonly optional: string;
   /** `weeks 3 and 4`. */
   readonly weekList: (weeks: readonly number[]) => string;
   /** A name as it stands inside a sentence: `goblet squat`; what comes after a comma is left away. */

@@ -1,86 +1,12 @@
-/** English for doses, loads and the short lines beside an exercise. */
+/** English for the short lines beside an exercise, and for what makes another way the right one. */
 import { BODY_PARTS, type BodyPart, type Cause } from '../model/exercise.js';
-import type { DateParts, DateWords, DoseWords, LoadWords, NumberWords, SetWords } from './catalogue.js';
-import { MONTHS } from './english-months.js';
+import type { SetWords } from './catalogue.js';
+import { counted } from './english-figures.js';
+import { englishManner } from './english-manner.js';
 import { inSentence, inSentenceWhole } from './in-sentence.js';
 import { listed } from './listed.js';
-import { NO_BREAK, unbroken } from './spacing.js';
+import { NO_BREAK } from './spacing.js';
 import { weekRuns } from './week-runs.js';
-
-const WEEKDAYS = { 1: 'Mon', 2: 'Tue', 3: 'Wed', 4: 'Thu', 5: 'Fri', 6: 'Sat', 7: 'Sun' } as const;
-
-const monthOf = (date: DateParts): string => MONTHS[date.month - 1] ?? '';
-const dayAndMonth = (date: DateParts): string => `${date.day}${NO_BREAK}${monthOf(date)}`;
-
-export const englishNumbers: NumberWords = {
-  decimal: '.',
-  counted: (count, unit) => `${count}${NO_BREAK}${count === '1' ? unit.replace(/s$/, '') : unit}`,
-};
-
-export const englishSides = { left: 'left', right: 'right', both: 'both' } as const;
-
-export const englishDates: DateWords = {
-  short: (date) => unbroken(`${WEEKDAYS[date.weekday]} ${date.day} ${monthOf(date).slice(0, 3)}`),
-  full: (date) => `${dayAndMonth(date)} ${date.year}`,
-  span: (from, to) => {
-    const start = from.year === to.year ? dayAndMonth(from) : `${dayAndMonth(from)} ${from.year}`;
-    return `${start} to ${dayAndMonth(to)} ${to.year}`;
-  },
-};
-
-const counted = (count: number | string, one: string, many: string): string =>
-  `${count}${NO_BREAK}${String(count) === '1' ? one : many}`;
-
-export const englishLoads: LoadWords = {
-  spokenUnit: {
-    kg: (figure) => (figure === '1' ? '1 kilogram' : `${figure} kilograms`),
-    lb: (figure) => (figure === '1' ? '1 pound' : `${figure} pounds`),
-  },
-  spokenPair: (count, load) => `${count} times ${load}`,
-  spokenAdded: (load) => `plus ${load}`,
-  spokenOther: (load, other) => `${load}, about ${other}`,
-  kind: {
-    bell: 'bell',
-    dumbbell: 'dumbbell',
-    handle: 'handle',
-    bar: 'bar',
-    plate: 'plate',
-    band: 'band',
-    bench: 'bench',
-    step: 'step',
-    chair: 'chair',
-    wall: 'wall',
-    mat: 'mat',
-    box: 'box',
-  },
-  pieces: (first, rest) => [first, ...rest].join(' + '),
-};
-
-export const englishDoses: DoseWords = {
-  reps: (count) => counted(count, 'rep', 'reps'),
-  seconds: (count) => `${count}${NO_BREAK}s`,
-  minutes: (count) => `${count}${NO_BREAK}min`,
-  metres: (count) => `${count}${NO_BREAK}m`,
-  spokenRange: (least, most) => `${least} to ${most}`,
-  spokenReps: (count) => (count === '1' ? '1 rep' : `${count} reps`),
-  spokenSeconds: (count) => (count === '1' ? '1 second' : `${count} seconds`),
-  spokenMinutes: (count) => (count === '1' ? '1 minute' : `${count} minutes`),
-  spokenMetres: (count) => (count === '1' ? '1 metre' : `${count} metres`),
-  sets: (count) => counted(count, 'set', 'sets'),
-  rounds: (count) => counted(count, 'round', 'rounds'),
-  eachSide: (dose) => `${dose} each side`,
-  oneSide: (dose, side) => `${dose} on the ${side} alone`,
-  every: (minutes, reps, everySeconds) =>
-    `${minutes}${NO_BREAK}min: ${reps} every ${everySeconds === 60 ? 'minute' : `${everySeconds}${NO_BREAK}s`}`,
-  mainNext: (main, next) => `${main} with the main bell, then ${next} with the next up`,
-  steps: (reps, times) => `${reps}, ${times} times through`,
-  spokenSteps: (reps) => `${listed(reps.map(String), 'then')} reps`,
-  followed: (first, next) => `${first}, then${NO_BREAK}${next}`,
-  thenLoad: (load) => `then ${load}`,
-  test: (of) => (of === '' ? 'Test' : `Test, ${of}`),
-  ofSide: (side, dose) => `${side} ${dose}`,
-  withSets: (dose, sets) => `${dose}, ${counted(sets, 'set', 'sets')}`,
-};
 
 /** `weeks 1 to 4 and 6`. */
 const weekList = (weeks: readonly number[]): string =>
@@ -112,12 +38,7 @@ function turnAbout(
 }
 
 export const englishSets: SetWords = {
-  effort: (least, most) => (least === most ? `Leave ${least} in reserve.` : `Leave ${least} to ${most} in reserve.`),
-  effortAtLeast: (least) => `Leave at least ${least} in reserve.`,
-  talk: {
-    sentences: 'You can still talk in whole sentences.',
-    phrases: 'You can still say a few words at a time.',
-  },
+  ...englishManner,
   repsInTime: (reps) => `About ${counted(reps, 'rep fits', 'reps fit')} in the time. No need for more.`,
   deadStop: 'Start each rep from a full stop.',
   onlyLike: (way) => `Only like this: ${way}.`,
@@ -126,11 +47,6 @@ export const englishSets: SetWords = {
   steps: 'One set is all the steps, with a breath between them.',
   sideAlone: (side, count, of, dose) => `${side}: ${count} of ${of}${NO_BREAK}sets with ${dose}.`,
   helped: 'The band helps: it carries some of you.',
-  tempo: {
-    normal: '',
-    'slow lowering': 'slow on the way down',
-    'slow with a pause': 'slow on the way down, then a pause',
-  },
   rest,
   leftFirst: 'Left first, then right.',
   rightFirst: 'Right first, then left.',
@@ -169,7 +85,6 @@ export const englishSets: SetWords = {
   yourLoad: 'your load',
   withYourLoad: (reps) => `${reps} with the load you found`,
   withLightest: (reps) => `${reps} with the lightest you have`,
-  optional: 'Only if you feel fresh.',
   weekList,
   inSentence,
   inSentenceWhole,

@@ -2,19 +2,11 @@
 import type { Catalogue } from './catalogue.js';
 import { englishBooklet } from './english-booklet.js';
 import { englishChanges } from './english-changes.js';
+import { englishDates, englishDoses, englishLoads, englishNumbers, englishSides } from './english-figures.js';
 import { englishPage } from './english-page.js';
 import { englishReasonsCare } from './english-reasons-care.js';
 import { englishReasonsWork } from './english-reasons-work.js';
-import {
-  englishCauses,
-  englishDates,
-  englishDoses,
-  englishHarderCauses,
-  englishLoads,
-  englishNumbers,
-  englishSets,
-  englishSides,
-} from './english-sets.js';
+import { englishCauses, englishHarderCauses, englishSets } from './english-sets.js';
 
 export const english: Catalogue = {
   language: 'en-GB',

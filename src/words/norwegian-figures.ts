@@ -1,5 +1,6 @@
-/** Norwegian bokmål for numbers, dates, sides and loads, and how its words bend after a number. */
-import type { DateParts, DateWords, LoadWords, NumberWords } from './catalogue.js';
+/** Norwegian bokmål for numbers, dates, sides, loads and doses, and how its words bend after a number. */
+import type { DateParts, DateWords, DoseWords, LoadWords, NumberWords } from './catalogue.js';
+import { listed } from './listed.js';
 import { NO_BREAK, unbroken } from './spacing.js';
 
 /** `1 økt`, `3 økter`; one form follows 1, and the other every other number. */
@@ -86,4 +87,30 @@ export const norwegianLoads: LoadWords = {
     box: 'kasse',
   },
   pieces: (first, rest) => [first, ...rest].join(' + '),
+};
+
+export const norwegianDoses: DoseWords = {
+  reps: (count) => counted(count, 'rep', 'reps'),
+  seconds: (count) => `${count}${NO_BREAK}s`,
+  minutes: (count) => `${count}${NO_BREAK}min`,
+  metres: (count) => `${count}${NO_BREAK}m`,
+  spokenRange: (least, most) => `${least} til ${most}`,
+  spokenReps: (count) => (count === '1' ? '1 repetisjon' : `${count} repetisjoner`),
+  spokenSeconds: (count) => (count === '1' ? '1 sekund' : `${count} sekunder`),
+  spokenMinutes: (count) => (count === '1' ? '1 minutt' : `${count} minutter`),
+  spokenMetres: (count) => `${count} meter`,
+  sets: (count) => counted(count, 'sett', 'sett'),
+  rounds: (count) => counted(count, 'runde', 'runder'),
+  eachSide: (dose) => `${dose} per side`,
+  oneSide: (dose, side) => `${dose} bare på ${SIDES[side]} side`,
+  every: (minutes, reps, everySeconds) =>
+    `${minutes}${NO_BREAK}min: ${reps} ${everySeconds === 60 ? 'hvert minutt' : `hvert ${everySeconds}.${NO_BREAK}sekund`}`,
+  mainNext: (main, next) => `${main} med den vanlige kulen, så ${next} med den neste opp`,
+  steps: (reps, times) => `${reps}, ${times}${NO_BREAK}ganger gjennom`,
+  spokenSteps: (reps) => `${listed(reps.map(String), 'så')} repetisjoner`,
+  followed: (first, next) => `${first}, så${NO_BREAK}${next}`,
+  thenLoad: (load) => `så ${load}`,
+  test: (of) => (of === '' ? 'Test' : `Test, ${of}`),
+  ofSide: (side, dose) => `${side} ${dose}`,
+  withSets: (dose, sets) => `${dose}, ${counted(sets, 'sett', 'sett')}`,
 };

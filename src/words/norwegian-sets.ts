@@ -1,36 +1,11 @@
-/** Norwegian bokmål for doses and the short lines beside an exercise. */
-import type { DoseWords, SetWords } from './catalogue.js';
+/** Norwegian bokmål for the short lines beside an exercise. */
+import type { SetWords } from './catalogue.js';
 import { inSentence, inSentenceWhole } from './in-sentence.js';
 import { listed } from './listed.js';
-import { counted, SIDES } from './norwegian-figures.js';
+import { counted } from './norwegian-figures.js';
+import { norwegianManner } from './norwegian-manner.js';
 import { NO_BREAK } from './spacing.js';
 import { weekRuns } from './week-runs.js';
-
-export const norwegianDoses: DoseWords = {
-  reps: (count) => counted(count, 'rep', 'reps'),
-  seconds: (count) => `${count}${NO_BREAK}s`,
-  minutes: (count) => `${count}${NO_BREAK}min`,
-  metres: (count) => `${count}${NO_BREAK}m`,
-  spokenRange: (least, most) => `${least} til ${most}`,
-  spokenReps: (count) => (count === '1' ? '1 repetisjon' : `${count} repetisjoner`),
-  spokenSeconds: (count) => (count === '1' ? '1 sekund' : `${count} sekunder`),
-  spokenMinutes: (count) => (count === '1' ? '1 minutt' : `${count} minutter`),
-  spokenMetres: (count) => `${count} meter`,
-  sets: (count) => counted(count, 'sett', 'sett'),
-  rounds: (count) => counted(count, 'runde', 'runder'),
-  eachSide: (dose) => `${dose} per side`,
-  oneSide: (dose, side) => `${dose} bare på ${SIDES[side]} side`,
-  every: (minutes, reps, everySeconds) =>
-    `${minutes}${NO_BREAK}min: ${reps} ${everySeconds === 60 ? 'hvert minutt' : `hvert ${everySeconds}.${NO_BREAK}sekund`}`,
-  mainNext: (main, next) => `${main} med den vanlige kulen, så ${next} med den neste opp`,
-  steps: (reps, times) => `${reps}, ${times}${NO_BREAK}ganger gjennom`,
-  spokenSteps: (reps) => `${listed(reps.map(String), 'så')} repetisjoner`,
-  followed: (first, next) => `${first}, så${NO_BREAK}${next}`,
-  thenLoad: (load) => `så ${load}`,
-  test: (of) => (of === '' ? 'Test' : `Test, ${of}`),
-  ofSide: (side, dose) => `${side} ${dose}`,
-  withSets: (dose, sets) => `${dose}, ${counted(sets, 'sett', 'sett')}`,
-};
 
 /** `uke 1 til 4 og 6`; the word is the same for one and for several. */
 const weekList = (weeks: readonly number[]): string => `uke${NO_BREAK}${listed(weekRuns(weeks, 'til'), 'og')}`;
@@ -57,13 +32,7 @@ function turnAbout(
 }
 
 export const norwegianSets: SetWords = {
-  effort: (least, most) =>
-    least === most ? `Stopp med ${least} i reserve.` : `Stopp med ${least} til ${most} i reserve.`,
-  effortAtLeast: (least) => `Stopp med minst ${least} i reserve.`,
-  talk: {
-    sentences: 'Du kan fortsatt snakke i hele setninger.',
-    phrases: 'Du kan fortsatt si noen ord om gangen.',
-  },
+  ...norwegianManner,
   repsInTime: (reps) => `Du rekker omtrent ${counted(reps, 'repetisjon', 'repetisjoner')}. Flere trengs ikke.`,
   deadStop: 'La vekten stå helt stille før hver repetisjon.',
   onlyLike: (way) => `Bare slik: ${way}.`,
@@ -72,11 +41,6 @@ export const norwegianSets: SetWords = {
   steps: 'Ett sett er alle trinnene, med et pust mellom hvert.',
   sideAlone: (side, count, of, dose) => `${side}: ${count} av ${of}${NO_BREAK}sett med ${dose}.`,
   helped: 'Strikken hjelper: den bærer litt av deg.',
-  tempo: {
-    normal: '',
-    'slow lowering': 'sakte på vei ned',
-    'slow with a pause': 'sakte på vei ned, så en pause',
-  },
   rest: (seconds) => (seconds === 0 ? 'Ingen pause: rett videre.' : `Pause: ${lasting(seconds)}.`),
   leftFirst: 'Venstre først, så høyre.',
   rightFirst: 'Høyre først, så venstre.',
@@ -116,7 +80,6 @@ export const norwegianSets: SetWords = {
   yourLoad: 'din vekt',
   withYourLoad: (reps) => `${reps} med vekten du fant`,
   withLightest: (reps) => `${reps} med det letteste du har`,
-  optional: 'Bare hvis du er opplagt.',
   weekList,
   inSentence,
   inSentenceWhole,

@@ -3,11 +3,17 @@ import type { Catalogue } from './catalogue.js';
 import { norwegianCauses, norwegianHarderCauses } from './norwegian-body.js';
 import { norwegianBooklet } from './norwegian-booklet.js';
 import { norwegianChanges } from './norwegian-changes.js';
-import { norwegianDates, norwegianLoads, norwegianNumbers, norwegianSides } from './norwegian-figures.js';
+import {
+  norwegianDates,
+  norwegianDoses,
+  norwegianLoads,
+  norwegianNumbers,
+  norwegianSides,
+} from './norwegian-figures.js';
 import { norwegianPage } from './norwegian-page.js';
 import { norwegianReasonsCare } from './norwegian-reasons-care.js';
 import { norwegianReasonsWork } from './norwegian-reasons-work.js';
-import { norwegianDoses, norwegianSets } from './norwegian-sets.js';
+import { norwegianSets } from './norwegian-sets.js';
 
 export const norwegian: Catalogue = {
   language: 'nb',

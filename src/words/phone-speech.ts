@@ -1,16 +1,24 @@
 /** The languages with no more of them than the training screens say: their script carries this alone. */
 import type { BookletLanguage } from '../model/languages.js';
-import type { Catalogue } from './catalogue.js';
+import type { Catalogue, MannerWords } from './catalogue.js';
+import { englishDates, englishDoses, englishLoads, englishNumbers, englishSides } from './english-figures.js';
+import { englishManner } from './english-manner.js';
 import { englishPhone } from './english-phone.js';
-import { englishDates, englishDoses, englishLoads, englishNumbers, englishSets, englishSides } from './english-sets.js';
 import { type Spoken, speakIn } from './language.js';
-import { norwegianDates, norwegianLoads, norwegianNumbers, norwegianSides } from './norwegian-figures.js';
+import {
+  norwegianDates,
+  norwegianDoses,
+  norwegianLoads,
+  norwegianNumbers,
+  norwegianSides,
+} from './norwegian-figures.js';
+import { norwegianManner } from './norwegian-manner.js';
 import { norwegianPhone } from './norwegian-phone.js';
-import { norwegianDoses, norwegianSets } from './norwegian-sets.js';
 import type { PhoneWords } from './phone-words.js';
 
 export interface PhoneCatalogue
-  extends Pick<Catalogue, 'language' | 'numbers' | 'dates' | 'sides' | 'loads' | 'doses' | 'sets'> {
+  extends Pick<Catalogue, 'language' | 'numbers' | 'dates' | 'sides' | 'loads' | 'doses'> {
+  readonly sets: MannerWords;
   readonly phone: PhoneWords;
 }
 
@@ -25,7 +33,7 @@ const BY_LANGUAGE: Readonly<Record<BookletLanguage, PhoneCatalogue>> = {
     sides: englishSides,
     loads: englishLoads,
     doses: englishDoses,
-    sets: englishSets,
+    sets: englishManner,
     phone: englishPhone,
   },
   nb: {
@@ -35,7 +43,7 @@ const BY_LANGUAGE: Readonly<Record<BookletLanguage, PhoneCatalogue>> = {
     sides: norwegianSides,
     loads: norwegianLoads,
     doses: norwegianDoses,
-    sets: norwegianSets,
+    sets: norwegianManner,
     phone: norwegianPhone,
   },
 };

@@ -1,16 +1,15 @@
 /** The languages with no more of them than reasons are told to a client with: a phone that plans again carries this alone. */
 import type { BookletLanguage } from '../model/languages.js';
 import type { Catalogue } from './catalogue.js';
+import { englishDates, englishDoses, englishNumbers, englishSides } from './english-figures.js';
 import { englishReasonsCare } from './english-reasons-care.js';
 import { englishReasonsWork } from './english-reasons-work.js';
-import { englishDates, englishDoses, englishNumbers, englishSets, englishSides } from './english-sets.js';
 import { type Spoken, speakIn } from './language.js';
-import { norwegianDates, norwegianNumbers, norwegianSides } from './norwegian-figures.js';
+import { norwegianDates, norwegianDoses, norwegianNumbers, norwegianSides } from './norwegian-figures.js';
 import { norwegianReasonsCare } from './norwegian-reasons-care.js';
 import { norwegianReasonsWork } from './norwegian-reasons-work.js';
-import { norwegianDoses, norwegianSets } from './norwegian-sets.js';
 
-export type ReasonWords = Pick<Catalogue, 'language' | 'numbers' | 'dates' | 'sides' | 'doses' | 'sets' | 'reasons'>;
+export type ReasonWords = Pick<Catalogue, 'language' | 'numbers' | 'dates' | 'sides' | 'doses' | 'reasons'>;
 
 const BY_LANGUAGE: Readonly<Record<BookletLanguage, ReasonWords>> = {
   en: {
@@ -19,7 +18,6 @@ const BY_LANGUAGE: Readonly<Record<BookletLanguage, ReasonWords>> = {
     dates: englishDates,
     sides: englishSides,
     doses: englishDoses,
-    sets: englishSets,
     reasons: { ...englishReasonsWork, ...englishReasonsCare },
   },
   nb: {
@@ -28,7 +26,6 @@ const BY_LANGUAGE: Readonly<Record<BookletLanguage, ReasonWords>> = {
     dates: norwegianDates,
     sides: norwegianSides,
     doses: norwegianDoses,
-    sets: norwegianSets,
     reasons: { ...norwegianReasonsWork, ...norwegianReasonsCare },
   },
 };

@@ -3,7 +3,8 @@ import type { LoadText } from '../model/booklet.js';
 import type { Dose } from '../model/dose.js';
 import type { Item } from '../model/plan.js';
 import type { Range, Tenths } from '../model/quantity.js';
-import type { DoseWords } from './catalogue.js';
+import type { DoseWords, MannerWords } from './catalogue.js';
+import type { Spoken } from './language.js';
 import { isLoaded, sayLoadAloud, sayLoadText } from './say-load.js';
 import { NO_BREAK } from './spacing.js';
 import type { SpeechWith } from './speech.js';
@@ -11,7 +12,7 @@ import type { SpeechWith } from './speech.js';
 /** What one set is said with. */
 export type SetSpeech = SpeechWith<'doses' | 'loads' | 'numbers'>;
 type AmountSpeech = SpeechWith<'doses'>;
-type EffortSpeech = SpeechWith<'sets'>;
+type EffortSpeech = Spoken<{ readonly sets: Pick<MannerWords, 'effort' | 'effortAtLeast'> }>;
 
 export const sayRange = (range: Range): string =>
   range.min === range.max ? `${range.min}` : `${range.min}–${range.max}`;
