@@ -27,7 +27,8 @@ async function pageWithButton(): Promise<string> {
       const { sending, way } = globalThis.wanted;
       const text = messageOf(sending);
       globalThis.text = text;
-      globalThis.passed = way === 'save' ? saveText(text, fileNameOf('2027-01-06')) : await passOn(text, fileNameOf('2027-01-06'));
+      const name = fileNameOf('2027-01-06');
+      document.documentElement.dataset.passed = way === 'save' ? saveText(text, name) : await passOn(text, name);
     });`;
   const { outputFiles } = await build({
     stdin: { contents, resolveDir: fileURLToPath(new URL('.', import.meta.url)), loader: 'ts' },
@@ -38,7 +39,7 @@ async function pageWithButton(): Promise<string> {
     supported: { destructuring: true },
     logLevel: 'silent',
   });
-  return `<!doctype html><meta charset="utf-8"><title>t</title><button>Send</button><script>${outputFiles[0]?.text}</script>`;
+  return `<!doctype html><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'unsafe-inline'"><title>t</title><button>Send</button><script>${outputFiles[0]?.text}</script>`;
 }
 
 let folder: string;
@@ -115,10 +116,12 @@ interface Outcome {
 
 async function tap(page: Page, sheet: Sheet, sending: Sending, way = 'pass'): Promise<Outcome> {
   await page.evaluate(sheetOf(sheet));
-  await page.evaluate(`globalThis.wanted = ${JSON.stringify({ sending, way })}; globalThis.passed = undefined;`);
+  await page.evaluate(
+    `globalThis.wanted = ${JSON.stringify({ sending, way })}; delete document.documentElement.dataset.passed;`,
+  );
   await page.locator('button').tap();
-  await page.waitForFunction('globalThis.passed !== undefined');
-  return page.evaluate('({ passed, given, text })');
+  await page.locator('html[data-passed]').waitFor();
+  return page.evaluate('({ passed: document.documentElement.dataset.passed, given, text })');
 }
 
 /** As the coach receives it: the file is there, and its marks are those that were made. */
