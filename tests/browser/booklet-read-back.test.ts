@@ -203,11 +203,21 @@ describe('a hosted folder', () => {
   });
 });
 
+/** The browser itself brings a leaf out before the script is told of the address, and puts the other away. */
+const settled = async (page: Page): Promise<void> => {
+  await page.waitForFunction(
+    () =>
+      document.querySelectorAll('.leaf:not([hidden])').length === 1 && document.querySelector(':target:not([hidden])'),
+  );
+};
+
 describe('turning leaves', () => {
   test('one leaf at once; on and back; the address and the title follow; the heading is read first', async () => {
     const { page } = await open(`${fileOf('ordinary.html')}#w1-a--goblet-squat`);
-    const shown = (): Promise<readonly string[]> =>
-      page.evaluate(() => [...document.querySelectorAll('.leaf:not([hidden])')].map(({ id }) => id));
+    const shown = async (): Promise<readonly string[]> => {
+      await settled(page);
+      return page.evaluate(() => [...document.querySelectorAll('.leaf:not([hidden])')].map(({ id }) => id));
+    };
     expect(await shown()).toEqual(['w1-a--goblet-squat']);
     await page.locator('.main:visible').click();
     await page.waitForFunction(() => location.hash === '#w1-a--one-arm-row');
@@ -233,6 +243,7 @@ describe('turning leaves', () => {
     expect(top).toBeLessThan(320);
     await back.click();
     await page.waitForFunction(() => location.hash === '#w1-a--goblet-squat');
+    await settled(page);
     expect(await page.locator('.leaf:not([hidden])').getAttribute('id')).toBe('w1-a--goblet-squat');
     // Come to by way of the cover it has nowhere in a session to lead back to.
     await page.evaluate(() => {
