@@ -8,6 +8,8 @@ declare const FILES: readonly string[];
 declare const DIGEST: string;
 /** Asked for first; everything else is taken from what was put away. */
 declare const PAYLOAD: string;
+/** Put away only where the client's part asks for it. */
+declare const PLAN_AGAIN: string;
 
 declare const registration: { readonly scope: string };
 declare const clients: { readonly claim: () => Promise<void> };
@@ -33,7 +35,11 @@ const addressOf = (name: string): string => new URL(name, registration.scope).hr
 
 async function putAway(): Promise<void> {
   const cache = await caches.open(NAME);
-  await cache.addAll([...FILES, PAYLOAD].map((name) => new Request(addressOf(name), { cache: 'reload' })));
+  const fresh = (name: string): Request => new Request(addressOf(name), { cache: 'reload' });
+  await cache.addAll([...FILES.filter((name) => name !== PLAN_AGAIN), PAYLOAD].map(fresh));
+  // The larger part of what a folder can do, and only some clients' plans let it.
+  const part = await (await cache.match(addressOf(PAYLOAD)))?.text();
+  if (part?.includes('"replan":') === true) await cache.add(fresh(PLAN_AGAIN));
   await skipWaiting();
 }
 
@@ -59,7 +65,11 @@ async function freshFirst(address: string): Promise<Response> {
 }
 
 async function storedFirst(address: string, request: Request): Promise<Response> {
-  return (await stored(address)) ?? fetch(request);
+  const known = await stored(address);
+  if (known !== undefined) return known;
+  const answer = await fetch(request);
+  if (answer.ok) await (await caches.open(NAME)).put(address, answer.clone());
+  return answer;
 }
 
 addEventListener('install', (event) => {

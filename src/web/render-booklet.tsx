@@ -84,6 +84,7 @@ export function renderBookletFile(booklet: Booklet, plan: ClientPlan, parts: She
 
 const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
 
+const PLAN_AGAIN = 'plan-again.js';
 const MANIFEST = 'manifest.webmanifest';
 
 /** Says of a folder what it is called and looks like on a home screen: the same for all of a language, and nothing of anybody. */
@@ -114,7 +115,7 @@ export async function shellFiles(parts: ShellParts, language: string): Promise<r
     ...parts.icons.map(({ name, bytes }) => ({ path: name, bytes })),
     { path: 'index.html', bytes: utf8(renderShell(parts, words)) },
     { path: MANIFEST, bytes: utf8(manifestOf(words)) },
-    { path: 'plan-again.js', bytes: utf8(parts.planAgain.text) },
+    { path: PLAN_AGAIN, bytes: utf8(parts.planAgain.text) },
     { path: 'training.js', bytes: utf8(parts.training.text) },
   ];
   const digest = await digestOfAll(files.map(({ bytes }) => bytes));
@@ -122,6 +123,7 @@ export async function shellFiles(parts: ShellParts, language: string): Promise<r
     FILES: files.map(({ path }) => path),
     DIGEST: digest.slice(0, 16),
     PAYLOAD,
+    PLAN_AGAIN,
   };
   const said = Object.entries(held).map(([name, value]) => `const ${name}=${JSON.stringify(value)};`);
   return [...files, { path: 'worker.js', bytes: utf8(`${said.join('')}${parts.worker}`) }];

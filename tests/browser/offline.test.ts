@@ -82,6 +82,16 @@ test('nothing is asked of anybody else, nothing is missing, and no rule of the p
   expect(served.missed).toEqual([]);
 });
 
+test('what plans again is not fetched where nothing is planned again', async () => {
+  const page = await opened();
+  const kept = await page.evaluate(async () => {
+    const [only = ''] = await caches.keys();
+    return (await (await caches.open(only)).keys()).map(({ url }) => url.split('/').at(-1));
+  });
+  expect(kept).toContain('training.js');
+  expect(kept).not.toContain('plan-again.js');
+});
+
 test('a new edition arrives by itself, and without a network the latest one that came', async () => {
   const page = await opened();
   const newer = await folderOf({ ...fixtureBooklet, title: 'The second edition' });

@@ -102,8 +102,8 @@ test('the fifth session is done otherwise than printed: the comparison is not of
 });
 
 describe.each([
-  ['hosted', ''],
   ['as one file', 'one-file.html'],
+  ['hosted, and then without a network', ''],
 ])('%s', (_, name) => {
   test('the fifth session says what paper says, what today is, and why', async () => {
     const context = await holdPhone(browser);
@@ -139,6 +139,14 @@ describe.each([
     await page.reload();
     await page.locator('.training-sheet.set').waitFor();
     expect(await plain()).toBe(said);
+    if (name === '') {
+      await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+      await served.close();
+      await context.setOffline(true);
+      await page.reload();
+      await page.locator('.training-sheet.set').waitFor();
+      expect(await plain()).toBe(said);
+    }
     expect(heard.complaints).toEqual([]);
     expect(heard.requests.filter((url) => !url.startsWith(served.address) && !url.startsWith('data:'))).toEqual([]);
     expect(heard.requests.some((url) => url.endsWith('plan-again.js'))).toBe(name === '');
