@@ -1,6 +1,7 @@
 /** An author's lines as text on a page. An address becomes a link only where it cannot run anything. */
 import type { ComponentChildren } from 'preact';
 import type { Line, Run } from '../src/model/prose.js';
+import { OwnWords } from './own-words.js';
 
 /** Paths between content files mean nothing on a page of their own; only plain web addresses are kept. */
 const isAddress = (link: string): boolean => /^https?:\/\//.test(link);
@@ -23,8 +24,7 @@ export function Words({ line }: { readonly line: Line }) {
     const end = line.findIndex((run, i) => i > at && run.lang !== lang);
     const runs = line.slice(at, end < 0 ? line.length : end);
     const words = runs.map((run) => <Told run={run} />);
-    // Words of another language stand apart, so that they are spoken as they are and keep their own direction.
-    told.push(lang === undefined ? words : <bdi lang={lang}>{words}</bdi>);
+    told.push(<OwnWords lang={lang}>{words}</OwnWords>);
     at += runs.length;
   }
   return told;

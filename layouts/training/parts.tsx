@@ -1,5 +1,6 @@
 /** What training screens are set from: a sheet, its bar of buttons, nodes of the booklet, and a line read aloud. */
 import type { ComponentChildren } from 'preact';
+import { OwnWords } from '../own-words.js';
 import type { Shown } from './shown.js';
 
 /** Nodes of the page shown again where they are needed, as copies. */
@@ -41,8 +42,9 @@ export function Main({ on, children }: TapProps) {
 }
 
 /** A name or words of an exercise's author, told apart where the screens speak another language. */
-export const Own = ({ shown, text }: { readonly shown: Pick<Shown, 'exerciseLanguage'>; readonly text: string }) =>
-  shown.exerciseLanguage === undefined ? text : <bdi lang={shown.exerciseLanguage}>{text}</bdi>;
+export const Own = ({ shown, text }: { readonly shown: Pick<Shown, 'exerciseLanguage'>; readonly text: string }) => (
+  <OwnWords lang={shown.exerciseLanguage}>{text}</OwnWords>
+);
 
 export interface SheetProps {
   readonly name: string;
