@@ -64,7 +64,7 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
   let persisted: boolean | null = null;
   let passed: Passed | null = null;
   let storing = false;
-  let lastTap = 0;
+  let lastTap = Number.NEGATIVE_INFINITY;
   let shownKind = '';
   /** The end that was signalled last: a moment, so that none is told twice. */
   let signalled = 0;
