@@ -139,6 +139,14 @@ describe.each([
     await page.reload();
     await page.locator('.training-sheet.set').waitFor();
     expect(await plain()).toBe(said);
+    if (name !== '') {
+      // Once it is over, its last screen names the film that the coach asks for.
+      await page.getByRole('button', { name: 'Stop here for today' }).click();
+      await page.getByRole('button', { name: 'Not today' }).click();
+      await page.getByRole('button', { name: 'I can’t say' }).click();
+      const film = page.locator('.training-sheet.finished .asked');
+      expect(await film.textContent()).toMatch(/Front squat, two bells.*asks for a film of one set, from the side\./);
+    }
     if (name === '') {
       await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
       await served.close();
