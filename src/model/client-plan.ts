@@ -25,6 +25,8 @@ export type ClientItem = Pick<
 > & {
   readonly sets: readonly ClientSet[];
   readonly easier: readonly ClientEasier[];
+  /** Of a published measure: what is counted in its time; absent where the time itself is found. */
+  readonly counts?: 'reps';
   /** What of one's own kit it can be done with, lightest first; absent where nothing is held. */
   readonly loads?: readonly PlanLoad[];
 };
@@ -61,6 +63,8 @@ export interface ClientPlan {
   readonly last?: IsoDate;
   /** Degrees of pain, 0 to 10: up to `gentle` go on gently, from `easier` the easier version, from `leave` leave it. */
   readonly pain: { readonly gentle: number; readonly easier: number; readonly leave: number };
+  /** So many days without a mark are a break: the coach is to be asked how to go on. */
+  readonly away: number;
   readonly weeks: readonly ClientWeek[];
   /** Only where the coach lets the phone plan the rest again. */
   readonly replan?: ReplanPart;

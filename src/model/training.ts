@@ -45,9 +45,9 @@ export type Notice =
   | { readonly kind: 'cannot keep'; readonly fault: KeepFault }
   /** An edition this phone has not shown before; what it changes stands on its cover. */
   | { readonly kind: 'new edition'; readonly edition: number }
-  /** Days since the last mark, where that is longer than a rule allows to go on as planned. */
-  | { readonly kind: 'away'; readonly days: number }
-  /** Begun and not closed; `minutes` since its last mark; `set` is the one in hand when it was left, if any. */
+  /** A session was missed: days since the last mark. `long`: so many that the coach is to be asked how to go on. */
+  | { readonly kind: 'away'; readonly days: number; readonly long: boolean }
+  /** Begun and not closed; `minutes` since anything was done in it; `set` is the one in hand when it was left, if any. */
   | {
       readonly kind: 'interrupted';
       readonly place: SessionPlace;
@@ -141,6 +141,14 @@ export interface Rest {
   readonly over: Moment;
 }
 
+/** The set marked last in a session, which can be rubbed out or told otherwise. */
+export interface LastMarked {
+  readonly key: SetKey;
+  /** Set k of its kind and side. */
+  readonly number: number;
+  readonly row: RowId;
+}
+
 /** A step up that must be earned: what must have been done, whether marks show it, and what is done otherwise. */
 export interface GateAsked {
   readonly earned: boolean;
@@ -169,8 +177,7 @@ export interface SetScreen {
   readonly clock: Clock;
   /** Runs until it is over or the next set is begun; the set shown is then the next one. */
   readonly rest: Rest | null;
-  /** The set marked last in this session, which can be rubbed out or told otherwise. */
-  readonly last: { readonly key: SetKey; readonly number: number; readonly row: RowId } | null;
+  readonly last: LastMarked | null;
   /** The same set of this exercise the last time it was done. */
   readonly lastTime: Figures | null;
   /** Easier ways open today, in the booklet's order. */
@@ -207,6 +214,7 @@ export interface ReserveScreen {
   readonly exercise: string;
   readonly side?: Side;
   readonly feeler: boolean;
+  readonly last: LastMarked | null;
 }
 
 /** The emergency list first; then where and how much; then what follows from it. */
@@ -224,7 +232,7 @@ export interface PainScreen {
         readonly where: PainReport['where'];
         readonly degree: number;
         readonly advice: 'gently' | 'easier' | 'leave';
-        /** Is an easier way open for that exercise? */
+        /** Is an easier way open for that exercise; said of no exercise, for all of the session? */
         readonly easier: boolean;
       };
 }
@@ -235,6 +243,7 @@ export interface EffortScreen {
   readonly place: SessionPlace;
   /** Sets of work not marked: they are left out once it is closed. */
   readonly open: number;
+  readonly last: LastMarked | null;
 }
 
 export interface FinishedScreen {

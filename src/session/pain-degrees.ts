@@ -4,13 +4,10 @@ import { PAIN_GENTLE } from '../engine/rules/pain-gentle.js';
 import { PAIN_LEAVE } from '../engine/rules/pain-leave.js';
 import type { ClientPlan } from '../model/client-plan.js';
 import type { Plan } from '../model/plan.js';
-import type { Rule } from '../model/reason.js';
+import { valueInForce } from './value-in-force.js';
 
-/** The coach's own value, else as the plan quotes it, else the rulebook's: an edition of before it quoted them holds on. */
-export function painDegreesOf({ rules }: Pick<Plan, 'rules'>): ClientPlan['pain'] {
-  const inForce = (rule: Rule): number => {
-    const quoted = rules.find(({ id }) => id === rule.id) ?? rule;
-    return quoted.overridden?.value ?? quoted.value;
-  };
-  return { gentle: inForce(PAIN_GENTLE), easier: inForce(PAIN_EASIER), leave: inForce(PAIN_LEAVE) };
-}
+export const painDegreesOf = (plan: Pick<Plan, 'rules'>): ClientPlan['pain'] => ({
+  gentle: valueInForce(plan, PAIN_GENTLE),
+  easier: valueInForce(plan, PAIN_EASIER),
+  leave: valueInForce(plan, PAIN_LEAVE),
+});

@@ -55,7 +55,7 @@ export interface Rest {
 
 export interface Stepped {
   readonly sessions: readonly SteppedSession[];
-  /** The session under way, else the first of the queue that is not begun; `null` where the block is done. */
+  /** The session under way, else the first of the queue of which nothing was done; `null` where the block is done. */
   readonly next: number | null;
   /** Of the session under way, after its latest set; `null` where nothing is to be rested for. */
   readonly rest: Rest | null;
@@ -71,15 +71,19 @@ export function stepSession(
   const marks = mergeEvents([log]).map(({ event }) => event);
   const { block } = plan;
   const sessions = plan.weeks.flatMap((week) => week.sessions.map((session) => stepOne(session, block, marks)));
-  const under = sessions.findLast(
-    ({ status, lastMark }) => status === 'under way' && now.getTime() - (lastMark ?? 0) < LEFT_OFF,
-  );
-  const next = under ?? sessions.find(({ status }) => status === 'not begun') ?? null;
+  const under = sessions.findLast((one) => one.status === 'under way' && !isLeftOff(one, now.getTime()));
+  const open = (one: SteppedSession): boolean => one.status !== 'closed' && !hasSets(one);
+  const next = under ?? sessions.find(open) ?? null;
   return { sessions, next: next?.occurrence ?? null, rest: under === undefined ? null : restIn(under, now.getTime()) };
 }
 
-/** Whoever marked nothing for half a day has left off, without having said so: the next session is the next. */
+/** Whoever marked nothing for half a day has left off, without having said so. */
 const LEFT_OFF = 12 * 60 * 60 * 1000;
+export const isLeftOff = ({ lastMark }: SteppedSession, now: number): boolean => now - (lastMark ?? 0) >= LEFT_OFF;
+
+/** To open a session, or to say how one feels before it, is not to have done anything of it. */
+export const hasSets = ({ sets, extra }: SteppedSession): boolean =>
+  extra.length > 0 || sets.some(({ marked }) => marked !== null);
 
 /** Begun when it is opened or something of it is marked; closed by the client's word alone, whatever is put right later. */
 function stepOne(session: ClientSession, block: number, marks: readonly LogEvent[]): SteppedSession {

@@ -24,6 +24,8 @@ import type {
   PlanSession,
   PlanSet,
 } from '../model/plan.js';
+import { awayDaysOf } from '../session/away-days.js';
+import { countedIn } from '../session/counted-in.js';
 import { painDegreesOf } from '../session/pain-degrees.js';
 import { replanPartOf } from '../session/replan-part.js';
 import { loadsOf } from './client-loads.js';
@@ -101,6 +103,7 @@ function easierOf({ exercise, say, for: aims, sets }: EasierItem): ClientEasier 
 
 function itemOf(plan: Plan, session: SessionId, { kind }: Group, item: Item): ClientItem {
   const loads = loadsOf(plan, session, item);
+  const counts = countedIn(item);
   const { min, max, unit, reserve, sets } = item.asked;
   return {
     row: item.row,
@@ -116,6 +119,7 @@ function itemOf(plan: Plan, session: SessionId, { kind }: Group, item: Item): Cl
     sets: item.sets.map(setOf),
     // What warms up and cools down is easy as it is: its easier ways stand on its pages.
     easier: kind === 'warm-up' || kind === 'cool-down' ? [] : item.easier.map(easierOf),
+    ...(counts === undefined ? {} : { counts }),
     ...(loads === undefined ? {} : { loads: loads.map(loadOf) }),
   };
 }
@@ -160,6 +164,7 @@ export function clientPlanOf(plan: Plan, issued?: IssuedAs): ClientPlan {
     starts: plan.starts,
     ...(plan.stops === undefined ? {} : { last: plan.stops.after }),
     pain: painDegreesOf(plan),
+    away: awayDaysOf(plan),
     // Nothing of an edition that was withdrawn can be trained from, by a program neither.
     weeks: (standing === 'withdrawn' ? [] : plan.weeks).map((week) => ({
       number: week.number,

@@ -31,11 +31,13 @@ const ITEM = `${GROUP}.items`;
 
 /** Everything that may travel, and nothing else may. */
 const ALLOWED: ReadonlySet<string> = new Set([
-  ...['schema', 'bookletId', 'edition', 'standing', 'block', 'starts', 'last'],
+  ...['schema', 'bookletId', 'edition', 'standing', 'block', 'starts', 'last', 'away'],
   ...['pain.gentle', 'pain.easier', 'pain.leave', 'weeks.number', 'weeks.begins', 'weeks.deload'],
   ...['id', 'name', 'date', 'occurrence', 'minutes', 'short.minutes', 'short.sets'].map((n) => `${SESSION}.${n}`),
   ...['kind', 'name', 'rounds', 'everySeconds', 'workSeconds', 'pauseSeconds', 'minutes'].map((n) => `${GROUP}.${n}`),
-  ...['row', 'exercise', 'done.way', 'done.say', 'way', 'sides', 'tempo', 'restSeconds'].map((n) => `${ITEM}.${n}`),
+  ...['row', 'exercise', 'done.way', 'done.say', 'way', 'sides', 'tempo', 'restSeconds', 'counts'].map(
+    (n) => `${ITEM}.${n}`,
+  ),
   ...['min', 'max', 'unit', 'reserve', 'sets'].map((name) => `${ITEM}.asked.${name}`),
   ...['talk', 'rung.number', 'rung.of', 'easier.exercise', 'easier.say', 'easier.for'].map((name) => `${ITEM}.${name}`),
   ...held(`${ITEM}.loads`),

@@ -84,7 +84,7 @@ export async function openKeep(plan: ClientPlan, title: string): Promise<Keep> {
       const records = transaction.objectStore('kept');
       // Nothing but requests of this transaction may be waited for: it ends when none is open.
       const own = await rows.index('book').getAll(book);
-      const before = Math.max(0, ...own.map(({ event }) => event.seq));
+      const before = own.map(({ event }) => event);
       const fresh = stampMarks(marks, { edition: plan.edition, before, now: new Date() });
       const record = { ...readKept(await records.get(book)), ...part };
       const known = await records.get(DEVICE);
@@ -92,7 +92,7 @@ export async function openKeep(plan: ClientPlan, title: string): Promise<Keep> {
       await records.put(record, book);
       await transaction.done;
       device = typeof known === 'string' ? known : device;
-      events = [...own.map(({ event }) => event), ...fresh].sort((a, b) => a.seq - b.seq);
+      events = [...before, ...fresh].sort((a, b) => a.seq - b.seq);
       kept = record;
       fault = null;
       channel?.postMessage(book);

@@ -14,14 +14,27 @@ export function localMoment(now: Date): string {
   return `${date}T${time}${east < 0 ? '-' : '+'}${two(size / 60)}:${two(size % 60)}`;
 }
 
-/** `before` is the last place taken in the device's log. */
+/** A clock put back by more than this was wrong by days: then it counts as it stands. */
+const PUT_BACK_MS = 12 * 60 * 60 * 1000;
+
+/**
+ * Never before the marks already made, where a clock was put back in between: of two words on one set the later counts.
+ * Two of one moment are told apart by their places.
+ */
+export function stampedAt(now: Date, before: readonly Pick<EventHead, 'at'>[]): Date {
+  const latest = before.reduce((most, { at }) => Math.max(most, Date.parse(at) || 0), 0);
+  return latest > now.getTime() && latest - now.getTime() < PUT_BACK_MS ? new Date(latest) : now;
+}
+
+/** `before` are the marks already in the device's log. */
 export function stampMarks(
   marks: readonly Mark[],
-  { edition, before, now }: { readonly edition: number; readonly before: number; readonly now: Date },
+  { edition, before, now }: { readonly edition: number; readonly before: readonly EventHead[]; readonly now: Date },
 ): readonly LogEvent[] {
-  const at = localMoment(now);
+  const at = localMoment(stampedAt(now, before));
+  const last = before.reduce((most, { seq }) => Math.max(most, seq), 0);
   return marks.map((mark, index) => {
-    const head: EventHead = { id: v4(), seq: before + index + 1, edition, at };
+    const head: EventHead = { id: v4(), seq: last + index + 1, edition, at };
     return { ...head, ...mark };
   });
 }

@@ -5,11 +5,11 @@ import type { AlarmSign, LogEvent } from '../../model/log.js';
 import type { HomeScreen, Notice, SessionPlace } from '../../model/training.js';
 import { type SteppedSession, stepSession } from '../step-session.js';
 import { inOrder } from './marked-sets.js';
-import { likeIt, sessionToday } from './sets-today.js';
+import { placeAmong, sessionToday } from './sets-today.js';
 import type { Told } from './told.js';
 import type { TrainingState } from './training-state.js';
 
-/** After so many days without a mark a session was missed, whatever the days of the week: nobody trains less than weekly. */
+/** Shorter than this nobody was away, whatever the calendar says. */
 const WEEK = 7;
 
 export function placeOf(plan: ClientPlan, occurrence: number, closed: number): SessionPlace | null {
@@ -55,8 +55,8 @@ export function homeScreen(told: Told, state: TrainingState): HomeScreen {
   else if (told.seenEdition !== null && told.seenEdition < plan.edition)
     notices.push({ kind: 'new edition', edition: plan.edition });
   if (place !== null && under !== undefined) notices.push(interrupted(told, state, marks, place, under));
-  const away = place === null || under !== undefined ? 0 : daysAway(told, marks);
-  if (away >= WEEK) notices.push({ kind: 'away', days: away });
+  const away = place === null || under !== undefined ? null : awayIn(told, marks, place);
+  if (away !== null) notices.push(away);
   const unsent = plan.edition === 0 ? 0 : unsentIn(told, marks);
   if (unsent > 0) notices.push({ kind: 'not sent', sessions: unsent });
   return { kind: 'home', notices, next: place };
@@ -86,25 +86,27 @@ function interrupted(
   place: SessionPlace,
   under: SteppedSession,
 ): Notice {
-  const minutes = Math.max(0, Math.floor((told.now - (under.lastMark ?? told.now)) / 60_000));
   const { inHand } = state;
-  const today = sessionToday(told, state, marks, place.occurrence);
+  const today = sessionToday(told, state, marks, under);
   const set = today?.work.find(({ stepped }) => stepped.key === inHand?.key && stepped.marked === null);
-  if (today === null || set === undefined || inHand === null) return { kind: 'interrupted', place, minutes, set: null };
-  const like = likeIt(today.work, set);
+  const began = set === undefined ? null : (inHand?.began ?? null);
+  const left = Math.max(under.lastMark ?? 0, began ?? 0);
+  const minutes = Math.max(0, Math.floor((told.now - left) / 60_000));
+  if (today === null || set === undefined || began === null) return { kind: 'interrupted', place, minutes, set: null };
   return {
     kind: 'interrupted',
     place,
     minutes,
-    set: { key: set.stepped.key, began: inHand.began, number: like.indexOf(set) + 1, of: like.length },
+    set: { key: set.stepped.key, began, ...placeAmong(today.work, set) },
   };
 }
 
-/** Whole days since the last mark; since the block's start where nothing is marked. */
-function daysAway({ plan, today }: Told, marks: readonly LogEvent[]): number {
-  const last = marks.at(-1)?.at.slice(0, 10) ?? plan.starts;
-  const [from, to] = [dayOfIso(last), dayOfIso(today)];
-  return from === undefined || to === undefined ? 0 : Math.max(0, to - from);
+/** Whole days since the last mark, where a session was due meanwhile; who never began was not away. */
+function awayIn({ plan, today }: Told, marks: readonly LogEvent[], { date }: SessionPlace): Notice | null {
+  const last = marks.at(-1)?.at.slice(0, 10);
+  const [from, to] = [last === undefined ? undefined : dayOfIso(last), dayOfIso(today)];
+  if (from === undefined || to === undefined || to - from < WEEK || date >= today) return null;
+  return { kind: 'away', days: to - from, long: to - from >= plan.away };
 }
 
 export function unsentIn({ passedAt }: Told, marks: readonly LogEvent[]): number {

@@ -1,6 +1,7 @@
-/** What is marked of sets, read from the events in order: last words, answers to a feeler set, and the last time. */
+/** What is marked of sets, read from the events in order: first and last words, answers to a feeler set, the last time. */
 import { bookletId, readSetKey, type Side } from '../../model/identity.js';
 import type { LogEvent } from '../../model/log.js';
+import type { Moment } from '../../model/training.js';
 import { mergeEvents } from '../merge-events.js';
 
 export type SetEvent = Extract<LogEvent, { readonly kind: 'set' }>;
@@ -12,7 +13,39 @@ const NO_BOOKLET = bookletId('');
 export const inOrder = (events: readonly LogEvent[]): readonly LogEvent[] =>
   mergeEvents([{ schema: 1, bookletId: NO_BOOKLET, device: '', events }]).map(({ event }) => event);
 
-/** Whole reps left after a feeler set, as said before the work began; the lower of two sides. `null` where not said. */
+/** When a set was first marked: what is said of it later changes its figures, and not when it was done. */
+export interface FirstWord {
+  /** Its place among all marks. */
+  readonly order: number;
+  readonly moment: Moment;
+}
+
+export function firstWords(marks: readonly LogEvent[]): ReadonlyMap<string, FirstWord> {
+  const first = new Map<string, FirstWord>();
+  marks.forEach((event, order) => {
+    if (event.kind === 'set' && !first.has(event.key))
+      first.set(event.key, { order, moment: Date.parse(event.at) || 0 });
+  });
+  return first;
+}
+
+/** The last word on each set of a row in one session, by key. */
+export function lastWords(
+  marks: readonly LogEvent[],
+  block: number,
+  occurrence: number,
+  row: string,
+): ReadonlyMap<string, SetEvent> {
+  const last = new Map<string, SetEvent>();
+  for (const event of marks) {
+    if (event.kind !== 'set') continue;
+    const key = readSetKey(event.key);
+    if (key?.block === block && key.occurrence === occurrence && key.row === row) last.set(event.key, event);
+  }
+  return last;
+}
+
+/** Reps left after a feeler set, as said before the work began; the lower of two sides. `null` where not said. */
 export function feltIn(marks: readonly LogEvent[], block: number, occurrence: number, row: string): number | null {
   let felt = false;
   const said = new Map<Side | 'both', number>();
@@ -38,11 +71,12 @@ export function isAnswered(
   row: string,
   side: Side | 'both',
 ): boolean {
-  const last = marks.findLastIndex((event) => event.kind === 'set' && keys.has(event.key));
+  const first = firstWords(marks);
+  const last = Math.max(-1, ...[...keys].map((key) => first.get(key)?.order ?? -1));
   return marks.slice(last + 1).some((event) => isOf(event, occurrence, row) && event.side === side);
 }
 
-/** The last word on each set of a row in the latest earlier session that has one. */
+/** The last word on each set of a row in the latest earlier session in which any of it was done. */
 export function lastTimeOf(
   marks: readonly LogEvent[],
   block: number,
@@ -52,12 +86,7 @@ export function lastTimeOf(
 ): readonly SetEvent[] {
   const earlier = occurrences.filter((one) => one < before).sort((a, b) => b - a);
   for (const occurrence of earlier) {
-    const last = new Map<string, SetEvent>();
-    for (const event of marks) {
-      const key = event.kind === 'set' ? readSetKey(event.key) : null;
-      if (event.kind === 'set' && key?.block === block && key.occurrence === occurrence && key.row === row)
-        last.set(event.key, event);
-    }
+    const last = lastWords(marks, block, occurrence, row);
     const done = [...last.values()].filter(({ done: state }) => state !== 'left out');
     if (done.length > 0) return done;
   }

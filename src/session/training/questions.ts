@@ -1,9 +1,10 @@
 /** Which question stands open: how many more good ones, after a feeler set and after an exercise's last set. */
 import type { SetKey, Side } from '../../model/identity.js';
 import type { ReserveScreen } from '../../model/training.js';
+import { type InSession, lastMarked } from './in-session.js';
 import { isAnswered } from './marked-sets.js';
-import type { InSession } from './set-screen.js';
-import { type SetToday, sideOf } from './sets-today.js';
+import type { SetToday } from './set-today.js';
+import { sideOf } from './sets-today.js';
 
 export interface Question {
   readonly screen: ReserveScreen;
@@ -35,28 +36,40 @@ function feelerQuestion(at: InSession, own: readonly SetToday[]): Question | nul
   return null;
 }
 
+/** After the work; where a row is a test alone, after the test. */
 function lastQuestion(at: InSession, own: readonly SetToday[]): Question | null {
-  const work = own.filter(({ stepped }) => stepped.set.kind === 'work');
-  const asksIt = work[0]?.item.asked.reserve !== null;
-  if (work.length === 0 || !asksIt || own.some(({ stepped }) => stepped.marked === null)) return null;
-  const done = work.filter(({ stepped }) => stepped.marked?.done === 'done' || stepped.marked?.done === 'easier');
+  const asks = askedAfter(own);
+  if (asks.length === 0 || !isOver(at, own)) return null;
+  const done = asks.filter(({ stepped }) => stepped.marked !== null && stepped.marked.done !== 'left out');
   const sides = [...new Set(done.map(({ stepped }) => sideOf(stepped.key)))];
   const differ = sides.length > 1 && new Set(sides.map((side) => wasDone(done, side))).size > 1;
   for (const side of differ ? sides : sides.slice(0, 1)) {
     const asked = differ ? done.filter(({ stepped }) => sideOf(stepped.key) === side) : done;
     const last = asked.at(-1);
     if (last === undefined) continue;
-    const found = ask(
-      at,
-      last,
-      asked.map(({ stepped }) => stepped.key),
-      differ ? side : bothOr(sides),
-      false,
-    );
+    const keys = asked.map(({ stepped }) => stepped.key);
+    const found = ask(at, last, keys, differ ? side : bothOr(sides), false);
     if (found !== null) return found;
   }
   return null;
 }
+
+function askedAfter(own: readonly SetToday[]): readonly SetToday[] {
+  const work = own.filter(({ stepped }) => stepped.set.kind === 'work');
+  if (work.length > 0) return work.filter(({ item }) => item.asked.reserve !== null);
+  return own.filter(({ stepped, figures }) => stepped.set.kind === 'test' && figures.set.stopAt !== undefined);
+}
+
+/** Where exercises are done turn about nobody is stopped between two turns: it is asked when all of them are over. */
+function isOver({ today }: InSession, own: readonly SetToday[]): boolean {
+  const group = own.at(-1)?.group;
+  const inTurns = group !== undefined && group.items.length > 1 && isInTurns(group);
+  const all = inTurns ? [...own, ...today.work.filter((one) => one.group === group)] : own;
+  return all.every(({ stepped }) => stepped.marked !== null);
+}
+
+const isInTurns = ({ kind, everySeconds, workSeconds }: SetToday['group']): boolean =>
+  kind === 'circuit' || everySeconds !== undefined || workSeconds !== undefined;
 
 const bothOr = ([first, second]: readonly (Side | 'both')[]): Side | 'both' =>
   second === undefined && first !== undefined ? first : 'both';
@@ -70,7 +83,7 @@ const wasDone = (done: readonly SetToday[], side: Side | 'both'): string =>
   );
 
 function ask(
-  { state, marks, place }: InSession,
+  { state, marks, place, today }: InSession,
   { item, figures }: SetToday,
   keys: readonly SetKey[],
   side: Side | 'both',
@@ -88,6 +101,7 @@ function ask(
       exercise: figures.exercise,
       ...(side === 'both' ? {} : { side }),
       feeler,
+      last: lastMarked(today),
     },
   };
 }

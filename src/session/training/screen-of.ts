@@ -7,26 +7,24 @@ import type {
   Screen,
   SessionPlace,
 } from '../../model/training.js';
-import { type SteppedSession, stepSession } from '../step-session.js';
-import { alarmsIn, closedIn, homeScreen, placeOf, unsentIn } from './home.js';
+import { homeScreen, unsentIn } from './home.js';
+import { askedToday, type InSession, inSession, lastMarked, nextOpen } from './in-session.js';
 import { inOrder } from './marked-sets.js';
 import { painScreen, rowOf } from './pain-screen.js';
 import { openQuestion } from './questions.js';
-import { type InSession, nextOpen, setScreen } from './set-screen.js';
-import { chosenEasier, likeIt, type SessionToday, sessionToday } from './sets-today.js';
+import { countOf, markedOf } from './set-marks.js';
+import { setScreen } from './set-screen.js';
+import { chosenEasier, placeAmong, type SessionToday, sessionToday } from './sets-today.js';
 import type { Told } from './told.js';
 import type { TrainingState } from './training-state.js';
 
 export function screenOf(told: Told, state: TrainingState): Screen {
   const at = inSession(told, state);
   switch (state.view) {
-    case 'send':
-      return {
-        kind: 'send',
-        sessions: unsentIn(told, inOrder(told.events)),
-        text: told.message,
-        passed: wasPassed(told),
-      };
+    case 'send': {
+      const sessions = unsentIn(told, inOrder(told.events));
+      return { kind: 'send', sessions, text: told.message, passed: told.passedAt !== null && sessions === 0 };
+    }
     case 'this phone': {
       const { settings, fault, persisted, events } = told;
       return { kind: 'this phone', settings, marks: events.length, persisted, fault };
@@ -38,45 +36,26 @@ export function screenOf(told: Told, state: TrainingState): Screen {
   }
 }
 
-const wasPassed = (told: Told): boolean => told.passedAt !== null && unsentIn(told, inOrder(told.events)) === 0;
-
-/** The session in hand; `null` where none is, or it is not to be gone on with. */
-export function inSession(told: Told, state: TrainingState): InSession | null {
-  if (state.occurrence === null || told.standing !== 'stands') return null;
-  const marks = inOrder(told.events);
-  const { sessions } = stepSession(told.plan, marks, new Date(told.now));
-  const place = placeOf(told.plan, state.occurrence, closedIn(sessions));
-  const today = sessionToday(told, state, marks, state.occurrence);
-  if (place === null || today === null) return null;
-  if (alarmsIn(told.plan, marks).length > 0 && state.view !== 'pain') return null;
-  return { told, state, marks, place, today };
-}
-
-const steppedOf = ({ told, marks, place }: InSession): SteppedSession | undefined =>
-  stepSession(told.plan, marks, new Date(told.now)).sessions.find(({ occurrence }) => occurrence === place.occurrence);
-
 function painOf(told: Told, state: TrainingState, at: InSession | null): Screen {
   const { pain } = state;
   if (pain === null) return at === null ? homeScreen(told, state) : sessionScreen(at);
   const row = rowOf(pain);
   const item = at?.today.work.find((one) => one.item.row === row)?.item;
-  const open = item?.easier.some(({ set }) => set !== undefined) === true;
+  const open = item === undefined ? at !== null && isEasierOpen(at) : item.easier.some(({ set }) => set !== undefined);
   return painScreen(told.plan, at?.place ?? null, pain, open);
 }
 
 function sessionScreen(at: InSession): Screen {
-  const { state, place, told } = at;
-  const stepped = steppedOf(at);
+  const { state, place, told, stepped } = at;
   if (state.view === 'home') return homeScreen(told, state);
-  if (stepped === undefined || stepped.status === 'closed')
-    return state.view === 'finished' ? finishedScreen(at) : homeScreen(told, state);
+  if (stepped.status === 'closed') return state.view === 'finished' ? finishedScreen(at) : homeScreen(told, state);
   const different = state.view === 'different' ? differentScreen(at) : null;
   if (different !== null) return different;
   const easier = state.view === 'easier' ? easierScreen(at) : null;
   if (easier !== null) return easier;
-  if (stepped.today === null) return { kind: 'today', place };
-  if (state.view === 'less' && (stepped.today === 'not my best' || stepped.today === 'short of time'))
-    return lessScreen(at, stepped.today);
+  const today = askedToday(at);
+  if (today === null) return { kind: 'today', place };
+  if (state.view === 'less' && (today === 'not my best' || today === 'short of time')) return lessScreen(at, today);
   return trainingScreen(at);
 }
 
@@ -91,46 +70,54 @@ function trainingScreen(at: InSession): Screen {
   const next = state.stopped ? null : nextOpen(today);
   if (next !== null) return setScreen(at, next);
   if (!state.cooledDown && begun && today.coolDown.length > 0) return around('cool-down', place, today.coolDown);
-  return { kind: 'effort', place, open: openSets(today) };
+  return { kind: 'effort', place, open: openSets(today), last: lastMarked(today) };
 }
 
-const openSets = ({ work }: SessionToday): number => work.filter(({ stepped }) => stepped.marked === null).length;
+/** Of the plan: what was to be done beyond it is not missed. */
+const openSets = ({ work }: SessionToday): number =>
+  work.filter(({ stepped, extra }) => stepped.marked === null && extra !== true).length;
 
 function around(kind: AroundScreen['kind'], place: SessionPlace, groups: SessionToday['warmUp']): AroundScreen {
   const minutes = groups.reduce((sum, group) => sum + (group.minutes ?? 0), 0);
   return { kind, place, minutes: minutes === 0 ? null : minutes, items: groups.flatMap(({ items }) => items) };
 }
 
-function lessScreen({ place, today, told, state, marks }: InSession, because: LessScreen['because']): LessScreen {
-  const { short } = today.session;
-  const all = sessionToday(told, { ...state, how: 'as planned' }, marks, place.occurrence)?.work ?? [];
-  const inShort = all.filter(({ stepped }) => short.sets.includes(stepped.key));
-  const rows = new Set(inShort.map(({ item }) => item.row));
+function lessScreen(at: InSession, because: LessScreen['because']): LessScreen {
+  const { short } = at.today.session;
+  const rows = new Set(
+    wholeOf(at).flatMap(({ stepped, item }) => (short.sets.includes(stepped.key) ? [item.row] : [])),
+  );
   return {
     kind: 'less',
-    place,
+    place: at.place,
     because,
     short: rows.size === 0 ? null : { minutes: short.minutes, exercises: rows.size },
-    easierThroughout: all.length > 0 && all.every(({ item }) => item.easier.some(({ set }) => set !== undefined)),
+    easierThroughout: isEasierOpen(at),
   };
+}
+
+/** Its work as planned, whatever was chosen of it today. */
+const wholeOf = ({ told, state, marks, stepped }: InSession): SessionToday['work'] =>
+  sessionToday(told, { ...state, how: 'as planned', easier: {}, more: [] }, marks, stepped)?.work ?? [];
+
+/** Is an easier way open for every exercise of it? */
+function isEasierOpen(at: InSession): boolean {
+  const work = wholeOf(at);
+  return work.length > 0 && work.every(({ item }) => item.easier.some(({ set }) => set !== undefined));
 }
 
 function differentScreen({ state, place, today }: InSession): DifferentScreen | null {
   const set = today.work.find(({ stepped }) => stepped.key === state.different);
   if (set === undefined) return null;
-  const { figures, item, stepped } = set;
-  const counts = figures.set.seconds !== undefined ? 'seconds' : figures.set.metres !== undefined ? 'metres' : 'reps';
-  const said = stepped.marked?.[counts];
-  const load = stepped.marked === null ? figures.set.load : stepped.marked.load;
   return {
     kind: 'different',
     place,
-    key: stepped.key,
-    number: likeIt(today.work, set).indexOf(set) + 1,
-    figures,
-    loads: item.loads ?? [],
-    counts,
-    marked: { amount: said ?? figures.set[counts] ?? 0, ...(load === undefined ? {} : { load }) },
+    key: set.stepped.key,
+    number: placeAmong(today.work, set).number,
+    figures: set.figures,
+    loads: set.item.loads ?? [],
+    counts: countOf(set),
+    marked: markedOf(set),
   };
 }
 
@@ -146,8 +133,12 @@ function easierScreen({ state, place, today }: InSession): Screen | null {
   };
 }
 
-function finishedScreen({ told, state, place, today, marks }: InSession): FinishedScreen {
+function finishedScreen(at: InSession): FinishedScreen {
+  const { told, state, place } = at;
   const { next } = homeScreen(told, { ...state, view: 'home' });
-  const asPlanned = sessionToday(told, { ...state, how: 'as planned', easier: {} }, marks, place.occurrence) ?? today;
-  return { kind: 'finished', place, whole: openSets(asPlanned) === 0, next };
+  const whole = wholeOf(at).every(
+    ({ stepped: { marked, set }, extra }) =>
+      extra === true || set.optional === true || (marked !== null && marked.done !== 'left out'),
+  );
+  return { kind: 'finished', place, whole, next };
 }

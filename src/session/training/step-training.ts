@@ -1,21 +1,17 @@
 /** An act of the client → the marks it makes and the screen it leads to. Marks are stored first; only then does the screen change. */
-import type { ClientItem, ClientSet } from '../../model/client-plan.js';
-import { exerciseId, readSetKey, type SetKey, setKey } from '../../model/identity.js';
-import type { PlanLoad } from '../../model/plan.js';
+import type { ClientItem } from '../../model/client-plan.js';
+import type { SetKey } from '../../model/identity.js';
 import type { Act } from '../../model/training.js';
-import { adviceFor, NOTHING_SAID, rowOf, sideIn, whereOf } from './pain-screen.js';
+import { clockName, clockOf } from './clocks.js';
+import { keysOfOneMore } from './extra-sets.js';
+import { askedToday, type InSession, inSession, latestMarked, nextOpen } from './in-session.js';
+import { NOTHING_SAID } from './pain-screen.js';
 import { openQuestion } from './questions.js';
-import { inSession } from './screen-of.js';
-import { type InSession, latestMarked, nextOpen } from './set-screen.js';
-import type { SetToday } from './sets-today.js';
-import type { Mark, SetMark, Told } from './told.js';
+import { markAsPlanned, markAsSaid, markLeftOut } from './set-marks.js';
+import type { SetToday } from './set-today.js';
+import { hurting, leaveRow, type PainAct, stepPain, stopHere } from './step-pain.js';
+import type { Mark, SetMark, Stepped, Told } from './told.js';
 import { beginSession, openTraining, type TrainingState } from './training-state.js';
-
-export interface Stepped {
-  readonly state: TrainingState;
-  /** In order; they are kept together or not at all. */
-  readonly marks: readonly Mark[];
-}
 
 /** An act that does not fit what stands, of a screen that has changed meanwhile, changes nothing. */
 export function stepTraining(told: Told, state: TrainingState, act: Act): Stepped {
@@ -43,91 +39,18 @@ export function stepTraining(told: Told, state: TrainingState, act: Act): Steppe
       return to(goBack(state));
     default: {
       const at = inSession(told, state);
-      return at === null ? to(state) : stepSet(at, act);
+      return at === null || at.stepped.status === 'closed' ? to(state) : stepSet(at, act);
     }
   }
 }
 
-/** Out of a side question, to where it was asked. */
+/** Out of a side question, to where it was asked; a session that was stopped goes on. */
 const goBack = (state: TrainingState): TrainingState => ({
   ...state,
   view: state.occurrence === null ? 'home' : 'training',
+  stopped: false,
   different: null,
   pain: null,
-});
-
-function hurting(told: Told, state: TrainingState): TrainingState {
-  const at = inSession(told, state);
-  const next = at === null ? null : nextOpen(at.today);
-  const row = at !== null && state.view !== 'home' ? (next?.item.row ?? null) : null;
-  return { ...state, view: 'pain', different: null, pain: { ...NOTHING_SAID, row } };
-}
-
-type PainAct = Extract<Act, { readonly act: 'sign' | 'where' | 'degree' | 'heed' }>;
-
-function stepPain(told: Told, state: TrainingState, act: PainAct): Stepped {
-  const { pain } = state;
-  const none: Stepped = { state, marks: [] };
-  if (pain === null) return none;
-  const at = inSession(told, state);
-  const occurrence = at?.place.occurrence ?? nextOccurrence(told);
-  const row = rowOf(pain);
-  const inRow = row === null ? {} : { row };
-  switch (act.act) {
-    case 'sign': {
-      if (act.sign === null) return { state: { ...state, pain: { ...pain, none: true } }, marks: [] };
-      const report = { where: 'elsewhere', degree: 0, alarm: act.sign } as const;
-      return {
-        state: { ...state, pain: { ...pain, sign: act.sign } },
-        marks: [{ kind: 'pain', occurrence, ...inRow, report }],
-      };
-    }
-    case 'where':
-      return { state: { ...state, pain: { ...pain, where: act.where, side: act.side ?? null } }, marks: [] };
-    case 'degree': {
-      if (pain.where === null || pain.degree !== null) return none;
-      const side = sideIn(pain);
-      const report = { where: whereOf(pain), degree: act.degree, ...(side === undefined ? {} : { side }) };
-      const said: Mark = { kind: 'pain', occurrence, ...inRow, report };
-      const leaves = adviceFor(told.plan, act.degree) === 'leave' && at !== null && row !== null;
-      return {
-        state: { ...state, pain: { ...pain, degree: act.degree } },
-        marks: leaves ? [said, ...leftOut(at, row)] : [said],
-      };
-    }
-    case 'heed':
-      return heed(at, { ...state, pain: null, view: at === null ? 'home' : 'training' }, act.take, row);
-  }
-}
-
-/** The session that a pain said on the way in belongs to: the one that is next, else the last. */
-function nextOccurrence({ plan }: Told): number {
-  return plan.weeks[0]?.sessions[0]?.occurrence ?? 1;
-}
-
-type Take = Extract<Act, { readonly act: 'heed' }>['take'];
-
-function heed(at: InSession | null, state: TrainingState, take: Take, row: string | null): Stepped {
-  const item = at?.today.work.find((one) => one.item.row === row)?.item;
-  if (take === 'stop') return { state: { ...state, stopped: at !== null, inHand: null }, marks: [] };
-  if (take === 'easier' && item !== undefined) {
-    const first = item.easier.findIndex(({ set }) => set !== undefined);
-    if (first >= 0) return { state: { ...state, easier: { ...state.easier, [item.row]: first } }, marks: [] };
-  }
-  if (take === 'leave' && at !== null && row !== null) return { state, marks: leftOut(at, row) };
-  return { state, marks: [] };
-}
-
-const leftOut = ({ today }: InSession, row: string): readonly Mark[] =>
-  today.work.filter(({ item, stepped }) => item.row === row && stepped.marked === null).map(leave);
-
-const leave = ({ stepped, figures, tempo }: SetToday): SetMark => ({
-  kind: 'set',
-  key: stepped.key,
-  exercise: exerciseId(figures.exercise),
-  tempo,
-  done: 'left out',
-  asPlanned: false,
 });
 
 type SetAct = Exclude<
@@ -136,56 +59,48 @@ type SetAct = Exclude<
 >;
 
 function stepSet(at: InSession, act: SetAct): Stepped {
-  const { state, today, told, place } = at;
-  const { occurrence } = place;
+  const { state, today } = at;
   const training: TrainingState = { ...state, view: 'training', different: null };
   const to = (next: TrainingState, ...marks: readonly Mark[]): Stepped => ({ state: next, marks });
   const setOf = (key: SetKey): SetToday | undefined => today.work.find(({ stepped }) => stepped.key === key);
   switch (act.act) {
-    case 'today': {
-      if (isOpened(at)) return to(state);
-      const less = act.today === 'not my best' || act.today === 'short of time';
-      const opened: Mark = { kind: 'opened', occurrence, today: act.today };
-      if (act.today === 'something hurts') return to({ ...state, view: 'pain', pain: NOTHING_SAID }, opened);
-      return to({ ...state, view: less ? 'less' : 'training' }, opened);
-    }
+    case 'today':
+      return sayToday(at, act.today);
     case 'go':
+      // A short version without a set would be no session.
+      if (act.how === 'short' && today.session.short.sets.length === 0) return to(training);
       return to({ ...training, how: act.how });
     case 'around':
       return stepAround(at, training, act.done);
-    case 'begin': {
-      const next = nextOpen(today);
-      if (next === null) return to(state);
-      const inHand = { key: next.stepped.key, began: told.now };
-      const leads = next.group.everySeconds !== undefined && state.clock?.row !== next.item.row;
-      return to({ ...training, inHand, clock: leads ? { row: next.item.row, began: told.now } : state.clock });
-    }
+    case 'begin':
+      return to(begin(at, training));
     case 'mark': {
       const set = setOf(act.key);
       if (set === undefined || set.stepped.marked !== null) return to(state);
       // A test is a number to be found: it is asked for, never taken for granted.
       if (set.figures.set.kind === 'test') return to({ ...state, view: 'different', different: act.key });
-      return to({ ...training, inHand: null }, done(set, asPlanned(set.figures.set), true));
+      return keep(at, training, set, markAsPlanned(set));
     }
     case 'different':
       return setOf(act.key) === undefined ? to(state) : to({ ...state, view: 'different', different: act.key });
     case 'say': {
       const set = setOf(act.key);
-      if (set === undefined) return to(state);
-      return to({ ...training, inHand: null }, done(set, said(set.figures.set, act.amount, act.load), false));
+      return set === undefined ? to(state) : keep(at, training, set, markAsSaid(set, act.amount, act.load));
     }
     case 'leave out': {
       const set = setOf(act.key);
-      return set === undefined ? to(state) : to({ ...training, inHand: null }, leave(set));
+      if (set === undefined) return to(state);
+      // One beyond the plan that is left out is as if nobody had asked for it.
+      return set.extra === true ? to(without(training, act.key), ...takenBack(at, act.key)) : leaveOut(training, set);
     }
     case 'leave exercise':
-      return to({ ...training, inHand: null }, ...leftOut(at, act.row));
+      return leaveRow(at, { ...training, inHand: null }, act.row);
     case 'one more':
-      return oneMore(at, training, act.row);
+      return to({ ...training, more: [...state.more, ...moreOf(at, act.row)] });
     case 'rub out':
-      return to({ ...training, inHand: null }, ...takenBack(at, act.key));
+      return to({ ...training, inHand: null, rested: null }, ...takenBack(at, act.key));
     case 'longer rest':
-      return longerRest(at, training, act.seconds);
+      return to(longerRest(at, training, act.seconds));
     case 'easier':
       return to({ ...state, view: 'easier' });
     case 'choose easier': {
@@ -197,59 +112,72 @@ function stepSet(at: InSession, act: SetAct): Stepped {
     case 'reserve':
       return reserve(at, training, act.reps);
     case 'stop here':
-      return to({ ...training, stopped: true, inHand: null });
+      return to(stopHere(at, training));
     case 'effort':
       return close(at, act.effort);
   }
+}
+
+function sayToday(at: InSession, today: Extract<SetAct, { readonly act: 'today' }>['today']): Stepped {
+  const { state, place } = at;
+  if (askedToday(at) !== null) return { state, marks: [] };
+  const opened: Mark = { kind: 'opened', occurrence: place.occurrence, today };
+  if (today === 'something hurts') return { state: { ...state, view: 'pain', pain: NOTHING_SAID }, marks: [opened] };
+  const less = today === 'not my best' || today === 'short of time';
+  return { state: { ...state, view: less ? 'less' : 'training' }, marks: [opened] };
+}
+
+/** A set is marked: rest is told from here, but for one that was marked before and is only told otherwise now. */
+function keep({ told }: InSession, state: TrainingState, set: SetToday, mark: SetMark): Stepped {
+  const { key } = set.stepped;
+  const rested = set.first === null ? { key, began: told.now } : state.rested;
+  return { state: { ...without(state, key), inHand: null, rested }, marks: [mark] };
+}
+
+const without = (state: TrainingState, key: string): TrainingState => ({
+  ...state,
+  more: state.more.filter((one) => one !== key),
+});
+
+const leaveOut = (state: TrainingState, set: SetToday): Stepped => ({
+  state: { ...state, inHand: null },
+  marks: set.stepped.marked?.done === 'left out' ? [] : [markLeftOut(set)],
+});
+
+/** The set in hand, and the clock of its group where that does not run yet. */
+function begin(at: InSession, state: TrainingState): TrainingState {
+  const { told, today } = at;
+  const next = nextOpen(today);
+  if (next === null) return state;
+  const clock = clockOf(at, next, null);
+  const leads = clock.kind === 'every' && clock.began === null;
+  return {
+    ...state,
+    inHand: { key: next.stepped.key, began: told.now },
+    clock: leads ? { row: clockName(next), began: told.now } : state.clock,
+  };
 }
 
 /** By what it says: an act comes back from the screen as a copy. */
 const placeIn = ({ easier }: ClientItem, { exercise, say }: ClientItem['easier'][number]): number =>
   easier.findIndex((one) => one.exercise === exercise && one.say === say);
 
-const isOpened = ({ marks, place }: InSession): boolean =>
-  marks.some((event) => event.kind === 'opened' && event.occurrence === place.occurrence);
-
-type Said = Pick<SetMark, 'reps' | 'seconds' | 'metres' | 'load'>;
-
-/** One count and no more, the one that the set goes by. */
-function asPlanned({ reps, seconds, metres, load }: ClientSet): Said {
-  const held = load === undefined ? {} : { load };
-  if (seconds !== undefined) return { seconds, ...held };
-  if (metres !== undefined) return { metres, ...held };
-  return reps === undefined ? held : { reps, ...held };
-}
-
-function said(set: ClientSet, amount: number, load: PlanLoad | undefined): Said {
-  const held = load === undefined ? {} : { load };
-  if (set.seconds !== undefined && set.kind !== 'test') return { seconds: amount, ...held };
-  if (set.metres !== undefined) return { metres: amount, ...held };
-  return set.seconds !== undefined && set.reps === undefined ? { seconds: amount, ...held } : { reps: amount, ...held };
-}
-
-const done = ({ stepped, figures, tempo }: SetToday, what: Said, planned: boolean): SetMark => ({
-  kind: 'set',
-  key: stepped.key,
-  exercise: exerciseId(figures.exercise),
-  tempo,
-  done: figures.easier === undefined ? 'done' : 'easier',
-  ...what,
-  asPlanned: planned,
-});
-
 /** A warm-up or cool-down ticked whole, set by set where it has sets. */
 function stepAround({ today, marks }: InSession, state: TrainingState, wasDone: boolean): Stepped {
-  const begun = today.work.some(({ stepped }) => stepped.marked !== null);
-  const cooling = begun || state.stopped;
+  const begun = latestMarked(today) !== null;
+  const cooling = begun && !state.cooledDown && (state.stopped || nextOpen(today) === null);
+  if (!cooling && (begun || state.warmedUp)) return { state, marks: [] };
   const groups = cooling ? today.coolDown : today.warmUp;
   const known = new Set<string>(marks.flatMap((event) => (event.kind === 'set' ? [event.key] : [])));
   const ticked = groups.flatMap(({ items }) =>
     items.flatMap((item) =>
-      item.sets.flatMap((set): readonly SetMark[] => {
-        if (known.has(set.key)) return [];
-        const { key } = set;
-        const exercise = set.exercise ?? item.exercise;
-        return [{ kind: 'set', key, exercise, tempo: item.tempo, done: 'done', ...asPlanned(set), asPlanned: true }];
+      item.sets.flatMap(({ key, exercise, ...set }): readonly SetMark[] => {
+        if (known.has(key)) return [];
+        const count = (['seconds', 'metres', 'reps'] as const).find((one) => set[one] !== undefined);
+        const what = count === undefined ? {} : { [count]: set[count] };
+        const held = set.load === undefined ? {} : { load: set.load };
+        const head = { kind: 'set', key, exercise: exercise ?? item.exercise, tempo: item.tempo } as const;
+        return [{ ...head, done: 'done', ...what, ...held, asPlanned: true }];
       }),
     ),
   );
@@ -257,22 +185,11 @@ function stepAround({ today, marks }: InSession, state: TrainingState, wasDone: 
   return { state: next, marks: wasDone ? ticked : [] };
 }
 
-/** A set beyond the plan, like the last one of that exercise. */
-function oneMore(at: InSession, state: TrainingState, row: string): Stepped {
-  const { today, marks } = at;
-  const like = today.work.findLast(({ item, stepped }) => item.row === row && stepped.set.kind === 'work');
-  const parts = like === undefined ? null : readSetKey(like.stepped.key);
-  if (like === undefined || parts === null) return { state, marks: [] };
-  const ordinals = [...today.work.map(({ stepped }) => stepped.key), ...marks.flatMap(keysIn)].flatMap((key) => {
-    const own = readSetKey(key);
-    const same = own?.block === parts.block && own.occurrence === parts.occurrence && own.row === row;
-    return own !== null && same && own.kind === parts.kind && own.side === parts.side ? [own.ordinal] : [];
-  });
-  const key = setKey({ ...parts, ordinal: Math.max(...ordinals) + 1 });
-  return { state, marks: [{ ...done(like, asPlanned(like.figures.set), true), key, done: 'extra' }] };
-}
-
-const keysIn = (event: InSession['marks'][number]): readonly SetKey[] => (event.kind === 'set' ? [event.key] : []);
+/** One at a time: who has asked for one more has it still to do. */
+const moreOf = ({ today, marks, state }: InSession, row: string): readonly SetKey[] =>
+  today.work.some(({ stepped }) => stepped.row === row && state.more.includes(stepped.key))
+    ? []
+    : keysOfOneMore(today.work, marks, row);
 
 /** Every word on that set is taken back: the one before the last is not what was meant either. */
 const takenBack = ({ marks }: InSession, key: SetKey): readonly Mark[] =>
@@ -280,11 +197,11 @@ const takenBack = ({ marks }: InSession, key: SetKey): readonly Mark[] =>
     event.kind === 'set' && event.key === key ? [{ kind: 'void', event: event.id } as const] : [],
   );
 
-function longerRest({ today }: InSession, state: TrainingState, seconds: number): Stepped {
+function longerRest({ today }: InSession, state: TrainingState, seconds: number): TrainingState {
   const after = latestMarked(today)?.stepped.key;
-  if (after === undefined) return { state, marks: [] };
+  if (after === undefined) return state;
   const before = state.longer?.after === after ? state.longer.seconds : 0;
-  return { state: { ...state, longer: { after, seconds: before + seconds } }, marks: [] };
+  return { ...state, longer: { after, seconds: before + seconds } };
 }
 
 function reserve(at: InSession, state: TrainingState, reps: number | null): Stepped {
@@ -296,6 +213,9 @@ function reserve(at: InSession, state: TrainingState, reps: number | null): Step
   return { state, marks: [{ kind: 'reserve', occurrence, row, side: side ?? 'both', reps }] };
 }
 
+/** Longer than any session lasts, in minutes. */
+const LONGEST = 240;
+
 /** Whole minutes from its first mark; not told where it lay half a day. */
 function close({ place, marks, told, state, today }: InSession, effort: number | null): Stepped {
   const { occurrence } = place;
@@ -306,6 +226,3 @@ function close({ place, marks, told, state, today }: InSession, effort: number |
   const closed: Mark = { kind: 'closed', occurrence, ...(effort === null ? {} : { effort }), ...lasted };
   return { state: { ...openTraining(), occurrence: state.occurrence, view: 'finished' }, marks: [closed] };
 }
-
-/** Longer than any session lasts. */
-const LONGEST = 240;

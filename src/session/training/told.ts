@@ -4,6 +4,7 @@ import type { IsoDate } from '../../model/day.js';
 import type { EventHead, LogEvent } from '../../model/log.js';
 import type { KeepFault, Moment, PhoneSettings } from '../../model/training.js';
 import type { ReplannedItem } from '../replan.js';
+import type { TrainingState } from './training-state.js';
 
 export interface Told {
   readonly plan: ClientPlan;
@@ -33,3 +34,10 @@ type Without<Event> = Event extends unknown ? Omit<Event, keyof EventHead> : nev
 export type Mark = Without<LogEvent>;
 
 export type SetMark = Extract<Mark, { readonly kind: 'set' }>;
+
+/** What an act comes to. */
+export interface Stepped {
+  readonly state: TrainingState;
+  /** In order; they are kept together or not at all. */
+  readonly marks: readonly Mark[];
+}

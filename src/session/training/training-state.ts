@@ -2,7 +2,6 @@
  * What is known of a session in hand that is no mark: which screen is open, what was chosen for today, since when a set
  * is under way. It is kept beside the marks, so that a phone that died opens where it was left; lost, it costs a tap.
  */
-import type { SetKey } from '../../model/identity.js';
 import type { Moment } from '../../model/training.js';
 
 export const VIEWS = [
@@ -42,13 +41,17 @@ export interface TrainingState {
   /** The client ended it where it stood. */
   readonly stopped: boolean;
   readonly inHand: { readonly key: string; readonly began: Moment } | null;
-  /** A clock of signals, by row. */
+  /** A clock of signals, by the first row of its group. */
   readonly clock: { readonly row: string; readonly began: Moment } | null;
+  /** When the latest set was marked, by this clock, to the millisecond. */
+  readonly rested: { readonly key: string; readonly began: Moment } | null;
   readonly longer: { readonly after: string; readonly seconds: number } | null;
   /** The easier way chosen today, by row: its place in the plan's list; -1 for the planned one. */
   readonly easier: Readonly<Record<string, number>>;
   /** Questions put and passed by, as `row/side` or `row/side/feeler`. */
   readonly passedBy: readonly string[];
+  /** Sets beyond the plan that were asked for and are still to be done, by key. */
+  readonly more: readonly string[];
   readonly different: string | null;
   readonly pain: PainSoFar | null;
 }
@@ -62,9 +65,11 @@ export const openTraining = (): TrainingState => ({
   stopped: false,
   inHand: null,
   clock: null,
+  rested: null,
   longer: null,
   easier: {},
   passedBy: [],
+  more: [],
   different: null,
   pain: null,
 });
@@ -90,21 +95,26 @@ export function readTrainingState(kept: unknown): TrainingState {
     warmedUp: kept.warmedUp === true,
     cooledDown: kept.cooledDown === true,
     stopped: kept.stopped === true,
-    inHand: readBegun(kept.inHand, 'key'),
+    inHand: readBegun(kept.inHand),
     clock: readClock(kept.clock),
+    rested: readBegun(kept.rested),
     longer: readLonger(kept.longer),
     easier: Object.fromEntries(
       Object.entries(easier).flatMap(([row, place]) => (typeof place === 'number' ? [[row, place]] : [])),
     ),
-    passedBy: Array.isArray(kept.passedBy) ? kept.passedBy.filter((one) => typeof one === 'string') : [],
+    passedBy: textsIn(kept.passedBy),
+    more: textsIn(kept.more),
     different: textOr(kept.different),
     pain: readPain(kept.pain),
   };
 }
 
-function readBegun(kept: unknown, name: 'key'): TrainingState['inHand'] {
+const textsIn = (value: unknown): readonly string[] =>
+  Array.isArray(value) ? value.filter((one) => typeof one === 'string') : [];
+
+function readBegun(kept: unknown): TrainingState['inHand'] {
   if (!isRecord(kept)) return null;
-  const key = textOr(kept[name]);
+  const key = textOr(kept.key);
   const began = numberOr(kept.began);
   return key === null || began === null ? null : { key, began };
 }
@@ -137,6 +147,4 @@ function readPain(kept: unknown): PainSoFar | null {
 
 /** A session is opened, or taken up again: what was chosen in another does not hold in it. */
 export const beginSession = (state: TrainingState, occurrence: number): TrainingState =>
-  state.occurrence === occurrence ? state : { ...openTraining(), occurrence };
-
-export const isInHand = ({ inHand }: TrainingState, key: SetKey): boolean => inHand?.key === key;
+  state.occurrence === occurrence ? { ...state, stopped: false } : { ...openTraining(), occurrence };

@@ -113,7 +113,7 @@ describe('the way in', () => {
     onTo(held, 'finished');
     held.act({ act: 'home' });
     expect(held.wait(9 * 86_400).screen()).toMatchObject({ kind: 'home', next: { occurrence: 2 } });
-    expect(held.screen()).toMatchObject({ notices: expect.arrayContaining([{ kind: 'away', days: 9 }]) });
+    expect(held.screen()).toMatchObject({ notices: expect.arrayContaining([{ kind: 'away', days: 9, long: false }]) });
   });
 
   test('a later edition is told, an ended or withdrawn one offers nothing', () => {
@@ -152,9 +152,17 @@ describe('a set', () => {
     const { key } = isSet(held.screen());
     const { rest } = isSet(held.act({ act: 'mark', key }));
     expect(isSet(held.wait(300).screen()).rest).toEqual(rest);
+  });
+
+  test('a clock put back tells no rest that it cannot know, and the next rest is right again', () => {
+    const held = begun();
+    held.act({ act: 'mark', key: isSet(held.screen()).key });
     held.now -= 3_600_000;
-    const back = isSet(held.screen()).rest ?? expect.fail();
-    expect(back.over - held.now).toBeLessThanOrEqual((rest?.over ?? 0) - (rest?.began ?? 0));
+    const next = isSet(held.screen());
+    expect(next).toMatchObject({ number: 2, rest: null });
+    const { rest } = isSet(held.act({ act: 'mark', key: next.key }));
+    expect(rest?.began).toBe(held.now);
+    expect(onTo(held, 'finished')).toMatchObject({ whole: true });
   });
 
   test('a second tap on what is marked marks nothing', () => {
@@ -204,15 +212,34 @@ describe('a set', () => {
     expect(Object.keys(event ?? {})).not.toEqual(expect.arrayContaining(['reps']));
   });
 
-  test('one more is an extra mark under a key of its own', () => {
+  test('one more is still to be done, is marked as extra, and can be rubbed out', () => {
     const held = begun();
-    onTo(held, 'reserve');
-    held.act({ act: 'one more', row: 'squat' as never });
-    const event = held.events.at(-1);
-    expect(event).toMatchObject({ done: 'extra' });
-    expect(new Set(held.events.flatMap((one) => (one.kind === 'set' ? [one.key] : []))).size).toBe(
-      held.events.filter(({ kind }) => kind === 'set').length,
-    );
+    const { key, row } = isSet(held.screen());
+    held.act({ act: 'mark', key });
+    held.act({ act: 'one more', row });
+    expect(held.events.filter(({ kind }) => kind === 'set').at(-1)).toMatchObject({ key });
+    const marks = (): readonly string[] => isSet(held.screen()).tally[0]?.marks.map(({ state }) => state) ?? [];
+    expect(marks()).toEqual(['done', 'to do', 'to do', 'to do']);
+    held.wait(200).act({ act: 'mark', key: isSet(held.screen()).key });
+    held.wait(200).act({ act: 'mark', key: isSet(held.screen()).key });
+    const beyond = isSet(held.wait(200).screen());
+    expect(beyond).toMatchObject({ row, number: 4, of: 4 });
+    const question = held.act({ act: 'mark', key: beyond.key });
+    expect(held.events.at(-1)).toMatchObject({ kind: 'set', key: beyond.key, done: 'extra', asPlanned: true });
+    expect(question).toMatchObject({ kind: 'reserve', row, last: { key: beyond.key, number: 4 } });
+    expect(held.act({ act: 'rub out', key: beyond.key })).toMatchObject({ kind: 'reserve', last: { number: 3 } });
+  });
+
+  test('one more that is left out after all leaves no mark', () => {
+    const held = begun();
+    const { row } = isSet(held.screen());
+    for (let set = 0; set < 2; set += 1) held.wait(200).act({ act: 'mark', key: isSet(held.screen()).key });
+    held.act({ act: 'one more', row });
+    held.wait(200).act({ act: 'mark', key: isSet(held.screen()).key });
+    const before = held.events.length;
+    held.act({ act: 'leave out', key: isSet(held.screen()).key });
+    expect(held.screen()).toMatchObject({ kind: 'reserve', row });
+    expect(held.events).toHaveLength(before);
   });
 });
 
@@ -309,7 +336,7 @@ describe('a phone that died', () => {
     const home = held.act({ act: 'home' });
     expect(home).toMatchObject({
       notices: expect.arrayContaining([
-        expect.objectContaining({ kind: 'interrupted', minutes: 5, set: expect.objectContaining({ key, number: 2 }) }),
+        expect.objectContaining({ kind: 'interrupted', minutes: 4, set: expect.objectContaining({ key, number: 2 }) }),
       ]),
     });
     expect(isSet(held.act({ act: 'open', occurrence: 1 })).key).toBe(key);

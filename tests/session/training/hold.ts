@@ -3,7 +3,9 @@ import type { ClientPlan } from '../../../src/model/client-plan.js';
 import { day, isoOfDay } from '../../../src/model/day.js';
 import type { LogEvent } from '../../../src/model/log.js';
 import type { Act, PhoneSettings, Screen } from '../../../src/model/training.js';
+import { stampedAt } from '../../../src/phone/keep/stamp-marks.js';
 import type { ReplannedItem } from '../../../src/session/replan.js';
+import { comeBack } from '../../../src/session/training/come-back.js';
 import { screenOf } from '../../../src/session/training/screen-of.js';
 import { stepTraining } from '../../../src/session/training/step-training.js';
 import type { Told } from '../../../src/session/training/told.js';
@@ -64,7 +66,7 @@ export class Held {
 
   act(act: Act): Screen {
     const { state, marks } = stepTraining(this.told(), this.state, act);
-    const at = `${new Date(this.now).toISOString().slice(0, 19)}+00:00`;
+    const at = `${stampedAt(new Date(this.now), this.events).toISOString().slice(0, 19)}+00:00`;
     for (const mark of marks) {
       const seq = this.events.length + 1;
       this.events.push({ id: markId(1, seq), seq, edition: Math.max(1, this.plan.edition), at, ...mark });
@@ -73,10 +75,17 @@ export class Held {
     return this.screen();
   }
 
-  /** The phone died: what was kept is read anew. */
+  /** What was kept is read anew. */
   reload(): Screen {
     this.state = readTrainingState(JSON.parse(JSON.stringify(this.state)));
     this.events = JSON.parse(JSON.stringify(this.events));
+    return this.screen();
+  }
+
+  /** The phone died, and its page is opened again. */
+  die(): Screen {
+    this.reload();
+    this.state = comeBack(this.told(), this.state);
     return this.screen();
   }
 }

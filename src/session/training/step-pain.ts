@@ -1,0 +1,93 @@
+/** What is said of pain → what is kept of it and what follows: a sign of alarm ends training, a degree eases or leaves the exercise. */
+import type { Act } from '../../model/training.js';
+import { stepSession } from '../step-session.js';
+import { type InSession, inSession, latestMarked, nextOpen } from './in-session.js';
+import { inOrder } from './marked-sets.js';
+import { adviceFor, NOTHING_SAID, rowOf, sideIn, whereOf } from './pain-screen.js';
+import { markLeftOut } from './set-marks.js';
+import type { Mark, SetMark, Stepped, Told } from './told.js';
+import type { TrainingState } from './training-state.js';
+
+export type PainAct = Extract<Act, { readonly act: 'sign' | 'where' | 'degree' | 'heed' }>;
+
+/** In a session it is said of the exercise in hand, before it of none. */
+export function hurting(told: Told, state: TrainingState): TrainingState {
+  const at = inSession(told, state);
+  const inTraining = at !== null && state.view !== 'home' && at.stepped.status === 'under way';
+  const row = inTraining ? (nextOpen(at.today)?.item.row ?? null) : null;
+  return { ...state, view: 'pain', different: null, pain: { ...NOTHING_SAID, row } };
+}
+
+export function stepPain(told: Told, state: TrainingState, act: PainAct): Stepped {
+  const { pain } = state;
+  const to = (next: TrainingState, ...marks: readonly Mark[]): Stepped => ({ state: next, marks });
+  if (pain === null || state.view !== 'pain') return to(state);
+  const at = inSession(told, state);
+  const occurrence = at?.place.occurrence ?? nextOccurrence(told);
+  const row = rowOf(pain);
+  const inRow = row === null ? {} : { row };
+  switch (act.act) {
+    case 'sign': {
+      if (pain.sign !== null) return to(state);
+      if (act.sign === null) return to({ ...state, pain: { ...pain, none: true } });
+      const report = { where: 'elsewhere', degree: 0, alarm: act.sign } as const;
+      return to({ ...state, pain: { ...pain, sign: act.sign } }, { kind: 'pain', occurrence, ...inRow, report });
+    }
+    case 'where':
+      if (pain.sign !== null || !pain.none || pain.degree !== null) return to(state);
+      return to({ ...state, pain: { ...pain, where: act.where, side: act.side ?? null } });
+    case 'degree': {
+      if (pain.sign !== null || pain.where === null || pain.degree !== null) return to(state);
+      const side = sideIn(pain);
+      const report = { where: whereOf(pain), degree: act.degree, ...(side === undefined ? {} : { side }) };
+      const said: Mark = { kind: 'pain', occurrence, ...inRow, report };
+      const leaves = adviceFor(told.plan, act.degree) === 'leave' && at !== null && row !== null;
+      const left = leaves ? leaveRow(at, { ...state, pain: { ...pain, degree: act.degree } }, row) : null;
+      return left === null
+        ? to({ ...state, pain: { ...pain, degree: act.degree } }, said)
+        : to(left.state, said, ...left.marks);
+    }
+    case 'heed':
+      return heed(at, { ...state, pain: null, view: at === null ? 'home' : 'training' }, act.take, row);
+  }
+}
+
+/** The session that a pain said on the way in belongs to: the one that is next, else the last of all. */
+function nextOccurrence({ plan, events, now }: Told): number {
+  const { next, sessions } = stepSession(plan, inOrder(events), new Date(now));
+  return next ?? sessions.at(-1)?.occurrence ?? 1;
+}
+
+type Take = Extract<PainAct, { readonly act: 'heed' }>['take'];
+
+function heed(at: InSession | null, state: TrainingState, take: Take, row: string | null): Stepped {
+  if (at === null) return { state, marks: [] };
+  if (take === 'stop') return { state: stopHere(at, state), marks: [] };
+  if (row === null) return { state: heedBefore(at, state, take), marks: [] };
+  if (take === 'leave') return leaveRow(at, state, row);
+  const item = at.today.work.find((one) => one.item.row === row)?.item;
+  const first = item?.easier.findIndex(({ set }) => set !== undefined) ?? -1;
+  return take === 'easier' && first >= 0
+    ? { state: { ...state, easier: { ...state.easier, [row]: first } }, marks: [] }
+    : { state, marks: [] };
+}
+
+/** Said of no exercise, it holds for all of the session: the easier way throughout, or not today. */
+function heedBefore(at: InSession, state: TrainingState, take: Take): TrainingState {
+  if (take === 'leave') return stopHere(at, state);
+  return take === 'easier' ? { ...state, how: 'easier throughout' } : state;
+}
+
+/** With nothing marked there is nothing to end: it waits for another day. */
+export const stopHere = ({ today }: InSession, state: TrainingState): TrainingState => {
+  const begun = latestMarked(today) !== null;
+  return { ...state, view: begun ? 'training' : 'home', stopped: begun, inHand: null, more: [] };
+};
+
+/** Its sets still open; those asked for beyond the plan are simply not done. */
+export function leaveRow({ today }: InSession, state: TrainingState, row: string): Stepped {
+  const open = today.work.filter(({ item, stepped }) => item.row === row && stepped.marked === null);
+  const marks: readonly SetMark[] = open.filter(({ extra }) => extra !== true).map(markLeftOut);
+  const beyond = new Set<string>(open.map(({ stepped }) => stepped.key));
+  return { state: { ...state, more: state.more.filter((key) => !beyond.has(key)) }, marks };
+}
