@@ -88,7 +88,13 @@ function NoticeView({ notice, shown }: { readonly notice: Notice; readonly shown
     case 'away':
       return (
         <div class="notice">
-          <Lines lines={[...phone.away(notice.days), ...(shown.lighter ? [phone.awayLighter] : [])]} />
+          <Lines
+            lines={[
+              ...phone.away(notice.days),
+              ...(shown.lighter ? [phone.awayLighter] : []),
+              ...(notice.long ? [phone.awayLong] : []),
+            ]}
+          />
         </div>
       );
     case 'interrupted':

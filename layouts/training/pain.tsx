@@ -76,19 +76,24 @@ export function PainView({ screen, shown }: { readonly screen: PainScreen; reado
       );
     case 'advice': {
       const take = step.advice === 'easier' && !step.easier ? 'leave' : step.advice;
-      const [first = '', ...more] = phone.advice[take];
+      // Said of no exercise there is none to leave: then it is the session.
+      const ofNone = screen.row === null;
+      const [first = '', ...more] = ofNone && take === 'leave' ? phone.adviceBefore : phone.advice[take];
+      const main = ofNone && take === 'leave' ? 'stop' : take;
       return (
         <Sheet
           name="pain"
           where={phone.parts[step.where]}
           title={first}
           answers={
-            take === 'leave' ? undefined : <Tap on={() => act({ act: 'heed', take: 'leave' })}>{phone.take.leave}</Tap>
+            take === 'leave' || ofNone ? undefined : (
+              <Tap on={() => act({ act: 'heed', take: 'leave' })}>{phone.take.leave}</Tap>
+            )
           }
           bar={
             <>
-              <Tap on={() => act({ act: 'heed', take: 'stop' })}>{phone.take.stop}</Tap>
-              <Main on={() => act({ act: 'heed', take })}>{phone.take[take]}</Main>
+              {main === 'stop' ? null : <Tap on={() => act({ act: 'heed', take: 'stop' })}>{phone.take.stop}</Tap>}
+              <Main on={() => act({ act: 'heed', take: main })}>{phone.take[main]}</Main>
             </>
           }
         >

@@ -1,5 +1,13 @@
 /** One question before, one after each exercise, one at the end: large answers, and none of them filled in. */
-import type { EffortScreen, LessScreen, ReserveScreen, Today, TodayScreen } from '../../src/model/training.js';
+import type { RowId } from '../../src/model/identity.js';
+import type {
+  EffortScreen,
+  LastMarked,
+  LessScreen,
+  ReserveScreen,
+  Today,
+  TodayScreen,
+} from '../../src/model/training.js';
 import { Main, Own, Sheet, Tap } from './parts.js';
 import type { Shown } from './shown.js';
 
@@ -63,9 +71,32 @@ export function ReserveView({ screen, shown }: { readonly screen: ReserveScreen;
           <Tap on={() => act({ act: 'reserve', reps: null })}>{phone.notSaid}</Tap>
         </>
       }
+      after={<After last={screen.last} row={screen.feeler ? null : screen.row} shown={shown} />}
     >
       {screen.side === undefined ? null : <p class="set-line">{phone.ofSide(screen.side)}</p>}
     </Sheet>
+  );
+}
+
+interface AfterProps {
+  readonly last: LastMarked | null;
+  /** The exercise that one more set can be done of; `null` for none. */
+  readonly row: RowId | null;
+  readonly shown: Shown;
+}
+
+/** Below the fold: the stroke before the question was not meant, or one more set is. */
+function After({ last, row, shown: { act, speech } }: AfterProps) {
+  const { phone } = speech.words;
+  if (last === null) return null;
+  return (
+    <div class="below">
+      <div class="answers">
+        <Tap on={() => act({ act: 'different', key: last.key })}>{phone.wasDifferent(last.number)}</Tap>
+        <Tap on={() => act({ act: 'rub out', key: last.key })}>{phone.rubOut(last.number)}</Tap>
+        {row === null ? null : <Tap on={() => act({ act: 'one more', row })}>{phone.oneMore}</Tap>}
+      </div>
+    </div>
   );
 }
 
@@ -88,6 +119,7 @@ export function EffortView({ screen, shown }: { readonly screen: EffortScreen; r
           <Tap on={() => act({ act: 'effort', effort: null })}>{phone.notSaid}</Tap>
         </>
       }
+      after={<After last={screen.last} row={null} shown={shown} />}
     >
       <p>{phone.hardScale}</p>
       {screen.open === 0 ? null : <p>{phone.openSets(screen.open)}</p>}

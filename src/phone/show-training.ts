@@ -11,6 +11,7 @@ import type { IsoDate } from '../model/day.js';
 import type { LogEvent } from '../model/log.js';
 import type { Act, Moment, Screen } from '../model/training.js';
 import type { ReplannedItem } from '../session/replan.js';
+import { comeBack } from '../session/training/come-back.js';
 import { screenOf } from '../session/training/screen-of.js';
 import { stepTraining } from '../session/training/step-training.js';
 import type { Told } from '../session/training/told.js';
@@ -245,11 +246,14 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
     const late = now - over;
     signalled = over;
     const screen = draw();
-    clock.classList.add('over');
+    clock.classList.toggle('over', Number(clock.dataset.over) <= now);
     // One that came while nobody looked is seen, and not told as if it were new.
     if (late > LATE_MS && document.visibilityState !== 'visible') return;
     signalEnd(keep.kept().settings);
-    if (screen.kind === 'set' && screen.rest !== null) announce(phone.restOverFor(screen.number));
+    if (screen.kind !== 'set') return;
+    if (screen.rest !== null) announce(phone.restOverFor(screen.number));
+    // Work that goes by the clock has begun by itself.
+    else if (screen.clock.kind === 'work and pause' && screen.clock.began === over) announce(phone.workNow);
   }
   let lastBeat = 0;
 
@@ -265,6 +269,7 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
 
   steadyTaps(root);
   planRest();
+  state = comeBack(told(), state);
   keep.persisted().then(
     (said) => {
       persisted = said;

@@ -37,6 +37,7 @@ export const englishPhone: PhoneWords = {
   whatChanged: 'What has changed',
   away: (days) => [`It has been ${many(days, 'day', 'days')}.`, 'Nothing to catch up.'],
   awayLighter: 'Today is a little lighter.',
+  awayLong: 'Ask your coach how to begin again.',
   wasOnSet: (set, minutes) => `You were on set ${set}, ${ago(minutes)}.`,
   didYouFinish: 'Did you finish it?',
   yesFinished: 'Yes, it is done',
@@ -157,6 +158,7 @@ export const englishPhone: PhoneWords = {
     easier: ['Take the easier way today.', 'Tell your coach.'],
     leave: ['Leave this exercise today.', 'Tell your coach before you do it again.'],
   },
+  adviceBefore: ['Do not train on it today.', 'Tell your coach before your next session.'],
   take: {
     gently: 'Go on gently',
     easier: 'The easier way',

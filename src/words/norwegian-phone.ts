@@ -40,6 +40,7 @@ export const norwegianPhone: PhoneWords = {
   whatChanged: 'Det som er endret',
   away: (days) => [`Det er ${inWords(days)} ${days === 1 ? 'dag' : 'dager'} siden sist.`, 'Ingenting å ta igjen.'],
   awayLighter: 'I dag er det litt lettere.',
+  awayLong: 'Spør treneren hvordan du bør begynne igjen.',
   wasOnSet: (set, minutes) => `Du var på sett ${set} ${ago(minutes)}.`,
   didYouFinish: 'Ble du ferdig med det?',
   yesFinished: 'Ja, det er gjort',
@@ -160,6 +161,7 @@ export const norwegianPhone: PhoneWords = {
     easier: ['Ta den lettere måten i dag.', 'Si fra til treneren.'],
     leave: ['La denne øvelsen være i dag.', 'Si fra til treneren før du gjør den igjen.'],
   },
+  adviceBefore: ['Ikke tren på det i dag.', 'Si fra til treneren før neste økt.'],
   take: {
     gently: 'Fortsett forsiktig',
     easier: 'Den lettere måten',

@@ -29,6 +29,8 @@ export interface PhoneWords {
   readonly away: (days: number) => readonly string[];
   /** `lighter`: the session to come was made lighter since it was printed. */
   readonly awayLighter: string;
+  /** So long that the coach is to be asked first. */
+  readonly awayLong: string;
   /** `You were on set 2, 4 minutes ago.` */
   readonly wasOnSet: (set: number, minutes: number) => string;
   readonly didYouFinish: string;
@@ -128,6 +130,8 @@ export interface PhoneWords {
   readonly howMuch: string;
   readonly scale: string;
   readonly advice: Readonly<Record<'gently' | 'easier' | 'leave', readonly string[]>>;
+  /** From the degree on at which an exercise is left, said before any is begun. */
+  readonly adviceBefore: readonly string[];
   readonly take: Readonly<Record<'gently' | 'easier' | 'leave' | 'stop', string>>;
 
   // The end
