@@ -21,7 +21,7 @@ export function AroundView({ screen, shown }: { readonly screen: AroundScreen; r
         </>
       }
     >
-      {screen.minutes === null ? null : <p>{phone.about(screen.minutes)}</p>}
+      {screen.minutes === null || lines.length > 0 ? null : <p>{phone.about(screen.minutes)}</p>}
       {lines.length > 0 ? (
         <Again nodes={lines} name="around-lines" />
       ) : (

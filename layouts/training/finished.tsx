@@ -15,10 +15,14 @@ export function FinishedView({ screen, shown }: { readonly screen: FinishedScree
       where={phone.sessionsDone(place.done, place.of)}
       title={phone.finished(sessionTitle(place))}
       bar={
-        <>
-          <Tap on={() => act({ act: 'home' })}>{phone.back}</Tap>
-          <Main on={() => act({ act: 'send' })}>{phone.send}</Main>
-        </>
+        shown.draft ? (
+          <Main on={() => act({ act: 'home' })}>{phone.back}</Main>
+        ) : (
+          <>
+            <Tap on={() => act({ act: 'home' })}>{phone.back}</Tap>
+            <Main on={() => act({ act: 'send' })}>{phone.send}</Main>
+          </>
+        )
       }
     >
       <p class="set-line">{whole ? phone.finishedWhole : phone.finishedPart}</p>

@@ -1,5 +1,6 @@
 /** The way in: what is to be known first, and one button. */
 import type { HomeScreen, Notice } from '../../src/model/training.js';
+import { sayDate } from '../../src/words/say-date.js';
 import { Again, Lines, Main, Sheet, Tap } from './parts.js';
 import type { Shown } from './shown.js';
 
@@ -49,7 +50,13 @@ export function HomeView({ screen, shown }: Props) {
         </>
       }
     >
-      {next === null ? <p>{phone.nothingNext}</p> : <p>{phone.about(next.minutes)}</p>}
+      {next === null ? (
+        <p>{phone.nothingNext}</p>
+      ) : (
+        <p>
+          {phone.plannedFor(sayDate(next.date, speech))} {phone.about(next.minutes)}
+        </p>
+      )}
       {notices.map((notice) => (
         <NoticeView notice={notice} shown={shown} />
       ))}

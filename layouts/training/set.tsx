@@ -1,9 +1,10 @@
 /** One exercise, one set, one large button; and the rest that follows it on the same page. */
+import { readSetKey } from '../../src/model/identity.js';
 import type { Clock, SetScreen, TallyRow } from '../../src/model/training.js';
 import { sayEffort } from '../../src/words/say-dose.js';
 import { Tally } from '../book/tally.js';
 import { Again, Main, Own, Sheet, Tap } from './parts.js';
-import type { Shown } from './shown.js';
+import type { LeafSays, Shown } from './shown.js';
 
 interface Props {
   readonly screen: SetScreen;
@@ -33,7 +34,7 @@ export function SetView({ screen, shown }: Props) {
         <>
           {resting && screen.last !== null ? (
             <Tap on={() => act({ act: 'rub out', key: screen.last?.key ?? key })}>
-              {phone.rubOut(screen.last.number)}
+              {lastIsLike(screen) ? phone.rubOut(screen.last.number) : phone.rubOutLast}
             </Tap>
           ) : null}
           {resting ? (
@@ -61,7 +62,7 @@ export function SetView({ screen, shown }: Props) {
             <Again nodes={says.pieces} name="pieces" />
           ) : null}
           <Printed screen={screen} shown={shown} />
-          <Again nodes={resting ? [] : [...says.gate, ...says.choose, ...says.test]} name="of-the-day" />
+          <Again nodes={resting ? [] : ofTheDay(screen, says)} name="of-the-day" />
         </div>
         <div class="margin" aria-hidden="true">
           {screen.tally.map((row) => (
@@ -78,6 +79,20 @@ export function SetView({ screen, shown }: Props) {
 
 const sentence = (words: string): string =>
   words === '' ? '' : `${words.slice(0, 1).toUpperCase()}${words.slice(1)}.`;
+
+/** Of what the leaf says of the exercise that day, what is about this set. */
+function ofTheDay({ figures, gate }: SetScreen, says: LeafSays): readonly Node[] {
+  const { kind, load } = figures.set;
+  if (kind === 'test') return says.test;
+  if (kind === 'feeler') return says.choose;
+  if (kind !== 'work') return [];
+  return [...(gate === undefined ? [] : says.gate), ...(load === undefined ? says.choose : [])];
+}
+
+/** What was marked last is called by its number only where no other set on the screen is. */
+function lastIsLike({ last, row, figures }: SetScreen): boolean {
+  return last !== null && last.row === row && readSetKey(last.key)?.kind === figures.set.kind;
+}
 
 /** Characters that stand in one line of the largest figures. */
 const MOST_IN_LARGE = 12;
@@ -215,7 +230,7 @@ function SetBar({ screen, shown }: Props) {
         ) : (
           <>
             <Tap on={() => act({ act: 'different', key: last?.key ?? key })}>
-              {phone.wasDifferent(last?.number ?? number)}
+              {lastIsLike(screen) ? phone.wasDifferent(last?.number ?? number) : phone.lastWasDifferent}
             </Tap>
             <Tap on={() => act({ act: 'longer rest', seconds: LONGER })}>{phone.longerRest(LONGER)}</Tap>
           </>
@@ -248,8 +263,12 @@ function Below({ screen, shown, says }: Props & { readonly says: ReturnType<Show
       <div class="answers">
         {rest === null && last !== null ? (
           <>
-            <Tap on={() => act({ act: 'different', key: last.key })}>{phone.wasDifferent(last.number)}</Tap>
-            <Tap on={() => act({ act: 'rub out', key: last.key })}>{phone.rubOut(last.number)}</Tap>
+            <Tap on={() => act({ act: 'different', key: last.key })}>
+              {lastIsLike(screen) ? phone.wasDifferent(last.number) : phone.lastWasDifferent}
+            </Tap>
+            <Tap on={() => act({ act: 'rub out', key: last.key })}>
+              {lastIsLike(screen) ? phone.rubOut(last.number) : phone.rubOutLast}
+            </Tap>
           </>
         ) : null}
         <Tap on={() => act({ act: 'leave out', key })}>{phone.leaveSet}</Tap>

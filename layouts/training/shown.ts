@@ -56,6 +56,8 @@ export interface Shown {
   readonly pass: (how: 'pass' | 'copy' | 'save') => void;
   /** Of a session with an exercise that the coach asks to see: its page, its name, and how to film it. */
   readonly film: (place: SessionPlace) => FilmAsked | null;
+  /** Of a draft, whose marks go nowhere. */
+  readonly draft: boolean;
   /** Made lighter since it was printed: the session that is next. */
   readonly lighter: boolean;
 }

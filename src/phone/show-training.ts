@@ -154,6 +154,7 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
     emergency,
     passed,
     pass,
+    draft: plan.bookletId === undefined,
     lighter: screen.kind === 'home' && isLighter(replanned, screen.next?.occurrence),
   });
 

@@ -1,6 +1,7 @@
 /** The fixed prose of a booklet, part by part: what a language must supply. Which part comes where is the composer's business. */
-import type { Film } from '../model/client.js';
+
 import type { ExercisePart, HowToPart } from '../model/booklet.js';
+import type { Film } from '../model/client.js';
 
 /** Names said in many sentences. */
 export interface WhoIsWho {

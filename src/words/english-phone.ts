@@ -21,6 +21,7 @@ export const englishPhone: PhoneWords = {
   thisPhone: 'This phone',
   sessionsDone: (done, of) => `${done} of ${of} sessions done.`,
   about: (minutes) => `About ${some(minutes, 'minute', 'minutes')}.`,
+  plannedFor: (date) => `Planned for ${date}.`,
   nothingNext: 'No session is left in this booklet.',
   firstOpening: [
     'One exercise at a time, one set at a time.',
@@ -80,6 +81,8 @@ export const englishPhone: PhoneWords = {
   nextExercise: (name, dose) => `Next: ${name}, ${dose}`,
   wasDifferent: (number) => `Set ${number} was different`,
   rubOut: (number) => `Rub out set ${number}`,
+  lastWasDifferent: 'The last set was different',
+  rubOutLast: 'Rub out the last set',
   longerRest: (seconds) => `Rest ${seconds} seconds longer`,
   restOver: 'Rest over',
   marked: (number, seconds) => `Set ${number} marked. Rest, ${seconds} seconds.`,

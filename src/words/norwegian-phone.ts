@@ -24,6 +24,7 @@ export const norwegianPhone: PhoneWords = {
   thisPhone: 'Denne telefonen',
   sessionsDone: (done, of) => `${done} av ${of} økter er gjort.`,
   about: (minutes) => `Omtrent ${counted(minutes, 'minutt', 'minutter')}.`,
+  plannedFor: (date) => `Planlagt til ${date}.`,
   nothingNext: 'Det er ingen flere økter i dette heftet.',
   firstOpening: [
     'Én øvelse om gangen, ett sett om gangen.',
@@ -83,6 +84,8 @@ export const norwegianPhone: PhoneWords = {
   nextExercise: (name, dose) => `Neste: ${name}, ${dose}`,
   wasDifferent: (number) => `Sett ${number} ble annerledes`,
   rubOut: (number) => `Visk ut sett ${number}`,
+  lastWasDifferent: 'Forrige sett ble annerledes',
+  rubOutLast: 'Visk ut forrige sett',
   longerRest: (seconds) => `${seconds} sekunder lengre pause`,
   restOver: 'Pausen er over',
   marked: (number, seconds) => `Sett ${number} er ført opp. Pause, ${seconds} sekunder.`,

@@ -19,6 +19,8 @@ export interface PhoneWords {
   readonly sessionsDone: (done: number, of: number) => string;
   /** `About 40 minutes.` */
   readonly about: (minutes: number) => string;
+  /** `Planned for Mon 4 Jan.` */
+  readonly plannedFor: (date: string) => string;
   readonly nothingNext: string;
   readonly firstOpening: readonly string[];
   readonly draft: readonly string[];
@@ -75,6 +77,8 @@ export interface PhoneWords {
   readonly nextExercise: (name: string, dose: string) => string;
   readonly wasDifferent: (number: number) => string;
   readonly rubOut: (number: number) => string;
+  readonly lastWasDifferent: string;
+  readonly rubOutLast: string;
   readonly longerRest: (seconds: number) => string;
   readonly restOver: string;
   /** Said aloud: `Set 2 marked. Rest, 90 seconds.` */

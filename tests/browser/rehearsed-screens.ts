@@ -31,6 +31,7 @@ function shownIn(speech: PhoneSpeech, now: number): Shown {
     emergency: { call: '', number: '' },
     passed: null,
     pass: () => undefined,
+    draft: false,
     lighter: false,
     film: () => null,
   };

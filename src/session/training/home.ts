@@ -51,8 +51,10 @@ export function homeScreen(told: Told, state: TrainingState): HomeScreen {
   if (signs.length > 0) notices.push({ kind: 'alarm', signs });
   if (told.fault !== null) notices.push({ kind: 'cannot keep', fault: told.fault });
   if (plan.edition === 0) notices.push({ kind: 'draft' });
-  if (told.seenEdition === null && marks.length === 0) notices.push({ kind: 'first opening' });
-  else if (told.seenEdition !== null && told.seenEdition < plan.edition)
+  if (told.seenEdition === null && marks.length === 0) {
+    // What is said of marks on a first opening is not so of a draft.
+    if (plan.edition > 0) notices.push({ kind: 'first opening' });
+  } else if (told.seenEdition !== null && told.seenEdition < plan.edition)
     notices.push({ kind: 'new edition', edition: plan.edition });
   if (place !== null && under !== undefined) notices.push(interrupted(told, state, marks, place, under));
   const away = place === null || under !== undefined ? null : awayIn(told, marks, place);
