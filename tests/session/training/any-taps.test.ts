@@ -1,20 +1,35 @@
 /** Whatever is tapped, in whatever order, at whatever moment: nothing breaks, nothing is lost, nothing is doubled. */
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { logOf } from '../../../src/content/read-log.js';
 import type { ClientPlan } from '../../../src/model/client-plan.js';
 import { BODY_PARTS } from '../../../src/model/exercise.js';
-import { ALARM_SIGNS } from '../../../src/model/log.js';
+import { ALARM_SIGNS, type LogEvent } from '../../../src/model/log.js';
 import type { Act, Screen } from '../../../src/model/training.js';
-import { inOrder } from '../../../src/session/training/marked-sets.js';
+import { clientPlanOf } from '../../../src/web/client-plan.js';
 import { everyShapeSent } from '../../browser/every-shape-booklet.js';
+import { planDemo } from '../../studio/demo-plans.js';
 import { Held, nextAct } from './hold.js';
 
-const RUNS = process.env.CHALKLEAF_DEEP === '1' ? 1000 : 25;
-const plan: ClientPlan = everyShapeSent;
+const RUNS = process.env.CHALKLEAF_DEEP === '1' ? 300 : 8;
+const demo = await planDemo();
+const sent = (client: string): ClientPlan => clientPlanOf(demo.plans.get(client) ?? expect.fail(client));
+const secondSessions: ClientPlan = {
+  ...everyShapeSent,
+  weeks: everyShapeSent.weeks.map((week) => ({ ...week, sessions: week.sessions.filter(({ id }) => id === 'b') })),
+};
+
+/** Every shape, and booklets of the demo with feeler sets on each side, gates, signals and measures. */
+const PLANS: readonly (readonly [string, ClientPlan])[] = [
+  ['every shape', everyShapeSent],
+  ['every shape in turns', secondSessions],
+  ...['maud-ferrier', 'aldous-brack', 'torben-slade', 'edda-marlow'].map((id) => [id, sent(id)] as const),
+];
+
+const TODAYS = ['as usual', 'not my best', 'something hurts', 'short of time'] as const;
 
 /** Acts that the screen offers, and some that belong to another, as of a tap that comes too late. */
-function actsOn(screen: Screen, pick: number): Act {
+function actsOn(plan: ClientPlan, screen: Screen, pick: number): Act {
   const row = screen.kind === 'set' ? screen.row : plan.weeks[0]?.sessions[0]?.groups[0]?.items[0]?.row;
   const key = screen.kind === 'set' ? (screen.last?.key ?? screen.key) : null;
   const offered: readonly Act[] = [
@@ -32,6 +47,9 @@ function actsOn(screen: Screen, pick: number): Act {
     { act: 'reserve', reps: pick % 6 === 5 ? null : pick % 6 },
     { act: 'longer rest', seconds: 30 },
     { act: 'send' },
+    { act: 'today', today: TODAYS[pick % TODAYS.length] ?? 'as usual' },
+    { act: 'around', done: pick % 2 === 0 },
+    { act: 'effort', effort: null },
     { act: 'open', occurrence: 1 + (pick % 3) },
     { act: 'go', how: (['as planned', 'short', 'easier throughout'] as const)[pick % 3] ?? 'short' },
     ...(row === undefined
@@ -59,43 +77,64 @@ function actsOn(screen: Screen, pick: number): Act {
 const TAPS = fc.array(
   fc.record({ pick: fc.nat(9999), wait: fc.integer({ min: -400, max: 4000 }), dies: fc.boolean() }),
   {
+    minLength: 10,
     maxLength: 60,
+    size: 'max',
   },
 );
 
-test('no tap breaks a screen; what is kept reads as a log; a reload shows the same', () => {
-  fc.assert(
-    fc.property(TAPS, (taps) => {
-      const held = new Held(plan, '2027-01-04');
-      for (const { pick, wait, dies } of taps) {
-        const shown = held.wait(wait).act(actsOn(held.screen(), pick));
-        if (dies) expect(held.reload()).toEqual(shown);
-      }
-      const log = logOf({ schema: 1, bookletId: 'a'.repeat(32), device: 'phone-1', events: held.events });
-      expect(log).not.toHaveProperty('why');
-    }),
-    { numRuns: RUNS },
-  );
-});
+/** Where a set was ticked as planned while it stood marked already. */
+function doubled(events: readonly LogEvent[]): readonly string[] {
+  const standing = new Map<string, string>();
+  const twice: string[] = [];
+  for (const event of [...events].sort((a, b) => a.seq - b.seq)) {
+    if (event.kind === 'void') standing.delete(event.event);
+    if (event.kind !== 'set') continue;
+    if (event.asPlanned && [...standing.values()].includes(event.key)) twice.push(event.key);
+    standing.set(event.id, event.key);
+  }
+  return twice;
+}
 
-test('from anywhere a session can be brought to its end, but after a sign of alarm', () => {
-  fc.assert(
-    fc.property(TAPS, (taps) => {
-      const held = new Held(plan, '2027-01-04');
-      for (const { pick, wait } of taps) held.wait(Math.abs(wait)).act(actsOn(held.screen(), pick));
-      const alarm = held.events.some((event) => event.kind === 'pain' && event.report.alarm !== undefined);
-      held.act({ act: 'home' });
-      if (alarm) return expect(held.screen()).toMatchObject({ next: null });
-      const home = held.screen();
-      const { occurrence } = (home.kind === 'home' ? home.next : null) ?? { occurrence: 0 };
-      if (occurrence === 0) return;
-      for (let tap = 0; tap < 300 && held.screen().kind !== 'finished'; tap += 1) {
-        held.wait(30).act(nextAct(held.screen()) ?? { act: 'home' });
-      }
-      expect(held.screen().kind).toBe('finished');
-      const closed = inOrder(held.events).filter((event) => event.kind === 'closed' && event.occurrence === occurrence);
-      expect(closed).toHaveLength(1);
-    }),
-    { numRuns: RUNS },
-  );
+describe.each(PLANS)('%s', (_, plan) => {
+  test('no tap breaks a screen; what is kept reads as a log, no set is ticked twice; a reload shows the same', () => {
+    fc.assert(
+      fc.property(TAPS, (taps) => {
+        const held = new Held(plan, plan.starts);
+        for (const { pick, wait, dies } of taps) {
+          const shown = held.wait(wait).act(actsOn(plan, held.screen(), pick));
+          if (dies) expect(held.reload()).toEqual(shown);
+        }
+        const log = logOf({ schema: 1, bookletId: 'a'.repeat(32), device: 'phone-1', events: held.events });
+        expect(log).not.toHaveProperty('why');
+        expect(doubled(held.events)).toEqual([]);
+      }),
+      { numRuns: RUNS },
+    );
+  });
+
+  test('from anywhere a session can be brought to its end, but after a sign of alarm', () => {
+    fc.assert(
+      fc.property(TAPS, (taps) => {
+        const held = new Held(plan, plan.starts);
+        for (const { pick, wait, dies } of taps) {
+          held.wait(wait).act(actsOn(plan, held.screen(), pick));
+          if (dies) held.die();
+        }
+        const alarm = held.events.some((event) => event.kind === 'pain' && event.report.alarm !== undefined);
+        held.act({ act: 'home' });
+        if (alarm) return expect(held.screen()).toMatchObject({ next: null });
+        const home = held.screen();
+        const { occurrence } = (home.kind === 'home' ? home.next : null) ?? { occurrence: 0 };
+        if (occurrence === 0) return;
+        for (let tap = 0; tap < 300 && held.screen().kind !== 'finished'; tap += 1) {
+          held.wait(30).act(nextAct(held.screen()) ?? { act: 'home' });
+        }
+        expect(held.screen().kind).toBe('finished');
+        const closed = held.events.filter((event) => event.kind === 'closed' && event.occurrence === occurrence);
+        expect(closed).toHaveLength(1);
+      }),
+      { numRuns: RUNS },
+    );
+  });
 });
