@@ -194,7 +194,7 @@ function ClockFace({ screen, shown }: Props) {
 }
 
 /** The next signal of a clock that has begun. */
-export function signalAfter(clock: Extract<Clock, { readonly kind: 'every' }>, now: number): number {
+function signalAfter(clock: Extract<Clock, { readonly kind: 'every' }>, now: number): number {
   const every = 1000 * clock.everySeconds;
   const began = clock.began ?? now;
   return began + every * (Math.floor(Math.max(0, now - began) / every) + 1);

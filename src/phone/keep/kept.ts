@@ -11,7 +11,7 @@ export interface Kept {
   readonly passedAt: number | null;
 }
 
-export const FIRST_SETTINGS: PhoneSettings = {
+const FIRST_SETTINGS: PhoneSettings = {
   leftHand: false,
   sound: false,
   vibration: false,

@@ -63,7 +63,7 @@ export function sessionToday(
   };
 }
 
-export const isAround = ({ kind }: Pick<ClientGroup, 'kind'>): boolean => kind === 'warm-up' || kind === 'cool-down';
+const isAround = ({ kind }: Pick<ClientGroup, 'kind'>): boolean => kind === 'warm-up' || kind === 'cool-down';
 
 function placeOf(session: ClientSession, key: SetKey): { group: ClientGroup; item: ClientItem } | null {
   for (const group of session.groups) {
@@ -106,7 +106,7 @@ function setToday(at: At, stepped: SteppedSet, first: FirstWord | null): SetToda
 }
 
 /** An easier way within an exercise is called `exercise#way`: it is still that exercise. */
-export const exerciseOf = (easier: ClientEasier, item: ClientItem): string =>
+const exerciseOf = (easier: ClientEasier, item: ClientItem): string =>
   easier.exercise?.split('#')[0] ?? item.exercise;
 
 /** The client's choice for that row; else, where all of it is done the easier way, the first that has figures. */

@@ -4,7 +4,7 @@
  */
 import type { Moment } from '../../model/training.js';
 
-export const VIEWS = [
+const VIEWS = [
   'home',
   'today',
   'less',
