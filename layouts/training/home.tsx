@@ -23,14 +23,7 @@ export function HomeView({ screen, shown }: Props) {
         next === null ? undefined : left?.set ? (
           <>
             <Tap on={() => act({ act: 'open', occurrence: next.occurrence })}>{phone.notYet}</Tap>
-            <Main
-              on={() => {
-                act({ act: 'open', occurrence: next.occurrence });
-                if (left.set) act({ act: 'mark', key: left.set.key });
-              }}
-            >
-              {phone.yesFinished}
-            </Main>
+            <Main on={() => left.set && act({ act: 'mark', key: left.set.key })}>{phone.yesFinished}</Main>
           </>
         ) : (
           <Main on={() => act({ act: 'open', occurrence: next.occurrence })}>

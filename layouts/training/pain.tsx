@@ -16,9 +16,12 @@ export function PainView({ screen, shown }: { readonly screen: PainScreen; reado
         <Sheet
           name="pain signs"
           title={phone.anyOfThese}
-          answers={ALARM_SIGNS.map((sign) => <Tap on={() => act({ act: 'sign', sign })}>{phone.signs[sign]}</Tap>)}
-          bar={
+          // One below the other, so that nobody comes to the last button before every sign was passed.
+          answers={
             <>
+              {ALARM_SIGNS.map((sign) => (
+                <Tap on={() => act({ act: 'sign', sign })}>{phone.signs[sign]}</Tap>
+              ))}
               <Tap on={() => act({ act: 'back' })}>{phone.back}</Tap>
               <Main on={() => act({ act: 'sign', sign: null })}>{phone.noneOfThese}</Main>
             </>
@@ -30,7 +33,12 @@ export function PainView({ screen, shown }: { readonly screen: PainScreen; reado
         <Sheet
           name="pain emergency"
           title={phone.stopNow}
-          bar={<Tap on={() => act({ act: 'heed', take: 'stop' })}>{phone.take.stop}</Tap>}
+          bar={
+            <div class="pair">
+              <Tap on={() => act({ act: 'back' })}>{phone.slip}</Tap>
+              <Tap on={() => act({ act: 'heed', take: 'stop' })}>{phone.take.stop}</Tap>
+            </div>
+          }
         >
           <p class="set-line">{phone.signs[step.sign]}</p>
           <CallLine shown={shown} />

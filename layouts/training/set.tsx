@@ -19,7 +19,7 @@ export function SetView({ screen, shown }: Props) {
   const { phone } = speech.words;
   const { place, figures, item, key } = screen;
   const says = leaf(place, screen.row, figures.exercise);
-  const title = figures.easier?.say ?? nameOf(figures.exercise);
+  const title = titleOf(figures, shown);
   const resting = screen.rest !== null;
   return (
     <Sheet
@@ -79,6 +79,13 @@ export function SetView({ screen, shown }: Props) {
 
 const sentence = (words: string): string =>
   words === '' ? '' : `${words.slice(0, 1).toUpperCase()}${words.slice(1)}.`;
+
+/** A way within an exercise is called with it: `Goblet squat: slower on the way down`. */
+function titleOf({ exercise, easier }: SetScreen['figures'], { nameOf }: Shown): string {
+  const own = easier !== undefined && (easier.exercise === undefined || easier.exercise.includes('#'));
+  if (!own) return nameOf(exercise);
+  return `${nameOf(exercise)}: ${easier.say.slice(0, 1).toLowerCase()}${easier.say.slice(1)}`;
+}
 
 /** Of what the leaf says of the exercise that day, what is about this set. */
 function ofTheDay({ figures, gate }: SetScreen, says: LeafSays): readonly Node[] {

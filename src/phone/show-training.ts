@@ -182,18 +182,17 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
   }
 
   async function act(one: Act): Promise<void> {
-    if (storing) return;
-    const main = one.act === 'mark' || one.act === 'begin';
     const at = performance.now();
-    if (main && at - lastTap < ONE_TAP_MS) return;
-    if (main) lastTap = at;
+    // On every screen: the second of two would else answer a question that nobody has read yet.
+    if (storing || at - lastTap < ONE_TAP_MS) return;
+    lastTap = at;
     allowSound(keep.kept().settings);
     if (one.act === 'set') {
       await keep.put({ settings: one.settings });
       draw();
       return;
     }
-    if (one.act === 'open') {
+    if (one.act === 'open' || (one.act === 'mark' && state.view === 'home')) {
       planRest();
       await keep.put({ seenEdition: plan.edition });
     }

@@ -128,6 +128,8 @@ export interface PhoneWords {
   readonly signs: Readonly<Record<AlarmSign, string>>;
   readonly noneOfThese: string;
   readonly stopNow: string;
+  /** Takes a sign back that was tapped by mistake. */
+  readonly slip: string;
   readonly emergency: readonly string[];
   readonly whereHurts: string;
   readonly parts: Readonly<Record<BodyPart | 'elsewhere', string>>;

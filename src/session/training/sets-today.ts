@@ -98,6 +98,8 @@ function setToday(at: At, stepped: SteppedSet, first: FirstWord | null): SetToda
     const asked = gate === undefined ? {} : { gate };
     return { ...base, ...asked, figures, ...(planned?.paper === undefined ? {} : { paper: planned.paper }) };
   }
+  const warming = stepped.set.kind === 'warm-up' ? easedWarmUp(stepped.set, chosen, item) : null;
+  if (warming !== null) return { ...base, figures: { ...warming, easier: chosen } };
   // The easier way is work alone: what leads to the planned load, or tries another, is not part of it.
   const leads = stepped.set.kind !== 'work' && item.sets.some(({ kind }) => kind === 'work');
   if (leads && stepped.marked === null) return null;
@@ -105,9 +107,15 @@ function setToday(at: At, stepped: SteppedSet, first: FirstWord | null): SetToda
   return { ...base, figures: { exercise: exerciseOf(chosen, item), set, easier: chosen } };
 }
 
+/** The lighter set leads to the easier way as well, with its own load, where that is lighter than the work of it. */
+function easedWarmUp(set: ClientSet, chosen: ClientEasier, item: ClientItem): Pick<Figures, 'exercise' | 'set'> | null {
+  const [own, work] = [set.load, chosen.set?.load];
+  const lighter = own?.mode === work?.mode && (own?.grams ?? 0) < (work?.grams ?? 0);
+  return lighter ? { exercise: exerciseOf(chosen, item), set } : null;
+}
+
 /** An easier way within an exercise is called `exercise#way`: it is still that exercise. */
-const exerciseOf = (easier: ClientEasier, item: ClientItem): string =>
-  easier.exercise?.split('#')[0] ?? item.exercise;
+const exerciseOf = (easier: ClientEasier, item: ClientItem): string => easier.exercise?.split('#')[0] ?? item.exercise;
 
 /** The client's choice for that row; else, where all of it is done the easier way, the first that has figures. */
 export function chosenEasier(state: TrainingState, item: ClientItem): ClientEasier | null {

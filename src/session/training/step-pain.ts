@@ -52,6 +52,15 @@ export function stepPain(told: Told, state: TrainingState, act: PainAct): Steppe
   }
 }
 
+/** From its own screen alone a sign is taken back, and the list stands again; `null` where there is none. */
+export function takeBackSign({ events }: Told, state: TrainingState): Stepped | null {
+  const { pain } = state;
+  if (pain === null || pain.sign === null || state.view !== 'pain') return null;
+  const said = inOrder(events).findLast((event) => event.kind === 'pain' && event.report.alarm === pain.sign);
+  const marks: readonly Mark[] = said === undefined ? [] : [{ kind: 'void', event: said.id }];
+  return { state: { ...state, pain: { ...pain, sign: null } }, marks };
+}
+
 /** The session that a pain said on the way in belongs to: the one that is next, else the last of all. */
 function nextOccurrence({ plan, events, now }: Told): number {
   const { next, sessions } = stepSession(plan, inOrder(events), new Date(now));

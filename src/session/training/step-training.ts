@@ -9,7 +9,7 @@ import { NOTHING_SAID } from './pain-screen.js';
 import { openQuestion } from './questions.js';
 import { markAsPlanned, markAsSaid, markLeftOut } from './set-marks.js';
 import type { SetToday } from './set-today.js';
-import { hurting, leaveRow, type PainAct, stepPain, stopHere } from './step-pain.js';
+import { hurting, leaveRow, type PainAct, stepPain, stopHere, takeBackSign } from './step-pain.js';
 import type { Mark, SetMark, Stepped, Told } from './told.js';
 import { beginSession, openTraining, type TrainingState } from './training-state.js';
 
@@ -36,7 +36,7 @@ export function stepTraining(told: Told, state: TrainingState, act: Act): Steppe
     case 'heed':
       return stepPain(told, state, act);
     case 'back':
-      return to(goBack(state));
+      return takeBackSign(told, state) ?? to(goBack(state));
     default: {
       const at = inSession(told, state);
       return at === null || at.stepped.status === 'closed' ? to(state) : stepSet(at, act);

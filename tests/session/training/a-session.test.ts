@@ -356,3 +356,12 @@ describe('every shape', () => {
     },
   );
 });
+
+test('a sign tapped by mistake is taken back from its own screen alone, and training goes on', () => {
+  const held = begun();
+  held.act({ act: 'something hurts' });
+  held.act({ act: 'sign', sign: 'fainting' });
+  expect(held.act({ act: 'back' })).toMatchObject({ kind: 'pain', step: { at: 'signs' } });
+  expect(held.events.at(-1)).toMatchObject({ kind: 'void' });
+  expect(held.act({ act: 'back' }).kind).toBe('set');
+});
