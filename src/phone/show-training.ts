@@ -268,6 +268,11 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
   };
 
   steadyTaps(root);
+  for (const way of [wayIn, wayBack]) {
+    way.addEventListener('click', () => {
+      lastTap = performance.now();
+    });
+  }
   planRest();
   state = comeBack(told(), state);
   keep.persisted().then(

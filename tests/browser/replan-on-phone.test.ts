@@ -88,11 +88,19 @@ async function putMarks(page: Page): Promise<void> {
 
 const mainButton = (page: Page) => page.locator('#training-main');
 
+/** Taps, and lets the moment pass in which a second tap would be the same one. */
+async function tap(page: Page, button = mainButton(page)): Promise<void> {
+  const before = await page.evaluate(() => document.querySelector('#training')?.innerHTML);
+  await button.tap();
+  await page.waitForFunction((was) => document.querySelector('#training')?.innerHTML !== was, before);
+  await page.clock.runFor(700);
+}
+
 /** From the start to the first set of work: as usual, and warm already. */
 async function toFirstSet(page: Page): Promise<void> {
-  await mainButton(page).tap();
-  await page.getByRole('button', { name: 'As usual' }).tap();
-  await page.getByRole('button', { name: 'I am warm' }).tap();
+  await tap(page);
+  await tap(page, page.getByRole('button', { name: 'As usual' }));
+  await tap(page, page.getByRole('button', { name: 'I am warm' }));
   await page.locator('.training-sheet.set').waitFor();
 }
 
@@ -123,7 +131,7 @@ describe.each([
       ) ?? expect.fail('the first row is as printed');
     // The lighter set before it is as printed.
     expect(await page.locator('.paper').count()).toBe(0);
-    await mainButton(page).tap();
+    await tap(page);
     const plain = async (): Promise<string> =>
       ((await page.locator('.paper').first().textContent()) ?? '').replaceAll('\u00a0', ' ').trim();
     const said = await plain();
@@ -132,18 +140,18 @@ describe.each([
     for (const { says } of first.because) expect(said).toContain(says.replaceAll('\u00a0', ' '));
     // What is marked now changes nothing until the session is over: neither at once nor after the page was opened again.
     await page.clock.fastForward('05:00');
-    await mainButton(page).tap();
+    await tap(page);
     await page.clock.fastForward('00:40');
-    await mainButton(page).tap();
+    await tap(page);
     expect(await plain()).toBe(said);
     await page.reload();
     await page.locator('.training-sheet.set').waitFor();
     expect(await plain()).toBe(said);
     if (name !== '') {
       // Once it is over, its last screen names the film that the coach asks for.
-      await page.getByRole('button', { name: 'Stop here for today' }).click();
-      await page.getByRole('button', { name: 'Not today' }).click();
-      await page.getByRole('button', { name: 'I can’t say' }).click();
+      await tap(page, page.getByRole('button', { name: 'Stop here for today' }));
+      await tap(page, page.getByRole('button', { name: 'Not today' }));
+      await tap(page, page.getByRole('button', { name: 'I can’t say' }));
       const film = page.locator('.training-sheet.finished .asked');
       expect(await film.textContent()).toMatch(/Front squat, two bells.*asks for a film of one set, from the side\./);
     }
