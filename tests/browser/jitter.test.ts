@@ -97,8 +97,9 @@ const tremble = (page: Page, sessions: number, from: number): Promise<Trembled> 
         on.dispatchEvent(new PointerEvent(type, how));
       };
       const under = (x: number, y: number): Element => document.elementFromPoint(x, y) ?? document.body;
+      // Corners are round: a finger there is beside the button.
       const inside = (value: number, least: number, most: number): number =>
-        Math.min(most - 1, Math.max(least + 1, value));
+        Math.min(most - 4, Math.max(least + 4, value));
       /** One finger: where it came down. */
       const touch = (button: Element, off: boolean): readonly [number, number] => {
         const { left, right, top, bottom } = button.getBoundingClientRect();
@@ -128,8 +129,9 @@ const tremble = (page: Page, sessions: number, from: number): Promise<Trembled> 
           if (look() !== before) changed.push(`slid off on ${kind}`);
         }
         const [x, y] = touch(button, false);
+        const at = `${Math.round(x)}, ${Math.round(y)} of ${innerHeight}`;
         for (let waits = 0; look() === before; waits += 1) {
-          if (waits > 500) throw new Error(`a tap on ${kind} was lost`);
+          if (waits > 500) throw new Error(`a tap on ${kind} at ${at} was lost`);
           await turn();
         }
         if (draw(2) === 0) {
