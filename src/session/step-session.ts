@@ -70,7 +70,10 @@ export function stepSession(
   const log = { schema: 1, bookletId: bookletId(''), device: '', events } as const;
   const marks = mergeEvents([log]).map(({ event }) => event);
   const { block } = plan;
-  const sessions = plan.weeks.flatMap((week) => week.sessions.map((session) => stepOne(session, block, marks)));
+  const own = byOccurrence(marks, block);
+  const sessions = plan.weeks.flatMap((week) =>
+    week.sessions.map((session) => stepOne(session, own.get(session.occurrence) ?? [])),
+  );
   const under = sessions.findLast((one) => one.status === 'under way' && !isLeftOff(one, now.getTime()));
   const open = (one: SteppedSession): boolean => one.status !== 'closed' && !hasSets(one);
   const next = under ?? sessions.find(open) ?? null;
@@ -85,14 +88,24 @@ export const isLeftOff = ({ lastMark }: SteppedSession, now: number): boolean =>
 export const hasSets = ({ sets, extra }: SteppedSession): boolean =>
   extra.length > 0 || sets.some(({ marked }) => marked !== null);
 
+/** The marks of each session, in order; those of no session, or of a set in another block, are passed by. */
+function byOccurrence(marks: readonly LogEvent[], block: number): ReadonlyMap<number, readonly LogEvent[]> {
+  const own = new Map<number, LogEvent[]>();
+  for (const event of marks) {
+    const key = event.kind === 'set' ? readSetKey(event.key) : null;
+    const inBlock = key?.block === block ? key.occurrence : undefined;
+    const occurrence = event.kind === 'set' ? inBlock : 'occurrence' in event ? event.occurrence : undefined;
+    if (occurrence === undefined) continue;
+    const before = own.get(occurrence);
+    if (before === undefined) own.set(occurrence, [event]);
+    else before.push(event);
+  }
+  return own;
+}
+
 /** Begun when it is opened or something of it is marked; closed by the client's word alone, whatever is put right later. */
-function stepOne(session: ClientSession, block: number, marks: readonly LogEvent[]): SteppedSession {
+function stepOne(session: ClientSession, own: readonly LogEvent[]): SteppedSession {
   const { occurrence } = session;
-  const own = marks.filter((event) => {
-    if (event.kind !== 'set') return 'occurrence' in event && event.occurrence === occurrence;
-    const parts = readSetKey(event.key);
-    return parts?.block === block && parts.occurrence === occurrence;
-  });
   const words = new Map<string, SetEvent>();
   for (const event of own) if (event.kind === 'set') words.set(event.key, event);
   const sets = setsInOrder(session).map((one): SteppedSet => ({ ...one, marked: words.get(one.key) ?? null }));

@@ -47,11 +47,15 @@ export function sessionToday(
   const session = week?.sessions.find((one) => one.occurrence === occurrence);
   if (week === undefined || session === undefined) return null;
   const first = firstWords(marks);
+  const gates = new Map(
+    session.groups.flatMap(({ items }) => items.map((item) => [item, gateOf(plan, session, item, marks)] as const)),
+  );
   const planned = stepped.sets.flatMap((one): readonly SetToday[] => {
     const found = placeOf(session, one.key);
     if (found === null || isAround(found.group)) return [];
     if (state.how === 'short' && one.marked === null && !session.short.sets.includes(one.key)) return [];
-    const today = setToday({ told, state, marks, session, ...found }, one, first.get(one.key) ?? null);
+    const at = { told, state, marks, session, gate: gates.get(found.item), ...found };
+    const today = setToday(at, one, first.get(one.key) ?? null);
     return today === null ? [] : [today];
   });
   return {
@@ -80,6 +84,7 @@ interface At {
   readonly session: ClientSession;
   readonly group: ClientGroup;
   readonly item: ClientItem;
+  readonly gate: GateAsked | undefined;
 }
 
 /** `null` where it is not done today. */
@@ -88,7 +93,7 @@ function setToday(at: At, stepped: SteppedSet, first: FirstWord | null): SetToda
   const chosen = chosenEasier(at.state, item);
   const again = told.replanned.find((one) => one.occurrence === session.occurrence && one.row === item.row);
   // What is planned again has its gates behind it.
-  const gate = again === undefined ? gateOf(told.plan, session, item, at.marks) : undefined;
+  const gate = again === undefined ? at.gate : undefined;
   const planned = again === undefined ? plannedFigures(at, stepped, gate) : replannedFigures(again, stepped.set, item);
   // What is marked stands in the tally even where it would not be asked today.
   if (planned === null && stepped.marked === null) return null;

@@ -7,6 +7,7 @@ import { keysOfOneMore } from './extra-sets.js';
 import { askedToday, type InSession, inSession, latestMarked, nextOpen } from './in-session.js';
 import { NOTHING_SAID } from './pain-screen.js';
 import { openQuestion } from './questions.js';
+import { screenOf } from './screen-of.js';
 import { markAsPlanned, markAsSaid, markLeftOut } from './set-marks.js';
 import type { SetToday } from './set-today.js';
 import { hurting, leaveRow, type PainAct, stepPain, stopHere, takeBackSign } from './step-pain.js';
@@ -114,7 +115,8 @@ function stepSet(at: InSession, act: SetAct): Stepped {
     case 'stop here':
       return to(stopHere(at, training));
     case 'effort':
-      return close(at, act.effort);
+      // A late tap of another screen closes nothing.
+      return screenOf(at.told, state).kind === 'effort' ? close(at, act.effort) : to(state);
   }
 }
 
