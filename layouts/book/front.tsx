@@ -54,15 +54,14 @@ function CoverNotice({ notice: { kind, title, lines } }: { readonly notice: Noti
 }
 
 export function Cover({ book, leaf, part }: Props<CoverPart>) {
-  const feet = part.weeks.map(({ date, easy }) => ({ key: date, easy }));
   return (
     <LeafFrame book={book} leaf={leaf}>
       {part.notice === undefined ? null : <CoverNotice notice={part.notice} />}
       <p class="booklet-title">{part.title}</p>
       <h2>{part.client}</h2>
-      {feet.length === 0 ? null : (
+      {part.weeks.length === 0 ? null : (
         <div class="weeks-to-come">
-          <WeekFeet weeks={feet} />
+          <WeekFeet weeks={part.weeks} />
         </div>
       )}
       <p class="programme">

@@ -1,7 +1,8 @@
 /**
  * The tally that stands in the margin, drawn by the table of marks: u is 40 px, strokes stand 0.32 u apart, a foot
  * is 0.15 u high, a full stroke 0.12 u thick, every fifth crosses the four before it.
- * A mark leans by up to 3 degrees either way, by a hash of its set's key, so that it leans the same in every drawing.
+ * A stroke leans by up to 3 degrees either way, by a hash of its set's key, so that it leans the same in every drawing. A
+ * foot stands upright: it would lean by less than a third of a pixel.
  */
 export type Mark = 'to do' | 'done' | 'easier' | 'left out' | 'extra';
 
@@ -26,6 +27,8 @@ function stroke(x: number, base: number, height: number, degrees: number): strin
   return `M${round(x)} ${round(base)}l${round(over)} ${round(-height)}`;
 }
 
+const foot = (x: number, base: number): string => `M${round(x)} ${round(base)}v${-FOOT}`;
+
 const xOf = (within: number): number => 6 + (within + 0.5) * STEP - STEP / 2;
 
 interface Drawn {
@@ -46,24 +49,24 @@ export function drawMark(mark: Mark, index: number, key: string): Drawn {
   }
   switch (mark) {
     case 'to do':
-      return { d: stroke(x, base, FOOT, lean), of: 'foot' };
+      return { d: foot(x, base), of: 'foot' };
     case 'done':
       return { d: stroke(x, base, U - 4, lean), of: 'full' };
     case 'easier':
       return { d: stroke(x, base - 10, U - 14, lean), of: 'full', letter: { x: round(x), y: base + 2, text: 'e' } };
     case 'left out':
-      return { d: `${stroke(x, base, FOOT, lean)}M${round(x - 4)} ${base - U / 2}h8`, of: 'foot' };
+      return { d: `${foot(x, base)}M${round(x - 4)} ${base - U / 2}h8`, of: 'foot' };
     case 'extra':
       return { d: stroke(x, base - 14, U - 18, lean), of: 'full', letter: { x: round(x), y: base + 2, text: '+' } };
   }
 }
 
 /** One foot a week in a single row, for the cover; the easier weeks stand apart. */
-export function WeekFeet({ weeks }: { readonly weeks: readonly { readonly key: string; readonly easy: boolean }[] }) {
+export function WeekFeet({ weeks }: { readonly weeks: readonly { readonly easy: boolean }[] }) {
   let x = 4;
-  const feet = weeks.map(({ key, easy }, i) => {
+  const feet = weeks.map(({ easy }, i) => {
     x += i === 0 ? 0 : STEP + (easy ? STEP : 0);
-    return stroke(x, U, FOOT, leanOf(key));
+    return foot(x, U);
   });
   return (
     <svg aria-hidden="true" width={round(x + 8)} height={U}>

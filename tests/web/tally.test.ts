@@ -8,7 +8,7 @@ const start = (d: string): readonly [number, number] => {
   return [Number(x), Number(y)];
 };
 
-test('a mark leans by at most 3 degrees, and by its key alone', () => {
+test('a stroke leans by at most 3 degrees, and by its key alone', () => {
   fc.assert(
     fc.property(fc.string(), (key) => {
       const lean = leanOf(key);
@@ -31,9 +31,10 @@ test('feet stand on the line, 0.32 u apart, five to a line', () => {
 });
 
 test('a foot is 0.15 u high; a done stroke far higher; the fifth crosses or is dotted', () => {
-  const rise = (d: string): number => Number(/l-?[\d.]+ (-[\d.]+)/.exec(d)?.[1]);
+  const rise = (d: string): number => Number(/(?:l-?[\d.]+ |v)(-[\d.]+)/.exec(d)?.[1]);
   expect(rise(drawMark('to do', 0, 'key').d)).toBeCloseTo(-0.15 * U, 1);
   expect(rise(drawMark('done', 0, 'key').d)).toBeLessThan(-0.8 * U);
+  expect(drawMark('to do', 0, 'key').d).toBe(drawMark('to do', 0, 'another').d);
   expect(drawMark('to do', 4, 'key').of).toBe('slant');
   expect(drawMark('done', 4, 'key').of).toBe('full');
 });
