@@ -6,7 +6,6 @@ import {
   type Cue,
   type Exercise,
   type Fault,
-  type Pose,
   type Version,
   type Words,
 } from '../model/exercise.js';
@@ -18,6 +17,7 @@ import { exerciseSchema, factsOf, formerIdsOf, readShare } from './exercise-sche
 import { idIn, resolveTarget } from './link-target.js';
 import { lineOf, type OpenFile, readAt, readKeys } from './open-file.js';
 import { slugOf } from './read-id.js';
+import { readPoses } from './read-poses.js';
 import { mapRead, refuse, splitPart, trimPart } from './read-value.js';
 import { readOneOf } from './read-words.js';
 import { itemsOf, linesOf, readSections, type Sections, tableOf } from './sections.js';
@@ -48,7 +48,7 @@ export interface ReadExercise {
 export function readExercise(file: OpenFile, id: string): ReadExercise {
   const sections = readSections(file, EXERCISE_SECTIONS);
   const words = readWords(file, sections);
-  const poses = readPoses(file, sections);
+  const poses = readPoses(file, tableOf(file, sections.get('Poses')));
   const front = readKeys(file, exerciseSchema);
   const exercise: Exercise | undefined = front && {
     id: exerciseId(id),
@@ -208,16 +208,4 @@ function freeSlug(slug: string, taken: Set<string>): string {
   for (let n = 2; taken.has(free); n += 1) free = `${slug}-${n}`;
   taken.add(free);
   return free;
-}
-
-/** The table of poses, its first column their names; the other cells as written. */
-function readPoses(file: OpenFile, sections: Sections<SectionName>): readonly Pose[] {
-  const table = tableOf(file, sections.get('Poses'));
-  if (!table) return [];
-  const heads = table.head.map((cell) => cell.raw);
-  return table.rows.map((row) => ({
-    name: row.cells[0]?.raw ?? '',
-    cells: row.cells.slice(1).map((cell, index) => ({ name: heads[index + 1] ?? '', value: cell.raw })),
-    place: row.place,
-  }));
 }

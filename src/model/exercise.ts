@@ -2,6 +2,7 @@
 import type { ExerciseId } from './identity.js';
 import type { KitNeed, LoadMode } from './kit.js';
 import type { Place } from './place.js';
+import type { Pose } from './pose.js';
 import type { Line } from './prose.js';
 import type { PerMille } from './quantity.js';
 import type { Standing } from './reason.js';
@@ -177,13 +178,6 @@ export interface Words {
 /** Whether a load is picked up from the floor and put down there: not the body alone, nor a band. */
 export const liftsFromTheFloor = ({ facts: { onTheFloor, way, kit } }: Exercise): boolean =>
   onTheFloor && way !== 'bodyweight' && kit.load.some(({ kind }) => kind !== 'band');
-
-/** A named position, as later drawn; the table's cells as the author wrote them. */
-export interface Pose {
-  readonly name: string;
-  readonly cells: readonly { readonly name: string; readonly value: string }[];
-  readonly place: Place;
-}
 
 export interface Exercise {
   readonly id: ExerciseId;

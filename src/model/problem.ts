@@ -6,11 +6,12 @@
 import type { ClientId } from './identity.js';
 import type { Place } from './place.js';
 import type { ContentProblems } from './problems-content.js';
+import type { FigureProblems } from './problems-figures.js';
 import type { LogProblems } from './problems-log.js';
 import type { OutputProblems } from './problems-output.js';
 import type { PlanProblems } from './problems-plan.js';
 
-export type ProblemTable = ContentProblems & PlanProblems & LogProblems & OutputProblems;
+export type ProblemTable = ContentProblems & FigureProblems & PlanProblems & LogProblems & OutputProblems;
 export type ProblemCode = keyof ProblemTable;
 
 /** A folder problem of severity `error` publishes nothing; a client's withholds that client alone. */

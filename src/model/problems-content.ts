@@ -3,6 +3,8 @@
  * Said no more, and never to be used for anything else: `date-after-block` (now `block-ended` or `date-in-future`),
  * `curve-not-six` (now `curve-length`).
  */
+import type { PoseColumn } from './pose.js';
+
 type Nothing = Readonly<Record<string, never>>;
 
 export interface ContentProblems {
@@ -105,6 +107,11 @@ export interface ContentProblems {
   readonly 'column-twice': { readonly column: string };
   readonly 'too-many-cells': { readonly cells: number; readonly columns: number };
   readonly 'empty-cell': { readonly column: string };
+  /** A clause of a table of poses that its column cannot hold. */
+  readonly 'pose-unreadable': { readonly text: string; readonly column: PoseColumn };
+  readonly 'pose-twice': { readonly position: string };
+  /** One position is no movement. */
+  readonly 'pose-alone': Nothing;
   readonly 'pick-up-or-put-down': { readonly text: string };
   readonly 'unknown-cause': { readonly text: string; readonly nearest: string };
   readonly 'ratio-unreadable': { readonly text: string };

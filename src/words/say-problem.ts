@@ -6,12 +6,14 @@ import { fileSayings } from './problems/content-file.js';
 import { logSayings } from './problems/log.js';
 import { outputSayings } from './problems/output.js';
 import { planSayings } from './problems/plan.js';
+import { poseSayings } from './problems/poses.js';
 import type { Said, Sayings } from './problems/said.js';
 
 const SAYINGS: Sayings<ProblemTable> = {
   ...fileSayings,
   ...bodySayings,
   ...adviceSayings,
+  ...poseSayings,
   ...planSayings,
   ...logSayings,
   ...outputSayings,
