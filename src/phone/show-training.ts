@@ -281,8 +281,12 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
     },
     () => undefined,
   );
+  const showKept = (): void => {
+    document.documentElement.classList.toggle('can-keep', keep.fault() === null);
+  };
   keep.onChange(() => {
     planRest();
+    showKept();
     draw();
   });
   for (const event of ['visibilitychange', 'pageshow', 'focus']) {
@@ -294,7 +298,7 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
   document.addEventListener('visibilitychange', look);
   setInterval(look, LOOK_MS);
   addEventListener('hashchange', turn);
-  if (keep.fault() === null) document.documentElement.classList.add('can-keep');
+  showKept();
   // Whoever has been here before comes to train.
   if (location.hash === '' && keep.kept().seenEdition !== null && keep.fault() === null) {
     history.replaceState(null, '', HERE);

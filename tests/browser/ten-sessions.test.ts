@@ -2,7 +2,6 @@
  * Sessions by script on a hosted booklet with the network off: the browser killed between any two taps, the page read anew,
  * a second window, hours in a pocket. At the end every mark is there once, and the message tells just what was done.
  */
-import { spawnSync } from 'node:child_process';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -16,7 +15,7 @@ import { FOLDER } from '../../src/model/problem.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFolder } from '../../src/web/render-booklet.js';
 import { anEdition } from '../session/make-marks.js';
-import { browserArguments } from './phone.js';
+import { browserArguments, killBrowser } from './phone.js';
 import { type Served, serveFolder } from './serve-folder.js';
 import { eventsIn, type Issued, issuedFor, keysOf, kindOf, nextTap } from './train-page.js';
 
@@ -71,8 +70,7 @@ async function accident(page: Page): Promise<Page> {
   switch (draw(50)) {
     case 0:
     case 1:
-      spawnSync('pkill', ['-9', '-f', profile]);
-      await context.close().catch(() => undefined);
+      await killBrowser(profile, context);
       context = await openBrowser();
       return openPage();
     case 2:

@@ -1,15 +1,16 @@
 /**
  * Keeps a booklet's marks on the phone. A mark is kept once its transaction is committed, with what the screen was left
  * at; what is not committed was not marked. Windows of one browser share one log: places in it are given inside the
- * transaction, so that two at once never take the same.
+ * transaction, so that two at once never take the same. A browser that lets go of its store, as phones do with a page that
+ * lay in a pocket, is asked for it again.
  */
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { ClientPlan } from '../../model/client-plan.js';
 import type { LogEvent } from '../../model/log.js';
 import type { KeepFault } from '../../model/training.js';
 import type { Mark } from '../../session/training/told.js';
 import type { TrainingState } from '../../session/training/training-state.js';
 import { type Kept, NOTHING_KEPT, readKept } from './kept.js';
+import { DEVICE, faultOf, isLost, nameDevice, openStore, type Store } from './open-store.js';
 import { stampMarks } from './stamp-marks.js';
 
 export interface Keep {
@@ -23,32 +24,21 @@ export interface Keep {
   /** Resolves once committed; `false` where it could not be kept, and then nothing of it was. */
   readonly add: (marks: readonly Mark[], state: TrainingState) => Promise<boolean>;
   readonly put: (part: Partial<Kept>) => Promise<boolean>;
-  /** Told when another window has kept something, or the page comes back to the front. */
+  /** Told when another window has kept something, the page comes back to the front, or what stood in the way is gone. */
   readonly onChange: (listener: () => void) => void;
   /** Asks the browser never to make room at these marks' cost; `null` where it cannot be asked. */
   readonly persist: () => Promise<boolean | null>;
   readonly persisted: () => Promise<boolean | null>;
 }
 
-interface Tables extends DBSchema {
-  readonly marks: {
-    readonly key: string;
-    readonly value: { readonly id: string; readonly book: string; readonly event: LogEvent };
-    readonly indexes: { readonly book: string };
-  };
-  readonly kept: { readonly key: string; readonly value: unknown };
-}
+const CHANNEL = 'chalkleaf';
+const bySeq = (events: readonly LogEvent[]): readonly LogEvent[] => [...events].sort((a, b) => a.seq - b.seq);
 
-const NAME = 'chalkleaf';
-const VERSION = 1;
-/** Under this key stands the device's own name; no booklet is called so. */
-const DEVICE = '';
-/** A browser that has not answered by then will not. */
-const PATIENCE_MS = 4000;
-
-/** `book` tells booklets of one address apart; drafts, which have no number of their own, by their title and start. */
+/** `title` tells drafts of one address apart, with their start: they have no number of their own. */
 export async function openKeep(plan: ClientPlan, title: string): Promise<Keep> {
   const book = plan.bookletId ?? `draft ${plan.starts} ${title}`;
+  let store: Store | null = null;
+  let taken = false;
   let fault: KeepFault | null = null;
   let events: readonly LogEvent[] = [];
   let kept: Kept = NOTHING_KEPT;
@@ -57,63 +47,116 @@ export async function openKeep(plan: ClientPlan, title: string): Promise<Keep> {
   const tell = (): void => {
     for (const listener of listeners) listener();
   };
-  const channel = typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(NAME);
+  const channel = typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(CHANNEL);
 
-  const opened = await open(() => {
-    fault = 'held elsewhere';
-    tell();
-  });
-  if (typeof opened === 'string') fault = opened;
-  const db = typeof opened === 'string' ? null : opened;
-
-  const read = async (): Promise<void> => {
-    if (db === null || fault === 'held elsewhere') return;
-    const transaction = db.transaction(['marks', 'kept']);
-    const rows = await transaction.objectStore('marks').index('book').getAll(book);
-    const record = await transaction.objectStore('kept').get(book);
-    events = rows.map(({ event }) => event).sort((a, b) => a.seq - b.seq);
-    kept = readKept(record);
+  const connect = async (): Promise<void> => {
+    const opened = await openStore({
+      late: (came) => {
+        store = came;
+        again();
+      },
+      taken: () => {
+        taken = true;
+        store = null;
+        fault = 'held elsewhere';
+        tell();
+      },
+      closed: () => {
+        store = null;
+        again();
+      },
+    });
+    if (typeof opened === 'string') fault = opened;
+    else store = opened;
   };
 
-  /** All of it, or nothing of it. */
-  const write = async (marks: readonly Mark[], part: Partial<Kept>): Promise<boolean> => {
-    if (db === null || fault === 'held elsewhere') return false;
+  /** `null` where there is no store. What is lost is opened once more. */
+  const withStore = async <T>(work: (own: Store) => Promise<T>): Promise<T | null> => {
+    if (taken) return null;
+    if (store === null) await connect();
+    if (store === null) return null;
     try {
-      const transaction = db.transaction(['marks', 'kept'], 'readwrite', { durability: 'strict' });
+      return await work(store);
+    } catch (error) {
+      if (!isLost(error) || taken) throw error;
+      store = null;
+      await connect();
+      return store === null ? null : work(store);
+    }
+  };
+
+  const read = async (own: Store): Promise<void> => {
+    if (device === '') device = await nameDevice(own);
+    const transaction = own.transaction(['marks', 'kept']);
+    const rows = await transaction.objectStore('marks').index('book').getAll(book);
+    const record = await transaction.objectStore('kept').get(book);
+    if (record !== undefined) kept = readKept(record);
+    const there = rows.map(({ event }) => event);
+    events = bySeq([...there, ...goneFrom(there)]);
+  };
+
+  /** What this window has seen and the browser no longer has: it was emptied meanwhile. */
+  const goneFrom = (there: readonly LogEvent[]): readonly LogEvent[] => {
+    const ids = new Set(there.map(({ id }) => id));
+    return events.filter(({ id }) => !ids.has(id));
+  };
+
+  const load = (): Promise<void> =>
+    withStore(read).then(
+      () => undefined,
+      (error: unknown) => {
+        fault = faultOf(error);
+      },
+    );
+
+  /** All of it, or nothing of it. */
+  const commit = async (own: Store, marks: readonly Mark[], part: Partial<Kept>): Promise<true> => {
+    const transaction = own.transaction(['marks', 'kept'], 'readwrite', { durability: 'strict' });
+    // Waited for at the end; until then a failure is told by what is asked in between.
+    const done = transaction.done.then(() => null, faultOf);
+    try {
       const rows = transaction.objectStore('marks');
       const records = transaction.objectStore('kept');
       // Nothing but requests of this transaction may be waited for: it ends when none is open.
-      const own = await rows.index('book').getAll(book);
-      const before = own.map(({ event }) => event);
+      const there = (await rows.index('book').getAll(book)).map(({ event }) => event);
+      const gone = goneFrom(there);
+      const before = [...there, ...gone];
       const fresh = stampMarks(marks, { edition: plan.edition, before, now: new Date() });
-      const record = { ...readKept(await records.get(book)), ...part };
-      const known = await records.get(DEVICE);
-      for (const event of fresh) await rows.add({ id: event.id, book, event });
+      const known = await records.get(book);
+      const record = { ...(known === undefined ? kept : readKept(known)), ...part };
+      for (const event of [...gone, ...fresh]) await rows.add({ id: event.id, book, event });
+      if (gone.length > 0) await records.put(device, DEVICE);
       await records.put(record, book);
-      await transaction.done;
-      device = typeof known === 'string' ? known : device;
-      events = [...before, ...fresh].sort((a, b) => a.seq - b.seq);
+      const failed = await done;
+      if (failed !== null) throw new Unkept(failed);
+      events = bySeq([...before, ...fresh]);
       kept = record;
-      fault = null;
-      channel?.postMessage(book);
       return true;
     } catch (error) {
-      fault = faultOf(error);
-      return false;
+      // Why it was ended says more than that it was.
+      throw new Unkept((await done) ?? faultOf(error));
     }
   };
 
-  if (db !== null) {
+  const write = async (marks: readonly Mark[], part: Partial<Kept>): Promise<boolean> => {
     try {
-      device = await nameDevice(db);
-      await read();
+      if ((await withStore((own) => commit(own, marks, part))) === null) return false;
     } catch (error) {
-      fault = faultOf(error);
+      fault = error instanceof Unkept ? error.fault : faultOf(error);
+      return false;
     }
-  }
-  const again = (): void => {
-    read().then(tell, () => undefined);
+    fault = null;
+    channel?.postMessage(book);
+    return true;
   };
+
+  /** Reads anew; where something stood in the way, a write shows whether it still does. */
+  function again(): void {
+    const trying = fault === null ? Promise.resolve(true) : write([], {});
+    trying.then(load).then(tell, () => undefined);
+  }
+
+  await load();
   if (channel !== null) {
     channel.onmessage = ({ data }) => {
       if (data === book) again();
@@ -136,42 +179,12 @@ export async function openKeep(plan: ClientPlan, title: string): Promise<Keep> {
   };
 }
 
-async function open(onLeave: () => void): Promise<IDBPDatabase<Tables> | KeepFault> {
-  if (typeof indexedDB === 'undefined' || indexedDB === null) return 'no storage';
-  try {
-    const opening = openDB<Tables>(NAME, VERSION, {
-      upgrade: (db) => {
-        db.createObjectStore('marks', { keyPath: 'id' }).createIndex('book', 'book');
-        db.createObjectStore('kept');
-      },
-      // A newer program in another window: it waits until this one lets go.
-      blocking: (_, __, event) => {
-        if (event.target instanceof IDBDatabase) event.target.close();
-        onLeave();
-      },
-      terminated: onLeave,
-    });
-    const late = new Promise<KeepFault>((done) => setTimeout(() => done('no storage'), PATIENCE_MS));
-    return await Promise.race([opening, late]);
-  } catch (error) {
-    return faultOf(error);
+/** Nothing of it was kept. */
+class Unkept extends Error {
+  readonly fault: KeepFault;
+
+  constructor(fault: KeepFault) {
+    super(fault);
+    this.fault = fault;
   }
-}
-
-/** Whoever comes first names it; the name says nothing of whose it is. */
-async function nameDevice(db: IDBPDatabase<Tables>): Promise<string> {
-  const transaction = db.transaction('kept', 'readwrite', { durability: 'strict' });
-  const known = await transaction.store.get(DEVICE);
-  const [a = 0, b = 0] = crypto.getRandomValues(new Uint16Array(2));
-  const hex = (n: number): string => n.toString(16).padStart(4, '0');
-  const name = typeof known === 'string' ? known : `phone-${hex(a)}${hex(b)}`;
-  if (name !== known) await transaction.store.put(name, DEVICE);
-  await transaction.done;
-  return name;
-}
-
-function faultOf(error: unknown): KeepFault {
-  const name = error instanceof Error ? error.name : '';
-  if (name === 'QuotaExceededError') return 'full';
-  return name === 'VersionError' ? 'held elsewhere' : 'no storage';
 }
