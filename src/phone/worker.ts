@@ -18,7 +18,7 @@ declare function skipWaiting(): Promise<void>;
 interface Waiting extends Event {
   readonly waitUntil: (work: Promise<unknown>) => void;
 }
-interface Fetching extends Event {
+interface Fetching extends Waiting {
   readonly request: Request;
   readonly respondWith: (answer: Promise<Response>) => void;
 }
@@ -33,13 +33,28 @@ const PATIENCE_MS = 3000;
 
 const addressOf = (name: string): string => new URL(name, registration.scope).href;
 
+/**
+ * Asked of the host itself, which may answer that what is stored already still holds. A host that leads elsewhere from a
+ * name is followed, and its answer kept as if it had stood there: a page may not be opened with one that was led on.
+ */
+async function ask(address: string): Promise<Response> {
+  const answer = await fetch(address, { cache: 'no-cache', credentials: 'same-origin' });
+  if (!answer.redirected) return answer;
+  const { status, statusText, headers } = answer;
+  return new Response(await answer.blob(), { status, statusText, headers });
+}
+
 async function putAway(): Promise<void> {
   const cache = await caches.open(NAME);
-  const fresh = (name: string): Request => new Request(addressOf(name), { cache: 'reload' });
-  await cache.addAll([...FILES.filter((name) => name !== PLAN_AGAIN), PAYLOAD].map(fresh));
+  const add = async (name: string): Promise<Response> => {
+    const answer = await ask(addressOf(name));
+    if (!answer.ok) throw new Error(name);
+    await cache.put(addressOf(name), answer.clone());
+    return answer;
+  };
+  const [payload] = await Promise.all([add(PAYLOAD), ...FILES.filter((name) => name !== PLAN_AGAIN).map(add)]);
   // The larger part of what a folder can do, and only some clients' plans let it.
-  const part = await (await cache.match(addressOf(PAYLOAD)))?.text();
-  if (part?.includes('"replan":') === true) await cache.add(fresh(PLAN_AGAIN));
+  if ((await payload.text()).includes('"replan":')) await add(PLAN_AGAIN);
   await skipWaiting();
 }
 
@@ -53,21 +68,22 @@ async function stored(address: string): Promise<Response | undefined> {
   return (await caches.open(NAME)).match(address, { ignoreSearch: true });
 }
 
-async function freshFirst(address: string): Promise<Response> {
-  const asked = fetch(address, { cache: 'no-cache' }).then(async (answer) => {
+/** What comes too late for this opening is there for the next. */
+function freshFirst(address: string, event: Waiting): Promise<Response> {
+  const asked = ask(address).then(async (answer) => {
     if (answer.ok) await (await caches.open(NAME)).put(address, answer.clone());
     return answer;
   });
+  event.waitUntil(asked.catch(() => undefined));
   const late = new Promise<undefined>((done) => setTimeout(() => done(undefined), PATIENCE_MS));
-  const answer = await Promise.race([asked, late]).catch(() => undefined);
-  if (answer?.ok) return answer;
-  return (await stored(address)) ?? asked;
+  const inTime = Promise.race([asked, late]).catch(() => undefined);
+  return inTime.then(async (answer) => (answer?.ok ? answer : ((await stored(address)) ?? asked)));
 }
 
-async function storedFirst(address: string, request: Request): Promise<Response> {
+async function storedFirst(address: string): Promise<Response> {
   const known = await stored(address);
   if (known !== undefined) return known;
-  const answer = await fetch(request);
+  const answer = await ask(address);
   if (answer.ok) await (await caches.open(NAME)).put(address, answer.clone());
   return answer;
 }
@@ -86,6 +102,6 @@ addEventListener('fetch', (event) => {
   if (request.method !== 'GET' || !address.startsWith(registration.scope)) return;
   // Whatever else lies below this folder is not the booklet's.
   const name = address.slice(registration.scope.length) || 'index.html';
-  if (name === PAYLOAD) event.respondWith(freshFirst(addressOf(name)));
-  else if (FILES.includes(name)) event.respondWith(storedFirst(addressOf(name), request));
+  if (name === PAYLOAD) event.respondWith(freshFirst(addressOf(name), event));
+  else if (FILES.includes(name)) event.respondWith(storedFirst(addressOf(name)));
 });

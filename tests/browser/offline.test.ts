@@ -10,7 +10,7 @@ import type { ShellParts } from '../../src/web/shell-parts.js';
 import { fixtureBooklet } from '../fixtures/booklet.js';
 import { fixturePlan } from '../web/plan-fixture.js';
 import { holdPhone, listenTo, openBrowser } from './phone.js';
-import { type Served, serveFolder } from './serve-folder.js';
+import { type Host, type Served, serveFolder } from './serve-folder.js';
 
 const UNDER = '/studio/booklets/7f3a/';
 const plan = clientPlanOf(fixturePlan);
@@ -36,9 +36,9 @@ afterEach(async () => {
 afterAll(() => browser?.close());
 
 /** Opened once with a network, until what it takes to open it without one is put away. */
-async function opened(): Promise<Page> {
+async function opened(host: Host = {}): Promise<Page> {
   files = await folderOf(fixtureBooklet);
-  served = await serveFolder(files, UNDER);
+  served = await serveFolder(files, UNDER, host);
   context = await holdPhone(browser);
   const page = await context.newPage();
   await page.goto(served.address);
@@ -48,12 +48,14 @@ async function opened(): Promise<Page> {
   return page;
 }
 
-const isWhole = (page: Page): Promise<boolean> =>
-  page.evaluate(async () => {
-    await document.fonts.ready;
-    const faces = [...document.fonts].filter(({ status }) => status === 'loaded').length;
-    return document.querySelector('.book.ready h2') !== null && faces >= 2;
-  });
+/** With its leaves, and in its own faces: they come once the page has been laid out. */
+async function isWhole(page: Page): Promise<void> {
+  await page.waitForSelector('.book.ready h2', { state: 'attached' });
+  await page.waitForFunction(
+    () =>
+      [...document.fonts].filter(({ status }) => status === 'loaded').length >= 2 && document.fonts.status === 'loaded',
+  );
+}
 
 test('the second opening needs no network and no server, whatever stands behind the question mark', async () => {
   const page = await opened();
@@ -62,10 +64,27 @@ test('the second opening needs no network and no server, whatever stands behind 
   for (const address of ['', 'index.html', '?from=home', '#week-2']) {
     await page.goto('about:blank');
     await page.goto(served.address + address);
-    await page.waitForSelector('.book.ready');
-    expect(await isWhole(page)).toBe(true);
+    await isWhole(page);
   }
   await page.waitForSelector('#training', { state: 'attached' });
+});
+
+test('nor does it where the host leads on from each name to another', async () => {
+  const page = await opened({ leadsOn: true });
+  await served.close();
+  await context.setOffline(true);
+  for (const address of ['', 'index.html']) {
+    await page.goto('about:blank');
+    await page.goto(served.address + address);
+    await page.waitForSelector('.book.ready');
+  }
+});
+
+test('where a network is there and answers nothing, what came last stands in a while', async () => {
+  const page = await opened();
+  served.silent.add('payload.html');
+  await page.reload({ waitUntil: 'commit' });
+  await isWhole(page);
 });
 
 test('nothing is asked of anybody else, nothing is missing, and no rule of the page is broken', async () => {

@@ -17,15 +17,34 @@ export interface Served {
   readonly address: string;
   /** Paths answered with 404. */
   readonly missed: string[];
+  /** Names that are asked for in vain: no answer comes. */
+  readonly silent: Set<string>;
   readonly close: () => Promise<void>;
 }
 
-export async function serveFolder(files: ReadonlyMap<string, Uint8Array>, under: string): Promise<Served> {
+export interface Host {
+  /** Leads from every name that ends in `.html` to the one without, as some hosts do. */
+  readonly leadsOn?: true;
+}
+
+const withoutEnding = (name: string): string => name.replace(/(^|\/)index\.html$/, '$1').replace(/\.html$/, '');
+
+export async function serveFolder(
+  files: ReadonlyMap<string, Uint8Array>,
+  under: string,
+  { leadsOn }: Host = {},
+): Promise<Served> {
   const missed: string[] = [];
+  const silent = new Set<string>();
   const server = createServer((request, response) => {
     const path = (request.url ?? '').replace(/[?#].*$/, '');
     const name = path === under ? 'index.html' : path.startsWith(under) ? path.slice(under.length) : '';
-    const bytes = files.get(name);
+    if (silent.has(name)) return;
+    if (leadsOn && path !== under && name.endsWith('.html')) {
+      response.writeHead(301, { location: under + withoutEnding(name) }).end();
+      return;
+    }
+    const bytes = files.get(name) ?? (leadsOn && name !== '' ? files.get(`${name}.html`) : undefined);
     if (bytes === undefined) {
       missed.push(path);
       response.writeHead(404).end();
@@ -39,6 +58,7 @@ export async function serveFolder(files: ReadonlyMap<string, Uint8Array>, under:
   return {
     address: `http://127.0.0.1:${port}${under}`,
     missed,
+    silent,
     close: () =>
       new Promise((done) => {
         server.closeAllConnections();
