@@ -15,7 +15,7 @@ interface Props {
 const LONGER = 30;
 
 export function SetView({ screen, shown }: Props) {
-  const { speech, act, nameOf, leaf, sessionTitle } = shown;
+  const { speech, act, leaf, sessionTitle } = shown;
   const { phone } = speech.words;
   const { place, figures, item, key } = screen;
   const says = leaf(place, screen.row, figures.exercise);

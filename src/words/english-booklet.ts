@@ -82,7 +82,7 @@ export const englishBooklet: BookletWords = {
     'Breathlessness far beyond what the work explains.',
     'A swollen, painful calf.',
   ],
-  call: (number) => `Call ${number}. Do not train on, and do not wait to see whether it passes.`,
+  call: (number) => `Call ${number}. Do not train on. Do not wait to see whether it passes.`,
   painTitle: 'Pain, from 0 (none) to 10 (the worst you can think of)',
   pain: (who) => [
     { degree: '0 to 2', text: 'Carry on, gently.' },

@@ -137,7 +137,7 @@ export const englishPhone: PhoneWords = {
   noneOfThese: 'None of these',
   stopNow: 'Stop now',
   slip: 'I tapped it by mistake',
-  emergency: ['Put the weight down. Sit or lie down.', 'Do not wait to see whether it passes.'],
+  emergency: ['Put the weight down. Sit or lie down.'],
   whereHurts: 'Where?',
   parts: {
     neck: 'Neck',

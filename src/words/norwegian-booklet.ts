@@ -89,7 +89,7 @@ export const norwegianBooklet: BookletWords = {
     'Du er mye mer tungpustet enn arbeidet skulle tilsi.',
     'En hoven og vond legg.',
   ],
-  call: (number) => `Ring ${number}. Tren ikke videre, og vent ikke for å se om det går over.`,
+  call: (number) => `Ring ${number}. Tren ikke videre. Vent ikke for å se om det går over.`,
   painTitle: 'Smerte, fra 0 (ingen) til 10 (det verste du kan tenke deg)',
   pain: (who) => [
     { degree: '0 til 2', text: 'Fortsett, forsiktig.' },

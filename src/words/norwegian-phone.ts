@@ -140,7 +140,7 @@ export const norwegianPhone: PhoneWords = {
   noneOfThese: 'Ingen av disse',
   stopNow: 'Stopp nå',
   slip: 'Jeg trykte feil',
-  emergency: ['Legg fra deg vekten. Sett eller legg deg ned.', 'Vent ikke for å se om det går over.'],
+  emergency: ['Legg fra deg vekten. Sett eller legg deg ned.'],
   whereHurts: 'Hvor?',
   parts: {
     neck: 'Nakken',

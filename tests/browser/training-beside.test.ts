@@ -1,0 +1,146 @@
+/**
+ * Screens beside the straight way through a session: what hurts, what was otherwise, an easier way, less on a bad day, the
+ * phone itself, what is sent. On each of them the rules of axe-core with the stricter contrast, the width, the height of
+ * what can be tapped, and the length of what is said.
+ */
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { webSources } from '../../src/app/web-sources.js';
+import { prepareShell } from '../../src/web/prepare-shell.js';
+import { renderBookletFile } from '../../src/web/render-booklet.js';
+import { englishPhone as WORDS } from '../../src/words/english-phone.js';
+import { holdPhone, openBrowser } from './phone.js';
+import { issuedFor, kindOf, nextTap, toTraining } from './train-page.js';
+
+const START = new Date('2027-01-04T18:00:00');
+const CHEST = WORDS.signs['chest, jaw or arm pain'];
+let browser: Browser;
+let folder: string;
+let axe: string;
+let context: BrowserContext | undefined;
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'beside-'));
+  const { booklet, sent } = await issuedFor('rowan-ashby');
+  const parts = await prepareShell(webSources());
+  await writeFile(join(folder, 'booklet.html'), renderBookletFile(booklet, sent, parts));
+  axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+  browser = await openBrowser();
+});
+afterEach(async () => {
+  await context?.close();
+  context = undefined;
+});
+afterAll(async () => {
+  await browser?.close();
+  await rm(folder, { recursive: true, force: true });
+});
+
+async function tap(page: Page, selector: string): Promise<void> {
+  const before = await page.evaluate(() => document.querySelector('#training')?.innerHTML);
+  await page.locator(selector).first().tap({ timeout: 5000 });
+  await page.waitForFunction((was) => document.querySelector('#training')?.innerHTML !== was, before);
+  await page.clock.runFor(700);
+}
+
+/** The button that says exactly this. */
+const says = (text: string): string => `#training button:text-is(${JSON.stringify(text)})`;
+
+async function untilSet(page: Page): Promise<void> {
+  for (let taps = 0; taps < 12 && (await kindOf(page)) !== 'set'; taps += 1) {
+    await tap(page, nextTap(await kindOf(page)));
+  }
+  expect(await kindOf(page)).toBe('set');
+}
+
+/** What is wrong with the screen that stands; a sentence of an exercise's author is not counted. */
+async function faults(page: Page): Promise<readonly string[]> {
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axe);
+  return page.evaluate(async () => {
+    const { axe: rules } = window as unknown as {
+      axe: {
+        run: (on: string, how: object) => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
+      };
+    };
+    const how = { rules: { 'color-contrast-enhanced': { enabled: true } } };
+    const { violations } = await rules.run('#training', how);
+    const taps = [...document.querySelectorAll('#training button, #training a.tap')];
+    const said = [...document.querySelectorAll('#training p, #training button, #training h2')].filter(
+      (one) => one.closest('.of-the-day, .around-lines, .stop, .why, .heard, .paper') === null,
+    );
+    return [
+      ...violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`),
+      ...(document.documentElement.scrollWidth > innerWidth ? ['wider than the phone'] : []),
+      ...(document.querySelectorAll('#training .filled').length > 1 ? ['two filled buttons'] : []),
+      ...taps
+        .map((one) => ({ text: one.textContent, height: one.getBoundingClientRect().height }))
+        .filter(({ height }) => height > 0 && height < 52)
+        .map(({ text, height }) => `${text}: ${height} px high`),
+      ...said
+        .flatMap((one) => (one.textContent ?? '').split(/(?<=[.!?])\s/))
+        .filter((sentence) => sentence.trim().split(/\s+/).length > 12)
+        .map((sentence) => `too long: ${sentence}`),
+    ];
+  });
+}
+
+test.each([
+  [360, 640, 'light'],
+  [320, 568, 'dark'],
+] as const)('at %i × %i, %s: nothing is wrong with any screen beside the way', async (width, height, scheme) => {
+  context = await holdPhone(browser, { width, scheme });
+  const page = await context.newPage();
+  await page.setViewportSize({ width, height });
+  await page.clock.install({ time: START });
+  await page.goto(pathToFileURL(join(folder, 'booklet.html')).href);
+  await toTraining(page);
+  const found: Record<string, readonly string[]> = {};
+  const met = new Set<string>();
+  const look = async (): Promise<void> => {
+    const title = (await page.locator('#training h2').textContent()) ?? '';
+    met.add(title);
+    const wrong = await faults(page);
+    if (wrong.length > 0) found[title] = wrong;
+  };
+  const tapAndLook = async (...buttons: readonly string[]): Promise<void> => {
+    for (const button of buttons) {
+      await tap(page, says(button));
+      await look();
+    }
+  };
+  await look();
+  await tapAndLook(WORDS.thisPhone, WORDS.back);
+  await tap(page, '#training-main');
+  await tapAndLook(WORDS.today['not my best'], WORDS.takePlanned);
+  await untilSet(page);
+  await tapAndLook(WORDS.easierToday, WORDS.back);
+  await tapAndLook(WORDS.somethingHurts, CHEST, WORDS.slip, WORDS.noneOfThese, WORDS.parts.knee);
+  await tapAndLook('1', WORDS.take.gently);
+  await tap(page, '#training-main');
+  expect(await kindOf(page)).toContain('resting');
+  await tap(page, '#training .pair button >> nth=0');
+  await look();
+  await tapAndLook(WORDS.keepThis, WORDS.somethingHurts, WORDS.noneOfThese, WORDS.parts.hip, '9', WORDS.take.leave);
+  await tapAndLook(WORDS.stopHere);
+  while ((await kindOf(page)) !== 'finished') {
+    await tap(page, nextTap(await kindOf(page)));
+    await look();
+  }
+  await tapAndLook(WORDS.send, WORDS.back);
+  await tap(page, '#training-main');
+  await tapAndLook(WORDS.today['short of time'], WORDS.takeShort);
+  await untilSet(page);
+  await tap(page, says(WORDS.somethingHurts));
+  await tapAndLook(CHEST, WORDS.take.stop);
+  expect(await page.locator('#training .notice').first().textContent()).toContain(WORDS.alarmStands[0]);
+  for (const title of [WORDS.lessIsFine, WORDS.easierWays, WORDS.anyOfThese, WORDS.stopNow, WORDS.whereHurts])
+    expect(met).toContain(title);
+  for (const title of [WORDS.howMuch, WORDS.whatWasDone(1), WORDS.howHard, WORDS.sendTitle, WORDS.thisPhone])
+    expect(met).toContain(title);
+  expect(found).toEqual({});
+});
