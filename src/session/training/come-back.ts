@@ -1,6 +1,6 @@
 /**
  * A page that is opened anew stands as it was left, so that a phone that died costs nothing. Only where a set was under
- * way for longer than any set, or a session was let be, is it asked first.
+ * way for longer than any set, a session was let be, or a new edition has come, does the way in come first.
  */
 import type { Moment } from '../../model/training.js';
 import { inSession } from './in-session.js';
@@ -16,6 +16,8 @@ const BESIDE: readonly View[] = ['finished', 'send', 'this phone'];
 
 export function comeBack(told: Told, state: TrainingState): TrainingState {
   const home: TrainingState = { ...state, view: 'home', different: null, pain: null };
+  // What an edition changes is read before it is gone on with.
+  if (told.seenEdition !== null && told.seenEdition < told.plan.edition) return home;
   const at = inSession(told, state);
   if (at === null) return BESIDE.includes(state.view) ? state : home;
   if (BESIDE.includes(state.view) || at.stepped.status === 'closed') return state;
