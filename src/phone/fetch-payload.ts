@@ -3,21 +3,23 @@
  * turns to the client's part itself, which reads without any script.
  */
 
-/** The client's part as a document of its own, in which nothing runs; `undefined` where it cannot be had. */
-export async function askForPayload(address: string): Promise<Document | undefined> {
+/** The client's part as it stands at its address; `undefined` where it cannot be had. */
+export async function askForPayload(address: string): Promise<string | undefined> {
   if (location.protocol === 'file:') {
     location.replace(address + location.hash);
     return undefined;
   }
   const answer = await fetch(address, { credentials: 'same-origin', referrerPolicy: 'no-referrer' });
-  if (!answer.ok) return undefined;
-  return new DOMParser().parseFromString(await answer.text(), 'text/html');
+  return answer.ok ? answer.text() : undefined;
 }
 
-export function takeIn(apart: Document | undefined): HTMLElement | undefined {
-  const book = apart?.querySelector<HTMLElement>('.book');
+export function takeIn(text: string | undefined): HTMLElement | undefined {
+  if (text === undefined) return undefined;
+  // A document of its own, in which nothing runs.
+  const apart = new DOMParser().parseFromString(text, 'text/html');
+  const book = apart.querySelector<HTMLElement>('.book');
   const main = document.getElementById('booklet');
-  if (!apart || !book || !main) return undefined;
+  if (!book || !main) return undefined;
   const plan = apart.getElementById('plan');
   // Put away while still apart, so that the phone never lays out what nobody looks at.
   for (const leaf of book.querySelectorAll('.leaf')) leaf.setAttribute('hidden', 'until-found');
@@ -26,4 +28,19 @@ export function takeIn(apart: Document | undefined): HTMLElement | undefined {
   document.documentElement.lang = apart.documentElement.lang;
   document.documentElement.dir = apart.documentElement.dir;
   return book;
+}
+
+/** A page is not asked again for what it may hold of new more often than so. */
+const LOOK_AGAIN_MS = 3_600_000;
+
+/** A page that was left open for long, as from a home screen, is opened anew where its host has something else by now. */
+export function watchForNewer(address: string, taken: string): void {
+  let looked = Date.now();
+  document.addEventListener('visibilitychange', async () => {
+    if (document.visibilityState !== 'visible' || Date.now() - looked < LOOK_AGAIN_MS) return;
+    looked = Date.now();
+    const text = await askForPayload(address).catch(() => undefined);
+    // What was done stands in the store, and where one was left with it.
+    if (text !== undefined && text !== taken) location.reload();
+  });
 }

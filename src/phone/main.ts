@@ -3,7 +3,7 @@
  * takes to train comes after the page can be read.
  */
 import './fill-gaps.js';
-import { askForPayload, takeIn } from './fetch-payload.js';
+import { askForPayload, takeIn, watchForNewer } from './fetch-payload.js';
 import { askForScript } from './parts.js';
 import { showLeaves } from './show-leaves.js';
 
@@ -14,9 +14,11 @@ const { payload } = root.dataset;
 const asked = payload === undefined ? undefined : askForPayload(payload);
 
 async function start(): Promise<void> {
-  const book = asked === undefined ? document.querySelector<HTMLElement>('.book') : takeIn(await asked);
+  const text = await asked;
+  const book = payload === undefined ? document.querySelector<HTMLElement>('.book') : takeIn(text);
   if (!book) return;
   showLeaves(book);
+  if (payload !== undefined && text !== undefined) watchForNewer(payload, text);
   afterPaint(() => {
     askForScript('training.js');
     stayReadable();

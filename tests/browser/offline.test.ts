@@ -122,6 +122,34 @@ test('a new edition arrives by itself, and without a network the latest one that
   await page.waitForFunction(() => document.title.includes('The second edition'));
 });
 
+test('a page left open takes a new edition in when one comes back to it', async () => {
+  files = await folderOf(fixtureBooklet);
+  served = await serveFolder(files, UNDER);
+  context = await holdPhone(browser);
+  const page = await context.newPage();
+  await page.clock.install();
+  await page.goto(served.address);
+  await page.waitForSelector('.book.ready');
+  const asked: string[] = [];
+  page.on('request', (request) => asked.push(request.url().slice(served.address.length)));
+  const back = (): Promise<void> =>
+    page.evaluate(() => {
+      document.dispatchEvent(new Event('visibilitychange'));
+    });
+  await back();
+  expect(asked).not.toContain('payload.html');
+  await page.clock.fastForward(3_600_000);
+  const looked = page.waitForResponse(/payload\.html$/);
+  await back();
+  await (await looked).finished();
+  expect(asked).not.toContain('');
+  const newer = await folderOf({ ...fixtureBooklet, title: 'The second edition' });
+  files.set('payload.html', newer.get('payload.html') ?? new Uint8Array());
+  await page.clock.fastForward(3_600_000);
+  await back();
+  await page.waitForFunction(() => document.title.includes('The second edition'));
+});
+
 test('a new program takes the place of the older one, and of its files nothing stays', async () => {
   const page = await opened();
   const changed = await folderOf(fixtureBooklet, {
