@@ -291,6 +291,7 @@ async function paper(content: Content, client: Client): Promise<void> {
       ms(paints.booklet.paint),
       `an empty page ${ms(paints.empty.paint)}, × ${(paints.booklet.paint / paints.empty.paint).toFixed(2)}`,
     );
+    row('  until the cover can be read', ms(paints.booklet.read));
     row('held up until all is quiet', ms(paints.booklet.blocking), `an empty page ${ms(paints.empty.blocking)}`);
     execFileSync('rm', ['-rf', out]);
   } finally {

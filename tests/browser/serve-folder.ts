@@ -1,6 +1,7 @@
 /** Serves a folder's files under a path of a host on this machine, and counts what was asked for. */
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { gzipSync } from 'node:zlib';
 
 const TYPES: Readonly<Record<string, string>> = {
   html: 'text/html; charset=utf-8',
@@ -11,6 +12,9 @@ const TYPES: Readonly<Record<string, string>> = {
   webmanifest: 'application/manifest+json',
   woff2: 'font/woff2',
 };
+
+/** Pressed together already. */
+const PRESSED: ReadonlySet<string> = new Set(['png', 'woff2']);
 
 export interface Served {
   /** Ends in `/`. */
@@ -25,6 +29,8 @@ export interface Served {
 export interface Host {
   /** Leads from every name that ends in `.html` to the one without, as some hosts do. */
   readonly leadsOn?: true;
+  /** Texts go as gzip where that is asked for, as from nearly every host. */
+  readonly gzip?: true;
 }
 
 const withoutEnding = (name: string): string => name.replace(/(^|\/)index\.html$/, '$1').replace(/\.html$/, '');
@@ -32,7 +38,7 @@ const withoutEnding = (name: string): string => name.replace(/(^|\/)index\.html$
 export async function serveFolder(
   files: ReadonlyMap<string, Uint8Array>,
   under: string,
-  { leadsOn }: Host = {},
+  { leadsOn, gzip }: Host = {},
 ): Promise<Served> {
   const missed: string[] = [];
   const silent = new Set<string>();
@@ -50,8 +56,13 @@ export async function serveFolder(
       response.writeHead(404).end();
       return;
     }
-    response.writeHead(200, { 'content-type': TYPES[name.split('.').at(-1) ?? ''] ?? 'application/octet-stream' });
-    response.end(bytes);
+    const ending = name.split('.').at(-1) ?? '';
+    const type = { 'content-type': TYPES[ending] ?? (leadsOn ? TYPES.html : undefined) ?? 'application/octet-stream' };
+    if (gzip && !PRESSED.has(ending)) {
+      response.writeHead(200, { ...type, 'content-encoding': 'gzip' }).end(gzipSync(bytes));
+      return;
+    }
+    response.writeHead(200, type).end(bytes);
   });
   await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
   const { port } = server.address() as AddressInfo;
