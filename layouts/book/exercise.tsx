@@ -2,36 +2,12 @@
 import type { ExercisePart } from '../../src/model/booklet.js';
 import { plainText } from '../../src/model/prose.js';
 import { Bullets, Paragraphs, Words } from '../lines.js';
+import { Faults } from './faults.js';
 import { LeafFrame, Way } from './leaf.js';
 import { type Book, exerciseLeafId, type Leaf } from './leaves.js';
 import { OwnName } from './own-name.js';
 
 type Section = ExercisePart['sections'][number];
-
-function Faults({ book, section }: { readonly book: Book; readonly section: Section }) {
-  return (
-    <table class="pairs">
-      <thead>
-        <tr>
-          <th scope="col">{book.labels['you-see']}</th>
-          <th scope="col">{book.labels.say}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {section.lines.map(({ lead, text }) => (
-          <tr>
-            <td>
-              <Words line={lead} />
-            </td>
-            <td>
-              <Words line={text} />
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
-}
 
 function Told({ book, section }: { readonly book: Book; readonly section: Section }) {
   const items = section.lines.map(({ lead, text, exercise }) => (
@@ -69,7 +45,7 @@ export function ExercisePage({
         <section class={section.name === 'film' ? 'film' : undefined}>
           <h3>{section.title}</h3>
           {section.name === 'faults' ? (
-            <Faults book={book} section={section} />
+            <Faults labels={book.labels} faults={section.lines.map(({ lead, text }) => ({ see: lead, say: text }))} />
           ) : (
             <Told book={book} section={section} />
           )}

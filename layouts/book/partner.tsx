@@ -1,6 +1,7 @@
 /** What whoever stands beside the client counts, watches and says. It leads nowhere else: it stands on a page of its own too. */
 import type { Booklet, PartnerPart, Watched } from '../../src/model/booklet.js';
-import { Bullets, Paragraphs, Words } from '../lines.js';
+import { Bullets, Paragraphs } from '../lines.js';
+import { Faults } from './faults.js';
 import { LeafFrame } from './leaf.js';
 import type { Book, Leaf } from './leaves.js';
 import { OwnName } from './own-name.js';
@@ -8,31 +9,6 @@ import { OwnName } from './own-name.js';
 type Named = Pick<Book, 'booklet' | 'labels'>;
 
 const placeOf = ({ exercise }: Pick<Watched, 'exercise'>): string => `partner--${exercise}`;
-
-function Faults({ book, faults }: { readonly book: Named } & Pick<Watched, 'faults'>) {
-  return (
-    <table class="pairs">
-      <thead>
-        <tr>
-          <th scope="col">{book.labels['you-see']}</th>
-          <th scope="col">{book.labels.say}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {faults.map(({ see, say }) => (
-          <tr>
-            <td>
-              <Words line={see} />
-            </td>
-            <td>
-              <Words line={say} />
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
-}
 
 function Beside({ book, part, of }: { readonly book: Named; readonly part: PartnerPart; readonly of: Watched }) {
   return (
@@ -42,7 +18,7 @@ function Beside({ book, part, of }: { readonly book: Named; readonly part: Partn
       </h3>
       <p class="lead">{of.count.join(' ')}</p>
       {of.watch.length === 0 ? null : <Bullets lines={of.watch} />}
-      {of.faults.length === 0 ? null : <Faults book={book} faults={of.faults} />}
+      {of.faults.length === 0 ? null : <Faults labels={book.labels} faults={of.faults} />}
       {of.stop.length === 0 ? null : (
         <div class="stop">
           <h4>{part.stopTitle}</h4>

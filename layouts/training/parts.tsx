@@ -61,7 +61,7 @@ export interface SheetProps {
 
 export function Sheet({ name, where, title, children, bar, answers, after }: SheetProps) {
   return (
-    <div class={`training-sheet ${name}${bar === undefined ? ' no-bar' : ''}`}>
+    <div class={`training-sheet ${name}`}>
       <div class="training-page">
         <header>
           {where === undefined ? null : <p class="where">{where}</p>}
@@ -70,8 +70,8 @@ export function Sheet({ name, where, title, children, bar, answers, after }: She
         {children}
         {answers === undefined ? null : <div class="answers">{answers}</div>}
       </div>
-      {after}
       {bar === undefined ? null : <div class="bar">{bar}</div>}
+      {after}
     </div>
   );
 }

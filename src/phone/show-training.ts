@@ -4,12 +4,11 @@
  */
 import { h, render } from 'preact';
 import { ScreenView } from '../../layouts/training/screen.js';
-import { clockText } from '../../layouts/training/set.js';
 import type { Shown } from '../../layouts/training/shown.js';
-import type { ClientPlan, ClientSet } from '../model/client-plan.js';
+import type { ClientPlan } from '../model/client-plan.js';
 import type { IsoDate } from '../model/day.js';
 import type { LogEvent } from '../model/log.js';
-import type { Act, Moment, Screen } from '../model/training.js';
+import type { Act, Moment, Screen, SessionPlace } from '../model/training.js';
 import type { ReplannedItem } from '../session/replan.js';
 import { comeBack } from '../session/training/come-back.js';
 import { screenOf } from '../session/training/screen-of.js';
@@ -17,9 +16,8 @@ import { stepTraining } from '../session/training/step-training.js';
 import type { Told } from '../session/training/told.js';
 import { readTrainingState, type TrainingState } from '../session/training/training-state.js';
 import { phoneSpeechOf } from '../words/phone-speech.js';
-import { saySet, saySetAloud } from '../words/say-dose.js';
-import { inUnit } from '../words/say-in-unit.js';
-import { NO_LOAD, sayLoad, sayLoadText } from '../words/say-load.js';
+import { sayClientLoad, sayClientSet, sayClientSetAloud } from '../words/say-client-set.js';
+import { buildTraining, HERE, makeRoomForBar } from './build-training.js';
 import type { Keep } from './keep/keep.js';
 import { localMoment } from './keep/stamp-marks.js';
 import { readFilm } from './read-film.js';
@@ -36,6 +34,7 @@ import {
 import { copyText, fileNameOf, messageOf, type Passed, passOn, saveText } from './send-marks.js';
 import { allowSound, keepAwake, signalBeat, signalEnd } from './signals.js';
 import { steadyTaps } from './steady-taps.js';
+import { watchClock } from './watch-clock.js';
 
 export interface Training {
   readonly book: HTMLElement;
@@ -45,11 +44,8 @@ export interface Training {
   readonly planAgain: ((events: readonly LogEvent[], now: Moment, today: IsoDate) => readonly ReplannedItem[]) | null;
 }
 
-const HERE = '#now';
 /** Two taps within so many milliseconds were meant as one. */
 const ONE_TAP_MS = 600;
-/** How often clocks are read while one is on the screen. */
-const LOOK_MS = 200;
 
 const localDay = (now: Date): IsoDate => localMoment(now).slice(0, 10);
 
@@ -58,17 +54,17 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
   const { phone } = speech.words;
   const emergency = readEmergency();
   const exerciseLanguage = readExerciseLanguage();
-  const { root, mount, status, wayIn, wayBack } = build(book, phone.trainingTitle);
+  const { root, mount, status, wayIn, wayBack } = buildTraining(book, phone.trainingTitle);
 
-  let state: TrainingState = atReturn(readTrainingState(keep.kept().state));
+  const makeRoom = makeRoomForBar(root, mount);
+
+  let state: TrainingState = readTrainingState(keep.kept().state);
   let replanned: readonly ReplannedItem[] = [];
   let persisted: boolean | null = null;
   let passed: Passed | null = null;
   let storing = false;
   let lastTap = Number.NEGATIVE_INFINITY;
   let shownKind = '';
-  /** The end that was signalled last: a moment, so that none is told twice. */
-  let signalled = 0;
 
   const told = (): Told => {
     const now = new Date();
@@ -95,18 +91,9 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
     replanned = planAgain === null ? [] : planAgain(keep.events(), now.getTime(), localDay(now));
   };
 
-  const loadOf = ({ load }: Pick<ClientSet, 'load'>) =>
-    load === undefined ? NO_LOAD : inUnit(sayLoad(load, [], speech), keep.kept().settings.units, speech);
-  const dose = (set: ClientSet): string => {
-    const first = saySet(loadOf(set), set, speech);
-    const { then: next } = set;
-    return next === undefined ? first : speech.words.doses.followed(first, saySet(loadOf(next), next, speech));
-  };
-  const aloud = (set: ClientSet): string => {
-    const first = saySetAloud(loadOf(set), set, speech);
-    const { then: next } = set;
-    return next === undefined ? first : speech.words.doses.followed(first, saySetAloud(loadOf(next), next, speech));
-  };
+  const isOn = (): boolean => location.hash === HERE;
+  const units = () => keep.kept().settings.units;
+  const titleOf = (place: SessionPlace): string => headingOf(sessionLeafId(plan, place)) || place.name;
 
   /** Said once to whoever listens: the same words twice would be heard once. */
   const announce = (words: string): void => {
@@ -141,14 +128,14 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
       act(one).catch(() => undefined);
     },
     now,
-    dose,
-    aloud,
-    load: (load) => sayLoadText(loadOf({ load })),
+    dose: (set) => sayClientSet(set, units(), speech),
+    aloud: (set) => sayClientSetAloud(set, units(), speech),
+    load: (load) => sayClientLoad(load, units(), speech),
     nameOf,
     exerciseLanguage,
     leaf: (place, row, exercise) => readTurn(plan, place, row, exercise),
     around: (place, which) => readAround(plan, place, which),
-    sessionTitle: (place) => headingOf(sessionLeafId(plan, place)) || place.name,
+    sessionTitle: titleOf,
     film: ({ occurrence }) => readFilm(plan, occurrence),
     changes: readChanges(),
     emergency,
@@ -163,22 +150,27 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
     const screen = screenOf(now, state);
     const kind = screen.kind === 'pain' ? `pain ${screen.step.at}` : screen.kind;
     render(h(ScreenView, { screen, shown: shown(now.now, screen) }), mount);
+    makeRoom();
     root.classList.toggle('left-hand', now.settings.leftHand);
-    const isOn = location.hash === HERE;
-    if (kind !== shownKind && isOn) {
-      scrollTo(0, 0);
-      mount.querySelector<HTMLElement>('h2')?.focus({ preventScroll: true });
-    }
+    if (kind !== shownKind && isOn()) toTop();
     shownKind = kind;
-    const training = state.occurrence !== null && !['home', 'finished', 'send', 'this phone'].includes(kind);
-    wayBack.hidden = isOn || !training;
-    wayBack.textContent = phone.toTraining;
-    wayIn.textContent =
-      screen.kind === 'home' && screen.next !== null
-        ? phone.startSession(shown(0, screen).sessionTitle(screen.next))
-        : phone.toTraining;
-    keepAwake(isOn && now.settings.awake && screen.kind === 'set').catch(() => undefined);
+    showWays(screen);
+    keepAwake(isOn() && now.settings.awake && screen.kind === 'set').catch(() => undefined);
     return screen;
+  }
+
+  function toTop(): void {
+    scrollTo(0, 0);
+    mount.querySelector<HTMLElement>('h2')?.focus({ preventScroll: true });
+  }
+
+  /** In from the cover, and back from any leaf while a session is in hand. */
+  function showWays(screen: Screen): void {
+    const training = state.occurrence !== null && !['home', 'finished', 'send', 'this phone'].includes(screen.kind);
+    wayBack.hidden = isOn() || !training;
+    wayBack.textContent = phone.toTraining;
+    const next = screen.kind === 'home' ? screen.next : null;
+    wayIn.textContent = next === null ? phone.toTraining : phone.startSession(titleOf(next));
   }
 
   async function act(one: Act): Promise<void> {
@@ -230,41 +222,29 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
     return phone.marked(last.number, Math.round((rest.over - rest.began) / 1000));
   }
 
-  /** Reads the clock: figures on the screen follow it, and an end is told once, by sight, sound and word in one frame. */
-  function look(): void {
-    const now = Date.now();
-    const clock = mount.querySelector<HTMLElement>('.clock');
-    if (clock === null || location.hash !== HERE) return;
-    const over = Number(clock.dataset.over);
-    clock.textContent = clockText(over, now);
-    const beat = Math.floor(now / 1000);
-    if (beat !== lastBeat) {
-      lastBeat = beat;
-      if (over > now && mount.querySelector('.resting') === null) signalBeat(keep.kept().settings);
-    }
-    if (over > now || signalled === over) return;
-    const late = now - over;
-    signalled = over;
-    const screen = draw();
-    clock.classList.toggle('over', Number(clock.dataset.over) <= now);
-    // One that came while nobody looked is seen, and not told as if it were new.
-    if (late > LATE_MS && document.visibilityState !== 'visible') return;
+  /** What an end comes to, by sound and in one polite sentence. */
+  function tellEnd(over: Moment): void {
     signalEnd(keep.kept().settings);
+    const screen = screenOf(told(), state);
     if (screen.kind !== 'set') return;
     if (screen.rest !== null) announce(phone.restOverFor(screen.number));
     // Work that goes by the clock has begun by itself.
     else if (screen.clock.kind === 'work and pause' && screen.clock.began === over) announce(phone.workNow);
   }
-  let lastBeat = 0;
+
+  const look = watchClock({
+    mount,
+    isOn,
+    beat: () => signalBeat(keep.kept().settings),
+    ended: draw,
+    tell: tellEnd,
+  });
 
   const turn = (): void => {
-    const here = location.hash === HERE;
-    document.body.classList.toggle('training', here);
-    root.hidden = !here;
+    document.body.classList.toggle('training', isOn());
+    root.hidden = !isOn();
     draw();
-    if (!here) return;
-    scrollTo(0, 0);
-    mount.querySelector<HTMLElement>('h2')?.focus({ preventScroll: true });
+    if (isOn()) toTop();
   };
 
   steadyTaps(root);
@@ -295,8 +275,6 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
       look();
     });
   }
-  document.addEventListener('visibilitychange', look);
-  setInterval(look, LOOK_MS);
   addEventListener('hashchange', turn);
   showKept();
   // Whoever has been here before comes to train.
@@ -306,51 +284,7 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
   turn();
 }
 
-const LATE_MS = 3000;
-
-/** Whoever comes back is not told once more that it is done. */
-const atReturn = (state: TrainingState): TrainingState =>
-  state.view === 'finished' || state.view === 'send' || state.view === 'this phone'
-    ? { ...state, view: 'home' }
-    : state;
-
 const isLighter = (replanned: readonly ReplannedItem[], occurrence: number | undefined): boolean =>
   replanned.some(
     ({ occurrence: own, paper, today }) => own === occurrence && (today?.load?.grams ?? 0) < (paper?.load?.grams ?? 0),
   );
-
-interface Built {
-  readonly root: HTMLElement;
-  readonly mount: HTMLElement;
-  readonly status: HTMLElement;
-  readonly wayIn: HTMLElement;
-  readonly wayBack: HTMLElement;
-}
-
-/** The section of the screens, the way into it from the cover, and the way back from any leaf. */
-function build(book: HTMLElement, title: string): Built {
-  const root = document.createElement('section');
-  root.id = 'training';
-  root.hidden = true;
-  root.setAttribute('aria-label', title);
-  const mount = document.createElement('div');
-  const status = document.createElement('p');
-  status.className = 'heard';
-  status.setAttribute('role', 'status');
-  status.id = 'training-says';
-  root.append(mount, status);
-  book.before(root);
-  const wayBack = document.createElement('a');
-  wayBack.href = HERE;
-  wayBack.className = 'to-training';
-  wayBack.hidden = true;
-  book.after(wayBack);
-  const wayIn = document.createElement('a');
-  wayIn.href = HERE;
-  wayIn.className = 'main';
-  const line = document.createElement('p');
-  line.className = 'on way-in';
-  line.append(wayIn);
-  book.querySelector('.leaf.cover header')?.after(line);
-  return { root, mount, status, wayIn, wayBack };
-}

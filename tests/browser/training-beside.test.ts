@@ -3,8 +3,7 @@
  * phone itself, what is sent. On each of them the rules of axe-core with the stricter contrast, the width, the height of
  * what can be tapped, and the length of what is said.
  */
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -15,13 +14,13 @@ import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile } from '../../src/web/render-booklet.js';
 import { englishPhone as WORDS } from '../../src/words/english-phone.js';
 import { holdPhone, openBrowser } from './phone.js';
+import { faultsOf } from './screen-rules.js';
 import { issuedFor, kindOf, nextTap, toTraining } from './train-page.js';
 
 const START = new Date('2027-01-04T18:00:00');
 const CHEST = WORDS.signs['chest, jaw or arm pain'];
 let browser: Browser;
 let folder: string;
-let axe: string;
 let context: BrowserContext | undefined;
 
 beforeAll(async () => {
@@ -29,7 +28,6 @@ beforeAll(async () => {
   const { booklet, sent } = await issuedFor('rowan-ashby');
   const parts = await prepareShell(webSources());
   await writeFile(join(folder, 'booklet.html'), renderBookletFile(booklet, sent, parts));
-  axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
   browser = await openBrowser();
 });
 afterEach(async () => {
@@ -58,37 +56,6 @@ async function untilSet(page: Page): Promise<void> {
   expect(await kindOf(page)).toBe('set');
 }
 
-/** What is wrong with the screen that stands; a sentence of an exercise's author is not counted. */
-async function faults(page: Page): Promise<readonly string[]> {
-  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const { axe: rules } = window as unknown as {
-      axe: {
-        run: (on: string, how: object) => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
-      };
-    };
-    const how = { rules: { 'color-contrast-enhanced': { enabled: true } } };
-    const { violations } = await rules.run('#training', how);
-    const taps = [...document.querySelectorAll('#training button, #training a.tap')];
-    const said = [...document.querySelectorAll('#training p, #training button, #training h2')].filter(
-      (one) => one.closest('.of-the-day, .around-lines, .stop, .why, .heard, .paper') === null,
-    );
-    return [
-      ...violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`),
-      ...(document.documentElement.scrollWidth > innerWidth ? ['wider than the phone'] : []),
-      ...(document.querySelectorAll('#training .filled').length > 1 ? ['two filled buttons'] : []),
-      ...taps
-        .map((one) => ({ text: one.textContent, height: one.getBoundingClientRect().height }))
-        .filter(({ height }) => height > 0 && height < 52)
-        .map(({ text, height }) => `${text}: ${height} px high`),
-      ...said
-        .flatMap((one) => (one.textContent ?? '').split(/(?<=[.!?])\s/))
-        .filter((sentence) => sentence.trim().split(/\s+/).length > 12)
-        .map((sentence) => `too long: ${sentence}`),
-    ];
-  });
-}
-
 test.each([
   [360, 640, 'light'],
   [320, 568, 'dark'],
@@ -104,7 +71,7 @@ test.each([
   const look = async (): Promise<void> => {
     const title = (await page.locator('#training h2').textContent()) ?? '';
     met.add(title);
-    const wrong = await faults(page);
+    const wrong = await faultsOf(page);
     if (wrong.length > 0) found[title] = wrong;
   };
   const tapAndLook = async (...buttons: readonly string[]): Promise<void> => {

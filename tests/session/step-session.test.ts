@@ -1,43 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { planBlock } from '../../src/engine/plan-block.js';
 import type { LogEvent } from '../../src/model/log.js';
-import type { Plan } from '../../src/model/plan.js';
 import { stepSession } from '../../src/session/step-session.js';
-import { sayPlan } from '../../src/words/say-plan.js';
-import {
-  aBlock,
-  aClient,
-  aLibrary,
-  anExercise,
-  aProgramme,
-  aRow,
-  aSession,
-  aTest,
-  kg,
-  on,
-} from '../engine/make-block.js';
+import { circuitPlan as plan } from './circuit-plan.js';
 import { doAsPlanned, keysOf, markId, sessionAt } from './make-marks.js';
-
-const exercises = [
-  anExercise('squat'),
-  anExercise('row', { pattern: 'pull', sides: 'each' }),
-  anExercise('press', { pattern: 'push' }),
-];
-const round = aBlock([aRow('row'), aRow('press')], { kind: 'circuit', rounds: 3, name: 'Round' });
-const programme = aProgramme([aSession('A', aBlock([aRow('squat')]), round), aSession('B', aBlock([aRow('squat')]))]);
-const tests = [
-  aTest('squat', 10, { load: kg('16') }),
-  aTest('row', 10, { load: kg('12') }),
-  aTest('press', 9, { load: kg('12') }),
-];
-const { value } = planBlock({
-  library: aLibrary(exercises, programme),
-  client: aClient({ days: [1, 4], tests }),
-  today: on('2026-12-20'),
-  edition: 1,
-});
-const plan: Plan = sayPlan(value ?? expect.fail('no plan'));
 
 const all = doAsPlanned(plan, 1);
 const first = (count: number): readonly LogEvent[] => all.slice(0, count);

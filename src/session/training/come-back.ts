@@ -19,8 +19,8 @@ export function comeBack(told: Told, state: TrainingState): TrainingState {
   // What an edition changes is read before it is gone on with.
   if (told.seenEdition !== null && told.seenEdition < told.plan.edition) return home;
   const at = inSession(told, state);
-  if (at === null) return BESIDE.includes(state.view) ? state : home;
-  if (BESIDE.includes(state.view) || at.stepped.status === 'closed') return state;
+  // Nobody is told once more that it is done, or asked once more to send.
+  if (at === null || at.stepped.status === 'closed' || BESIDE.includes(state.view)) return home;
   const { inHand } = state;
   const set = at.today.work.find(({ stepped }) => stepped.key === inHand?.key && stepped.marked === null);
   if (set !== undefined && inHand !== null) {

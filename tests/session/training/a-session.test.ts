@@ -1,45 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { planBlock } from '../../../src/engine/plan-block.js';
 import type { ClientPlan } from '../../../src/model/client-plan.js';
 import type { Screen, SetScreen } from '../../../src/model/training.js';
 import { clientPlanOf } from '../../../src/web/client-plan.js';
-import { sayPlan } from '../../../src/words/say-plan.js';
 import { everyShapeSent } from '../../browser/every-shape-booklet.js';
-import {
-  aBlock,
-  aClient,
-  aLibrary,
-  anExercise,
-  aProgramme,
-  aRow,
-  aSession,
-  aTest,
-  kg,
-  on,
-} from '../../engine/make-block.js';
+import { circuitPlan } from '../circuit-plan.js';
 import { Held, nextAct } from './hold.js';
 
-const exercises = [
-  anExercise('squat'),
-  anExercise('row', { pattern: 'pull', sides: 'each' }),
-  anExercise('press', { pattern: 'push' }),
-];
-const round = aBlock([aRow('row'), aRow('press')], { kind: 'circuit', rounds: 3, name: 'Round' });
-const programme = aProgramme([aSession('A', aBlock([aRow('squat')]), round), aSession('B', aBlock([aRow('squat')]))]);
-const { value } = planBlock({
-  library: aLibrary(exercises, programme),
-  client: aClient({
-    days: [1, 4],
-    tests: [
-      aTest('squat', 10, { load: kg('16') }),
-      aTest('row', 10, { load: kg('12') }),
-      aTest('press', 9, { load: kg('12') }),
-    ],
-  }),
-  today: on('2026-12-20'),
-  edition: 1,
-});
-const plan: ClientPlan = clientPlanOf(sayPlan(value ?? expect.fail('no plan')));
+const plan: ClientPlan = clientPlanOf(circuitPlan);
 const monday = '2027-01-04';
 
 function isSet(screen: Screen): SetScreen {

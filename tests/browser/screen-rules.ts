@@ -1,0 +1,55 @@
+/** What holds of every training screen, whatever it shows. */
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+
+let axe: string | undefined;
+
+interface Rules {
+  readonly run: (
+    on: string,
+    how: object,
+  ) => Promise<{
+    readonly violations: readonly { readonly id: string; readonly nodes: readonly { readonly html: string }[] }[];
+  }>;
+}
+
+/**
+ * What is wrong with the screen that stands: by the rules of axe-core with the stricter contrast (WCAG 2.2, 1.4.6), by its
+ * width, by the height of what can be tapped, by filled buttons and controls of the bar, and by the length of what is said. Words
+ * of an exercise's author are not counted.
+ */
+export async function faultsOf(page: Page): Promise<readonly string[]> {
+  if (!(await page.evaluate(() => 'axe' in window))) {
+    axe ??= await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+    await page.evaluate(axe);
+  }
+  return page.evaluate(async () => {
+    const { axe: rules } = window as unknown as { readonly axe: Rules };
+    const { violations } = await rules.run('#training', { rules: { 'color-contrast-enhanced': { enabled: true } } });
+    const all = (selector: string): readonly Element[] => [...document.querySelectorAll(`#training ${selector}`)];
+    const bar = document.querySelector('#training .bar');
+    const top = bar?.getBoundingClientRect().top ?? innerHeight;
+    const held = document.activeElement;
+    const beneath = held !== null && held.closest('.bar') === null && held.getBoundingClientRect().top > top;
+    const share = (bar?.getBoundingClientRect().height ?? 0) / innerHeight;
+    const authors = '.of-the-day, .around-lines, .stop, .why, .heard, .paper, .asked';
+    return [
+      ...violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`),
+      ...(document.documentElement.scrollWidth > innerWidth ? ['wider than the phone'] : []),
+      ...(all('.filled').length > 1 ? ['two filled buttons'] : []),
+      ...((bar?.querySelectorAll('button, a').length ?? 0) > 3 ? ['more than three controls in the bar'] : []),
+      ...(share > 0.4 ? [`a bar of ${Math.round(100 * share)} %`] : []),
+      ...(beneath ? ['what has the focus lies beneath the bar'] : []),
+      ...[...all('button'), ...all('a.tap')]
+        .map((one) => ({ text: one.textContent, height: one.getBoundingClientRect().height }))
+        .filter(({ height }) => height > 0 && height < 52)
+        .map(({ text, height }) => `${text}: ${height} px high`),
+      ...[...all('p'), ...all('button'), ...all('h2')]
+        .filter((one) => one.closest(authors) === null)
+        .flatMap((one) => (one.textContent ?? '').split(/(?<=[.!?])\s/))
+        .filter((sentence) => sentence.trim().split(/\s+/).length > 12)
+        .map((sentence) => `too long: ${sentence}`),
+    ];
+  });
+}

@@ -1,0 +1,195 @@
+/**
+ * Screens that stand only in certain states: what is to be known on the way in, and every shape an exercise can have. On each
+ * the rules of every training screen; and what is heard never comes without what is seen.
+ */
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { webSources } from '../../src/app/web-sources.js';
+import type { ClientPlan } from '../../src/model/client-plan.js';
+import { prepareShell } from '../../src/web/prepare-shell.js';
+import { renderBookletFile } from '../../src/web/render-booklet.js';
+import { englishPhone as WORDS } from '../../src/words/english-phone.js';
+import { everyShapeBooklet, everyShapeSent } from './every-shape-booklet.js';
+import { holdPhone, openBrowser } from './phone.js';
+import { faultsOf } from './screen-rules.js';
+import { type Issued, issuedFor, kindOf, nextTap, toTraining } from './train-page.js';
+
+const START = Date.parse('2027-01-04T18:00:00');
+const DAY = 86_400_000;
+let browser: Browser;
+let folder: string;
+let issued: Issued;
+let context: BrowserContext | undefined;
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'states-'));
+  issued = await issuedFor('rowan-ashby');
+  const { booklet, sent } = issued;
+  const parts = await prepareShell(webSources());
+  const { bookletId: _, ...unissued } = sent;
+  const plans: Readonly<Record<string, ClientPlan>> = {
+    first: sent,
+    second: { ...sent, edition: 2 },
+    ended: { ...sent, standing: 'ended' },
+    withdrawn: { ...sent, standing: 'withdrawn' },
+    draft: { ...unissued, edition: 0 },
+  };
+  for (const [name, plan] of Object.entries(plans))
+    await writeFile(join(folder, `${name}.html`), renderBookletFile(booklet, plan, parts));
+  await writeFile(join(folder, 'shapes.html'), renderBookletFile(everyShapeBooklet, everyShapeSent, parts));
+  browser = await openBrowser();
+});
+afterEach(async () => {
+  await context?.close();
+  context = undefined;
+});
+afterAll(async () => {
+  await browser?.close();
+  await rm(folder, { recursive: true, force: true });
+});
+
+async function hold(scheme: 'light' | 'dark' = 'light'): Promise<Page> {
+  context = await holdPhone(browser, { scheme });
+  const page = await context.newPage();
+  await page.clock.install({ time: START });
+  return page;
+}
+
+async function open(page: Page, name: string): Promise<void> {
+  await page.goto('about:blank');
+  await page.goto(`${pathToFileURL(join(folder, `${name}.html`)).href}#now`);
+  await toTraining(page);
+}
+
+async function tap(page: Page, selector: string): Promise<void> {
+  const before = await page.evaluate(() => document.querySelector('#training')?.innerHTML);
+  await page.locator(selector).first().tap({ timeout: 5000 });
+  await page.waitForFunction((was) => document.querySelector('#training')?.innerHTML !== was, before);
+  await page.clock.runFor(700);
+}
+
+const read = async (page: Page): Promise<string> =>
+  ((await page.locator('#training .training-page').textContent()) ?? '').replaceAll('\u00a0', ' ');
+
+async function untilSet(page: Page): Promise<void> {
+  for (let taps = 0; taps < 12 && (await kindOf(page)) !== 'set'; taps += 1) {
+    await tap(page, nextTap(await kindOf(page)));
+  }
+}
+
+test('on the way in: a draft, an edition that ended or was withdrawn, a browser that keeps nothing', async () => {
+  const page = await hold();
+  const said = { draft: WORDS.draft[0], ended: WORDS.ended, withdrawn: WORDS.withdrawn };
+  for (const [name, words] of Object.entries(said)) {
+    await open(page, name);
+    expect(await read(page)).toContain(words);
+    expect(await faultsOf(page)).toEqual([]);
+    // Nobody trains from a booklet that no longer holds.
+    expect(await page.locator('#training-main').count()).toBe(name === 'draft' ? 1 : 0);
+  }
+  await page.addInitScript(() => Object.defineProperty(window, 'indexedDB', { value: undefined }));
+  await open(page, 'first');
+  expect(await read(page)).toContain(WORDS.cannotKeep['no storage'][0]);
+  expect(await page.locator('#training-main').count()).toBe(0);
+  expect(await faultsOf(page)).toEqual([]);
+});
+
+test('on the way in: a set left in hand, a new edition, days away, and marks not yet passed on', async () => {
+  const page = await hold('dark');
+  await open(page, 'first');
+  await untilSet(page);
+  await tap(page, '#training-main');
+  if ((await kindOf(page)).includes('resting')) await tap(page, '#training-main');
+  await page.clock.fastForward(300_000);
+  await open(page, 'first');
+  expect(await read(page)).toMatch(/You were on set \d, five minutes ago\.Did you finish it\?/);
+  expect(await faultsOf(page)).toEqual([]);
+  await tap(page, '#training-main');
+  for (let taps = 0; taps < 120 && (await kindOf(page)) !== 'finished'; taps += 1) {
+    await tap(page, nextTap(await kindOf(page)));
+  }
+  await tap(page, '.bar .tap >> nth=0');
+  expect(await read(page)).toContain('1 session not yet passed to your coach.');
+  expect(await faultsOf(page)).toEqual([]);
+  await page.clock.setSystemTime(START + 10 * DAY);
+  await open(page, 'second');
+  const home = await read(page);
+  expect(home).toContain(WORDS.newEdition(2)[0]);
+  expect(home).toContain(WORDS.newEdition(2)[1]);
+  expect(home).toMatch(/It has been 10 days\.Nothing to catch up\./);
+  expect(await faultsOf(page)).toEqual([]);
+});
+
+test('every shape of an exercise, with its table, its gate, its clock', { timeout: 120_000 }, async () => {
+  const page = await hold();
+  await open(page, 'shapes');
+  const seen = new Set<string>();
+  const wrong: Record<string, readonly string[]> = {};
+  for (let taps = 0; taps < 160; taps += 1) {
+    const kind = await kindOf(page);
+    const name = `${kind}: ${await page.locator('#training h2').textContent()}`;
+    if (!seen.has(name)) {
+      seen.add(name);
+      const found = await faultsOf(page);
+      if (found.length > 0) wrong[name] = found;
+    }
+    if (kind === 'finished') break;
+    await tap(page, nextTap(kind));
+  }
+  expect(await kindOf(page)).toBe('finished');
+  expect(seen.size).toBeGreaterThan(10);
+  expect(wrong).toEqual({});
+});
+
+test('a buzz or a sound comes in the frame in which the clock changes its figures and its shape', async () => {
+  const page = await hold();
+  await page.addInitScript(() => {
+    const felt: string[] = [];
+    Object.assign(window, { felt });
+    Object.defineProperty(navigator, 'vibrate', {
+      value: () => {
+        const clock = document.querySelector('#training .clock');
+        felt.push(`${clock?.textContent} ${clock?.className}`);
+        return true;
+      },
+    });
+  });
+  await open(page, 'first');
+  await tap(page, `#training button:text-is(${JSON.stringify(WORDS.thisPhone)})`);
+  await tap(page, `#training button:text-is(${JSON.stringify(WORDS.vibration)})`);
+  await tap(page, '#training-main');
+  await untilSet(page);
+  await tap(page, '#training-main');
+  expect(await kindOf(page)).toContain('resting');
+  await page.clock.runFor(200_000);
+  const felt = await page.evaluate(() => (window as unknown as { readonly felt: readonly string[] }).felt);
+  expect(felt).toEqual(['0:00 clock over']);
+});
+
+test('with less motion nothing moves; with more contrast every line is heavier', async () => {
+  const page = await hold();
+  await open(page, 'first');
+  const widths = (): Promise<readonly string[]> =>
+    page.evaluate(() =>
+      ['.tap', '.bar'].map((one) => {
+        const element = document.querySelector(`#training ${one}`);
+        return element ? getComputedStyle(element).borderTopWidth : '';
+      }),
+    );
+  const plain = await widths();
+  await page.emulateMedia({ contrast: 'more', reducedMotion: 'reduce' });
+  expect((await widths()).map(Number.parseFloat).every((width, i) => width > Number.parseFloat(plain[i] ?? ''))).toBe(
+    true,
+  );
+  await untilSet(page);
+  await tap(page, '#training-main');
+  const moving = await page.evaluate(
+    () => document.getAnimations().filter(({ playState }) => playState === 'running').length,
+  );
+  expect(moving).toBe(0);
+  expect(await faultsOf(page)).toEqual([]);
+});
