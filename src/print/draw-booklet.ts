@@ -5,6 +5,7 @@ import type { ProblemTable } from '../model/problem.js';
 import { ofClient, type Problem } from '../model/problem.js';
 import type { Result } from '../model/result.js';
 import { drawPages } from './draw-pages.js';
+import { formatOf } from './format.js';
 import { layOutBooklet } from './lay-out-booklet.js';
 import { loadFaces, measureWith } from './load-faces.js';
 import { missingLetters } from './missing-letters.js';
@@ -34,5 +35,5 @@ export async function drawBooklet(booklet: Booklet, client: ClientId): Promise<R
   const missing = missingLetters(pages, measure);
   if (missing) return { value: null, problems: [...problems, notPrintable(client, { why: 'letters', ...missing })] };
   const { title, author, language, date } = booklet;
-  return { value: await drawPages(pages, { title, author, language, date }, faces), problems };
+  return { value: await drawPages(pages, { title, author, language, date }, faces, formatOf(measure.sheet)), problems };
 }

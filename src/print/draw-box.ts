@@ -1,4 +1,5 @@
 /** One box on the current page, in PDF operators. The page's axes are pdfkit's: from the top left corner, y downwards. */
+import { type Format, sizeOf } from './format.js';
 import type { Box, FrameBox, LineBox, TextBox } from './page.js';
 import { FEATURES, TYPE_STYLES } from './type-styles.js';
 
@@ -23,11 +24,12 @@ function shownGlyphs(glyphs: readonly string[], positions: readonly PDFKit.Shape
 }
 
 /** Marks that a face places apart, one glyph at a time; everything else in one go. */
-function textOperators(document: PDFKit.PDFDocument, box: TextBox): string {
-  const { face, size } = TYPE_STYLES[box.style];
+function textOperators(document: PDFKit.PDFDocument, box: TextBox, format: Format): string {
+  const { face } = TYPE_STYLES[box.style];
+  const size = sizeOf(format, box.style);
   const [glyphs, positions] = document._font.encode(box.endsAtSpace ? `${box.text} ` : box.text, FEATURES[face]);
   const at = (x: number, y: number): string => `1 0 0 -1 ${number(x)} ${number(y)} Tm`;
-  const start = `BT /${document._font.id} ${size} Tf`;
+  const start = `BT /${document._font.id} ${number(size)} Tf`;
   if (positions.every((position) => position.xOffset === 0 && position.yOffset === 0))
     return `${start} ${at(box.x, box.y)} ${shownGlyphs(glyphs, positions)} ET`;
   const scale = size / 1000;
@@ -41,11 +43,11 @@ function textOperators(document: PDFKit.PDFDocument, box: TextBox): string {
   return `${start} ${each.join(' ')} ET`;
 }
 
-function drawText(document: PDFKit.PDFDocument, box: TextBox): void {
+function drawText(document: PDFKit.PDFDocument, box: TextBox, format: Format): void {
   document.font(TYPE_STYLES[box.style].face);
   const font = document._font;
   document.page.fonts[font.id] ??= font.ref();
-  document.addContent(textOperators(document, box));
+  document.addContent(textOperators(document, box, format));
 }
 
 function lineOperators(box: LineBox): string {
@@ -57,10 +59,10 @@ const frameOperators = (box: FrameBox): string =>
   `${number(box.thickness)} w ${number(box.x)} ${number(box.y)} ${number(box.width)} ${number(box.height)} re S`;
 
 /** Black is what a page begins with: grey 0, so no colour is ever set. */
-export function drawBox(document: PDFKit.PDFDocument, box: Box): void {
+export function drawBox(document: PDFKit.PDFDocument, box: Box, format: Format): void {
   switch (box.kind) {
     case 'text':
-      drawText(document, box);
+      drawText(document, box, format);
       break;
     case 'line':
       document.addContent(lineOperators(box));

@@ -5,9 +5,10 @@
 import type { IsoDate } from '../model/day.js';
 import { drawBox } from './draw-box.js';
 import { Structure } from './draw-structure.js';
+import { drawnAs, type Format } from './format.js';
 import type { Faces } from './load-faces.js';
 import type { Box, Page, Tag } from './page.js';
-import { LINE, PAGE_HEIGHT, PAGE_WIDTH } from './sheet.js';
+import { LINE } from './sheet.js';
 import type { Face } from './type-styles.js';
 
 export interface DocumentInfo {
@@ -68,7 +69,7 @@ function stretches(boxes: readonly Box[]): readonly (readonly Box[])[] {
   return grouped;
 }
 
-function drawPage(document: PDFKit.PDFDocument, page: Page, structure: Structure): void {
+function drawPage(document: PDFKit.PDFDocument, page: Page, structure: Structure, format: Format): void {
   document.addPage();
   Object.assign(document.page.dictionary.data, { Tabs: 'S' });
   for (const target of page.targets) document.addNamedDestination(target.name, 'XYZ', 0, target.y, null);
@@ -82,22 +83,28 @@ function drawPage(document: PDFKit.PDFDocument, page: Page, structure: Structure
     }
     if (tag) structure.open(tag);
     else document.markContent('Artifact', { type: 'Layout' });
-    for (const box of boxes) drawBox(document, box);
+    for (const box of boxes) drawBox(document, box, format);
     document.endMarkedContent();
     if (tag?.role === 'Figure') structure.bound(tag, boxes);
-    if (tag) linkTo(document, boxes, tag, structure);
+    if (tag) linkTo(document, boxes, tag, structure, format);
   }
 }
 
 /** One click field over a link's words, named by them. */
-function linkTo(document: PDFKit.PDFDocument, boxes: readonly Box[], tag: Tag, structure: Structure): void {
+function linkTo(
+  document: PDFKit.PDFDocument,
+  boxes: readonly Box[],
+  tag: Tag,
+  structure: Structure,
+  { times }: Format,
+): void {
   const words = boxes.filter((box) => box.kind === 'text').filter((box) => box.to !== undefined);
   const [first] = words;
   if (!first?.to) return;
   const left = Math.min(...words.map((box) => box.x));
   const right = Math.max(...words.map((box) => box.x + box.width));
-  const top = Math.min(...words.map((box) => box.y)) - LINE + 3;
-  const bottom = Math.max(...words.map((box) => box.y)) + 3;
+  const top = Math.min(...words.map((box) => box.y)) - (LINE - 3) * times;
+  const bottom = Math.max(...words.map((box) => box.y)) + 3 * times;
   document.goTo(left, top, right - left, bottom - top, first.to, {
     structParent: structure.element(tag),
     Contents: Object(words.map((box) => box.text).join(' ')),
@@ -105,10 +112,17 @@ function linkTo(document: PDFKit.PDFDocument, boxes: readonly Box[], tag: Tag, s
   structure.element(tag).end();
 }
 
-export async function drawPages(pages: readonly Page[], info: DocumentInfo, faces: Faces): Promise<Uint8Array> {
+/** `laid` as they were laid out, on the sheet of the format. */
+export async function drawPages(
+  laid: readonly Page[],
+  info: DocumentInfo,
+  faces: Faces,
+  format: Format,
+): Promise<Uint8Array> {
+  const pages = laid.map((page) => drawnAs(page, format));
   const [{ default: Document }, { toBytes }] = await Promise.all([import('pdfkit'), import('pdfkit/output')]);
   const document = new Document({
-    size: [PAGE_WIDTH, PAGE_HEIGHT],
+    size: [format.paper.width, format.paper.height],
     margin: 0,
     autoFirstPage: false,
     pdfVersion: '1.7',
@@ -126,8 +140,8 @@ export async function drawPages(pages: readonly Page[], info: DocumentInfo, face
   document._id = identify(pages, info);
   escapeMetadata(document);
   for (const face of FACES) document.registerFont(face, faces[face]);
-  const structure = new Structure(document);
-  for (const page of pages) drawPage(document, page, structure);
+  const structure = new Structure(document, format);
+  for (const page of pages) drawPage(document, page, structure, format);
   structure.close();
   document._root.data.PageLabels = { Nums: [0, { S: 'D', St: 1 }] };
   const bytes = toBytes(document);

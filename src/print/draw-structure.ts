@@ -1,13 +1,12 @@
 /** The tree of tags, built while pages are drawn: an element is made when first met, in reading order, and stays open. */
+import { type Format, sizeOf } from './format.js';
 import type { Box, Tag } from './page.js';
-import { PAGE_HEIGHT } from './sheet.js';
-import { TYPE_STYLES } from './type-styles.js';
 
-function cornersOf(box: Box): readonly (readonly [number, number])[] {
+function cornersOf(box: Box, format: Format): readonly (readonly [number, number])[] {
   switch (box.kind) {
     case 'text':
       return [
-        [box.x, box.y - TYPE_STYLES[box.style].size],
+        [box.x, box.y - sizeOf(format, box.style)],
         [box.x + box.width, box.y],
       ];
     case 'line':
@@ -27,11 +26,13 @@ function cornersOf(box: Box): readonly (readonly [number, number])[] {
 
 export class Structure {
   readonly #document: PDFKit.PDFDocument;
+  readonly #format: Format;
   readonly #root: PDFKit.PDFStructureElement;
   readonly #elements = new Map<Tag, PDFKit.PDFStructureElement>();
 
-  constructor(document: PDFKit.PDFDocument) {
+  constructor(document: PDFKit.PDFDocument, format: Format) {
     this.#document = document;
+    this.#format = format;
     this.#root = document.struct('Document', {});
     document.addStructure(this.#root);
   }
@@ -60,9 +61,9 @@ export class Structure {
 
   /** Where a figure stands on its page, in the axes of the file: from the bottom left corner, y upwards. */
   bound(tag: Tag, boxes: readonly Box[]): void {
-    const points = boxes.flatMap((box) => cornersOf(box));
+    const points = boxes.flatMap((box) => cornersOf(box, this.#format));
     const xs = points.map(([x]) => x);
-    const ys = points.map(([, y]) => PAGE_HEIGHT - y);
+    const ys = points.map(([, y]) => this.#format.paper.height - y);
     this.element(tag).dictionary.data.A = {
       O: 'Layout',
       Placement: 'Block',

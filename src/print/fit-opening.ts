@@ -1,5 +1,4 @@
 /** Where a session is parted between the left and the right page of its opening. Heights only; it sets nothing. */
-import { LINES_ON_PAGE } from './sheet.js';
 
 export interface RowHeight {
   readonly lines: number;
@@ -32,15 +31,16 @@ export function fitOpening(
   head: number,
   rows: readonly RowHeight[],
   after: number,
+  linesOnPage: number,
 ): Opening | undefined {
   const all = before + sum(rows) + after;
-  if (all <= LINES_ON_PAGE) return { versoLines: all, rectoLines: 0, cost: 0 };
+  if (all <= linesOnPage) return { versoLines: all, rectoLines: 0, cost: 0 };
   let best: Opening | undefined;
   for (let breakAt = 1; breakAt < rows.length; breakAt += 1) {
     const versoLines = before + sum(rows.slice(0, breakAt));
     const rectoLines = head + sum(rows.slice(breakAt)) + after;
-    if (versoLines > LINES_ON_PAGE || rectoLines > LINES_ON_PAGE) continue;
-    const white = Math.max(0, LINES_ON_PAGE - versoLines - WELCOME);
+    if (versoLines > linesOnPage || rectoLines > linesOnPage) continue;
+    const white = Math.max(0, linesOnPage - versoLines - WELCOME);
     const cost = white + (rows[breakAt]?.joined ? PARTED : 0);
     if (!best || cost < best.cost) best = { breakAt, versoLines, rectoLines, cost };
   }

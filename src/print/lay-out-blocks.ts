@@ -1,7 +1,7 @@
 /** The building stones of a page: slugs of whole lines, joined to blocks. Where on which page they stand is decided by lay-out-pages. */
 import { layOutLines, layOutParagraph, type SetLine, type StyledRun } from './lay-out-lines.js';
 import { type Box, type LineBox, moved, type Tag } from './page.js';
-import { type Area, LINE, mm, WRITING_LINE, widthOf } from './sheet.js';
+import { type Area, LINE, mm, type Sheet, widthOf } from './sheet.js';
 import type { Measure } from './type-styles.js';
 
 /** A slug as in lead type: so many lines high, never split. Its boxes count from its own top left corner. */
@@ -69,9 +69,13 @@ export interface Column {
   readonly x: number;
   readonly width: number;
 }
-export const columnOf = (area: Area, x = 0): Column => ({ area, x, width: widthOf(area) - x });
+export const columnOf = (area: Area, sheet: Sheet, x = 0): Column => ({ area, x, width: widthOf(area, sheet) - x });
 
-export function paragraph(runs: readonly StyledRun[], measure: Measure, column = columnOf('text')): readonly Slug[] {
+export function paragraph(
+  runs: readonly StyledRun[],
+  measure: Measure,
+  column = columnOf('text', measure.sheet),
+): readonly Slug[] {
   return slugsOf(layOutParagraph(runs, column.width, measure), column.area, column.x);
 }
 
@@ -95,7 +99,7 @@ export interface HeadingParts {
 /** A title of two steps a line, kept with what follows; a place to link to, and a bookmark. */
 export function title(text: string, measure: Measure, parts: HeadingParts): readonly Slug[] {
   const slugs = withNext(
-    paragraph([{ style: 'title', text, tag: parts.tag }], measure, columnOf(parts.area ?? 'text')),
+    paragraph([{ style: 'title', text, tag: parts.tag }], measure, columnOf(parts.area ?? 'text', measure.sheet)),
   );
   return slugs.map((slug, i) =>
     i === 0
@@ -117,7 +121,7 @@ export function hangingItem(
   body: readonly StyledRun[],
   hang: number,
   measure: Measure,
-  column = columnOf('text'),
+  column = columnOf('text', measure.sheet),
 ): readonly Slug[] {
   const left = layOutLines(lead, hang - 4, measure);
   const right = layOutLines(body, column.width - hang, measure);
@@ -131,22 +135,22 @@ export function hangingItem(
   return together(rows);
 }
 
-/** Ruled lines to write on, 8 mm apart; the only slugs that are no whole number of grid lines high. */
-export const writingLines = (count: number, area: Area): readonly Slug[] =>
+/** Ruled lines to write on, 8 mm apart, in large print 11; the only slugs that are no whole number of grid lines high. */
+export const writingLines = (count: number, area: Area, sheet: Sheet): readonly Slug[] =>
   Array.from({ length: count }, () => ({
-    lines: WRITING_LINE / LINE,
+    lines: sheet.writingLine / LINE,
     area,
-    boxes: [rule(0, WRITING_LINE, widthOf(area))],
+    boxes: [rule(0, sheet.writingLine, widthOf(area, sheet))],
     withNext: false,
   }));
 
-/** A field of writing lines that fills so many steps of the grid, evenly at 8 mm from its top. */
-export function writingField(lines: number, area: Area): Slug {
-  const count = Math.floor((lines * LINE) / WRITING_LINE);
+/** A field of writing lines that fills so many steps of the grid, evenly from its top. */
+export function writingField(lines: number, area: Area, sheet: Sheet): Slug {
+  const count = Math.floor((lines * LINE) / sheet.writingLine);
   return {
     lines,
     area,
-    boxes: Array.from({ length: count }, (_, i) => rule(0, (i + 1) * WRITING_LINE, widthOf(area))),
+    boxes: Array.from({ length: count }, (_, i) => rule(0, (i + 1) * sheet.writingLine, widthOf(area, sheet))),
     withNext: false,
   };
 }

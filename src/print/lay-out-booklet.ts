@@ -11,7 +11,7 @@ import { layOutContents } from './lay-out-contents.js';
 import { layOutCover } from './lay-out-cover.js';
 import { layOutExercise } from './lay-out-exercise.js';
 import { layOutHowTo, layOutSafety } from './lay-out-front.js';
-import { type Chapter, fillPages, pagesOfTargets, placeSheets } from './lay-out-pages.js';
+import { type Chapter, fillPages, pagesOfTargets, placePages } from './lay-out-pages.js';
 import { layOutPartner } from './lay-out-partner.js';
 import { layOutNotesPage, layOutRecord } from './lay-out-record.js';
 import { layOutSession } from './lay-out-session.js';
@@ -61,17 +61,19 @@ function allChapters(booklet: Booklet, setting: Setting): readonly Chapter[] {
   if (booklet.parts.every(({ kind }) => kind === 'cover')) return front;
   const contents = layOutContents(booklet, setting);
   // Sharing a page would leave the page before the first session with nothing on it.
-  const shares = fillPages([...front, contents], layOutNotesPage(setting)).length % 2 === 1;
+  const shares =
+    fillPages([...front, contents], layOutNotesPage(setting), setting.measure.sheet.linesOnPage).length % 2 === 1;
   return [...front, shares ? contents : { ...contents, start: 'page' }, ...laid.slice(at).flat()];
 }
 
 function layOutRound(booklet: Booklet, setting: Setting): readonly Page[] {
   const chapters = allChapters(booklet, setting);
   const filler = layOutNotesPage(setting);
-  const used = fillPages(chapters, filler).length;
+  const { linesOnPage } = setting.measure.sheet;
+  const used = fillPages(chapters, filler, linesOnPage).length;
   const missing = (PAGES_IN_A_SHEET - (used % PAGES_IN_A_SHEET)) % PAGES_IN_A_SHEET;
   const notes = Array.from({ length: missing }, () => filler);
-  return placeSheets(fillPages([...chapters, ...notes], filler), setting.measure);
+  return placePages(fillPages([...chapters, ...notes], filler, linesOnPage), setting.measure);
 }
 
 /** First to learn which page everything stands on, then to say so. Room for the numbers is kept from the start. */

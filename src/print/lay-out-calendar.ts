@@ -5,7 +5,7 @@ import { layOutLines, type StyledRun, styledLine } from './lay-out-lines.js';
 import type { Chapter } from './lay-out-pages.js';
 import { type Box, emptyCell, moved, type Tag, tag } from './page.js';
 import type { Setting } from './setting.js';
-import { LINE, mm, TEXT_WIDTH } from './sheet.js';
+import { LINE, mm } from './sheet.js';
 
 const WEEK_COLUMN = mm(34);
 const CELL_GAP = 6;
@@ -41,7 +41,7 @@ function row(cells: readonly RowCell[], setting: Setting): Slug {
 function weekRow(week: Week, table: Tag, columns: number, named: boolean, setting: Setting): Slug {
   const tr = tag('TR', table);
   const th = tag('TH', tr, { scope: 'Row' });
-  const width = (TEXT_WIDTH - WEEK_COLUMN) / Math.max(1, columns);
+  const width = (setting.measure.sheet.textWidth - WEEK_COLUMN) / Math.max(1, columns);
   const head: readonly StyledRun[] = [
     { style: 'figure', text: week.label, tag: th },
     ...(week.easy ? [{ style: 'label' as const, text: ` ${setting.labels['easy-week']}`, tag: th }] : []),
@@ -56,13 +56,17 @@ function weekRow(week: Week, table: Tag, columns: number, named: boolean, settin
     const td = tag('TD', tr);
     // In place of the first session of a week without any.
     return week.empty !== '' && i === 0
-      ? { x: WEEK_COLUMN, width: TEXT_WIDTH - WEEK_COLUMN, runs: [{ style: 'text', text: week.empty, tag: td }] }
+      ? {
+          x: WEEK_COLUMN,
+          width: setting.measure.sheet.textWidth - WEEK_COLUMN,
+          runs: [{ style: 'text', text: week.empty, tag: td }],
+        }
       : { x: 0, width, runs: [], empty: td };
   });
   const slug = row([{ x: 0, width: WEEK_COLUMN - CELL_GAP, runs: head }, ...cells, ...missing], setting);
   return {
     ...slug,
-    boxes: [rule(0, 0, TEXT_WIDTH), ...slug.boxes.map((box) => moved(box, 0, LINE / 2))],
+    boxes: [rule(0, 0, setting.measure.sheet.textWidth), ...slug.boxes.map((box) => moved(box, 0, LINE / 2))],
     lines: slug.lines + 1,
   };
 }
@@ -83,7 +87,7 @@ function weekList(week: Week, table: Tag, setting: Setting): readonly Slug[] {
   const empty = paragraph(
     week.empty === '' ? [] : [{ style: 'text', text: week.empty, tag: tag('P', td) }],
     setting.measure,
-    columnOf('text', WEEK_COLUMN),
+    columnOf('text', setting.measure.sheet, WEEK_COLUMN),
   );
   const sessions = week.sessions.flatMap((session) => {
     const of = tag('P', td);
@@ -94,7 +98,7 @@ function weekList(week: Week, table: Tag, setting: Setting): readonly Slug[] {
         ...testRuns(session, of),
       ],
       setting.measure,
-      columnOf('text', WEEK_COLUMN),
+      columnOf('text', setting.measure.sheet, WEEK_COLUMN),
     );
   });
   const items = [...empty, ...sessions];
@@ -105,7 +109,7 @@ function weekList(week: Week, table: Tag, setting: Setting): readonly Slug[] {
       lines: 1,
       area: 'text',
       boxes: [
-        ...(i === 0 ? [rule(0, -2, TEXT_WIDTH)] : []),
+        ...(i === 0 ? [rule(0, -2, setting.measure.sheet.textWidth)] : []),
         ...(label[i]?.boxes ?? []),
         ...(items[i]?.boxes ?? (i === 0 ? [emptyCell(td)] : [])),
       ],
@@ -129,7 +133,8 @@ export function layOutCalendar(part: CalendarPart, setting: Setting, target: str
     return { start: 'flow', running: part.title, blocks: [head, ...notesBlocks(part, setting), ...weeks] };
   }
   const names = columnNames(part.weeks);
-  const width = (TEXT_WIDTH - WEEK_COLUMN) / columns;
+  const { textWidth } = measure.sheet;
+  const width = (textWidth - WEEK_COLUMN) / columns;
   const tr = tag('TR', table);
   const heads = names?.map((text, i) => ({
     x: WEEK_COLUMN + i * width,
@@ -146,7 +151,7 @@ export function layOutCalendar(part: CalendarPart, setting: Setting, target: str
     ...(heads ? [row([corner, ...heads], setting)] : []),
     ...part.weeks.map((week) => weekRow(week, table, columns, heads !== undefined, setting)),
   ];
-  const closing: Slug = { lines: 1, area: 'text', boxes: [rule(0, 0, TEXT_WIDTH, HAIRLINE)], withNext: false };
+  const closing: Slug = { lines: 1, area: 'text', boxes: [rule(0, 0, textWidth, HAIRLINE)], withNext: false };
   const blocks: readonly Block[] = [
     block(title(part.title, measure, { tag: tag('H2'), target, level: 1 })),
     ...notesBlocks(part, setting),

@@ -5,7 +5,7 @@ import { layOutLines } from './lay-out-lines.js';
 import type { Chapter } from './lay-out-pages.js';
 import { moved, type TextBox, tag } from './page.js';
 import { exerciseTarget, pageNumber, partTarget, type Setting } from './setting.js';
-import { BASELINE, TEXT_WIDTH } from './sheet.js';
+import { BASELINE } from './sheet.js';
 
 /** Where a part is found; a cover is not listed. */
 function entryOf(
@@ -51,7 +51,7 @@ export function layOutContents(booklet: Booklet, setting: Setting): Chapter {
     };
     const lines = layOutLines(
       [{ style: strong ? 'text-strong' : 'text', text, tag: link, to: target }],
-      TEXT_WIDTH - PAGE_ROOM,
+      measure.sheet.textWidth - PAGE_ROOM,
       measure,
     );
     return lines.map((line, i) => ({

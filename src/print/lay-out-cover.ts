@@ -7,7 +7,7 @@ import { layOutStopFrame } from './lay-out-stop-frame.js';
 import { layOutFeet } from './lay-out-tally.js';
 import { tag } from './page.js';
 import type { Setting } from './setting.js';
-import { LINE, LINES_ON_PAGE, TEXT_WIDTH } from './sheet.js';
+import { LINE } from './sheet.js';
 import type { StyleName } from './type-styles.js';
 
 /** Empty lines above the first. */
@@ -26,7 +26,7 @@ function layOutNotice({ kind, title, lines }: Notice, setting: Setting): readonl
     ...paragraph([{ style: 'text-strong', text: title, tag: tag('P') }], measure),
     ...lines.flatMap((text) => paragraph([{ style: 'text', text, tag: tag('P') }], measure)),
   ];
-  const edge: Slug = { lines: 1, area: 'text', boxes: [rule(0, LINE / 2, TEXT_WIDTH)], withNext: true };
+  const edge: Slug = { lines: 1, area: 'text', boxes: [rule(0, LINE / 2, measure.sheet.textWidth)], withNext: true };
   return [edge, ...inner.map(kept), edge];
 }
 
@@ -63,7 +63,7 @@ export function layOutCover(cover: CoverPart, setting: Setting): Chapter {
     gapSlug(1),
     ...line('note-italic', cover.notMedical),
   ];
-  const room = LINES_ON_PAGE - linesOf(upper) - linesOf(lower);
+  const room = measure.sheet.linesOnPage - linesOf(upper) - linesOf(lower);
   const blocks: readonly Block[] = [block([...upper, ...(room > 0 ? [gapSlug(room)] : []), ...lower])];
   return { start: 'page', running: '', blocks, bare: true };
 }

@@ -5,9 +5,8 @@ import { layOutLines, type StyledRun } from './lay-out-lines.js';
 import { type Box, moved, type Tag, tag } from './page.js';
 import { pageLink } from './page-link.js';
 import type { Setting } from './setting.js';
-import { LINE, TABLE_WIDTH } from './sheet.js';
+import { LINE } from './sheet.js';
 
-const TABLE = columnOf('table');
 const COLUMNS = 2;
 const GAP = 10;
 const NO_BREAK = '\u00a0';
@@ -38,13 +37,17 @@ function inWords(label: string, drills: readonly Drill[], setting: Setting): rea
           { style: 'note', text: ' ', tag: of },
         ];
   const said = drills.map(({ text }) => text).join(' ');
-  return paragraph([...lead, { style: 'note', text: said, tag: of }], setting.measure, TABLE);
+  return paragraph(
+    [...lead, { style: 'note', text: said, tag: of }],
+    setting.measure,
+    columnOf('table', setting.measure.sheet),
+  );
 }
 
 /** Read along the lines: first left, then right. The page stands at the right edge of the first line. */
 function inColumns(drills: readonly Drill[], setting: Setting): readonly Slug[] {
   const list = tag('L');
-  const width = TABLE_WIDTH / COLUMNS;
+  const width = setting.measure.sheet.tableWidth / COLUMNS;
   const slugs: Slug[] = [];
   for (let from = 0; from < drills.length; from += COLUMNS) {
     const laid = drills

@@ -80,7 +80,7 @@ function doseLines(planned: readonly Planned[], body: Tag, setting: Setting): re
 
 function itemSlugs(item: EasierItem, list: Tag, dash: boolean, tight: boolean, setting: Setting): readonly Slug[] {
   const { measure } = setting;
-  const column = columnOf('text', dash ? HANG : 0);
+  const column = columnOf('text', measure.sheet, dash ? HANG : 0);
   const li = tag('LI', list);
   const label = tag('Lbl', li);
   const body = tag('LBody', li);

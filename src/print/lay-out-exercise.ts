@@ -11,14 +11,16 @@ import { weekRuns } from './lay-out-week-runs.js';
 import { moved, tag } from './page.js';
 import { pageLink } from './page-link.js';
 import { exerciseTarget, type Setting } from './setting.js';
-import { LINE, LINES_ON_PAGE, MARGIN_WIDTH } from './sheet.js';
+import { LINE } from './sheet.js';
 import { sayWeeks, type WeekNote, weekNotes } from './week-notes.js';
 
 type Section = ExercisePart['sections'][number];
 
 /** A section with its title in the margin beside its first lines, never parted from them. */
 function marginSection(heading: string, body: readonly Slug[], setting: Setting): readonly Slug[] {
-  const head = layOutLines([{ style: 'label-strong', text: heading, tag: tag('H3') }], MARGIN_WIDTH, setting.measure);
+  const { measure } = setting;
+  const { marginWidth } = measure.sheet;
+  const head = layOutLines([{ style: 'label-strong', text: heading, tag: tag('H3') }], marginWidth, measure);
   const room = linesOf(body);
   const padded = room < head.length ? [...body, blankSlug(head.length - room)] : body;
   const boxes = head.flatMap((line, n) => line.boxes.map((box) => moved(box, 0, n * LINE)));
@@ -153,10 +155,11 @@ const airBefore = (sections: readonly Laid[], room: number): ReadonlySet<Kind> =
 function airOf(sections: readonly Laid[], above: number, setting: Setting): ReadonlySet<Kind> {
   const height = (of: readonly Laid[]): number => above + linesOf(of.flatMap(({ slugs }) => slugs));
   const needed = sections.filter(({ kind }) => kind !== 'why' && !AFTERWARDS.includes(kind));
-  const room = LINES_ON_PAGE - height(sections);
+  const { linesOnPage } = setting.measure.sheet;
+  const room = linesOnPage - height(sections);
   if (room >= 0) return airBefore(sections, room);
   if (setting.close) return new Set();
-  const roomFirst = LINES_ON_PAGE - height(needed);
+  const roomFirst = linesOnPage - height(needed);
   const rest = sections.filter((section) => !needed.includes(section));
   return roomFirst < 0 ? new Set(AIR) : new Set([...airBefore(needed, roomFirst), ...rest.map(({ kind }) => kind)]);
 }
@@ -171,7 +174,7 @@ export function layOutExercise(part: ExercisePart, setting: Setting): Chapter {
   const description = part.description.flatMap((line) => paragraph(styledLine(line, 'text', tag('P')), measure));
   const above = linesOf([...heading, ...description]);
   const loose = laidSections(part, false, setting);
-  const fits = above + linesOf(loose.flatMap(({ slugs }) => slugs)) <= LINES_ON_PAGE;
+  const fits = above + linesOf(loose.flatMap(({ slugs }) => slugs)) <= measure.sheet.linesOnPage;
   const sections = fits ? loose : laidSections(part, true, setting);
   const air = airOf(sections, above, setting);
   const blocks: readonly Block[] = [

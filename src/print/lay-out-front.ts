@@ -18,7 +18,7 @@ import { layOutStopFrame } from './lay-out-stop-frame.js';
 import { layOutMark } from './lay-out-tally.js';
 import { type Box, moved, tag } from './page.js';
 import type { Setting } from './setting.js';
-import { LINE, LINES_ON_PAGE, mm, TEXT_WIDTH } from './sheet.js';
+import { LINE, mm } from './sheet.js';
 
 const KEY_WIDTH = mm(14);
 /** Where a key's stroke stands in its two lines, leaving room for a letter beneath. */
@@ -27,7 +27,7 @@ const KEY_FOOT = 20;
 /** The marks in so many columns, read down: so the letter under a mark never has a stroke right beneath it. */
 function keySlugs(part: HowToPart, columns: 1 | 2, { measure }: Setting): readonly Slug[] {
   const list = tag('L');
-  const width = TEXT_WIDTH / columns;
+  const width = measure.sheet.textWidth / columns;
   const perColumn = Math.ceil(part.key.length / columns);
   const laid = part.key.map(({ mark, text }, i) => {
     const x = Math.floor(i / perColumn) * width;
@@ -77,7 +77,7 @@ export function layOutHowTo(part: HowToPart, setting: Setting, target: string): 
     block(keySlugs(part, columns, setting), { whole: true, before: 1 }),
   ];
   const rooms = HOW_TO_ROOMS.map(set);
-  const fitting = rooms.find((blocks) => blocksLines(blocks) <= LINES_ON_PAGE);
+  const fitting = rooms.find((blocks) => blocksLines(blocks) <= measure.sheet.linesOnPage);
   return { start: 'flow', running: part.title, blocks: fitting ?? set(HOW_TO_ROOMS[0]) };
 }
 
@@ -98,7 +98,7 @@ export function layOutSafety(part: SafetyPart, setting: Setting, target: string)
     return hangingItem(
       [{ style: 'text-strong', text: degree, tag: tag('TH', row, { scope: 'Row' }) }],
       [{ style: 'text', text, tag: tag('TD', row) }],
-      Math.min(DEGREE_WIDTH, TEXT_WIDTH / 2),
+      Math.min(DEGREE_WIDTH, measure.sheet.textWidth / 2),
       measure,
     );
   });

@@ -2,7 +2,7 @@
 import type { Line } from '../model/prose.js';
 import { type Tag, type TextBox, tag as tagged } from './page.js';
 import { BASELINE, LINE } from './sheet.js';
-import { type Measure, type StyleName, TYPE_STYLES } from './type-styles.js';
+import { type Measure, type StyleName, stylesOf } from './type-styles.js';
 
 export interface StyledRun {
   readonly style: StyleName;
@@ -172,7 +172,7 @@ function setLine(words: readonly Word[], next: Word | undefined, measure: Measur
       ...(run.to ? { to: run.to } : {}),
     };
     x += width;
-    lines = Math.max(lines, TYPE_STYLES[run.style].lines);
+    lines = Math.max(lines, stylesOf(measure.sheet)[run.style].lines);
     return box;
   });
   // A line two steps high stands half a step lower: its capitals then begin where those of the text would.

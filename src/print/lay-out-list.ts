@@ -10,7 +10,7 @@ import type { Measure } from './type-styles.js';
 export function dashed(
   lines: readonly Line[],
   measure: Measure,
-  column: Column = columnOf('text'),
+  column: Column = columnOf('text', measure.sheet),
   parent?: Tag,
 ): readonly Slug[] {
   const list = tag('L', parent);
@@ -48,7 +48,7 @@ export function columned(
   measure: Measure,
 ): readonly Slug[] {
   const list = tag('L');
-  const column = columnOf('text');
+  const column = columnOf('text', measure.sheet);
   const widest = Math.max(0, ...lines.map(({ lead }) => measure.width(leadStyle, plainText(lead))));
   const hang = Math.min(widest + LEAD_GAP, column.width * most);
   return lines.flatMap(({ lead, text }) => {
@@ -76,6 +76,6 @@ export function runIn(lines: readonly LedLine[], measure: Measure): readonly Slu
   return lines.flatMap(({ lead, text }) => {
     const led: readonly StyledRun[] =
       lead.length === 0 ? [] : [...leadRuns(lead, 'text-strong'), { style: 'text', text: ' ' }];
-    return dashedItem([...led, ...styledLine(text, 'text')], list, measure, columnOf('text'));
+    return dashedItem([...led, ...styledLine(text, 'text')], list, measure, columnOf('text', measure.sheet));
   });
 }

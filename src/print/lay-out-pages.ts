@@ -2,7 +2,7 @@
 import type { Block, Slug } from './lay-out-blocks.js';
 import { blocksLines, linesOf } from './lay-out-blocks.js';
 import { type Bookmark, type Box, moved, type Page, type Target, type TextBox } from './page.js';
-import { BASELINE, FOOT_LINE, HEAD, LINE, LINES_ON_PAGE, leftOf, type PageSide, sideOf, widthOf } from './sheet.js';
+import { BASELINE, LINE, leftOf, type PageSide, type Sheet, sideOf, widthOf } from './sheet.js';
 import type { Measure } from './type-styles.js';
 
 /** Blocks that share a running foot and a rule for where they begin. */
@@ -17,28 +17,36 @@ export interface Chapter {
   readonly bare?: true;
 }
 
-interface Sheet {
+interface Filled {
   used: number;
+  /** Lines there are. */
+  readonly lines: number;
   readonly slugs: { readonly slug: Slug; readonly line: number }[];
   running: string;
   bare: boolean;
 }
 
-const emptySheet = (running: string, bare = false): Sheet => ({ used: 0, slugs: [], running, bare });
+const emptyPage = (lines: number, running: string, bare = false): Filled => ({
+  used: 0,
+  lines,
+  slugs: [],
+  running,
+  bare,
+});
 
 /** Text goes back to the grid after lines to write on, which stand 8 mm apart. */
 const onGrid = (used: number, next: Slug | undefined): number =>
   next && Number.isInteger(next.lines) ? Math.ceil(used - ROUNDING) : used;
 const ROUNDING = 1e-6;
 
-const fits = (sheet: Sheet, slugs: readonly Slug[], gap = 0): boolean =>
-  onGrid(sheet.used, slugs[0]) + gap + linesOf(slugs) <= LINES_ON_PAGE + ROUNDING;
+const fits = (page: Filled, slugs: readonly Slug[], gap = 0): boolean =>
+  onGrid(page.used, slugs[0]) + gap + linesOf(slugs) <= page.lines + ROUNDING;
 
-function put(sheet: Sheet, slugs: readonly Slug[]): void {
+function put(page: Filled, slugs: readonly Slug[]): void {
   for (const slug of slugs) {
-    sheet.used = onGrid(sheet.used, slug);
-    sheet.slugs.push({ slug, line: sheet.used });
-    sheet.used += slug.lines;
+    page.used = onGrid(page.used, slug);
+    page.slugs.push({ slug, line: page.used });
+    page.used += slug.lines;
   }
 }
 
@@ -55,47 +63,47 @@ function unitsOf(slugs: readonly Slug[]): readonly (readonly Slug[])[] {
   return units;
 }
 
-function fillChapter(chapter: Chapter, sheets: Sheet[]): void {
-  const fresh = (apart = false): Sheet => {
-    const sheet = emptySheet(chapter.running, chapter.bare === true);
-    if (!apart) put(sheet, chapter.carried ?? []);
-    sheets.push(sheet);
-    return sheet;
+function fillChapter(chapter: Chapter, pages: Filled[], lines: number): void {
+  const fresh = (apart = false): Filled => {
+    const page = emptyPage(lines, chapter.running, chapter.bare === true);
+    if (!apart) put(page, chapter.carried ?? []);
+    pages.push(page);
+    return page;
   };
-  let sheet = sheets.at(-1) ?? fresh();
+  let page = pages.at(-1) ?? fresh();
   for (const block of chapter.blocks) {
     const head = linesOf(chapter.carried ?? []);
-    const gap = sheet.used === 0 ? 0 : block.before;
+    const gap = page.used === 0 ? 0 : block.before;
     const total = linesOf(block.slugs);
-    if (block.breakBefore && sheet.used > 0) {
-      sheet = fresh();
-      sheet.used += head > 0 ? block.before : 0;
-      put(sheet, block.slugs);
+    if (block.breakBefore && page.used > 0) {
+      page = fresh();
+      page.used += head > 0 ? block.before : 0;
+      put(page, block.slugs);
       continue;
     }
-    if (fits(sheet, block.slugs, gap)) {
-      sheet.used += gap;
-      put(sheet, block.slugs);
+    if (fits(page, block.slugs, gap)) {
+      page.used += gap;
+      put(page, block.slugs);
       continue;
     }
-    if (block.whole && total <= LINES_ON_PAGE - head) {
-      sheet = fresh(block.apart);
-      sheet.used += sheet.used > 0 && total + head + block.before <= LINES_ON_PAGE ? block.before : 0;
-      put(sheet, block.slugs);
+    if (block.whole && total <= lines - head) {
+      page = fresh(block.apart);
+      page.used += page.used > 0 && total + head + block.before <= lines ? block.before : 0;
+      put(page, block.slugs);
       continue;
     }
-    if (sheet.used > 0) sheet.used = Math.min(sheet.used + gap, LINES_ON_PAGE);
-    for (const unit of unitsOf(block.slugs)) sheet = putUnit(unit, sheet, fresh, head);
+    if (page.used > 0) page.used = Math.min(page.used + gap, lines);
+    for (const unit of unitsOf(block.slugs)) page = putUnit(unit, page, fresh, head);
   }
 }
 
-function putUnit(unit: readonly Slug[], sheet: Sheet, fresh: () => Sheet, head: number): Sheet {
-  if (fits(sheet, unit)) {
-    put(sheet, unit);
-    return sheet;
+function putUnit(unit: readonly Slug[], page: Filled, fresh: () => Filled, head: number): Filled {
+  if (fits(page, unit)) {
+    put(page, unit);
+    return page;
   }
   let on = fresh();
-  if (linesOf(unit) <= LINES_ON_PAGE - head) {
+  if (linesOf(unit) <= page.lines - head) {
     put(on, unit);
     return on;
   }
@@ -110,41 +118,42 @@ function putUnit(unit: readonly Slug[], sheet: Sheet, fresh: () => Sheet, head: 
 /** Two empty lines part chapters that share a page. */
 const BETWEEN_CHAPTERS = 2;
 
-/** `filler` is a page of its own, put where a chapter has to wait for a left-hand page. */
-export function fillPages(chapters: readonly Chapter[], filler: Chapter): readonly Sheet[] {
-  const sheets: Sheet[] = [];
+/** `filler` is a page of its own, put where a chapter has to wait for a left-hand page; `lines` stand on a page. */
+export function fillPages(chapters: readonly Chapter[], filler: Chapter, lines: number): readonly Filled[] {
+  const pages: Filled[] = [];
   for (const chapter of chapters) {
-    const last = sheets.at(-1);
+    const last = pages.at(-1);
     const shares =
       chapter.start === 'flow' &&
       last !== undefined &&
       !last.bare &&
       last.used > 0 &&
-      last.used + BETWEEN_CHAPTERS + blocksLines(chapter.blocks) <= LINES_ON_PAGE;
+      last.used + BETWEEN_CHAPTERS + blocksLines(chapter.blocks) <= lines;
     if (shares && last) last.used += BETWEEN_CHAPTERS;
     else {
-      if (chapter.start === 'even' && sheets.length % 2 === 0) {
-        sheets.push(emptySheet(filler.running));
-        fillChapter(filler, sheets);
+      if (chapter.start === 'even' && pages.length % 2 === 0) {
+        pages.push(emptyPage(lines, filler.running));
+        fillChapter(filler, pages, lines);
       }
-      sheets.push(emptySheet(chapter.running, chapter.bare === true));
+      pages.push(emptyPage(lines, chapter.running, chapter.bare === true));
     }
-    fillChapter(chapter, sheets);
+    fillChapter(chapter, pages, lines);
   }
-  return sheets;
+  return pages;
 }
 
 const FOLIO_GAP = 14;
 
 /** Page number at the outer edge, what the page belongs to beside it. */
-function runningFoot(sheet: Sheet, number: number, side: PageSide, measure: Measure): readonly TextBox[] {
-  if (sheet.bare) return [];
-  const y = HEAD + FOOT_LINE * LINE + BASELINE;
+function runningFoot(page: Filled, number: number, side: PageSide, measure: Measure): readonly TextBox[] {
+  const { sheet } = measure;
+  if (page.bare) return [];
+  const y = sheet.head + sheet.footLine * LINE + BASELINE;
   const folio = String(number);
   const folioWidth = measure.width('label-strong', folio);
-  const titleWidth = measure.width('label', sheet.running);
-  const left = leftOf('table', side);
-  const right = left + widthOf('table');
+  const titleWidth = measure.width('label', page.running);
+  const left = leftOf('table', side, sheet);
+  const right = left + widthOf('table', sheet);
   const at = (style: 'label' | 'label-strong', text: string, x: number, width: number): TextBox => ({
     kind: 'text',
     style,
@@ -155,37 +164,38 @@ function runningFoot(sheet: Sheet, number: number, side: PageSide, measure: Meas
     endsAtSpace: false,
   });
   const folioBox = at('label-strong', folio, side === 'verso' ? left : right - folioWidth, folioWidth);
-  const room = widthOf('table') - FOLIO_GAP - measure.width('label-strong', '000');
-  if (sheet.running === '' || titleWidth > room) return [folioBox];
+  const room = widthOf('table', sheet) - FOLIO_GAP - measure.width('label-strong', '000');
+  if (page.running === '' || titleWidth > room) return [folioBox];
   const x = side === 'verso' ? left + folioWidth + FOLIO_GAP : right - folioWidth - FOLIO_GAP - titleWidth;
-  return [folioBox, at('label', sheet.running, x, titleWidth)];
+  return [folioBox, at('label', page.running, x, titleWidth)];
 }
 
 /** In the margin words stand towards the text: flush left on a recto, flush right on a verso. */
-function besideText(box: Box, side: PageSide, top: number): Box {
+function besideText(box: Box, side: PageSide, top: number, sheet: Sheet): Box {
   const width = box.kind === 'text' ? box.width : 0;
-  const x = leftOf('margin', side) + (side === 'verso' ? widthOf('margin') - width - 2 * box.x : 0);
+  const x = leftOf('margin', side, sheet) + (side === 'verso' ? widthOf('margin', sheet) - width - 2 * box.x : 0);
   return moved(box, x, top);
 }
 
-function placeSheet(sheet: Sheet, number: number, measure: Measure): Page {
+function placePage(page: Filled, number: number, measure: Measure): Page {
+  const { sheet } = measure;
   const side = sideOf(number);
   const boxes: Box[] = [];
   const targets: Target[] = [];
   const bookmarks: Bookmark[] = [];
-  for (const { slug, line } of sheet.slugs) {
-    const top = HEAD + line * LINE;
+  for (const { slug, line } of page.slugs) {
+    const top = sheet.head + line * LINE;
     if (slug.target) targets.push({ name: slug.target, y: top });
     if (slug.bookmark) bookmarks.push({ ...slug.bookmark, y: top });
-    if (slug.beside) boxes.push(...slug.beside.boxes.map((box) => besideText(box, side, top)));
-    boxes.push(...slug.boxes.map((box) => moved(box, leftOf(slug.area, side), top)));
+    if (slug.beside) boxes.push(...slug.beside.boxes.map((box) => besideText(box, side, top, sheet)));
+    boxes.push(...slug.boxes.map((box) => moved(box, leftOf(slug.area, side, sheet), top)));
   }
-  boxes.push(...runningFoot(sheet, number, side, measure));
+  boxes.push(...runningFoot(page, number, side, measure));
   return { number, side, boxes, targets, bookmarks };
 }
 
-export const placeSheets = (sheets: readonly Sheet[], measure: Measure): readonly Page[] =>
-  sheets.map((sheet, i) => placeSheet(sheet, i + 1, measure));
+export const placePages = (pages: readonly Filled[], measure: Measure): readonly Page[] =>
+  pages.map((page, i) => placePage(page, i + 1, measure));
 
 /** The page each place to link to stands on. */
 export function pagesOfTargets(pages: readonly Page[]): ReadonlyMap<string, number> {

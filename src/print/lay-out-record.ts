@@ -5,7 +5,6 @@ import { styledLine } from './lay-out-lines.js';
 import type { Chapter } from './lay-out-pages.js';
 import { tag } from './page.js';
 import type { Setting } from './setting.js';
-import { LINES_ON_PAGE } from './sheet.js';
 
 export function layOutRecord(part: RecordPart, setting: Setting, target: string): Chapter {
   const { measure } = setting;
@@ -15,7 +14,7 @@ export function layOutRecord(part: RecordPart, setting: Setting, target: string)
     blocks: [
       block(title(part.title, measure, { tag: tag('H2'), target, level: 1 })),
       ...part.paragraphs.map((line) => block(paragraph(styledLine(line, 'text', tag('P')), measure), { before: 1 })),
-      block(writingLines(part.lines, 'text')),
+      block(writingLines(part.lines, 'text', measure.sheet)),
     ],
   };
 }
@@ -24,10 +23,11 @@ const HEADING_LINES = 2;
 
 /** A page of notes, to bring the booklet to a whole number of folded sheets. */
 export function layOutNotesPage(setting: Setting): Chapter {
+  const { sheet } = setting.measure;
   const heading = paragraph([{ style: 'exercise', text: setting.labels.notes, tag: tag('P') }], setting.measure);
   return {
     start: 'page',
     running: setting.labels.notes,
-    blocks: [block([...heading.slice(0, 1), writingField(LINES_ON_PAGE - HEADING_LINES, 'text')])],
+    blocks: [block([...heading.slice(0, 1), writingField(sheet.linesOnPage - HEADING_LINES, 'text', sheet)])],
   };
 }

@@ -5,7 +5,7 @@ import { layOutLines, type StyledRun } from './lay-out-lines.js';
 import { weekRuns } from './lay-out-week-runs.js';
 import { type Box, moved, type Tag, tag } from './page.js';
 import type { Setting } from './setting.js';
-import { BASELINE, LINE, mm, TABLE_WIDTH } from './sheet.js';
+import { BASELINE, LINE, mm } from './sheet.js';
 import { sayWeeks, type WeekNote, weekNotes } from './week-notes.js';
 
 const gateOf = (cell: Cell): string => (cell.gate ? `${cell.gate.needs} ${cell.gate.otherwise}` : '');
@@ -42,7 +42,7 @@ function conditionSlugs(notes: readonly WeekNote[], td: Tag, setting: Setting): 
         [{ style: 'label', text: ended(note.text), tag: of }],
         hang,
         setting.measure,
-        columnOf('table'),
+        columnOf('table', setting.measure.sheet),
       ),
     );
   });
@@ -52,7 +52,7 @@ function conditionSlugs(notes: readonly WeekNote[], td: Tag, setting: Setting): 
 function choiceSlugs(rows: readonly ChoiceRow[], td: Tag, setting: Setting): readonly Slug[] {
   const list = tag('L', td);
   const across = Math.min(4, rows.length);
-  const width = TABLE_WIDTH / Math.max(1, across);
+  const width = setting.measure.sheet.tableWidth / Math.max(1, across);
   const slugs: Slug[] = [];
   for (let from = 0; from < rows.length; from += across) {
     const boxes: Box[] = [];
@@ -74,7 +74,11 @@ const SHORT_LINE = mm(20);
 
 /** What was left is written down here, behind its question. */
 function noteSlugs(text: string, td: Tag, setting: Setting): readonly Slug[] {
-  const lines = layOutLines([{ style: 'label', text, tag: tag('P', td) }], TABLE_WIDTH - SHORT_LINE, setting.measure);
+  const lines = layOutLines(
+    [{ style: 'label', text, tag: tag('P', td) }],
+    setting.measure.sheet.tableWidth - SHORT_LINE,
+    setting.measure,
+  );
   return lines.map((line, i) => ({
     lines: 1,
     area: 'table',
@@ -104,7 +108,7 @@ function chooseSlugs(row: SessionRow, td: Tag, setting: Setting): readonly Slug[
 }
 
 const lineSlugs = (runs: readonly StyledRun[], setting: Setting): readonly Slug[] =>
-  layOutLines(runs, TABLE_WIDTH, setting.measure).map((line) => ({
+  layOutLines(runs, setting.measure.sheet.tableWidth, setting.measure).map((line) => ({
     lines: line.lines,
     area: 'table',
     boxes: line.boxes,

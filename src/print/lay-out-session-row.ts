@@ -9,7 +9,7 @@ import { layOutRowNotes } from './lay-out-row-notes.js';
 import { layOutTallyRows } from './lay-out-tally-row.js';
 import { type Box, emptyCell, type LineBox, moved, type Tag, type TextBox, tag } from './page.js';
 import { exerciseTarget, pageNumber, type Setting } from './setting.js';
-import { BASELINE, LINE, TABLE_WIDTH } from './sheet.js';
+import { BASELINE, LINE, type Sheet } from './sheet.js';
 
 /** How roomy the rows of a session are set; chosen for the whole session, so that an opening is even. */
 export interface Room {
@@ -29,9 +29,9 @@ export interface WeekColumns {
   readonly weeks: readonly WeekHead[];
   readonly width: number;
 }
-export const weekColumns = (weeks: readonly WeekHead[]): WeekColumns => ({
+export const weekColumns = (weeks: readonly WeekHead[], sheet: Sheet): WeekColumns => ({
   weeks,
-  width: TABLE_WIDTH / Math.max(1, weeks.length),
+  width: sheet.tableWidth / Math.max(1, weeks.length),
 });
 const leftOfWeek = (columns: WeekColumns, week: number): number =>
   Math.max(
@@ -49,7 +49,7 @@ function nameSlugs(row: SessionRow, th: Tag, setting: Setting): readonly Slug[] 
   const room = known ? measure.width('label', `${setting.labels.page}${NO_BREAK}00`) + NAME_GAP : 0;
   const nameLines = layOutLines(
     [{ style: 'exercise', text: row.name, tag: tag('P', th, setting.ownName) }],
-    TABLE_WIDTH - room,
+    setting.measure.sheet.tableWidth - room,
     measure,
   );
   const how: StyledRun = {
@@ -58,9 +58,9 @@ function nameSlugs(row: SessionRow, th: Tag, setting: Setting): readonly Slug[] 
     tag: tag('P', th),
   };
   const lastLine = nameLines.at(-1)?.width ?? 0;
-  const besideWidth = TABLE_WIDTH - lastLine - NAME_GAP - (nameLines.length === 1 ? room : 0);
+  const besideWidth = setting.measure.sheet.tableWidth - lastLine - NAME_GAP - (nameLines.length === 1 ? room : 0);
   const fits = measure.width('label', drawable(how.text)) <= besideWidth;
-  const howLines = layOutLines([how], fits ? besideWidth : TABLE_WIDTH, measure);
+  const howLines = layOutLines([how], fits ? besideWidth : setting.measure.sheet.tableWidth, measure);
   const lines = fits
     ? nameLines.map((line, i) =>
         i === nameLines.length - 1
@@ -82,7 +82,7 @@ function pageBox(target: string, th: Tag, setting: Setting): TextBox {
   return {
     kind: 'text',
     style: 'label',
-    x: TABLE_WIDTH - width,
+    x: setting.measure.sheet.tableWidth - width,
     y: BASELINE,
     width,
     text,
@@ -169,7 +169,11 @@ const wideCell = (table: Tag, columns: WeekColumns): Tag =>
 /** The line that says how a circuit goes stands over its first exercise, an empty line from its name. */
 function groupSlugs(row: SessionRow, table: Tag, columns: WeekColumns, setting: Setting): readonly Slug[] {
   const of = tag('P', wideCell(table, columns));
-  const lines = layOutLines([{ style: 'label-strong', text: row.group, tag: of }], TABLE_WIDTH, setting.measure);
+  const lines = layOutLines(
+    [{ style: 'label-strong', text: row.group, tag: of }],
+    setting.measure.sheet.tableWidth,
+    setting.measure,
+  );
   return lines.map((line, i): Slug => {
     const last = i === lines.length - 1;
     return { lines: last ? 2 : 1, area: 'table', boxes: line.boxes, withNext: true };
@@ -214,10 +218,10 @@ const RULE_IN_WHITE = -5;
 const RULE_IN_TIGHT = 0;
 
 /** A laid row with `before` empty lines above it, its rule in them, and the bar of its circuit beside it. */
-export function rowBlock(row: LaidRow, before: number): Block {
+export function rowBlock(row: LaidRow, before: number, sheet: Sheet): Block {
   const last = row.slugs.length - 1;
   const slugs = row.slugs.map((slug, i): Slug => {
-    const ruled = i === 0 ? [rule(0, before > 0 ? RULE_IN_WHITE : RULE_IN_TIGHT, TABLE_WIDTH)] : [];
+    const ruled = i === 0 ? [rule(0, before > 0 ? RULE_IN_WHITE : RULE_IN_TIGHT, sheet.tableWidth)] : [];
     const from = i === 0 && !row.opens ? -before * LINE : 0;
     const bar: readonly LineBox[] = row.grouped
       ? [{ kind: 'line', x: GROUP_BAR, y: from, toX: GROUP_BAR, toY: slug.lines * LINE, thickness: 1 }]

@@ -30,10 +30,8 @@ import {
 import { weekRuns } from './lay-out-week-runs.js';
 import { type Box, emptyCell, moved, type Tag, tag } from './page.js';
 import type { Setting } from './setting.js';
-import { LINE, LINES_ON_PAGE, TABLE_WIDTH } from './sheet.js';
+import { LINE } from './sheet.js';
 import { weekNotes } from './week-notes.js';
-
-const TABLE = columnOf('table');
 
 /** From roomy to close. */
 const ROOMS: readonly Room[] = [
@@ -56,12 +54,13 @@ type HeadAir = 'least' | 'half' | 'whole';
 /** Title; how long and how safe; the coach's line; warm-up. An empty line parts them from the weeks. */
 function introduction(part: SessionPart, setting: Setting, target: string, air: HeadAir): readonly Slug[] {
   const { measure } = setting;
+  const column = columnOf('table', measure.sheet);
   const line = tag('P');
   const intro: readonly StyledRun[] = [
     { style: 'label-strong', text: `${part.minutes} `, tag: line },
     { style: 'label', text: part.safety, tag: line },
   ];
-  const coach = part.workOnThis ? paragraph(styledLine(part.workOnThis, 'text', tag('P')), measure, TABLE) : [];
+  const coach = part.workOnThis ? paragraph(styledLine(part.workOnThis, 'text', tag('P')), measure, column) : [];
   const warmUp = layOutDrills(setting.labels['warm-up'], part.warmUp, setting);
   const notes = weekParagraph('', part.notes, part.weeks.length, setting);
   const short = weekParagraph(setting.labels['bad-day'], part.short, part.weeks.length, setting);
@@ -69,7 +68,7 @@ function introduction(part: SessionPart, setting: Setting, target: string, air: 
   const foot = air === 'least' ? [] : [blank];
   return withNext([
     ...title(part.title, measure, { tag: tag('H2'), area: 'table', target, level: 1 }),
-    ...paragraph(intro, measure, TABLE),
+    ...paragraph(intro, measure, column),
     ...notes,
     ...short,
     ...(coach.length === 0 ? [] : air === 'whole' ? [blank, ...coach] : coach.map(lowered)),
@@ -88,7 +87,9 @@ function weekParagraph(label: string, texts: SessionPart['short'], weeks: number
   const week: readonly StyledRun[] = notes.every(({ always }) => always)
     ? []
     : [{ style: 'label', text: `${setting.labels.week} `, tag: of }];
-  return together(paragraph([...lead, ...week, ...weekRuns(notes, of)], setting.measure, TABLE));
+  return together(
+    paragraph([...lead, ...week, ...weekRuns(notes, of)], setting.measure, columnOf('table', setting.measure.sheet)),
+  );
 }
 
 /** Week, date and, in an easier week, its name. Set again at the head of the second page, where it is not read again. */
@@ -128,14 +129,19 @@ interface Setup {
 }
 
 function setRows(part: SessionPart, room: Room, before: number, after: number, setting: Setting): Setup {
-  const columns = weekColumns(part.weeks);
+  const columns = weekColumns(part.weeks, setting.measure.sheet);
   const table = tag('Table');
   const head = weekHeads(columns, setting, table);
   const rows = part.rows.map((row, i) =>
     layOutSessionRow(row, part.rows[i - 1]?.group !== row.group, table, columns, room, setting),
   );
   const heights = rows.map((row) => ({ lines: room.air + linesOf(row.slugs), joined: row.grouped && !row.opens }));
-  return { room, rows, head, opening: fitOpening(before + head.lines, head.lines, heights, after) };
+  return {
+    room,
+    rows,
+    head,
+    opening: fitOpening(before + head.lines, head.lines, heights, after, setting.measure.sheet.linesOnPage),
+  };
 }
 
 /** The roomiest setting whose opening is well filled; each step closer must be worth it. */
@@ -170,8 +176,8 @@ export function layOutSession(part: SessionPart, setting: Setting, target: strin
   const { opening, rows, head, room } = bestSetup(part, (one) => linesOf(closest(one)), after, setting);
   const breakAt = opening?.breakAt;
   const onVerso = breakAt ?? rows.length;
-  const versoLeft = opening ? LINES_ON_PAGE - opening.versoLines : 0;
-  const rectoLeft = opening && breakAt !== undefined ? LINES_ON_PAGE - opening.rectoLines : 0;
+  const versoLeft = opening ? setting.measure.sheet.linesOnPage - opening.versoLines : 0;
+  const rectoLeft = opening && breakAt !== undefined ? setting.measure.sheet.linesOnPage - opening.rectoLines : 0;
   const intro = room.air === 1 && versoLeft >= linesOf(heads.whole) - linesOf(heads.half) ? heads.whole : closest(room);
   const airVerso = leftAir(onVerso, versoLeft);
   const airRecto = leftAir(rows.length - onVerso, rectoLeft);
@@ -180,35 +186,48 @@ export function layOutSession(part: SessionPart, setting: Setting, target: strin
   const chapter: Chapter = {
     start: 'even',
     running: part.title,
-    carried: [weekHeads(weekColumns(part.weeks), setting)],
+    carried: [weekHeads(weekColumns(part.weeks, setting.measure.sheet), setting)],
     blocks: [
       block(withNext([...intro, head])),
       ...rows.map((row, i): Block => {
-        const one = rowBlock(row, airOver(i));
+        const one = rowBlock(row, airOver(i), setting.measure.sheet);
         return i === breakAt ? { ...one, breakBefore: true } : one;
       }),
-      ...(coolDown.length > 0 ? [{ ...block([ruledSlug(), ...coolDown], { whole: true }), apart: true as const }] : []),
+      ...(coolDown.length > 0
+        ? [{ ...block([ruledSlug(setting), ...coolDown], { whole: true }), apart: true as const }]
+        : []),
       ...(notes >= LEAST_NOTES ? [notesBlock(notes, setting)] : []),
     ],
   };
   if (!opening || breakAt !== undefined) return [chapter];
-  return [chapter, { start: 'page', running: part.title, blocks: [notesBlock(LINES_ON_PAGE, setting)] }];
+  return [
+    chapter,
+    { start: 'page', running: part.title, blocks: [notesBlock(setting.measure.sheet.linesOnPage, setting)] },
+  ];
 }
 
-const ruledSlug = (): Slug => ({ lines: 1, area: 'table', boxes: [rule(0, LINE / 2, TABLE_WIDTH)], withNext: true });
+const ruledSlug = ({ measure }: Setting): Slug => ({
+  lines: 1,
+  area: 'table',
+  boxes: [rule(0, LINE / 2, measure.sheet.tableWidth)],
+  withNext: true,
+});
 
 /** A heading on the second of its lines, and a field to write in. */
 function notesBlock(lines: number, setting: Setting): Block {
   const [heading] = paragraph(
     [{ style: 'label-strong', text: setting.labels.notes, tag: tag('P') }],
     setting.measure,
-    TABLE,
+    columnOf('table', setting.measure.sheet),
   );
   const head: Slug = {
     lines: 2,
     area: 'table',
-    boxes: [rule(0, LINE / 2, TABLE_WIDTH), ...(heading?.boxes.map((box) => moved(box, 0, LINE)) ?? [])],
+    boxes: [
+      rule(0, LINE / 2, setting.measure.sheet.tableWidth),
+      ...(heading?.boxes.map((box) => moved(box, 0, LINE)) ?? []),
+    ],
     withNext: true,
   };
-  return block([head, writingField(lines - head.lines, 'table')], { whole: true });
+  return block([head, writingField(lines - head.lines, 'table', setting.measure.sheet)], { whole: true });
 }

@@ -5,7 +5,7 @@ import { styledLine } from './lay-out-lines.js';
 import { dashed } from './lay-out-list.js';
 import { type Box, moved, tag } from './page.js';
 import type { Setting } from './setting.js';
-import { LINE, LINES_ON_PAGE, TEXT_WIDTH } from './sheet.js';
+import { LINE } from './sheet.js';
 
 const FRAME = 2;
 const PADDING = 9;
@@ -18,36 +18,35 @@ export function layOutStopFrame(
   setting: Setting,
 ): readonly Slug[] {
   const { measure } = setting;
-  const column = { area: 'text', x: PADDING, width: TEXT_WIDTH - 2 * PADDING } as const;
+  const column = { area: 'text', x: PADDING, width: measure.sheet.textWidth - 2 * PADDING } as const;
   const inner = [
     ...paragraph([{ style: 'exercise', text: heading, tag: tag('H3') }], measure, column),
     ...dashed(items, measure, column),
     ...closing.flatMap((line) => paragraph(styledLine(line, 'text', tag('P')), measure, column)),
   ];
-  return chunksOf(inner).map(framed);
+  const { linesOnPage, textWidth } = measure.sheet;
+  return chunksOf(inner, linesOnPage - 1).map((chunk) => framed(chunk, textWidth));
 }
 
 /** A frame holds what a page holds; longer signs stand in two. */
-const MOST_LINES = LINES_ON_PAGE - 1;
-
-function chunksOf(inner: readonly Slug[]): readonly (readonly Slug[])[] {
+function chunksOf(inner: readonly Slug[], most: number): readonly (readonly Slug[])[] {
   const chunks: Slug[][] = [[]];
   for (const slug of inner) {
     const last = chunks.at(-1) ?? [];
-    if (linesOf(last) + slug.lines > MOST_LINES) chunks.push([slug]);
+    if (linesOf(last) + slug.lines > most) chunks.push([slug]);
     else last.push(slug);
   }
   return chunks;
 }
 
-function framed(inner: readonly Slug[]): Slug {
+function framed(inner: readonly Slug[], width: number): Slug {
   const lines = linesOf(inner) + 1;
   const boxes: Box[] = [
     {
       kind: 'frame',
       x: FRAME / 2,
       y: FRAME / 2,
-      width: TEXT_WIDTH - FRAME,
+      width: width - FRAME,
       height: lines * LINE - FRAME,
       thickness: FRAME,
     },

@@ -3,7 +3,8 @@
  * that what was measured is what is drawn. Nothing is loaded before it is asked for.
  */
 import type { Font, GlyphRun } from 'fontkit';
-import { type Face, FEATURES, type Measure, type StyleName, TYPE_STYLES } from './type-styles.js';
+import { A5_SHEET, type Sheet } from './sheet.js';
+import { type Face, FEATURES, type Measure, type StyleName, stylesOf } from './type-styles.js';
 
 export type Faces = Readonly<Record<Face, Font>>;
 
@@ -84,12 +85,14 @@ export function loadFaces(): Promise<Faces> {
 const widthsOf = new WeakMap<Faces, Map<string, number>>();
 
 /** Widths once taken are kept with the faces, for the booklets that follow. */
-export function measureWith(faces: Faces): Measure {
+export function measureWith(faces: Faces, sheet: Sheet = A5_SHEET): Measure {
+  const styles = stylesOf(sheet);
   const widths = widthsOf.get(faces) ?? new Map<string, number>();
   widthsOf.set(faces, widths);
   return {
+    sheet,
     width(style: StyleName, text: string): number {
-      const { face, size } = TYPE_STYLES[style];
+      const { face, size } = styles[style];
       const key = `${face} ${text}`;
       let units = widths.get(key);
       if (units === undefined) {
@@ -100,6 +103,6 @@ export function measureWith(faces: Faces): Measure {
       }
       return units * size;
     },
-    hasGlyph: (style, codePoint) => faces[TYPE_STYLES[style].face].hasGlyphForCodePoint(codePoint),
+    hasGlyph: (style, codePoint) => faces[styles[style].face].hasGlyphForCodePoint(codePoint),
   };
 }

@@ -1,35 +1,121 @@
 /**
- * The sheet and its grid: one A5 page of the booklet, in PostScript points from the top left corner.
- * It knows measures alone; what stands on the page is laid out elsewhere.
+ * The sheets a booklet is laid out on, each with its grid and its scale of type. Layout reckons every length in points
+ * of the A5 page, where a line of the grid is 14 high; a sheet for larger print is laid out in the same lengths and
+ * enlarged when it is done (`enlarge.ts`). It knows measures alone; what stands on a page is laid out elsewhere.
  */
 
 /** Millimetres to points: 72 points to the inch, 25.4 mm to the inch. */
 export const mm = (millimetres: number): number => (millimetres * 72) / 25.4;
+export const inch = (inches: number): number => inches * 72;
 
-/** ISO 216, A5: 148 × 210 mm. */
-export const PAGE_WIDTH = mm(148);
-export const PAGE_HEIGHT = mm(210);
+export interface PaperSize {
+  /** In points, upright. */
+  readonly width: number;
+  readonly height: number;
+}
+
+/** ISO 216. */
+export const A4: PaperSize = { width: mm(210), height: mm(297) };
+export const A5: PaperSize = { width: mm(148), height: mm(210) };
+/** ANSI/ASME Y14.1 size A, 8½ × 11 inches; and half of it. */
+export const LETTER: PaperSize = { width: inch(8.5), height: inch(11) };
+export const HALF_LETTER: PaperSize = { width: inch(5.5), height: inch(8.5) };
 
 /** Every baseline stands on a grid of this step. */
 export const LINE = 14;
-export const LINES_ON_PAGE = 35;
 /** From the top of a line to its baseline, whatever the size of the letters. */
 export const BASELINE = 10.5;
-
-export const HEAD = 42;
-const INNER = mm(16);
-export const TEXT_WIDTH = mm(104);
-const GAP = mm(4);
-export const MARGIN_WIDTH = mm(16);
-/** Nothing stands nearer to the trimmed edge: home printers cannot reach it, and a knife may stray. */
-export const CLEAR = mm(8);
-/** A week table runs into the outer margin. */
-export const TABLE_WIDTH = mm(120);
-export const WRITING_LINE = mm(8);
 /** The unit of the tally: the height of a stroke. */
 export const TALLY_UNIT = mm(7);
-/** The line of the running foot, counted like the lines of the text. */
-export const FOOT_LINE = 36;
+
+/** Lengths in layout points; nothing of it is ever changed to make a text fit. */
+export interface Sheet {
+  readonly name: 'a5' | 'half-letter' | 'a4-large' | 'letter-large';
+  readonly paper: PaperSize;
+  /** How much larger it is drawn than laid out. */
+  readonly enlarged: number;
+  /** Which scale of type is set on it. */
+  readonly type: 'book' | 'large';
+  /** Above the first line. */
+  readonly head: number;
+  readonly linesOnPage: number;
+  /** The line of the running foot, counted like the lines of the text. */
+  readonly footLine: number;
+  readonly inner: number;
+  readonly textWidth: number;
+  /** Between the text and the tally's column. */
+  readonly gap: number;
+  readonly marginWidth: number;
+  /** A week table runs into the outer margin. */
+  readonly tableWidth: number;
+  /** Nothing stands nearer to the trimmed edge: home printers cannot reach it, and a knife may stray. */
+  readonly clear: number;
+  /** From one ruled line to write on to the next. */
+  readonly writingLine: number;
+}
+
+const CLEAR = mm(8);
+
+export const A5_SHEET: Sheet = {
+  name: 'a5',
+  paper: A5,
+  enlarged: 1,
+  type: 'book',
+  head: 42,
+  linesOnPage: 35,
+  footLine: 36,
+  inner: mm(16),
+  textWidth: mm(104),
+  gap: mm(4),
+  marginWidth: mm(16),
+  tableWidth: mm(120),
+  clear: CLEAR,
+  writingLine: mm(8),
+};
+
+/** Narrower by 8 mm, which the inner margin and the text give; a week keeps its 20 mm. One line taller. */
+export const HALF_LETTER_SHEET: Sheet = {
+  ...A5_SHEET,
+  name: 'half-letter',
+  paper: HALF_LETTER,
+  linesOnPage: 36,
+  footLine: 37,
+  inner: mm(11.7),
+  textWidth: mm(100.5),
+  gap: mm(3.5),
+};
+
+/** 26 points from line to line, as against 14. */
+const LARGE = 26 / LINE;
+const large = (points: number): number => points / LARGE;
+
+/** Text of 18 points and more, for weak eyes: on the whole sheet, to be bound at the side or kept in a clip. */
+export const A4_LARGE_SHEET: Sheet = {
+  name: 'a4-large',
+  paper: A4,
+  enlarged: LARGE,
+  type: 'large',
+  head: large(mm(18)),
+  linesOnPage: 28,
+  footLine: 29,
+  inner: large(mm(18)),
+  textWidth: large(mm(148)),
+  gap: large(mm(6)),
+  marginWidth: large(mm(28)),
+  tableWidth: large(mm(180)),
+  clear: large(CLEAR),
+  writingLine: large(mm(11)),
+};
+
+export const LETTER_LARGE_SHEET: Sheet = {
+  ...A4_LARGE_SHEET,
+  name: 'letter-large',
+  paper: LETTER,
+  linesOnPage: 26,
+  footLine: 27,
+  textWidth: large(mm(153)),
+  tableWidth: large(mm(185)),
+};
 
 /** Even pages are versos and stand left. */
 export type PageSide = 'verso' | 'recto';
@@ -38,13 +124,14 @@ export const sideOf = (page: number): PageSide => (page % 2 === 0 ? 'verso' : 'r
 /** `text` is the column of text, `margin` the tally's column beside it, `table` both, without the gap. */
 export type Area = 'text' | 'margin' | 'table';
 
-export const widthOf = (area: Area): number =>
-  area === 'text' ? TEXT_WIDTH : area === 'margin' ? MARGIN_WIDTH : TABLE_WIDTH;
+export const widthOf = (area: Area, sheet: Sheet): number =>
+  area === 'text' ? sheet.textWidth : area === 'margin' ? sheet.marginWidth : sheet.tableWidth;
 
 /** Where an area begins, measured from the left edge. The outer margin is right on a recto, left on a verso. */
-export function leftOf(area: Area, side: PageSide): number {
-  if (side === 'recto') return area === 'margin' ? INNER + TEXT_WIDTH + GAP : INNER;
-  const inner = PAGE_WIDTH - INNER;
-  if (area === 'text') return inner - TEXT_WIDTH;
-  return area === 'margin' ? inner - TEXT_WIDTH - GAP - MARGIN_WIDTH : inner - TABLE_WIDTH;
+export function leftOf(area: Area, side: PageSide, sheet: Sheet): number {
+  const { textWidth, gap, marginWidth } = sheet;
+  if (side === 'recto') return area === 'margin' ? sheet.inner + textWidth + gap : sheet.inner;
+  const inner = sheet.paper.width / sheet.enlarged - sheet.inner;
+  if (area === 'text') return inner - textWidth;
+  return area === 'margin' ? inner - textWidth - gap - marginWidth : inner - sheet.tableWidth;
 }

@@ -1,4 +1,5 @@
 /** The faces and sizes of the booklet on paper. Five faces, six sizes; nothing is ever set smaller to make it fit. */
+import type { Sheet } from './sheet.js';
 
 /** `text` is the serif of the running text, `display` the sans of headings and of all figures. */
 export type Face = 'text' | 'text-italic' | 'text-strong' | 'display' | 'display-strong';
@@ -41,6 +42,34 @@ export const TYPE_STYLES: Readonly<Record<StyleName, TypeStyle>> = {
 };
 
 /**
+ * For large print, on a grid of 26 points: text of 18, labels of 16, an exercise of 24, a title of 36, a load of 22.
+ * As laid out, where a line of the grid is 14 high.
+ */
+const LARGE_PRINT_STYLES: Readonly<Record<StyleName, TypeStyle>> = (() => {
+  const sized = (name: StyleName, points: number): TypeStyle => ({
+    ...TYPE_STYLES[name],
+    size: (points * 14) / 26,
+  });
+  return {
+    text: sized('text', 18),
+    'text-italic': sized('text-italic', 18),
+    'text-strong': sized('text-strong', 18),
+    note: sized('note', 16),
+    'note-italic': sized('note-italic', 16),
+    'note-strong': sized('note-strong', 16),
+    label: sized('label', 16),
+    'label-strong': sized('label-strong', 16),
+    figure: sized('figure', 22),
+    'figure-plain': sized('figure-plain', 22),
+    exercise: sized('exercise', 24),
+    title: sized('title', 36),
+  };
+})();
+
+export const stylesOf = ({ type }: Sheet): Readonly<Record<StyleName, TypeStyle>> =>
+  type === 'large' ? LARGE_PRINT_STYLES : TYPE_STYLES;
+
+/**
  * Lining figures of one width in the display faces, whose own are old-style. Measuring and drawing both read this,
  * so that what was measured is what is drawn. `kern` is there because a list of features replaces nothing: it is
  * already on, and naming it makes the drawing shape each line whole instead of word by word.
@@ -53,9 +82,10 @@ export const FEATURES: Readonly<Record<Face, readonly string[]>> = {
   'display-strong': ['kern', 'lnum', 'tnum'],
 };
 
-/** What the layout needs to know of the faces, and all it needs to know. */
+/** What the layout needs to know of the faces and of the sheet, and all it needs to know. */
 export interface Measure {
-  /** In points. */
+  readonly sheet: Sheet;
+  /** In layout points. */
   readonly width: (style: StyleName, text: string) => number;
   readonly hasGlyph: (style: StyleName, codePoint: number) => boolean;
 }

@@ -28,11 +28,11 @@ describe.each([
   ['words that are hard to fit', longNamesBooklet],
 ])('%s', (_, booklet) => {
   test('stands inside the page, clear of the trim', () => {
-    expect(pagesOf(booklet).flatMap(offThePage)).toEqual([]);
+    expect(pagesOf(booklet).flatMap((page) => offThePage(page))).toEqual([]);
   });
 
   test('stands inside the text block', () => {
-    expect(pagesOf(booklet).flatMap(offTheTextBlock)).toEqual([]);
+    expect(pagesOf(booklet).flatMap((page) => offTheTextBlock(page))).toEqual([]);
   });
 
   test('stands on the grid', () => {
@@ -40,7 +40,7 @@ describe.each([
   });
 
   test('lays nothing over anything else', () => {
-    expect(pagesOf(booklet).flatMap(overlaps)).toEqual([]);
+    expect(pagesOf(booklet).flatMap((page) => overlaps(page))).toEqual([]);
   });
 
   test('makes whole sheets', () => {

@@ -1,10 +1,15 @@
 /** Lines of text: where they may break, and where they may not. Every letter is 5 points wide here, whatever its style. */
 import { describe, expect, test } from 'vitest';
 import { drawable, layOutLines, layOutParagraph } from '../../src/print/lay-out-lines.js';
+import { A5_SHEET } from '../../src/print/sheet.js';
 import type { Measure } from '../../src/print/type-styles.js';
 
 const LETTER = 5;
-const measure: Measure = { width: (_, text) => Array.from(text).length * LETTER, hasGlyph: () => true };
+const measure: Measure = {
+  sheet: A5_SHEET,
+  width: (_, text) => Array.from(text).length * LETTER,
+  hasGlyph: () => true,
+};
 const set = (text: string, letters: number): readonly string[] =>
   layOutLines([{ style: 'text', text }], letters * LETTER, measure).map((line) =>
     line.boxes.map((box) => box.text).join(''),

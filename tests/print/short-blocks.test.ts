@@ -6,7 +6,7 @@ import { layOutBooklet } from '../../src/print/lay-out-booklet.js';
 import { weekColumns } from '../../src/print/lay-out-session-row.js';
 import { loadFaces, measureWith } from '../../src/print/load-faces.js';
 import type { TextBox } from '../../src/print/page.js';
-import { LINE, TABLE_WIDTH } from '../../src/print/sheet.js';
+import { A5_SHEET, LINE } from '../../src/print/sheet.js';
 import type { Measure } from '../../src/print/type-styles.js';
 import { fixtureBooklet } from '../fixtures/booklet.js';
 import { offTheGrid, offThePage, offTheTextBlock, overlaps } from './grid-faults.js';
@@ -42,8 +42,8 @@ test.each([2, 3, 4, 5, 6])('%i weeks: nothing leaves the page, the block or the 
   ]);
   expect(faults).toEqual([]);
   const [session] = partsOf(firstWeeks(weeks), 'session');
-  const columns = weekColumns(session?.weeks ?? []);
-  expect(columns.width * weeks).toBeCloseTo(TABLE_WIDTH);
+  const columns = weekColumns(session?.weeks ?? [], A5_SHEET);
+  expect(columns.width * weeks).toBeCloseTo(A5_SHEET.tableWidth);
   // The days that head the columns stand one column apart, and there is one for each week.
   const days = session?.weeks.map(({ dateText }) => dateText) ?? [];
   const lines = new Map<string, TextBox[]>();

@@ -4,7 +4,7 @@ import { fitOpening } from '../../src/print/fit-opening.js';
 import type { Slug } from '../../src/print/lay-out-blocks.js';
 import { fillPages } from '../../src/print/lay-out-pages.js';
 import { layOutFeet, tallyWidth } from '../../src/print/lay-out-tally.js';
-import { leftOf, mm, PAGE_WIDTH, TALLY_UNIT, widthOf } from '../../src/print/sheet.js';
+import { A5, A5_SHEET, leftOf, mm, TALLY_UNIT, widthOf } from '../../src/print/sheet.js';
 import { sayWeeks, weekNotes } from '../../src/print/week-notes.js';
 
 describe('weeks', () => {
@@ -24,30 +24,31 @@ describe('weeks', () => {
   });
 });
 
+const LINES = 35;
 const rows = (...lines: readonly number[]) => lines.map((one) => ({ lines: one, joined: false }));
 
 describe('an opening', () => {
   test('holds seven one-sided exercises of eight lines each, or of seven with words after them', () => {
-    expect(fitOpening(9, 3, rows(8, 8, 8, 8, 8, 8, 8), 0)).toMatchObject({
+    expect(fitOpening(9, 3, rows(8, 8, 8, 8, 8, 8, 8), 0, LINES)).toMatchObject({
       breakAt: 3,
       versoLines: 33,
       rectoLines: 35,
     });
-    expect(fitOpening(9, 3, rows(7, 7, 7, 7, 7, 7, 7), 2)).toMatchObject({ breakAt: 3 });
+    expect(fitOpening(9, 3, rows(7, 7, 7, 7, 7, 7, 7), 2, LINES)).toMatchObject({ breakAt: 3 });
   });
   test('fills the left page, so that the right one has room for notes', () => {
-    expect(fitOpening(8, 3, rows(8, 8, 8, 8), 0)).toMatchObject({ breakAt: 3, versoLines: 32, rectoLines: 11 });
+    expect(fitOpening(8, 3, rows(8, 8, 8, 8), 0, LINES)).toMatchObject({ breakAt: 3, versoLines: 32, rectoLines: 11 });
   });
   test('does not part what is done turn about, if it need not', () => {
     const circuit = [8, 8, 8, 8].map((lines, i) => ({ lines, joined: i === 3 }));
-    expect(fitOpening(8, 3, circuit, 0)?.breakAt).toBe(2);
+    expect(fitOpening(8, 3, circuit, 0, LINES)?.breakAt).toBe(2);
   });
   test('is one page where one page is enough', () => {
-    expect(fitOpening(8, 3, rows(8, 8), 2)).toMatchObject({ versoLines: 26, rectoLines: 0 });
-    expect(fitOpening(8, 3, rows(8, 8), 2)?.breakAt).toBeUndefined();
+    expect(fitOpening(8, 3, rows(8, 8), 2, LINES)).toMatchObject({ versoLines: 26, rectoLines: 0 });
+    expect(fitOpening(8, 3, rows(8, 8), 2, LINES)?.breakAt).toBeUndefined();
   });
   test('does not exist where no break fits both pages', () => {
-    expect(fitOpening(8, 3, rows(30, 30), 0)).toBeUndefined();
+    expect(fitOpening(8, 3, rows(30, 30), 0, LINES)).toBeUndefined();
   });
 });
 
@@ -77,15 +78,15 @@ describe('the tally', () => {
 describe('the sheet', () => {
   test('is mirrored: what is outer right on a recto is outer left on a verso', () => {
     for (const area of ['text', 'margin', 'table'] as const) {
-      const recto = leftOf(area, 'recto');
-      expect(leftOf(area, 'verso')).toBeCloseTo(PAGE_WIDTH - recto - widthOf(area), 6);
+      const recto = leftOf(area, 'recto', A5_SHEET);
+      expect(leftOf(area, 'verso', A5_SHEET)).toBeCloseTo(A5.width - recto - widthOf(area, A5_SHEET), 6);
     }
   });
   test('has the measures it was designed with', () => {
-    expect(leftOf('text', 'recto')).toBeCloseTo(mm(16));
-    expect(widthOf('text')).toBeCloseTo(mm(104));
-    expect(leftOf('margin', 'verso')).toBeCloseTo(mm(8));
-    expect(widthOf('table') / 6).toBeCloseTo(mm(20));
+    expect(leftOf('text', 'recto', A5_SHEET)).toBeCloseTo(mm(16));
+    expect(widthOf('text', A5_SHEET)).toBeCloseTo(mm(104));
+    expect(leftOf('margin', 'verso', A5_SHEET)).toBeCloseTo(mm(8));
+    expect(widthOf('table', A5_SHEET) / 6).toBeCloseTo(mm(20));
   });
 });
 
@@ -93,7 +94,7 @@ const slug = (lines: number, withNext = false): Slug => ({ lines, area: 'text', 
 const pageLengths = (
   blocks: readonly { slugs: readonly Slug[]; whole: boolean; before: number }[],
 ): readonly number[] =>
-  fillPages([{ start: 'page', running: '', blocks }], { start: 'page', running: '', blocks: [] }).map(
+  fillPages([{ start: 'page', running: '', blocks }], { start: 'page', running: '', blocks: [] }, LINES).map(
     ({ used }) => used,
   );
 
