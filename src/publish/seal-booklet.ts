@@ -1,0 +1,162 @@
+/**
+ * A client's part, sealed. Every file of a folder is sealed with one key of its own. By the link alone the link carries
+ * that key. By words the key lies in a lock, an envelope that words open. By both, that envelope lies in another one, which
+ * the link opens: whoever reads the message with the link reads nothing else.
+ */
+import { base64url, calculateJwkThumbprint } from 'jose';
+import { BY_KEY, BY_WORDS, type EnvelopeFault, FORM, headerOf, openEnvelope, sealEnvelope } from './seal-envelope.js';
+import { frame, STEP_BYTES, unframe } from './seal-frame.js';
+import { bytesOfWords } from './seal-words.js';
+
+export type SealedBy = 'link' | 'words' | 'both';
+
+export type Part = 'booklet' | 'paper' | 'calendar';
+
+/** What is to be known to open a folder; nothing of it ever stands in one. */
+export interface Lock {
+  readonly by: SealedBy;
+  /** 32 random bytes in base64url: the key of the folder's files. */
+  readonly key: string;
+  /** What the link carries: the key itself, or 32 other bytes; absent where words alone open. */
+  readonly link?: string;
+  readonly words?: string;
+  /** The lock as it stands in the folder; absent where the link carries the key. */
+  readonly closed?: string;
+}
+
+/** As it stands in a folder, in a page that says nothing of anybody. */
+export interface SealedBooklet {
+  readonly form: number;
+  readonly by: SealedBy;
+  readonly lock?: string;
+  readonly booklet: string;
+  /** What else lies beside it, each in a file of its own. */
+  readonly beside: readonly Part[];
+}
+
+/** Of a part that lies beside: its file in the folder, and what it becomes on the phone. */
+export const BESIDE = {
+  paper: { file: 'paper.jwe', name: 'booklet-a5.pdf', type: 'application/pdf' },
+  calendar: { file: 'calendar.jwe', name: 'sessions.ics', type: 'text/calendar' },
+} as const;
+
+const KEY_BYTES = 32;
+const LOCK = 'lock';
+const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
+const ofUtf8 = (bytes: Uint8Array): string => new TextDecoder().decode(bytes);
+
+export const newKey = (): string => base64url.encode(crypto.getRandomValues(new Uint8Array(KEY_BYTES)));
+
+/** Which key it is, and nothing of it (RFC 7638). */
+export const nameOfKey = (key: string): Promise<string> => calculateJwkThumbprint({ kty: 'oct', k: key });
+
+/** The key's bytes; `null` where the text is none. */
+export function bytesOfKey(key: string): Uint8Array | null {
+  if (!/^[\w-]{43}$/.test(key)) return null;
+  try {
+    const bytes = base64url.decode(key);
+    return bytes.length === KEY_BYTES ? bytes : null;
+  } catch {
+    return null;
+  }
+}
+
+function wanted(key: string | undefined): Uint8Array {
+  const bytes = key === undefined ? null : bytesOfKey(key);
+  if (bytes === null) throw new Error('a key is 32 bytes in base64url');
+  return bytes;
+}
+
+/** Closed once, and kept so: the same words over again would give other bytes. */
+export async function closeLock(lock: Omit<Lock, 'closed'>, count?: number): Promise<Lock> {
+  if (lock.by === 'link') return lock;
+  const inner = await sealEnvelope(wanted(lock.key), {
+    key: bytesOfWords(lock.words ?? ''),
+    terms: BY_WORDS,
+    marked: { part: LOCK },
+    ...(count === undefined ? {} : { count }),
+  });
+  if (lock.by === 'words') return { ...lock, closed: inner };
+  const marked = { part: LOCK, kid: await nameOfKey(lock.link ?? '') };
+  return { ...lock, closed: await sealEnvelope(utf8(inner), { key: wanted(lock.link), terms: BY_KEY, marked }) };
+}
+
+export async function sealPart(bytes: Uint8Array, part: Part, key: string): Promise<string> {
+  const marked = { part, kid: await nameOfKey(key) };
+  return sealEnvelope(frame(bytes, STEP_BYTES), { key: wanted(key), terms: BY_KEY, marked });
+}
+
+export type OpeningFault =
+  /** Not whole, changed on the way, or not ours. */
+  'damaged' | 'newer' | 'older' | 'wrong link' | 'wrong words';
+
+export type OpenedPart = { readonly bytes: Uint8Array } | { readonly fault: OpeningFault };
+
+export async function openPart(text: string, part: Part, key: string): Promise<OpenedPart> {
+  const bytes = bytesOfKey(key);
+  if (bytes === null) return { fault: 'wrong link' };
+  const kid = headerOf(text)?.kid;
+  const opened = await openEnvelope(text, bytes, BY_KEY, part);
+  if ('fault' in opened) return { fault: faultOf(opened.fault) };
+  if (kid !== (await nameOfKey(key))) return { fault: 'damaged' };
+  const inside = unframe(opened.plain);
+  return inside === null ? { fault: 'damaged' } : { bytes: inside };
+}
+
+const faultOf = (fault: EnvelopeFault): OpeningFault => (fault === 'newer' || fault === 'older' ? fault : 'damaged');
+
+export interface Given {
+  /** What the link carries. */
+  readonly link?: string;
+  readonly words?: string;
+}
+
+export type OpenedKey = { readonly key: string } | { readonly fault: OpeningFault };
+
+/** The key of the folder's files, from what the client has; whether it is the right one is known before anything is opened. */
+export async function openLock(sealed: SealedBooklet, given: Given): Promise<OpenedKey> {
+  const wrongForm = formOf(sealed.form);
+  if (wrongForm !== null) return { fault: wrongForm };
+  const header = headerOf(sealed.booklet);
+  if (header === null) return { fault: 'damaged' };
+  const found = await keyOf(sealed, given);
+  if ('fault' in found) return found;
+  if (header.kid === (await nameOfKey(found.key))) return found;
+  return { fault: sealed.by === 'link' ? 'wrong link' : 'damaged' };
+}
+
+const formOf = (form: number): 'newer' | 'older' | null => (form === FORM ? null : form > FORM ? 'newer' : 'older');
+
+async function keyOf({ by, lock = '' }: SealedBooklet, { link = '', words = '' }: Given): Promise<OpenedKey> {
+  if (by === 'link') return bytesOfKey(link) === null ? { fault: 'wrong link' } : { key: link };
+  let inner = lock;
+  if (by === 'both') {
+    const bytes = bytesOfKey(link);
+    const header = headerOf(lock);
+    if (header === null) return { fault: 'damaged' };
+    if (bytes === null || header.kid !== (await nameOfKey(link))) return { fault: 'wrong link' };
+    const outer = await openEnvelope(lock, bytes, BY_KEY, LOCK);
+    if ('fault' in outer) return { fault: faultOf(outer.fault) };
+    inner = ofUtf8(outer.plain);
+  }
+  const opened = await openEnvelope(inner, bytesOfWords(words), BY_WORDS, LOCK);
+  if ('plain' in opened) return { key: base64url.encode(opened.plain) };
+  return { fault: opened.fault === 'not opened' ? 'wrong words' : faultOf(opened.fault) };
+}
+
+/** What a page carries, read; `null` where it is not of this sort. */
+export function readSealed(text: string): SealedBooklet | null {
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch {
+    return null;
+  }
+  if (typeof value !== 'object' || value === null) return null;
+  const { form, by, lock, booklet, beside } = value as Record<string, unknown>;
+  if (typeof form !== 'number' || typeof booklet !== 'string') return null;
+  if (by !== 'link' && by !== 'words' && by !== 'both') return null;
+  if (lock !== undefined && typeof lock !== 'string') return null;
+  const parts = Array.isArray(beside) ? beside.filter((one) => one === 'paper' || one === 'calendar') : [];
+  return { form, by, booklet, beside: parts, ...(lock === undefined ? {} : { lock }) };
+}
