@@ -1,0 +1,175 @@
+/**
+ * A public file as every text that can be read in it: its bytes, what a browser shows, what stands in the metadata of
+ * pictures, the words of a PDF, and whatever is written into it as data. Sealed envelopes are left out, by their form.
+ * What cannot be read is told, never passed by.
+ */
+import { decodeHTML } from 'entities';
+import { gunzipSync, unzlibSync } from 'fflate';
+import type { FileText, Inside } from './leak-check.js';
+import { cutEnvelopes } from './sealed-form.js';
+
+export type PdfReader = (bytes: Uint8Array) => Promise<readonly string[]>;
+
+/** `null` where nothing can be said of the file: of a kind that is not known, or broken. */
+export async function readTexts(bytes: Uint8Array, readPdf: PdfReader): Promise<readonly FileText[] | null> {
+  if (begins(bytes, '%PDF-')) return pdfTexts(bytes, readPdf);
+  if (begins(bytes, '\x89PNG\r\n\x1a\n')) return pngTexts(bytes);
+  if (begins(bytes, '\x1f\x8b')) return unpressed(bytes, readPdf);
+  if (KNOWN.some((start) => begins(bytes, start))) return asBytes(bytes, 'its metadata');
+  const whole = textOf(bytes);
+  if (whole === null) return null;
+  const text = cutEnvelopes(whole);
+  return [...viewsOf(text), ...(await writtenInto(text, readPdf))];
+}
+
+/** Pictures whose metadata stand in clear among their bytes, and faces. */
+const KNOWN = ['\xff\xd8\xff', 'GIF8', 'RIFF', 'wOF2', 'wOFF'];
+
+const begins = (bytes: Uint8Array, start: string): boolean =>
+  [...start].every((sign, index) => bytes[index] === sign.charCodeAt(0));
+
+/** UTF-8, or UTF-16 that says so; `null` for anything else. */
+function textOf(bytes: Uint8Array): string | null {
+  const utf16 = begins(bytes, '\xff\xfe') ? 'utf-16le' : begins(bytes, '\xfe\xff') ? 'utf-16be' : null;
+  try {
+    const text = new TextDecoder(utf16 ?? 'utf-8', { fatal: true }).decode(bytes);
+    return text.includes('\0') ? null : text;
+  } catch {
+    return null;
+  }
+}
+
+/** Bytes that are no text, read in the ways in which programs write text among them. */
+function asBytes(bytes: Uint8Array, inside: Inside): readonly FileText[] {
+  const read = (coding: string, from: number): FileText => ({
+    inside,
+    text: new TextDecoder(coding).decode(bytes.subarray(from)),
+    byChance: true,
+  });
+  return [
+    read('latin1', 0),
+    read('utf-8', 0),
+    read('utf-16le', 0),
+    read('utf-16le', 1),
+    read('utf-16be', 0),
+    read('utf-16be', 1),
+  ];
+}
+
+const CONTROL = /\\u\{([0-9a-f]{1,6})\}|\\u([0-9a-f]{4})|\\x([0-9a-f]{2})|\\([0-9a-f]{1,6})\s?/gi;
+
+/** Scripts, JSON and styles may write a letter by its number. */
+const unescaped = (text: string): string =>
+  text.replace(CONTROL, (whole, braced, four, two, style) => {
+    const code = Number.parseInt(braced ?? four ?? two ?? style, 16);
+    return code <= 0x10ffff ? String.fromCodePoint(code) : whole;
+  });
+
+const fromAddress = (text: string): string =>
+  text.replace(/(?:%[0-9a-f]{2})+/gi, (run) => {
+    try {
+      return decodeURIComponent(run);
+    } catch {
+      return run;
+    }
+  });
+
+/** The same text as bytes, as a browser shows it with its marks left out or parting words, and with nothing disguised. */
+function viewsOf(text: string): readonly FileText[] {
+  const isMarkedUp = text.includes('<');
+  const views: readonly FileText[] = [
+    { inside: 'its bytes', text },
+    ...(isMarkedUp
+      ? ['', ' '].map((mark): FileText => ({ inside: 'its text', text: decodeHTML(withoutMarks(text, mark)) }))
+      : []),
+    { inside: 'its text', text: fromAddress(unescaped(decodeHTML(text))) },
+  ];
+  const seen = new Set<string>();
+  return views.filter((view) => !seen.has(view.text) && seen.add(view.text));
+}
+
+const withoutMarks = (text: string, mark: string): string => text.replace(/<!--|-->/g, mark).replace(/<[^>]*>/g, mark);
+
+/** What stands in a text as data: pictures and faces in an address. */
+async function writtenInto(text: string, readPdf: PdfReader): Promise<readonly FileText[]> {
+  const found: FileText[] = [];
+  for (const [, data = ''] of text.matchAll(/data:[^,"'\s]*;base64,([A-Za-z0-9+/]+=*)/g)) {
+    const bytes = Uint8Array.from(atob(data.slice(0, data.length - (data.length % 4))), (sign) => sign.charCodeAt(0));
+    const texts = (await readTexts(bytes, readPdf)) ?? asBytes(bytes, 'what is written into it');
+    found.push(...texts.map((one): FileText => ({ ...one, inside: 'what is written into it' })));
+  }
+  return found;
+}
+
+const SIGNATURE = 8;
+
+/** Chunks of words, pressed or not (PNG specification, third edition, 11.3.3), and every other chunk but the picture's own. */
+function pngTexts(bytes: Uint8Array): readonly FileText[] | null {
+  const texts: FileText[] = [];
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  let at = SIGNATURE;
+  while (at + 12 <= bytes.length) {
+    const length = view.getUint32(at);
+    const type = new TextDecoder('latin1').decode(bytes.subarray(at + 4, at + 8));
+    const body = bytes.subarray(at + 8, at + 8 + length);
+    if (body.length < length) return null;
+    at += length + 12;
+    if (type === 'IDAT' || type === 'fdAT') continue;
+    texts.push(...asMetadata(body));
+    const pressed = type === 'zTXt' || type === 'iTXt' || type === 'iCCP' ? pressedPart(body) : null;
+    if (pressed !== null) texts.push(...asMetadata(pressed));
+  }
+  // Whatever follows the last chunk, or stands in part of one.
+  return [...texts, ...asMetadata(bytes.subarray(at))];
+}
+
+const asMetadata = (bytes: Uint8Array): readonly FileText[] =>
+  asBytes(bytes, 'its metadata').map(({ inside, text }) => ({ inside, text }));
+
+/** The pressed text of a chunk begins wherever a stream of zlib can be read. */
+function pressedPart(body: Uint8Array): Uint8Array | null {
+  for (let at = body.indexOf(0x78); at >= 0; at = body.indexOf(0x78, at + 1)) {
+    const read = tryTo(() => unzlibSync(body.subarray(at)));
+    if (read !== null) return read;
+  }
+  return null;
+}
+
+function tryTo(read: () => Uint8Array): Uint8Array | null {
+  try {
+    return read();
+  } catch {
+    return null;
+  }
+}
+
+async function unpressed(bytes: Uint8Array, readPdf: PdfReader): Promise<readonly FileText[] | null> {
+  const inner = tryTo(() => gunzipSync(bytes));
+  if (inner === null) return null;
+  const texts = await readTexts(inner, readPdf);
+  return texts === null ? null : [...asBytes(bytes, 'its metadata'), ...texts];
+}
+
+/** The words a reader of PDFs finds, and every stream that can be opened, as bytes. */
+async function pdfTexts(bytes: Uint8Array, readPdf: PdfReader): Promise<readonly FileText[] | null> {
+  try {
+    const read = await readPdf(bytes);
+    return [
+      ...read.map((text): FileText => ({ inside: 'its text', text })),
+      ...asBytes(bytes, 'its bytes'),
+      ...streamsOf(bytes).flatMap((stream) => asBytes(stream, 'its bytes')),
+    ];
+  } catch {
+    return null;
+  }
+}
+
+function streamsOf(bytes: Uint8Array): readonly Uint8Array[] {
+  const text = new TextDecoder('latin1').decode(bytes);
+  return [...text.matchAll(/stream\r?\n/g)].flatMap(({ index, 0: word }) => {
+    const from = index + word.length;
+    const end = text.indexOf('endstream', from);
+    const read = tryTo(() => unzlibSync(bytes.subarray(from, end < 0 ? undefined : end)));
+    return read === null ? [] : [read];
+  });
+}
