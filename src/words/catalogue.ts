@@ -13,6 +13,7 @@ import type { MassUnit } from '../model/quantity.js';
 import type { BookletWords } from './booklet-words.js';
 import type { ChangeWords } from './change-words.js';
 import type { ClientReasons } from './client-reason-words.js';
+import type { HandOverWords } from './hand-over-words.js';
 import type { PageWords } from './page-words.js';
 
 export interface DateParts {
@@ -190,4 +191,5 @@ export interface Catalogue {
   readonly harderCauses: (causes: readonly Cause[]) => string;
   readonly reasons: ClientReasons;
   readonly page: PageWords;
+  readonly handOver: HandOverWords;
 }

@@ -3,6 +3,7 @@ import type { Catalogue } from './catalogue.js';
 import { englishBooklet } from './english-booklet.js';
 import { englishChanges } from './english-changes.js';
 import { englishDates, englishDoses, englishLoads, englishNumbers, englishSides } from './english-figures.js';
+import { englishHandOver } from './english-hand-over.js';
 import { englishPage } from './english-page.js';
 import { englishReasonsCare } from './english-reasons-care.js';
 import { englishReasonsWork } from './english-reasons-work.js';
@@ -57,4 +58,5 @@ export const english: Catalogue = {
   harderCauses: englishHarderCauses,
   reasons: { ...englishReasonsWork, ...englishReasonsCare },
   page: englishPage,
+  handOver: englishHandOver,
 };

@@ -10,6 +10,7 @@ import {
   norwegianNumbers,
   norwegianSides,
 } from './norwegian-figures.js';
+import { norwegianHandOver } from './norwegian-hand-over.js';
 import { norwegianPage } from './norwegian-page.js';
 import { norwegianReasonsCare } from './norwegian-reasons-care.js';
 import { norwegianReasonsWork } from './norwegian-reasons-work.js';
@@ -64,4 +65,5 @@ export const norwegian: Catalogue = {
   harderCauses: norwegianHarderCauses,
   reasons: { ...norwegianReasonsWork, ...norwegianReasonsCare },
   page: norwegianPage,
+  handOver: norwegianHandOver,
 };
