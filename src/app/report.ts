@@ -31,6 +31,7 @@ export function withheldClients(problems: readonly Problem[]): ReadonlySet<strin
 }
 
 const NOT_WRITTEN: ReadonlySet<string> = new Set([
+  'backup-not-writable',
   'begin-not-empty',
   'begin-not-writable',
   'edition-not-writable',
@@ -40,6 +41,7 @@ const NOT_WRITTEN: ReadonlySet<string> = new Set([
   'output-occupied',
   'page-not-writable',
   'state-not-writable',
+  'state-occupied',
 ]);
 
 function exitCode(problems: readonly Problem[]): number {

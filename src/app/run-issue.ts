@@ -52,7 +52,7 @@ async function issueOne(studio: ReadStudio, options: CommonOptions): Promise<Iss
     return { problems, summary, facts: { issued: null, holds: holds.n } };
   }
   const unkept = await keepFolderOf(options.state, client.id, options.today);
-  if (unkept !== undefined) return { problems: [...problems, unkept], ...NOTHING };
+  if (unkept !== null) return { problems: [...problems, unkept], ...NOTHING };
   const { told, changes } = tellChanges(studio.content.library, planned, last?.edition);
   const edition = await freezeEdition(options.content, next, told, options.today, changes);
   if ('code' in edition) return { problems: [...problems, edition], ...NOTHING };

@@ -25,6 +25,8 @@ import { sayDiskFault } from './disk-fault.js';
 import { nextEdition, readEditions } from './editions.js';
 import { gatherFiles } from './gather-files.js';
 import { type Filed, fileLog } from './keep-logs.js';
+import { readHeld } from './keep-state.js';
+import { openReceived } from './open-received.js';
 import type { CommonOptions } from './options.js';
 import { problemOf, recogniseLog } from './recognise-log.js';
 import { printReport } from './report.js';
@@ -54,7 +56,12 @@ export async function runReceive(paths: readonly string[], options: CommonOption
       problems.push(bytes);
       continue;
     }
-    const { logs, paper, problems: unread, source } = recogniseLog(name, bytes);
+    const plain = await openReceived(name, bytes, () => readHeld(options.state));
+    if ('code' in plain) {
+      problems.push(plain);
+      continue;
+    }
+    const { logs, paper, problems: unread, source } = recogniseLog(name, plain);
     if (source !== undefined) sources.set(name, source);
     const whole: Place = { file: name, line: 1, column: 1, length: 1 };
     const fitting = paper === null ? await fitLogs(studio, logs, whole) : await fitPaper(studio, paper, whole);

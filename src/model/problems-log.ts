@@ -31,6 +31,11 @@ export interface LogProblems {
     readonly found: number;
     readonly wanted: number;
   };
+  /** Marks that came sealed and are not opened; `keys` is how many of the studio's own are here. */
+  readonly 'log-sealed': {
+    readonly why: 'cut short' | 'foreign' | 'newer' | 'older' | 'no key';
+    readonly keys: number;
+  };
   /** No client has an edition of this booklet; of a table from paper, `client` has none at all. */
   readonly 'log-unknown-booklet': { readonly booklet: string; readonly client: string; readonly nearest: string };
   readonly 'log-no-such-edition': { readonly edition: number; readonly known: readonly number[] };

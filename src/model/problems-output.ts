@@ -50,6 +50,17 @@ export interface OutputProblems {
   /** `issue` freezes one client's booklet at a time. */
   readonly 'issue-whom': { readonly clients: string };
   readonly 'state-not-writable': { readonly folder: string; readonly why: string };
+  /** Keys or public folder names that cannot be read; `why` says nothing of what stands in them. */
+  readonly 'state-unreadable': { readonly folder: string; readonly why: string };
+  /** A backup is put back only where no keys stand. */
+  readonly 'state-occupied': { readonly folder: string };
+  /** A client with an issued booklet and nothing that would open it: it is not sealed, and nothing of it is public. */
+  readonly 'no-key': { readonly client: string };
+  readonly 'backup-not-writable': { readonly path: string; readonly why: string };
+  readonly 'backup-not-opened': {
+    readonly path: string;
+    readonly why: 'unreadable' | 'wrong words' | 'damaged' | 'newer' | 'older';
+  };
   /**
    * Words the paper booklet cannot show: letters its typefaces lack, each once in order of code point, or a whole
    * booklet written from right to left. `where` is a text they stand in, empty for the direction.

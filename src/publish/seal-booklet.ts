@@ -3,42 +3,12 @@
  * that key. By words the key lies in a lock, an envelope that words open. By both, that envelope lies in another one, which
  * the link opens: whoever reads the message with the link reads nothing else.
  */
-import { base64url, calculateJwkThumbprint } from 'jose';
+import { base64url, type CryptoKey, calculateJwkThumbprint } from 'jose';
+import type { SealedBooklet, SealedPart } from '../model/sealed.js';
+import type { Lock } from '../model/state.js';
 import { BY_KEY, BY_WORDS, type EnvelopeFault, FORM, headerOf, openEnvelope, sealEnvelope } from './seal-envelope.js';
 import { frame, STEP_BYTES, unframe } from './seal-frame.js';
 import { bytesOfWords } from './seal-words.js';
-
-export type SealedBy = 'link' | 'words' | 'both';
-
-export type Part = 'booklet' | 'paper' | 'calendar';
-
-/** What is to be known to open a folder; nothing of it ever stands in one. */
-export interface Lock {
-  readonly by: SealedBy;
-  /** 32 random bytes in base64url: the key of the folder's files. */
-  readonly key: string;
-  /** What the link carries: the key itself, or 32 other bytes; absent where words alone open. */
-  readonly link?: string;
-  readonly words?: string;
-  /** The lock as it stands in the folder; absent where the link carries the key. */
-  readonly closed?: string;
-}
-
-/** As it stands in a folder, in a page that says nothing of anybody. */
-export interface SealedBooklet {
-  readonly form: number;
-  readonly by: SealedBy;
-  readonly lock?: string;
-  readonly booklet: string;
-  /** What else lies beside it, each in a file of its own. */
-  readonly beside: readonly Part[];
-}
-
-/** Of a part that lies beside: its file in the folder, and what it becomes on the phone. */
-export const BESIDE = {
-  paper: { file: 'paper.jwe', name: 'booklet-a5.pdf', type: 'application/pdf' },
-  calendar: { file: 'calendar.jwe', name: 'sessions.ics', type: 'text/calendar' },
-} as const;
 
 const KEY_BYTES = 32;
 const LOCK = 'lock';
@@ -81,7 +51,7 @@ export async function closeLock(lock: Omit<Lock, 'closed'>, count?: number): Pro
   return { ...lock, closed: await sealEnvelope(utf8(inner), { key: wanted(lock.link), terms: BY_KEY, marked }) };
 }
 
-export async function sealPart(bytes: Uint8Array, part: Part, key: string): Promise<string> {
+export async function sealPart(bytes: Uint8Array, part: SealedPart, key: string): Promise<string> {
   const marked = { part, kid: await nameOfKey(key) };
   return sealEnvelope(frame(bytes, STEP_BYTES), { key: wanted(key), terms: BY_KEY, marked });
 }
@@ -92,16 +62,28 @@ export type OpeningFault =
 
 export type OpenedPart = { readonly bytes: Uint8Array } | { readonly fault: OpeningFault };
 
-export async function openPart(text: string, part: Part, key: string): Promise<OpenedPart> {
-  const bytes = bytesOfKey(key);
-  if (bytes === null) return { fault: 'wrong link' };
-  const kid = headerOf(text)?.kid;
-  const opened = await openEnvelope(text, bytes, BY_KEY, part);
+/** The key of a folder's files as a phone may keep it: it opens, and nobody gets it out again. */
+export interface FolderKey {
+  readonly opens: CryptoKey;
+  readonly kid: string;
+}
+
+export async function holdKey(key: string): Promise<FolderKey> {
+  const bytes = new Uint8Array(wanted(key));
+  const opens = await crypto.subtle.importKey('raw', bytes, 'AES-GCM', false, ['decrypt']);
+  return { opens, kid: await nameOfKey(key) };
+}
+
+export async function openPart(text: string, part: SealedPart, { opens, kid }: FolderKey): Promise<OpenedPart> {
+  const header = headerOf(text);
+  const opened = await openEnvelope(text, opens, BY_KEY, part);
   if ('fault' in opened) return { fault: faultOf(opened.fault) };
-  if (kid !== (await nameOfKey(key))) return { fault: 'damaged' };
-  const inside = unframe(opened.plain);
+  const inside = header?.kid === kid ? unframe(opened.plain) : null;
   return inside === null ? { fault: 'damaged' } : { bytes: inside };
 }
+
+/** Whether it is the key of this booklet; not so any more once the coach has changed it. */
+export const isKeyOf = ({ kid }: FolderKey, { booklet }: SealedBooklet): boolean => headerOf(booklet)?.kid === kid;
 
 const faultOf = (fault: EnvelopeFault): OpeningFault => (fault === 'newer' || fault === 'older' ? fault : 'damaged');
 
@@ -157,6 +139,6 @@ export function readSealed(text: string): SealedBooklet | null {
   if (typeof form !== 'number' || typeof booklet !== 'string') return null;
   if (by !== 'link' && by !== 'words' && by !== 'both') return null;
   if (lock !== undefined && typeof lock !== 'string') return null;
-  const parts = Array.isArray(beside) ? beside.filter((one) => one === 'paper' || one === 'calendar') : [];
+  const parts = Array.isArray(beside) ? (['paper', 'calendar'] as const).filter((part) => beside.includes(part)) : [];
   return { form, by, booklet, beside: parts, ...(lock === undefined ? {} : { lock }) };
 }

@@ -4,15 +4,9 @@
  * envelope count.
  */
 import { calculateJwkThumbprint, importJWK, type JWK } from 'jose';
+import type { PublicKey } from '../model/marks-key.js';
 import { headerOf, openEnvelope, sealEnvelope, TO_HOLDER } from './seal-envelope.js';
 import { frame, MARKS_STEP_BYTES, unframe } from './seal-frame.js';
-
-/** The studio's public key as it travels: of the curve P-256 (RFC 7518, section 6.2). */
-export interface PublicKey {
-  readonly crv: 'P-256';
-  readonly x: string;
-  readonly y: string;
-}
 
 export interface PrivateKey extends PublicKey {
   readonly d: string;

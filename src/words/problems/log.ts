@@ -107,6 +107,24 @@ export const logSayings: Sayings<LogProblems> = {
       hint: 'the whole message, copied; ask the client to send it once more',
     };
   },
+  'log-sealed': ({ why, keys }) => ({
+    message: {
+      'cut short': 'These marks came sealed, and not whole: a piece is missing, or a letter was changed on the way.',
+      foreign: 'This is sealed, but it is not marks of a Chalkleaf booklet.',
+      newer: 'These marks were sealed by a newer booklet than this Chalkleaf knows.',
+      older: 'These marks were sealed by an older booklet than this Chalkleaf can read.',
+      'no key':
+        keys === 0
+          ? 'These marks came sealed, and no key of the studio is here to open them.'
+          : 'These marks were sealed to a key that is not among those here.',
+    }[why],
+    hint:
+      why === 'no key'
+        ? 'the folder with the studio’s keys, with --state; where it was lost, put it back from a backup: `chalkleaf key restore`'
+        : why === 'newer'
+          ? 'a newer Chalkleaf'
+          : 'the whole message, copied; ask the client to send it once more',
+  }),
   'log-unknown-booklet': ({ booklet, client, nearest }) =>
     client === ''
       ? {

@@ -107,6 +107,29 @@ export const outputSayings: Sayings<OutputProblems> = {
     message: `The state in ${quoted(folder)} cannot be written: ${why}.`,
     hint: 'another folder, with --state',
   }),
+  'state-unreadable': ({ folder, why }) => ({
+    message: `The keys in ${quoted(folder)} cannot be read: ${why}.`,
+    hint: 'put them back from a backup, in a new folder named with --state: `chalkleaf key restore`',
+  }),
+  'state-occupied': ({ folder }) => ({
+    message: `${quoted(folder)} holds keys already. A backup is put back only where there are none.`,
+    hint: 'a folder that is not there yet, with --state',
+  }),
+  'no-key': ({ client }) => ({
+    message: `${quoted(client)} has no public folder and no key: the booklet is on this computer alone.`,
+    hint: '`chalkleaf key new` makes both; where keys were lost, put them back from a backup first',
+  }),
+  'backup-not-writable': ({ path, why }) => ({
+    message: `No backup could be written to ${quoted(path)}: ${why}.`,
+    hint: 'a new file name, on a disk with room; a file that stands there is not written over',
+  }),
+  'backup-not-opened': ({ path, why }) => ({
+    message: `The backup ${quoted(path)} ${NOT_OPENED[why]}. Nothing was put back.`,
+    hint:
+      why === 'wrong words'
+        ? 'the words on the sheet that was printed with it, on standard input: `chalkleaf key restore FILE < words.txt`'
+        : 'another copy of the same backup',
+  }),
   'not-printable': ({ why, characters, where }) =>
     why === 'direction'
       ? {
@@ -128,6 +151,14 @@ export const outputSayings: Sayings<OutputProblems> = {
           hint: 'hand over the web booklet; for paper, fewer exercises or shorter words',
         },
 };
+
+const NOT_OPENED = {
+  unreadable: 'cannot be read',
+  'wrong words': 'is not opened by these words',
+  damaged: 'is not whole, or is no backup of this program',
+  newer: 'was written by a newer Chalkleaf than this one',
+  older: 'was written by an older Chalkleaf, and this one cannot read it any more',
+} as const;
 
 const NO_EDIT: Readonly<Record<WhyNoEdit, (about: string) => string>> = {
   'page-unreadable': () => 'the facts at the top of the page cannot be read',

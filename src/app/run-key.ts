@@ -1,0 +1,239 @@
+/**
+ * `chalkleaf key …`: what opens the booklets of clients, and marks that came sealed. Of a key nothing is ever printed: where
+ * it stands is.
+ */
+import { open, readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { type ClientId, clientId } from '../model/identity.js';
+import { FOLDER, type Problem } from '../model/problem.js';
+import type { SealedBy } from '../model/state.js';
+import { openBackup, sealBackup } from '../publish/key-backup.js';
+import { chooseWords } from '../publish/seal-word-list.js';
+import { diskFaultCode, sayDiskFault } from './disk-fault.js';
+import {
+  addPair,
+  changeFolderOf,
+  endFolderOf,
+  keepFolderOf,
+  publicKeyOf,
+  readHeld,
+  restoreState,
+  stateFiles,
+} from './keep-state.js';
+import type { CommonOptions } from './options.js';
+import { chosenClients, type ReadStudio, readStudio } from './read-studio.js';
+import { printReport } from './report.js';
+import { writeWhole } from './write-whole.js';
+
+interface Done {
+  readonly problems: readonly Problem[];
+  readonly summary: readonly string[];
+  readonly facts: Readonly<Record<string, unknown>>;
+}
+
+export type KeyAct =
+  | { readonly act: 'new'; readonly by: SealedBy | undefined }
+  | { readonly act: 'rotate'; readonly by: SealedBy | undefined }
+  | { readonly act: 'end' }
+  | { readonly act: 'backup'; readonly file: string }
+  | { readonly act: 'restore'; readonly file: string };
+
+export async function runKey(options: CommonOptions, act: KeyAct): Promise<number> {
+  const { problems, summary, facts } = await perform(options, act);
+  const report = { problems, sourceOf: () => undefined, summary, facts: { command: 'key', act: act.act, ...facts } };
+  return printReport(report, options.json);
+}
+
+const NOTHING = { summary: ['No key was changed.'], facts: { changed: [] } };
+const failed = (problem: Problem): Done => ({ problems: [problem], ...NOTHING });
+
+async function perform(options: CommonOptions, act: KeyAct): Promise<Done> {
+  if (act.act === 'backup') return backUp(options, act.file);
+  if (act.act === 'restore') return restore(options, act.file);
+  const studio = await readStudio(options);
+  const held = await readHeld(options.state);
+  if ('code' in held) return failed(held);
+  const { only } = options;
+  // Of somebody whose pages are gone a key may still be here, to be taken away.
+  const chosen = [...held.access.keys()].some((id) => id === only) ? [] : chosenClients(studio, only);
+  if ('code' in chosen) return failed(chosen);
+  if (only === undefined) {
+    if (act.act === 'new') return makeAll(options, studio, act.by);
+    const fault = await addPair(options.state, options.today, false);
+    return fault === null ? { problems: [], ...rotatedPair() } : failed(fault);
+  }
+  const client = nameOf(studio, only);
+  if (act.act === 'new') return makeOne(options, client, act.by, held.access.has(client.id));
+  if (!held.access.has(client.id)) {
+    return failed({ code: 'no-key', severity: 'error', scope: FOLDER, data: { client: client.id } });
+  }
+  return act.act === 'end' ? endOne(options, client) : rotateOne(options, client, act.by);
+}
+
+interface Named {
+  readonly id: ClientId;
+  readonly name: string;
+}
+
+function nameOf(studio: ReadStudio, only: string): Named {
+  const id = clientId(only);
+  return { id, name: studio.content.clients.find((client) => client.id === id)?.name ?? only };
+}
+
+const AGAIN = 'Build, and upload the public folder, for it to count.';
+
+async function makeAll(options: CommonOptions, studio: ReadStudio, by: SealedBy | undefined): Promise<Done> {
+  const made: string[] = [];
+  const before = await readHeld(options.state);
+  if ('code' in before) return failed(before);
+  const hadPair = publicKeyOf(before) !== null;
+  const fault = await addPair(options.state, options.today, true);
+  if (fault !== null) return failed(fault);
+  for (const client of studio.issued.keys()) {
+    if (before.access.has(client)) continue;
+    const unkept = await keepFolderOf(options.state, client, options.today, by);
+    if (unkept !== null) return failed(unkept);
+    made.push(client);
+  }
+  const summary = [
+    hadPair
+      ? 'The studio has its key for marks already.'
+      : 'Made: the studio’s key for marks. From the next build on, marks that clients send come sealed.',
+    ...(made.length > 0 ? [`Made: a public folder and a key for ${made.join(', ')}. ${AGAIN}`] : []),
+    `Keys stand in ${options.state}, and nowhere else: \`chalkleaf key backup FILE\` makes a copy.`,
+  ];
+  return { problems: [], summary, facts: { changed: [...(hadPair ? [] : ['studio']), ...made] } };
+}
+
+async function makeOne(options: CommonOptions, client: Named, by: SealedBy | undefined, has: boolean): Promise<Done> {
+  if (has) {
+    const summary = [`${client.name} has a key already. \`chalkleaf key rotate ${client.id}\` makes another.`];
+    return { problems: [], summary, facts: { changed: [] } };
+  }
+  const fault = await keepFolderOf(options.state, client.id, options.today, by);
+  if (fault !== null) return failed(fault);
+  const summary = [`Made: a public folder and a key for ${client.name}, opened by ${SAID[by ?? 'link']}. ${AGAIN}`];
+  return { problems: [], summary, facts: { changed: [client.id] } };
+}
+
+const SAID: Readonly<Record<SealedBy, string>> = {
+  link: 'the link alone',
+  words: 'six words alone',
+  both: 'the link and six words together',
+};
+
+const rotatedPair = () => ({
+  summary: [
+    'Made: another key of the studio’s for marks. What is sealed to those before it still opens.',
+    'Build, and upload the public folder, for phones to take it.',
+  ],
+  facts: { changed: ['studio'] },
+});
+
+async function rotateOne(options: CommonOptions, client: Named, by: SealedBy | undefined): Promise<Done> {
+  const fault = await changeFolderOf(options.state, client.id, options.today, by);
+  if (fault !== null) return failed(fault);
+  const summary = [
+    `Changed: ${client.name} has another public folder and another key.`,
+    `${AGAIN} The old link and the old words then open nothing; hand over the new ones.`,
+    'What was opened before on a phone can still be read on that phone.',
+  ];
+  return { problems: [], summary, facts: { changed: [client.id] } };
+}
+
+async function endOne(options: CommonOptions, client: Named): Promise<Done> {
+  const fault = await endFolderOf(options.state, client.id);
+  if (fault !== null) return failed(fault);
+  const summary = [
+    `Ended: ${client.name} has no public folder any more, and its key is gone.`,
+    'Build, and upload the public folder so that what is no longer in it is taken away from the host as well.',
+    'What was opened before on a phone can still be read on that phone.',
+  ];
+  return { problems: [], summary, facts: { changed: [client.id] } };
+}
+
+const SHEET = 'backup-words.txt';
+
+/** Made once and kept, so that one printed sheet opens every backup. */
+async function backupWords(state: string): Promise<string> {
+  const path = join(state, SHEET);
+  try {
+    const words = (await readFile(path, 'utf8')).split('\n').find((line) => /^[a-z]+( [a-z]+){5,}$/.test(line));
+    if (words !== undefined) return words;
+  } catch (fault) {
+    if (diskFaultCode(fault) !== 'ENOENT') throw fault;
+  }
+  const words = chooseWords(8);
+  const sheet = [
+    'These words open every backup of the studio’s keys.',
+    'Print this page or copy it by hand, and keep it apart from the backups.',
+    '',
+    words,
+    '',
+  ];
+  await writeWhole(path, sheet.join('\n'), 0o600);
+  return words;
+}
+
+async function backUp({ state }: CommonOptions, path: string): Promise<Done> {
+  const held = await readHeld(state);
+  if ('code' in held) return failed(held);
+  try {
+    const files = await stateFiles(state);
+    if (files.size === 0) {
+      return { problems: [], summary: ['There are no keys yet, and nothing to back up.'], facts: { changed: [] } };
+    }
+    const words = await backupWords(state);
+    const sealed = await sealBackup(files, words);
+    const file = await open(path, 'wx', 0o600);
+    try {
+      await file.writeFile(`${sealed}\n`);
+      await file.sync();
+    } finally {
+      await file.close();
+    }
+    const opened = await openBackup(await readFile(path, 'utf8'), words);
+    if (typeof opened === 'string' || opened.size !== files.size) throw new Error('it did not read back');
+    const summary = [
+      `Backed up: ${files.size} files of keys and folder names, sealed, in ${path}. It was read back whole.`,
+      `The words that open it stand in ${join(state, SHEET)}. Print that page, and keep it apart from the backup.`,
+    ];
+    return { problems: [], summary, facts: { changed: [], backup: path, files: files.size } };
+  } catch (fault) {
+    const data = { path, why: sayDiskFault(fault) };
+    return failed({ code: 'backup-not-writable', severity: 'error', scope: FOLDER, data });
+  }
+}
+
+/** Far beyond any words. */
+const LONGEST_LETTERS = 4096;
+
+async function wordsGiven(): Promise<string> {
+  let text = '';
+  for await (const part of process.stdin) {
+    text += String(part);
+    if (text.length > LONGEST_LETTERS) break;
+  }
+  // The sheet as it was printed, or the words alone.
+  return text.split('\n').find((line) => /^\s*[a-z]+(\s+[a-z]+){5,}\s*$/i.test(line)) ?? text;
+}
+
+async function restore({ state }: CommonOptions, path: string): Promise<Done> {
+  const unopened = (why: 'unreadable' | 'wrong words' | 'damaged' | 'newer' | 'older'): Done =>
+    failed({ code: 'backup-not-opened', severity: 'error', scope: FOLDER, data: { path, why } });
+  let text: string;
+  try {
+    text = await readFile(path, 'utf8');
+  } catch {
+    return unopened('unreadable');
+  }
+  const opened = await openBackup(text, await wordsGiven());
+  if (typeof opened === 'string') return unopened(opened);
+  const fault = await restoreState(state, opened);
+  if (fault !== null) return failed(fault);
+  const summary = [
+    `Put back: ${opened.size} files of keys and folder names, in ${state}.`,
+    'Links and words are what they were.',
+  ];
+  return { problems: [], summary, facts: { changed: [...opened.keys()].length > 0 ? ['state'] : [] } };
+}
