@@ -15,6 +15,7 @@ import type { ChangeWords } from './change-words.js';
 import type { ClientReasons } from './client-reason-words.js';
 import type { HandOverWords } from './hand-over-words.js';
 import type { PageWords } from './page-words.js';
+import type { PaperWords } from './paper-words.js';
 
 export interface DateParts {
   readonly weekday: Weekday;
@@ -191,5 +192,6 @@ export interface Catalogue {
   readonly harderCauses: (causes: readonly Cause[]) => string;
   readonly reasons: ClientReasons;
   readonly page: PageWords;
+  readonly paper: PaperWords;
   readonly handOver: HandOverWords;
 }

@@ -5,6 +5,7 @@ import { englishChanges } from './english-changes.js';
 import { englishDates, englishDoses, englishLoads, englishNumbers, englishSides } from './english-figures.js';
 import { englishHandOver } from './english-hand-over.js';
 import { englishPage } from './english-page.js';
+import { englishPaper } from './english-paper.js';
 import { englishReasonsCare } from './english-reasons-care.js';
 import { englishReasonsWork } from './english-reasons-work.js';
 import { englishCauses, englishHarderCauses, englishSets } from './english-sets.js';
@@ -58,5 +59,6 @@ export const english: Catalogue = {
   harderCauses: englishHarderCauses,
   reasons: { ...englishReasonsWork, ...englishReasonsCare },
   page: englishPage,
+  paper: englishPaper,
   handOver: englishHandOver,
 };

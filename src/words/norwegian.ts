@@ -12,6 +12,7 @@ import {
 } from './norwegian-figures.js';
 import { norwegianHandOver } from './norwegian-hand-over.js';
 import { norwegianPage } from './norwegian-page.js';
+import { norwegianPaper } from './norwegian-paper.js';
 import { norwegianReasonsCare } from './norwegian-reasons-care.js';
 import { norwegianReasonsWork } from './norwegian-reasons-work.js';
 import { norwegianSets } from './norwegian-sets.js';
@@ -65,5 +66,6 @@ export const norwegian: Catalogue = {
   harderCauses: norwegianHarderCauses,
   reasons: { ...norwegianReasonsWork, ...norwegianReasonsCare },
   page: norwegianPage,
+  paper: norwegianPaper,
   handOver: norwegianHandOver,
 };

@@ -1,0 +1,74 @@
+/** Sheets that are no book: a page of two columns, to hang up or to hand over. Slugs are laid out as wide as a column. */
+import { type Block, linesOf, type Slug } from './lay-out-blocks.js';
+import { fillPages } from './lay-out-pages.js';
+import { type Bookmark, type Box, moved, type Page } from './page.js';
+import { A4_LARGE_SHEET, A5_SHEET, LINE, mm, type PaperSize, type Sheet, sideOf } from './sheet.js';
+
+const EDGE = mm(12);
+const HEAD = mm(12);
+const FOOT = mm(10);
+const BETWEEN = mm(8);
+
+/** `columns` of text on the whole paper. A sheet for large print has the same edges, in paper's own millimetres. */
+export function cardSheet(paper: PaperSize, type: Sheet['type'], columns: number): Sheet {
+  const base = type === 'large' ? A4_LARGE_SHEET : A5_SHEET;
+  const scaled = (points: number): number => points / base.enlarged;
+  const width = (scaled(paper.width - 2 * EDGE) - (columns - 1) * scaled(BETWEEN)) / columns;
+  return {
+    ...base,
+    paper,
+    head: scaled(HEAD),
+    linesOnPage: Math.floor(scaled(paper.height - HEAD - FOOT) / LINE),
+    inner: scaled(EDGE),
+    textWidth: width,
+    tableWidth: width,
+    gap: scaled(BETWEEN),
+  };
+}
+
+/** From edge to edge of the text, over all columns. */
+export const acrossColumns = (sheet: Sheet): number => sheet.paper.width / sheet.enlarged - 2 * sheet.inner;
+
+/** What is to stand on a card: over the columns, in them, and under them, from edge to edge. */
+export interface Card {
+  readonly above: readonly Slug[];
+  readonly blocks: readonly Block[];
+  readonly below: readonly Slug[];
+}
+
+/** Pages of columns filled one after the other; what stands above stands on the first page, what stands below on the last. */
+export function layOutCard({ above, blocks, below }: Card, columns: number, sheet: Sheet): readonly Page[] {
+  const top = linesOf(above);
+  const bottom = linesOf(below);
+  const lines = sheet.linesOnPage - top - bottom;
+  const filled = fillPages(
+    [{ start: 'page', running: '', blocks }],
+    { start: 'page', running: '', blocks: [] },
+    lines,
+  );
+  const pages = Math.max(1, Math.ceil(filled.length / columns));
+  return Array.from({ length: pages }, (_, index): Page => {
+    const boxes: Box[] = [];
+    const bookmarks: Bookmark[] = [];
+    const put = (slug: Slug, x: number, line: number): void => {
+      const y = sheet.head + line * LINE;
+      if (slug.bookmark) bookmarks.push({ ...slug.bookmark, y });
+      boxes.push(...slug.boxes.map((box) => moved(box, x, y)));
+    };
+    if (index === 0) putAll(above, 0, (slug, line) => put(slug, sheet.inner, line));
+    filled.slice(index * columns, (index + 1) * columns).forEach((column, i) => {
+      const x = sheet.inner + i * (sheet.textWidth + sheet.gap);
+      for (const { slug, line } of column.slugs) put(slug, x, top + line);
+    });
+    if (index === pages - 1) putAll(below, sheet.linesOnPage - bottom, (slug, line) => put(slug, sheet.inner, line));
+    return { number: index + 1, side: sideOf(index + 1), boxes, targets: [], bookmarks };
+  });
+}
+
+function putAll(slugs: readonly Slug[], from: number, put: (slug: Slug, line: number) => void): void {
+  let line = from;
+  for (const slug of slugs) {
+    put(slug, line);
+    line += slug.lines;
+  }
+}
