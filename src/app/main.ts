@@ -7,7 +7,9 @@ import { dirname, join } from 'node:path';
 import { Command, CommanderError } from 'commander';
 import { dayOfIso } from '../model/day.js';
 import { invariant } from '../model/result.js';
+import { SEALED_BY, type SealedBy } from '../model/state.js';
 import { type CommonOptions, EXIT } from './options.js';
+import type { KeyAct } from './run-key.js';
 import { VERSION } from './version.js';
 
 const EXAMPLES = `
@@ -20,6 +22,8 @@ Examples
   chalkleaf issue rowan-ashby           freeze this booklet as its next edition
   chalkleaf withdraw nell-fane --why ill  nobody trains from her edition any more
   chalkleaf receive tuesday.txt         file what a client marked, as a message or from paper
+  chalkleaf publish                     look for clients in what was built, then write what to upload
+  chalkleaf key new                     a key for each client whose booklet is to go online
   chalkleaf review                      whom to speak to this week, and what is proposed
 
 Exit codes
@@ -59,6 +63,12 @@ function readWhy(text: string): string {
   throw new CommanderError(2, 'chalkleaf.why', 'error: --why wants a few words');
 }
 
+function readBy(text: string): SealedBy {
+  const by = SEALED_BY.find((one) => one === text);
+  if (by !== undefined) return by;
+  throw new CommanderError(2, 'chalkleaf.by', `error: --by wants link, words or both; “${text}” is none of them`);
+}
+
 /** The one place where the clock is asked: the local calendar day, in the computer's own zone. */
 async function localDay(): Promise<string> {
   const { DateTime } = await import('luxon');
@@ -71,7 +81,7 @@ function withCommon(command: Command): Command {
   return command
     .option('--content <folder>', 'the studio’s folder of Markdown', 'content')
     .option('--out <folder>', 'where the pages and booklets go (else output, beside the content)')
-    .option('--state <folder>', 'what is never uploaded: public folder names (else state, beside the content)')
+    .option('--state <folder>', 'what is never uploaded: keys, public folder names (else state, beside the content)')
     .option('--today <day>', 'plan as if it were this day, as 2027-01-04 (else the computer’s day)', readDay)
     .option('--only <client>', 'this client alone; what is wrong with others is not told')
     .option('--json', 'print what was found as JSON, for other programs');
@@ -156,11 +166,22 @@ function describeCommands(finish: (code: number) => void): Command {
     .description('file marks that came back: a client’s message, a log file, or a table typed from a pencilled booklet')
     .argument('[files...]', 'what came back; standard input where none is named')
     .option('--content <folder>', 'the studio’s folder of Markdown', 'content')
+    .option('--state <folder>', 'the studio’s keys, which open marks that came sealed (else state, beside the content)')
     .option('--today <day>', 'file as if it were this day, as 2027-01-04 (else the computer’s day)', readDay)
     .option('--json', 'print what was filed as JSON, for other programs')
     .action(async (files: readonly string[], given: Given) => {
       const { runReceive } = await import('./run-receive.js');
       finish(await runReceive(files, await common(given)));
+    });
+  withCommon(
+    program
+      .command('publish')
+      .description('hold what was built against all that is private, then write the folder to upload'),
+  )
+    .option('--to <folder>', 'where the folder to upload is to stand (else upload, in the output folder)')
+    .action(async (given: Given & { readonly to?: string }) => {
+      const { runPublish } = await import('./run-publish.js');
+      finish(await runPublish(await common(given), given.to === undefined ? {} : { to: given.to }));
     });
   withCommon(
     program
@@ -179,8 +200,59 @@ function describeCommands(finish: (code: number) => void): Command {
       const wanted = rules === undefined ? {} : { apply: rules };
       finish(await runReview(withClient(await common(given), client), wanted));
     });
+  describeKeys(program, finish);
   for (const command of program.commands) command.helpOption('--help', 'print this page').exitOverride();
   return program;
+}
+
+type ByGiven = Given & { readonly by?: SealedBy };
+
+/** What opens booklets and marks; each of these is a command of its own. */
+function describeKeys(program: Command, finish: (code: number) => void): void {
+  const key = program.command('key').description('what opens the booklets of clients, and marks that come sealed');
+  const withBy = (command: Command): Command =>
+    withCommon(command.argument('[client]', 'the client’s folder name')).option(
+      '--by <what>',
+      'what opens the booklet: link, words or both',
+      readBy,
+    );
+  const run = async (options: CommonOptions, act: KeyAct): Promise<void> => {
+    const { runKey } = await import('./run-key.js');
+    finish(await runKey(options, act));
+  };
+  withBy(
+    key
+      .command('new')
+      .description('make what is missing: the studio’s key for marks, and a public folder and a key for each client'),
+  ).action(async (client: string | undefined, given: ByGiven) =>
+    run(withClient(await common(given), client), { act: 'new', by: given.by }),
+  );
+  withBy(
+    key
+      .command('rotate')
+      .description('another folder and key for a client, so that the old link and words open nothing; or for marks'),
+  ).action(async (client: string | undefined, given: ByGiven) =>
+    run(withClient(await common(given), client), { act: 'rotate', by: given.by }),
+  );
+  withCommon(
+    key
+      .command('end')
+      .description('take a client’s public folder and key away for good')
+      .argument('<client>', 'the client’s folder name'),
+  ).action(async (client: string, given: Given) => run(withClient(await common(given), client), { act: 'end' }));
+  for (const act of ['backup', 'restore'] as const) {
+    withCommon(
+      key
+        .command(act)
+        .description(
+          act === 'backup'
+            ? 'all keys in one sealed file, and the words that open it on a sheet to print'
+            : 'put a backup’s keys where there are none; its words come on standard input',
+        )
+        .argument('<file>', 'the backup'),
+    ).action(async (file: string, given: Given) => run(await common(given), { act, file }));
+  }
+  for (const command of key.commands) command.helpOption('--help', 'print this page').exitOverride();
 }
 
 interface WhyGiven {
