@@ -35,12 +35,12 @@ function drawLeaf(book: Book, leaf: Leaf): VNode {
 }
 
 export function BookBody({ book }: { readonly book: Book }) {
-  const { booklet, leaves } = book;
+  const { booklet, inPage } = book;
   return (
     <div class="book" lang={booklet.language} dir={booklet.direction}>
       {/* Said at the top of whatever leaf is open; the eye has the cover. */}
       <h1 class="heard">{booklet.title}</h1>
-      {leaves.map((leaf) => drawLeaf(book, leaf))}
+      {inPage.map((leaf) => drawLeaf(book, leaf))}
     </div>
   );
 }

@@ -68,7 +68,10 @@ export interface Book {
   readonly labels: Readonly<Record<BookletLabel, string>>;
   readonly words: PageWords;
   readonly weeks: readonly WeekOfDays[];
+  /** In the order they are turned: week by week. */
   readonly leaves: readonly Leaf[];
+  /** In the order they stand in the page. */
+  readonly inPage: readonly Leaf[];
   readonly exercises: ReadonlyMap<ExerciseId, ExercisePart>;
 }
 
@@ -144,15 +147,36 @@ function leavesOf(booklet: Booklet, weeks: readonly WeekOfDays[]): readonly Leaf
   return booklet.parts.flatMap((part) => leavesOfPart(part, weekLeaves, first));
 }
 
+const dayOf = (leaf: Leaf): Day | undefined => ('day' in leaf ? leaf.day : undefined);
+
+/**
+ * As on paper, all weeks of a session together: the weeks' overviews first, then session by session. A host packs what it
+ * sends by what stood within the last 32 KB (DEFLATE, RFC 1951), and a whole week of many sessions is longer than that.
+ */
+function besideTheirLike(leaves: readonly Leaf[]): readonly Leaf[] {
+  const inWeeks = leaves.filter((leaf) => leaf.kind === 'week' || dayOf(leaf) !== undefined);
+  const sessions = new Set(inWeeks.flatMap((leaf) => dayOf(leaf)?.session ?? []));
+  const sorted = [
+    ...inWeeks.filter(({ kind }) => kind === 'week'),
+    ...[...sessions].flatMap((session) => inWeeks.filter((leaf) => dayOf(leaf)?.session === session)),
+  ];
+  const first = leaves.findIndex((leaf) => inWeeks.includes(leaf));
+  return first < 0
+    ? leaves
+    : [...leaves.slice(0, first), ...sorted, ...leaves.slice(first).filter((leaf) => !inWeeks.includes(leaf))];
+}
+
 export function bookOf(booklet: Booklet, words: PageWords): Book {
   const weeks = weeksOf(booklet);
   const pages = booklet.parts.flatMap((part) => (part.kind === 'exercise' ? [part] : []));
+  const leaves = leavesOf(booklet, weeks);
   return {
     booklet,
     labels: booklet.labels,
     words,
     weeks,
-    leaves: leavesOf(booklet, weeks),
+    leaves,
+    inPage: besideTheirLike(leaves),
     exercises: new Map(pages.map((page) => [page.id, page])),
   };
 }

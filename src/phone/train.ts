@@ -46,7 +46,7 @@ async function start(): Promise<void> {
   const book = await bookReady();
   const data = document.getElementById('plan')?.textContent;
   if (data === undefined || data === null) return;
-  const plan = unpackPlan(JSON.parse(data));
+  const plan = unpackPlan(JSON.parse(data), called);
   const language = document.documentElement.lang;
   const [keep, again] = await Promise.all([openKeep(plan, document.title), planAgainOf(plan)]);
   showTraining({

@@ -1,105 +1,114 @@
 /**
- * A client's plan as it travels: what stands in it more than once is written once and named by its place in a list, so that
- * a phone fetches little. A set's key says again in which session and row it stands: only what comes after travels, and
- * so one week is like another. What comes out is what went in.
+ * A client's plan as it travels, so that a phone fetches little. It leaves out what stands in it or beside it already: of a
+ * set's key all that its session, row, side, kind and round say; of an easier way the name, where the page of that exercise
+ * has it for a heading. Sessions stand beside those of the same name, for the second is much like the first, and what is
+ * left is told by its differences. What comes out is what went in.
  */
-import type { ClientItem, ClientPlan, ClientSet } from '../model/client-plan.js';
+import type { ClientItem, ClientPlan, ClientSession, ClientSet } from '../model/client-plan.js';
 import type { SetKey } from '../model/identity.js';
+import { type ByDifference, readByDifference, tellByDifference } from './by-difference.js';
 
-export interface Travelling {
-  /** Each may name those before it. */
-  readonly parts: readonly unknown[];
-  readonly plan: unknown;
-}
+export type Travelling = ByDifference;
 
-/** In place of a part: its index in `parts`. No plan has a field of this name. */
-const AT = '=';
-/** Letters from which on a part is worth a name. */
-const WORTH = 24;
+/** What the booklet's own page calls an exercise; `undefined` where it has no page. */
+export type Called = (exercise: string) => string | undefined;
 
-const isGroup = (value: unknown): value is object => typeof value === 'object' && value !== null;
-
-/** Begins a key of which the stem is left out; no key begins so. */
+/** Begins what is left of a text whose stem is said by where it stands; no key and no exercise begins so. */
 const CUT = '/';
 
-const cut = (key: SetKey, stem: string): SetKey =>
-  key.startsWith(stem) ? (`${CUT}${key.slice(stem.length)}` as SetKey) : key;
-const made = (key: SetKey, stem: string): SetKey =>
-  key.startsWith(CUT) ? (`${stem}${key.slice(CUT.length)}` as SetKey) : key;
+const cut = <T extends string>(text: T, stem: string): T =>
+  text.startsWith(stem) ? (`${CUT}${text.slice(stem.length)}` as T) : text;
+const made = <T extends string>(text: T, stem: string): T =>
+  text.startsWith(CUT) ? (`${stem}${text.slice(CUT.length)}` as T) : text;
 
-/** Every key of a plan anew, each with all that stands before it where it stands. */
-function withKeys(plan: ClientPlan, change: (key: SetKey, stem: string) => SetKey): ClientPlan {
+type Easier = ClientItem['easier'][number];
+
+/** How one part changes on its way; `packing` and `unpacking` are each other's reverse. */
+interface Way {
+  readonly key: (key: SetKey, stem: string) => SetKey;
+  readonly set: (set: ClientSet, stem: string) => ClientSet;
+  readonly easier: (easier: Easier, item: ClientItem) => Easier;
+}
+
+const endOf = ({ side, kind, round }: Omit<ClientSet, 'key'>): string => `${side ?? 'both'}/${kind}/${round}`;
+/** A key that is quite said by its set. */
+const SAID = '' as SetKey;
+
+const packing = (called: Called): Way => ({
+  key: cut,
+  set: (set, stem) => ({ ...set, key: set.key === `${stem}${endOf(set)}` ? SAID : cut(set.key, stem) }),
+  easier: (easier, item) => ({
+    ...easier,
+    ...(easier.exercise === undefined ? {} : { exercise: cut(easier.exercise, `${item.exercise}#`) }),
+    say: easier.exercise !== undefined && easier.say !== '' && called(easier.exercise) === easier.say ? '' : easier.say,
+  }),
+});
+
+const unpacking = (called: Called): Way => ({
+  key: made,
+  set: (set, stem) => ({ ...set, key: set.key === SAID ? (`${stem}${endOf(set)}` as SetKey) : made(set.key, stem) }),
+  easier: (easier, item) => ({
+    ...easier,
+    ...(easier.exercise === undefined ? {} : { exercise: made(easier.exercise, `${item.exercise}#`) }),
+    say: easier.say === '' ? (called(easier.exercise ?? '') ?? '') : easier.say,
+  }),
+});
+
+/** Every part of a plan anew that changes on its way, each with what stands before it. */
+function change(plan: ClientPlan, way: Way): ClientPlan {
   const inItem = (item: ClientItem, session: string): ClientItem => {
     const stem = `${session}${item.row}/`;
-    const own = (set: ClientSet): ClientSet => ({ ...set, key: change(set.key, stem) });
-    const easier = item.easier.map((one) => (one.set === undefined ? one : { ...one, set: own(one.set) }));
-    return { ...item, sets: item.sets.map(own), easier };
+    const easier = item.easier.map((one) => {
+      const { set } = one;
+      return way.easier(set === undefined ? one : { ...one, set: way.set(set, stem) }, item);
+    });
+    return { ...item, sets: item.sets.map((set) => way.set(set, stem)), easier };
   };
+  const inSession = (session: ClientSession): ClientSession => {
+    const stem = `${plan.block}/${session.occurrence}/`;
+    const groups = session.groups.map((group) => ({ ...group, items: group.items.map((item) => inItem(item, stem)) }));
+    const short = { ...session.short, sets: session.short.sets.map((key) => way.key(key, stem)) };
+    return { ...session, groups, short };
+  };
+  return { ...plan, weeks: plan.weeks.map((week) => ({ ...week, sessions: week.sessions.map(inSession) })) };
+}
+
+/** Weeks with the names of their sessions alone; the sessions beside them, by name, in the order done. */
+interface Sorted {
+  readonly plan: Omit<ClientPlan, 'weeks'> & {
+    readonly weeks: readonly (Omit<ClientPlan['weeks'][number], 'sessions'> & {
+      readonly sessions: readonly string[];
+    })[];
+  };
+  readonly sessions: readonly (readonly ClientSession[])[];
+}
+
+function sort(plan: ClientPlan): Sorted {
+  const byName = new Map<string, ClientSession[]>();
+  for (const session of plan.weeks.flatMap(({ sessions }) => sessions)) {
+    byName.set(session.id, [...(byName.get(session.id) ?? []), session]);
+  }
+  const weeks = plan.weeks.map((week) => ({ ...week, sessions: week.sessions.map(({ id }) => id) }));
+  return { plan: { ...plan, weeks }, sessions: [...byName.values()] };
+}
+
+function putBack({ plan, sessions }: Sorted): ClientPlan {
+  const left = new Map<string, ClientSession[]>();
+  for (const own of sessions) if (own[0] !== undefined) left.set(own[0].id, [...own]);
   const weeks = plan.weeks.map((week) => ({
     ...week,
-    sessions: week.sessions.map((session) => {
-      const stem = `${plan.block}/${session.occurrence}/`;
-      const groups = session.groups.map((group) => ({
-        ...group,
-        items: group.items.map((item) => inItem(item, stem)),
-      }));
-      const short = { ...session.short, sets: session.short.sets.map((key) => change(key, stem)) };
-      return { ...session, groups, short };
-    }),
+    sessions: week.sessions.flatMap((name) => left.get(name)?.shift() ?? []),
   }));
   return { ...plan, weeks };
 }
 
-export function packPlan(whole: ClientPlan): Travelling {
-  return pack(withKeys(whole, cut));
-}
+const NOBODY: Called = () => undefined;
 
-function pack(plan: ClientPlan): Travelling {
-  const counts = new Map<string, number>();
-  const letters = new Map<object, string>();
-  const count = (value: unknown): string => {
-    if (!isGroup(value)) return JSON.stringify(value) ?? 'null';
-    const inner = Array.isArray(value)
-      ? `[${value.map(count).join()}]`
-      : `{${Object.entries(value)
-          .filter(([, each]) => each !== undefined)
-          .map(([name, each]) => `${JSON.stringify(name)}:${count(each)}`)
-          .join()}}`;
-    letters.set(value, inner);
-    counts.set(inner, (counts.get(inner) ?? 0) + 1);
-    return inner;
-  };
-  count(plan);
-  const parts: unknown[] = [];
-  const places = new Map<string, number>();
-  const whole = (value: object): unknown =>
-    Array.isArray(value)
-      ? value.map(named)
-      : Object.fromEntries(Object.entries(value).map(([name, each]) => [name, named(each)]));
-  const named = (value: unknown): unknown => {
-    if (!isGroup(value)) return value;
-    const inner = letters.get(value) ?? '';
-    if ((counts.get(inner) ?? 0) < 2 || inner.length < WORTH) return whole(value);
-    const known = places.get(inner);
-    if (known !== undefined) return { [AT]: known };
-    const packed = whole(value);
-    places.set(inner, parts.length);
-    parts.push(packed);
-    return { [AT]: parts.length - 1 };
-  };
-  return { plan: named(plan), parts };
-}
+export const packPlan = (plan: ClientPlan, called: Called = NOBODY): Travelling =>
+  tellByDifference(sort(change(plan, packing(called))));
 
-/** Reads what `packPlan` wrote into a booklet's own page back to the very same plan. */
-export function unpackPlan({ parts, plan }: Travelling): ClientPlan {
-  const known: unknown[] = [];
-  const whole = (value: unknown): unknown => {
-    if (!isGroup(value)) return value;
-    if (Array.isArray(value)) return value.map(whole);
-    if (AT in value) return typeof value[AT] === 'number' ? known[value[AT]] : undefined;
-    return Object.fromEntries(Object.entries(value).map(([name, each]) => [name, whole(each)]));
-  };
-  for (const part of parts) known.push(whole(part));
+/** Reads what `packPlan` wrote into a booklet's own page back to the very same plan; `called` as it was then. */
+export function unpackPlan(travelling: Travelling, called: Called = NOBODY): ClientPlan {
   // The page was written by the same build, and stands in no other's hands.
-  return withKeys(whole(plan) as ClientPlan, made);
+  return change(putBack(readByDifference(travelling) as Sorted), unpacking(called));
 }

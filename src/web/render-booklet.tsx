@@ -40,8 +40,11 @@ export const jsonForHtml = (value: unknown): string => JSON.stringify(value).rep
 
 export function renderPayload(booklet: Booklet, plan: ClientPlan): Payload {
   const words = speechOf(booklet.language).words.page;
-  const body = renderToString(<BookBody book={bookOf(booklet, words)} />);
-  const data = `<script type="application/json" id="plan">${jsonForHtml(packPlan(plan))}</script>`;
+  const book = bookOf(booklet, words);
+  const titles = new Map<string, string>([...book.exercises.values()].map(({ id, title }) => [id, title]));
+  const body = renderToString(<BookBody book={book} />);
+  const packed = packPlan(plan, (exercise) => titles.get(exercise));
+  const data = `<script type="application/json" id="plan">${jsonForHtml(packed)}</script>`;
   return {
     title: booklet.title,
     language: booklet.language,

@@ -68,6 +68,7 @@ async function open(address: string, held: Held = {}): Promise<{ page: Page; hea
 const bare = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
 
 function expectSame(read: ReadBooklet, booklet: Booklet, sent: unknown = plan): void {
+  expect(read.turned).toBe(read.leaves);
   expect(read.turns.map(readShape)).toEqual(expectedTurns(booklet));
   const planned = booklet.parts.flatMap((part) =>
     part.kind === 'session' ? part.rows.flatMap((row) => row.cells.flatMap((cell) => saidIn(cell, row))) : [],
@@ -86,7 +87,9 @@ function expectSame(read: ReadBooklet, booklet: Booklet, sent: unknown = plan): 
       }
     if (part.kind !== 'session') expect(read.heads).toContain(part.kind === 'cover' ? part.client : part.title);
   }
-  expect(unpackPlan(JSON.parse(read.plan))).toEqual(sent);
+  const called = (id: string): string | undefined =>
+    booklet.parts.find((part) => part.kind === 'exercise' && part.id === id)?.title;
+  expect(unpackPlan(JSON.parse(read.plan), called)).toEqual(sent);
 }
 
 describe('one file, opened from a disk', () => {

@@ -33,7 +33,11 @@ export interface ReadBooklet {
   readonly language: string;
   /** Headings of all leaves, in order. */
   readonly heads: readonly string[];
+  /** In the order one turns to them, from the cover on. */
   readonly turns: readonly ReadTurn[];
+  /** How many leaves one turns through from the cover to the last, and how many there are. */
+  readonly turned: number;
+  readonly leaves: number;
   /** All that stands at the openings and ends of sessions, by leaf. */
   readonly around: readonly { readonly id: string; readonly said: string }[];
   readonly plan: string;
@@ -77,15 +81,23 @@ export function readBookletBack(page: Page): Promise<ReadBooklet> {
       ),
       tallyHeard: [...turn.querySelectorAll('svg')].map((tally) => tally.getAttribute('aria-label') ?? ''),
     });
+    const inOrder: Element[] = [];
+    for (let leaf = document.querySelector('.leaf'); leaf && !inOrder.includes(leaf); ) {
+      inOrder.push(leaf);
+      const next = leaf.querySelector('footer .on .main')?.getAttribute('href');
+      leaf = next == null ? null : document.getElementById(next.slice(1));
+    }
     return {
       title: document.title,
+      turned: inOrder.length,
+      leaves: document.querySelectorAll('.leaf').length,
       language: document.documentElement.lang,
       heads: texts(document.body, '.leaf > .sheet > header h2, .cover .sheet > h2'),
       around: [...document.querySelectorAll('.leaf.session, .leaf.cool-down')].map((leaf) => ({
         id: leaf.id,
         said: text(leaf),
       })),
-      turns: [...document.querySelectorAll('.leaf.turn')].map(readTurn),
+      turns: inOrder.filter((leaf) => leaf.matches('.turn')).map(readTurn),
       plan: document.getElementById('plan')?.textContent ?? '',
     };
   });
