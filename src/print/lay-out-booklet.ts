@@ -85,7 +85,11 @@ function layOutTwice(booklet: Booklet, setting: Setting): readonly Page[] {
  * Pages in order, a multiple of four of them; page 1 is the cover. Lengths in points.
  * Reports `too-many-pages` where it would not fold in one; the value is empty only where it would not fold in two.
  */
-export function layOutBooklet(booklet: Booklet, measure: Measure, client: ClientId): Result<readonly Page[]> {
+export function layOutBooklet(booklet: Booklet, given: Measure, client: ClientId): Result<readonly Page[]> {
+  const measure: Measure = {
+    ...given,
+    partsOf: (word, language = booklet.language) => given.partsOf(word, language),
+  };
   const roomy = layOutTwice(booklet, settingOf(booklet, measure, false));
   const pages = roomy.length <= FOLDING_PAGES ? roomy : layOutTwice(booklet, settingOf(booklet, measure, true));
   if (pages.length <= FOLDING_PAGES) return { value: pages, problems: [] };

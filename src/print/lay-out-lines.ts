@@ -1,4 +1,7 @@
-/** Words into lines no wider than their column. Breaks at spaces and after hyphens; inside a word only when it is wider than the column. */
+/**
+ * Words into lines no wider than their column. Breaks at spaces and after hyphens; inside a word where its language
+ * allows it and a line would else be left short, or where the word is wider than the column.
+ */
 import type { Line } from '../model/prose.js';
 import { type Tag, type TextBox, tag as tagged } from './page.js';
 import { BASELINE, LINE } from './sheet.js';
@@ -47,6 +50,7 @@ const unglued = (text: string): string =>
     .normalize('NFC')
     .replace(UNSEEN, '')
     .replace(/\u202f/g, NO_BREAK)
+    .replace(/\u2010/g, '-')
     .replace(/[\s\p{Cc}]/gu, (space) => (space === NO_BREAK ? space : ' '));
 
 /** An author's line in a style, its strong and emphasised words in the fitting faces. */
@@ -154,6 +158,35 @@ function parted(word: Word, width: number, measure: Measure): readonly Word[] {
   return first ? [spacedLike(word, first), ...others] : [];
 }
 
+/** Running text is hyphenated; names, figures and headings are not. */
+const HYPHENATED: ReadonlySet<StyleName> = new Set(['text', 'text-italic', 'note', 'note-italic', 'label']);
+/** A line that leaves less than this of its column white is full enough: set ragged, it need not be filled further. */
+const ZONE = 0.14;
+/** Drawn as a hyphen, read as nothing. */
+const SOFT_HYPHEN = '\u00ad';
+/** Letters with at most signs around them. */
+const LETTERS = /^(\P{L}*)(\p{L}+)(\P{L}*)$/u;
+
+function languageWithin(of: Tag | undefined): string | undefined {
+  return of?.lang ?? (of?.parent ? languageWithin(of.parent) : undefined);
+}
+
+/** The beginning of a word that still fits, with its hyphen, and the rest of it; undefined where none does. */
+function hyphenated(word: Word, room: number, measure: Measure): readonly [Word, Word] | undefined {
+  const [only, ...others] = word.fragments;
+  if (!only || others.length > 0 || only.run.to !== undefined || !HYPHENATED.has(only.run.style)) return undefined;
+  const { run, text } = only;
+  const [, before = '', letters = '', after = ''] = LETTERS.exec(text) ?? [];
+  const parts = measure.partsOf(letters, run.lang ?? languageWithin(run.tag));
+  for (let kept = parts.length - 1; kept > 0; kept -= 1) {
+    const first = before + parts.slice(0, kept).join('') + SOFT_HYPHEN;
+    if (measure.width(run.style, first) > room) continue;
+    const rest = parts.slice(kept).join('') + after;
+    return [spacedLike(word, { fragments: [{ run, text: first }] }), { fragments: [{ run, text: rest }] }];
+  }
+  return undefined;
+}
+
 function setLine(words: readonly Word[], next: Word | undefined, measure: Measure): SetLine {
   let x = 0;
   let lines = 1;
@@ -208,19 +241,26 @@ export function layOutLines(
   const lines: { words: Word[] }[] = [];
   let held: Word[] = [];
   let used = 0;
-  for (const word of words) {
+  let hyphens = false;
+  words.forEach((word, i) => {
     const room = lines.length === 0 ? width - first : width;
     const own = widthOfWord(word, measure);
     const longer = used + spaceBefore(word, measure) + own;
     if (held.length > 0 && longer > room) {
-      lines.push({ words: held });
-      held = [word];
-      used = own;
+      // Never the last word, nor on two lines running.
+      const left = room - used - spaceBefore(word, measure);
+      const parted =
+        i < words.length - 1 && !hyphens && room - used > width * ZONE ? hyphenated(word, left, measure) : undefined;
+      hyphens = parted !== undefined;
+      const [begun, rest] = parted ?? [undefined, word];
+      lines.push({ words: begun ? [...held, begun] : held });
+      held = [rest];
+      used = widthOfWord(rest, measure);
     } else {
       held.push(word);
       used = held.length === 1 ? own : longer;
     }
-  }
+  });
   if (held.length > 0) lines.push({ words: held });
   return lines.map((line, i) => setLine(line.words, lines[i + 1]?.words[0], measure));
 }

@@ -2,11 +2,13 @@
  * The five faces, parsed once and shared by every booklet of a run. One shaping serves measuring and drawing, so
  * that what was measured is what is drawn. Nothing is loaded before it is asked for.
  */
-import type { Font, GlyphRun } from 'fontkit';
+import type { Font, Glyph, GlyphRun } from 'fontkit';
+import { loadHyphenation, type PartWord } from './hyphenation.js';
 import { A5_SHEET, type Sheet } from './sheet.js';
 import { type Face, FEATURES, type Measure, type StyleName, stylesOf } from './type-styles.js';
 
-export type Faces = Readonly<Record<Face, Font>>;
+/** The faces, and where words set in them may part. */
+export type Faces = Readonly<Record<Face, Font>> & { readonly partWord: PartWord };
 
 /** Literata and Alegreya Sans, SIL Open Font Licence; whole fonts, so that Vietnamese, Greek and Cyrillic are there. */
 const FILES: Readonly<Record<Face, string>> = {
@@ -34,6 +36,15 @@ function nameLetters(font: Font): void {
   for (let letter = LATIN.from; letter <= LATIN.to; letter += 1) font.glyphForCodePoint(letter);
 }
 
+/** A hyphen with a glyph of its own, apart from the one an author types; and what a reader of the file takes it for. */
+const HYPHEN = 0x2010;
+const SOFT_HYPHEN = 0xad;
+const drawn = (text: string): string =>
+  text.replaceAll(String.fromCodePoint(SOFT_HYPHEN), String.fromCodePoint(HYPHEN));
+/** The hyphen that parts a word is no letter of it: readers of the file are to join the word again. */
+const named = (glyph: Glyph): Glyph =>
+  glyph.codePoints[0] === HYPHEN ? Object.create(glyph, { codePoints: { value: [SOFT_HYPHEN] } }) : glyph;
+
 /** Shapes each text once, for measuring and for drawing. */
 function sharing(font: Font, features: readonly string[]): Font {
   nameLetters(font);
@@ -42,12 +53,12 @@ function sharing(font: Font, features: readonly string[]): Font {
   const layout = (text: string): Pick<GlyphRun, 'glyphs' | 'positions' | 'advanceWidth'> => {
     let run = shaped.get(text);
     if (!run) {
-      run = font.layout(text, [...features]);
+      run = font.layout(drawn(text), [...features]);
       if (shaped.size >= MOST_SHAPED) shaped.clear();
       shaped.set(text, run);
     }
     return {
-      glyphs: run.glyphs,
+      glyphs: run.glyphs.map(named),
       positions: shared ? run.positions : run.positions.map((position) => ({ ...position })),
       advanceWidth: run.advanceWidth,
     };
@@ -74,6 +85,7 @@ async function openFaces(): Promise<Faces> {
     'text-strong': open('text-strong'),
     display: open('display'),
     'display-strong': open('display-strong'),
+    partWord: await loadHyphenation(),
   };
 }
 
@@ -91,6 +103,9 @@ export function measureWith(faces: Faces, sheet: Sheet = A5_SHEET): Measure {
   widthsOf.set(faces, widths);
   return {
     sheet,
+    // Who needs large print reads a whole word more easily.
+    partsOf: (word, language) =>
+      language === undefined || sheet.type === 'large' ? [word] : faces.partWord(word, language),
     width(style: StyleName, text: string): number {
       const { face, size } = styles[style];
       const key = `${face} ${text}`;

@@ -88,4 +88,6 @@ export interface Measure {
   /** In layout points. */
   readonly width: (style: StyleName, text: string) => number;
   readonly hasGlyph: (style: StyleName, codePoint: number) => boolean;
+  /** A word into the parts a line's end may part it between; whole where no language is named. BCP 47. */
+  readonly partsOf: (word: string, language?: string) => readonly string[];
 }

@@ -1,7 +1,8 @@
 /** The faces themselves: figures of one width, in measuring and in drawing; letters of the languages they are chosen for. */
 import { beforeAll, describe, expect, test } from 'vitest';
 import { type Faces, loadFaces, measureWith } from '../../src/print/load-faces.js';
-import type { Measure, StyleName } from '../../src/print/type-styles.js';
+import { A4_LARGE_SHEET } from '../../src/print/sheet.js';
+import { type Measure, type StyleName, TYPE_STYLES } from '../../src/print/type-styles.js';
 
 let faces: Faces;
 let measure: Measure;
@@ -20,6 +21,20 @@ describe.each(DISPLAY)('%s', (style) => {
     expect(new Set(pairs.map((width) => width.toFixed(4))).size).toBe(1);
     expect(pairs[0]).toBeCloseTo(3 * (alone[0] ?? 0), 6);
   });
+});
+
+test.each<StyleName>(['text', 'text-italic', 'note', 'label'])(
+  'in %s the hyphen of a parted word is drawn, and read as soft',
+  (style) => {
+    expect(measure.width(style, 'breast\u00ad')).toBeGreaterThan(measure.width(style, 'breast') + 2);
+    const [hyphen] = faces[TYPE_STYLES[style].face].layout('\u00ad').glyphs;
+    expect(hyphen?.codePoints).toEqual([0xad]);
+  },
+);
+
+test('large print parts no word', () => {
+  expect(measure.partsOf('comfortably', 'en')).toEqual(['com', 'fort', 'ably']);
+  expect(measureWith(faces, A4_LARGE_SHEET).partsOf('comfortably', 'en')).toEqual(['comfortably']);
 });
 
 test('its own figures are old-style and uneven, so the features are what makes them even', () => {

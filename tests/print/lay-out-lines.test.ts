@@ -1,14 +1,16 @@
 /** Lines of text: where they may break, and where they may not. Every letter is 5 points wide here, whatever its style. */
 import { describe, expect, test } from 'vitest';
 import { drawable, layOutLines, layOutParagraph } from '../../src/print/lay-out-lines.js';
+import { tag } from '../../src/print/page.js';
 import { A5_SHEET } from '../../src/print/sheet.js';
-import type { Measure } from '../../src/print/type-styles.js';
+import type { Measure, StyleName } from '../../src/print/type-styles.js';
 
 const LETTER = 5;
 const measure: Measure = {
   sheet: A5_SHEET,
   width: (_, text) => Array.from(text).length * LETTER,
   hasGlyph: () => true,
+  partsOf: (word) => [word],
 };
 const set = (text: string, letters: number): readonly string[] =>
   layOutLines([{ style: 'text', text }], letters * LETTER, measure).map((line) =>
@@ -37,6 +39,40 @@ describe('a line breaks', () => {
   });
   test('between letters as people see them, not between a letter and its mark', () => {
     expect(set('q\u0303q\u0303q\u0303', 4)).toEqual(['q\u0303q\u0303', 'q\u0303']);
+  });
+});
+
+describe('inside a word', () => {
+  const parted: Measure = {
+    ...measure,
+    partsOf: (word, language) => (word === 'breastbone' && language === 'en' ? ['breast', 'bone'] : [word]),
+  };
+  const hyphenated = (text: string, letters: number, style: StyleName = 'text', lang = 'en'): readonly string[] =>
+    layOutLines([{ style, text, lang }], letters * LETTER, parted).map((line) =>
+      line.boxes.map((box) => box.text.replaceAll('\u00ad', '~')).join(''),
+    );
+  const CUE = 'hold it at the breastbone, close';
+  test('a line that would be left short takes the part that fits, with a hyphen of its own', () => {
+    expect(hyphenated(CUE, 23)).toEqual(['hold it at the breast~', 'bone, close']);
+  });
+  test('never where the line is full enough, the part and its hyphen do not fit, or the word is the last', () => {
+    expect(hyphenated('hold it at your own breastbone, close', 23)[0]).toBe('hold it at your own');
+    expect(hyphenated(CUE, 21)[0]).toBe('hold it at the');
+    expect(hyphenated('hold it at the breastbone', 23)[0]).toBe('hold it at the');
+  });
+  test('never on two lines running', () => {
+    expect(hyphenated('at a breastbone breastbone or so', 12)).toEqual(['at a breast~', 'bone', 'breastbone', 'or so']);
+  });
+  test('never in a name or a figure, nor by the rules of another language', () => {
+    expect(hyphenated(CUE, 23, 'exercise')[0]).toBe('hold it at the');
+    expect(hyphenated(CUE, 23, 'text-strong')[0]).toBe('hold it at the');
+    expect(hyphenated(CUE, 23, 'text', 'nb')[0]).toBe('hold it at the');
+  });
+  test('the language is that of the nearest element that names one', () => {
+    const of = tag('Span', tag('P', undefined, { lang: 'en' }));
+    const [line] = layOutLines([{ style: 'text', text: CUE, tag: of }], 23 * LETTER, parted);
+    expect(line?.boxes.at(-1)?.text.endsWith('breast\u00ad')).toBe(true);
+    expect(line?.boxes.at(-1)?.endsAtSpace).toBe(false);
   });
 });
 
