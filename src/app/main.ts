@@ -173,11 +173,13 @@ function describeCommands(finish: (code: number) => void): Command {
       const { runReceive } = await import('./run-receive.js');
       finish(await runReceive(files, await common(given)));
     });
-  withCommon(
-    program
-      .command('publish')
-      .description('hold what was built against all that is private, then write the folder to upload'),
-  )
+  program
+    .command('publish')
+    .description('hold what was built against all that is private, then write the folder to upload')
+    .option('--content <folder>', 'the studio’s folder of Markdown', 'content')
+    .option('--out <folder>', 'where the pages and booklets were built (else output, beside the content)')
+    .option('--state <folder>', 'keys and public folder names, which are looked for (else state, beside the content)')
+    .option('--json', 'print what was done as JSON, for other programs')
     .option('--to <folder>', 'where the folder to upload is to stand (else upload, in the output folder)')
     .action(async (given: Given & { readonly to?: string }) => {
       const { runPublish } = await import('./run-publish.js');

@@ -10,8 +10,14 @@ import type { FigureProblems } from './problems-figures.js';
 import type { LogProblems } from './problems-log.js';
 import type { OutputProblems } from './problems-output.js';
 import type { PlanProblems } from './problems-plan.js';
+import type { PublishProblems } from './problems-publish.js';
 
-export type ProblemTable = ContentProblems & FigureProblems & PlanProblems & LogProblems & OutputProblems;
+export type ProblemTable = ContentProblems &
+  FigureProblems &
+  PlanProblems &
+  LogProblems &
+  OutputProblems &
+  PublishProblems;
 export type ProblemCode = keyof ProblemTable;
 
 /** A folder problem of severity `error` publishes nothing; a client's withholds that client alone. */

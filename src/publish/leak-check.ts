@@ -87,6 +87,7 @@ function patternOf(phone: string): RegExp {
 /** In which order kinds are told: who it is before what is theirs. */
 const RANK: Readonly<Record<PrivateKind, number>> = {
   mark: 0,
+  key: 0,
   name: 1,
   'file-name': 2,
   'e-mail': 3,

@@ -6,7 +6,7 @@
 import type { ClientId } from '../model/identity.js';
 import { wordsIn } from './word-runs.js';
 
-export const PRIVATE_KINDS = ['name', 'file-name', 'e-mail', 'phone', 'opaque', 'note', 'mark'] as const;
+export const PRIVATE_KINDS = ['name', 'file-name', 'e-mail', 'phone', 'opaque', 'note', 'key', 'mark'] as const;
 export type PrivateKind = (typeof PRIVATE_KINDS)[number];
 
 export interface PrivateWord {
@@ -24,12 +24,11 @@ export interface PrivatePage {
   readonly name?: string;
   /** What else goes by no name: booklet, folder and device ids. */
   readonly opaque?: readonly string[];
+  /** What opens the client's booklet. */
+  readonly keys?: readonly string[];
   /** Words the client sent. */
   readonly sent?: readonly string[];
 }
-
-/** Stands on every private page, unseen, so that one which strays among the public files is known for what it is. */
-export const PRIVATE_MARK = 'chalkleaf-private-9d41f0c2';
 
 const E_MAIL = /[\p{L}\p{N}._%+-]+@[\p{L}\p{N}-]+(?:\.[\p{L}\p{N}-]+)+/gu;
 const FIGURES = /(?<![\p{L}\p{N}-])\+?\(?\d[\d ()./\u00a0\u2010-\u2015-]{5,}\d(?![\p{L}\p{N}])/gu;
@@ -68,10 +67,18 @@ const sentencesIn = (lines: readonly string[]): readonly string[] =>
     .filter((sentence) => wordsIn(sentence).length >= NOTE_FROM);
 
 /** Of one client, each once. */
-export function privateWordsOf({ client, text, name, opaque = [], sent = [] }: PrivatePage): readonly PrivateWord[] {
+export function privateWordsOf({
+  client,
+  text,
+  name,
+  opaque = [],
+  keys = [],
+  sent = [],
+}: PrivatePage): readonly PrivateWord[] {
   const written = /^name:[ \t]*(.+)$/m.exec(text)?.[1] ?? '';
   const all: readonly (readonly [PrivateKind, readonly string[]])[] = [
     ['name', [...(name === undefined ? [] : [name]), written.replace(/\s#.*$/, '')]],
+    ['key', keys],
     ['file-name', [client]],
     ['e-mail', text.match(E_MAIL) ?? []],
     ['phone', phonesIn(text)],

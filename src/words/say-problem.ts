@@ -7,6 +7,7 @@ import { logSayings } from './problems/log.js';
 import { outputSayings } from './problems/output.js';
 import { planSayings } from './problems/plan.js';
 import { poseSayings } from './problems/poses.js';
+import { publishSayings } from './problems/publish.js';
 import type { Said, Sayings } from './problems/said.js';
 
 const SAYINGS: Sayings<ProblemTable> = {
@@ -17,6 +18,7 @@ const SAYINGS: Sayings<ProblemTable> = {
   ...planSayings,
   ...logSayings,
   ...outputSayings,
+  ...publishSayings,
 };
 
 /** `message` is a whole sentence; `hint` completes *write instead: …* and may be empty. */

@@ -6,6 +6,7 @@ import { type BookletForm, type Desk, type DeskEdition, deskClients } from '../.
 import { DeskIndex } from '../../../layouts/desk/studio-page.js';
 import type { Client } from '../../model/client.js';
 import type { Plan } from '../../model/plan.js';
+import { PRIVATE_MARK } from '../../model/private-mark.js';
 import type { Problem } from '../../model/problem.js';
 import type { Library } from '../../model/studio.js';
 import type { WeeklySets } from '../../model/weekly-sets.js';
@@ -78,7 +79,7 @@ export function deskPages({
         styles: [],
         styleFiles: [`${'../'.repeat(path.split('/').length - 1)}${STUDIO_STYLE}`],
         scripts: [],
-        body: renderToString(view()),
+        body: `<!-- ${PRIVATE_MARK} -->${renderToString(view())}`,
       }),
   });
   return [

@@ -1,0 +1,43 @@
+/** All that may stand in no public file: of every client whose page lies in the folder, read in full or not, and of every key. */
+import { type ClientId, clientId } from '../model/identity.js';
+import { PRIVATE_MARK } from '../model/private-mark.js';
+import { type PrivateWord, privateWordsOf } from '../publish/private-words.js';
+import type { Held } from './keep-state.js';
+import { readLogs } from './read-history.js';
+import type { ReadStudio } from './read-studio.js';
+
+type Studio = Pick<ReadStudio, 'content' | 'files' | 'issued'>;
+
+/** `content` is the studio's folder, where marks that came back lie beside each client. */
+export async function gatherPrivate(
+  studio: Studio,
+  content: string,
+  { access, pairs }: Held,
+): Promise<readonly PrivateWord[]> {
+  const pages = new Map<ClientId, string>();
+  for (const { path, bytes } of studio.files) {
+    const id = /^clients\/([^/]+)\/client\.md$/.exec(path)?.[1];
+    if (id !== undefined) pages.set(clientId(id), new TextDecoder().decode(bytes));
+  }
+  for (const client of access.keys()) if (!pages.has(client)) pages.set(client, '');
+  const studioKeys = pairs.map(({ d }): PrivateWord => ({ kind: 'key', text: d }));
+  const words: PrivateWord[] = [{ kind: 'mark', text: PRIVATE_MARK }, ...studioKeys];
+  for (const [client, text] of pages) {
+    const name = studio.content.clients.find(({ id }) => id === client)?.name;
+    const held = access.get(client);
+    const lock = held?.lock;
+    const logs = (await readLogs(content, client)).value;
+    const ids = [studio.issued.get(client)?.edition.bookletId, held?.folder];
+    words.push(
+      ...privateWordsOf({
+        client,
+        text,
+        ...(name === undefined ? {} : { name }),
+        opaque: [...ids, ...logs.map(({ device }) => device)].flatMap((one) => one ?? []),
+        keys: [lock?.key, lock?.link, lock?.words].flatMap((one) => one ?? []),
+        sent: logs.flatMap(({ events }) => events.flatMap((event) => (event.kind === 'note' ? [event.text] : []))),
+      }),
+    );
+  }
+  return words;
+}

@@ -1,0 +1,104 @@
+/**
+ * Puts the folder to upload in place, whole and at once: it is written beside its place under a name made from its
+ * bytes, and a link is then turned to it by one rename. Where links cannot be had it is moved in, the old one aside.
+ */
+import { mkdir, open, readdir, readlink, rename, rm, symlink } from 'node:fs/promises';
+import { basename, dirname, join, resolve } from 'node:path';
+import { FOLDER, type Problem } from '../model/problem.js';
+import { diskFaultCode, sayUnmade } from './disk-fault.js';
+import type { PublicFile } from './gather-public.js';
+import { sha256 } from './gather-public.js';
+import { makeFolders } from './make-folders.js';
+
+const KEPT = '.uploads';
+/** Stands in a folder that was moved in where links cannot be had. */
+const MADE_HERE = '.made-by-chalkleaf';
+
+type Placed = { readonly changed: boolean } | Problem;
+
+/** `to` is a path. Reports `output-occupied`, `output-not-writable`; then what stood there stands. */
+export async function placeUpload(to: string, files: readonly Omit<PublicFile, 'sha256'>[]): Promise<Placed> {
+  const place = resolve(to);
+  const kept = join(dirname(place), KEPT);
+  const name = nameOf(files);
+  const stage = join(kept, `new-${process.pid}`);
+  try {
+    if (await isTheCoachs(place)) {
+      return { code: 'output-occupied', severity: 'error', scope: FOLDER, data: { path: to } };
+    }
+    if ((await targetOf(place)) === join(KEPT, name)) return { changed: false };
+    await makeFolders(kept);
+    await rm(stage, { recursive: true, force: true });
+    await mkdir(stage);
+    for (const { path, bytes } of files) await writeNew(join(stage, path), bytes);
+    await rm(join(kept, name), { recursive: true, force: true });
+    await rename(stage, join(kept, name));
+    await turn(place, name, kept);
+    for (const old of await readdir(kept)) {
+      if (/^[0-9a-f]{32}$/.test(old) && old !== name && !(await isPointedAt(dirname(place), old))) {
+        await rm(join(kept, old), { recursive: true, force: true });
+      }
+    }
+    return { changed: true };
+  } catch (fault) {
+    await rm(stage, { recursive: true, force: true }).catch(() => undefined);
+    return {
+      code: 'output-not-writable',
+      severity: 'error',
+      scope: FOLDER,
+      data: { folder: to, why: sayUnmade(fault) },
+    };
+  }
+}
+
+const nameOf = (files: readonly Omit<PublicFile, 'sha256'>[]): string =>
+  sha256(new TextEncoder().encode(files.map(({ path, bytes }) => `${path}\0${sha256(bytes)}\n`).join(''))).slice(0, 32);
+
+async function writeNew(path: string, bytes: Uint8Array): Promise<void> {
+  await mkdir(dirname(path), { recursive: true });
+  const file = await open(path, 'wx', 0o644);
+  try {
+    await file.writeFile(bytes);
+  } finally {
+    await file.close();
+  }
+}
+
+async function turn(place: string, name: string, kept: string): Promise<void> {
+  const fresh = join(kept, `link-${process.pid}`);
+  try {
+    await rm(fresh, { force: true });
+    await symlink(join(KEPT, name), fresh, 'dir');
+    await rename(fresh, place);
+  } catch (fault) {
+    if (!['EPERM', 'ENOTSUP', 'EISDIR'].includes(diskFaultCode(fault) ?? '')) throw fault;
+    const aside = join(kept, `new-${process.pid}-aside`);
+    await rename(place, aside).catch(() => undefined);
+    await rename(join(kept, name), place);
+    await writeNew(join(place, MADE_HERE), new Uint8Array());
+    await rm(aside, { recursive: true, force: true });
+  }
+}
+
+async function targetOf(path: string): Promise<string | undefined> {
+  return readlink(path).catch(() => undefined);
+}
+
+/** Anything that stands there and was not put there by this program. */
+async function isTheCoachs(place: string): Promise<boolean> {
+  const target = await targetOf(place);
+  if (target !== undefined) return !target.startsWith(`${KEPT}/`) && !target.startsWith(`${KEPT}\\`);
+  try {
+    const names = await readdir(place);
+    return names.length > 0 && !names.includes(MADE_HERE);
+  } catch (fault) {
+    return diskFaultCode(fault) !== 'ENOENT';
+  }
+}
+
+/** Another upload beside this one may still be served from there. */
+async function isPointedAt(folder: string, name: string): Promise<boolean> {
+  const names = await readdir(folder);
+  const targets = await Promise.all(names.map((one) => targetOf(join(folder, one))));
+  return targets.some((target) => target !== undefined && basename(target) === name);
+}

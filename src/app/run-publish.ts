@@ -1,0 +1,184 @@
+/**
+ * `chalkleaf publish`: holds the built public folder against all that is private, and only then writes the folder that is
+ * to be uploaded, with a list of what the library holds and the headers a host is to send. Nothing is uploaded here.
+ */
+import { realpath } from 'node:fs/promises';
+import { join } from 'node:path';
+import { compareIds } from '../model/identity.js';
+import type { Place } from '../model/place.js';
+import { FOLDER, ofClient, type Problem } from '../model/problem.js';
+import { apacheFile, headersList, joinPolicies, nginxSnippet, policyIn } from '../publish/hosting.js';
+import { gatherLeaks, type Leak, type Look, lookFor, type ToldLeak } from '../publish/leak-check.js';
+import { compareManifest, MANIFEST, readManifest, writeManifest } from '../publish/manifest.js';
+import { readTexts } from '../publish/read-texts.js';
+import { counted } from '../words/problems/said.js';
+import { diskFaultCode, sayDiskFault } from './disk-fault.js';
+import { gatherPrivate } from './gather-private.js';
+import { gatherPublic, type PublicFile } from './gather-public.js';
+import { readHeld } from './keep-state.js';
+import type { CommonOptions } from './options.js';
+import { placeUpload } from './place-upload.js';
+import { type Progress, progressOn } from './progress.js';
+import { type ReadStudio, readStudio } from './read-studio.js';
+import { printReport } from './report.js';
+
+export interface PublishOptions {
+  /** Where the folder to upload is to stand; else `upload` in the output folder. */
+  readonly to?: string;
+}
+
+interface Published {
+  readonly problems: readonly Problem[];
+  readonly summary: readonly string[];
+  readonly facts: Readonly<Record<string, unknown>>;
+}
+
+const refused = (problems: readonly Problem[]): Published => ({
+  problems,
+  summary: ['Nothing was published; what you published before still stands.'],
+  facts: { published: null },
+});
+
+export async function runPublish(options: CommonOptions, { to }: PublishOptions): Promise<number> {
+  const progress = progressOn(process.stderr);
+  progress.step('Reading …');
+  const studio = await readStudio(options);
+  const done = await publish(studio, options, to ?? join(options.out, 'upload'), progress);
+  progress.done();
+  return printReport(
+    { ...done, facts: { command: 'publish', ...done.facts }, sourceOf: studio.sourceOf },
+    options.json,
+  );
+}
+
+async function publish(studio: ReadStudio, options: CommonOptions, to: string, progress: Progress): Promise<Published> {
+  const held = await readHeld(options.state);
+  if ('code' in held) return refused([held]);
+  const built = await readBuilt(options.out);
+  if ('code' in built) return refused([built]);
+  const { value: files, problems } = built;
+  const folders = new Map([...held.access.values()].map(({ folder, client }) => [folder as string, client]));
+  const words = await gatherPrivate(studio, options.content, held);
+  progress.step(`Looking through ${counted(files.length, 'file')} …`);
+  const sealed = checkSealed(files, new Set(folders.keys()));
+  const leaks = await findLeaks(files, lookFor(words));
+  const found = [
+    ...problems,
+    ...sealed,
+    ...leaks.unread,
+    ...gatherLeaks(leaks.found).map((leak) => asProblem(leak, studio.sourceOf)),
+  ];
+  if (found.length > 0) return refused(found);
+
+  const upload = [...files, ...besides(files)].sort((a, b) => compareIds(a.path, b.path));
+  const placed = await placeUpload(to, upload);
+  if ('code' in placed) return refused([placed]);
+  const booklets = new Set(files.flatMap(({ path }) => sealedFolderOf(path) ?? [])).size;
+  return {
+    problems: [],
+    summary: [
+      `Looked for ${counted(words.length, 'private word')} in ${counted(files.length, 'file')}: none was found.`,
+      placed.changed
+        ? `Published: the library and ${counted(booklets, 'sealed booklet')}, in ${to}. Upload that folder.`
+        : `Published: nothing has changed in ${to}.`,
+    ],
+    facts: { published: { folder: to, files: upload.length, booklets, changed: placed.changed } },
+  };
+}
+
+/** Reports `nothing-to-publish` where nothing was built, `public-unreadable`. */
+async function readBuilt(out: string) {
+  try {
+    return await gatherPublic(await realpath(join(out, 'public')));
+  } catch (fault) {
+    const folder = join(out, 'public');
+    const problem: Problem =
+      diskFaultCode(fault) === 'ENOENT'
+        ? { code: 'nothing-to-publish', severity: 'error', scope: FOLDER, data: { folder } }
+        : {
+            code: 'file-unreadable',
+            severity: 'error',
+            scope: FOLDER,
+            data: { path: folder, why: sayDiskFault(fault) },
+          };
+    return problem;
+  }
+}
+
+const sealedFolderOf = (path: string): string | undefined => /^([0-9a-f]{32})\//.exec(path)?.[1];
+
+/** Reports `sealed-folder-unknown`, and `sealed-folder-unlike` where a folder is not as its own list says. */
+function checkSealed(files: readonly PublicFile[], known: ReadonlySet<string>): readonly Problem[] {
+  const folders = new Map<string, PublicFile[]>();
+  for (const file of files) {
+    const folder = sealedFolderOf(file.path);
+    if (folder !== undefined) folders.set(folder, [...(folders.get(folder) ?? []), file]);
+  }
+  return [...folders].flatMap(([folder, own]): Problem[] => {
+    if (!known.has(folder)) {
+      return [{ code: 'sealed-folder-unknown', severity: 'error', scope: FOLDER, data: { folder } }];
+    }
+    const list = own.find(({ path }) => path === `${folder}/${MANIFEST}`);
+    const listed = list === undefined ? null : readManifest(new TextDecoder().decode(list.bytes));
+    const there = own
+      .filter((file) => file !== list)
+      .map(({ path, sha256 }) => ({ path: path.slice(folder.length + 1), sha256 }));
+    const unlike = listed === null ? [{ path: MANIFEST, how: 'missing' as const }] : compareManifest(listed, there);
+    return unlike.map(({ path, how }) => ({
+      code: 'sealed-folder-unlike',
+      severity: 'error',
+      scope: FOLDER,
+      data: { folder, path, how },
+    }));
+  });
+}
+
+async function findLeaks(files: readonly PublicFile[], look: Look) {
+  const { readPdfText } = await import('../publish/read-pdf-text.js');
+  const found: Leak[] = [];
+  const unread: Problem[] = [];
+  for (const { path, bytes } of files) {
+    const texts = await readTexts(bytes, readPdfText);
+    // A sealed folder's own name may stand in a path, and nowhere else.
+    const name = path.replace(/^[0-9a-f]{32}\//, '');
+    found.push(...look({ path, texts: [{ inside: 'its path', text: name }, ...(texts ?? [])] }));
+    if (texts === null) {
+      unread.push({ code: 'public-unreadable', severity: 'error', scope: FOLDER, data: { path, why: 'kind' } });
+    }
+  }
+  return { found, unread };
+}
+
+function asProblem({ word, path, inside, others }: ToldLeak, sourceOf: ReadStudio['sourceOf']): Problem {
+  const { client, kind, text } = word;
+  const said = kind === 'mark' || kind === 'key' ? '' : text;
+  const data = { kind, text: said, client: client ?? '', path, inside, others };
+  if (client === undefined) return { code: 'leak-found', severity: 'error', scope: FOLDER, data };
+  const file = `clients/${client}/client.md`;
+  const found = placeOfText(sourceOf(file) ?? '', said);
+  return { code: 'leak-found', severity: 'error', scope: ofClient(client), place: { file, ...found }, data };
+}
+
+/** Where a text stands in a page, or else the page's beginning; columns count code points. */
+function placeOfText(source: string, text: string): Omit<Place, 'file'> {
+  const at = text === '' ? -1 : source.indexOf(text);
+  if (at < 0) return { line: 1, column: 1, length: 1 };
+  const before = source.slice(0, at).split('\n');
+  const length = Array.from(text.split('\n')[0] ?? '').length;
+  return { line: before.length, column: Array.from(before.at(-1) ?? '').length + 1, length };
+}
+
+/** What stands beside the library in the folder to upload: its list, and headers in the forms that hosts read. */
+function besides(files: readonly PublicFile[]): readonly { readonly path: string; readonly bytes: Uint8Array }[] {
+  const pages = files.filter(({ path }) => path.endsWith('.html'));
+  const policies = pages.flatMap(({ bytes }) => policyIn(new TextDecoder().decode(bytes)) ?? []);
+  const policy = joinPolicies([...new Set(policies)]);
+  const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
+  const list = writeManifest(files.filter(({ path }) => sealedFolderOf(path) === undefined));
+  return [
+    { path: MANIFEST, bytes: utf8(list) },
+    { path: '_headers', bytes: utf8(headersList(policy)) },
+    { path: '.htaccess', bytes: utf8(apacheFile(policy)) },
+    { path: 'nginx-headers.conf', bytes: utf8(nginxSnippet(policy)) },
+  ];
+}
