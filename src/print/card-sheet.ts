@@ -41,11 +41,7 @@ export function layOutCard({ above, blocks, below }: Card, columns: number, shee
   const top = linesOf(above);
   const bottom = linesOf(below);
   const lines = sheet.linesOnPage - top - bottom;
-  const filled = fillPages(
-    [{ start: 'page', running: '', blocks }],
-    { start: 'page', running: '', blocks: [] },
-    lines,
-  );
+  const filled = fillPages([{ start: 'page', running: '', blocks }], { start: 'page', running: '', blocks: [] }, lines);
   const pages = Math.max(1, Math.ceil(filled.length / columns));
   return Array.from({ length: pages }, (_, index): Page => {
     const boxes: Box[] = [];

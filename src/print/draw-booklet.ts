@@ -1,14 +1,19 @@
-/** The booklet on paper: laid out, checked for letters it cannot show, drawn. The PDF library is loaded on the first call. */
+/** The booklet on paper, page by page: laid out, checked for letters it cannot show, drawn. The PDF library is loaded on the first call. */
 import type { Booklet } from '../model/booklet.js';
 import type { ClientId } from '../model/identity.js';
 import type { ProblemTable } from '../model/problem.js';
 import { ofClient, type Problem } from '../model/problem.js';
 import type { Result } from '../model/result.js';
-import { drawPages } from './draw-pages.js';
+import { speechOf } from '../words/speech.js';
+import type { WebAddress } from './code.js';
+import { type DocumentInfo, drawPages } from './draw-pages.js';
 import { formatOf } from './format.js';
 import { layOutBooklet } from './lay-out-booklet.js';
-import { loadFaces, measureWith } from './load-faces.js';
+import { type Faces, loadFaces, measureWith } from './load-faces.js';
 import { missingLetters } from './missing-letters.js';
+import type { Page } from './page.js';
+import { A4_LARGE_SHEET, A5_SHEET, HALF_LETTER_SHEET, LETTER_LARGE_SHEET, type Sheet } from './sheet.js';
+import type { Measure } from './type-styles.js';
 
 const notPrintable = (client: ClientId, data: ProblemTable['not-printable']): Problem => ({
   code: 'not-printable',
@@ -17,23 +22,55 @@ const notPrintable = (client: ClientId, data: ProblemTable['not-printable']): Pr
   data,
 });
 
+/** The sheet a booklet asks for: its size of print, on the studio's paper or on half of it. */
+export function sheetOf({ largePrint, paper }: Booklet): Sheet {
+  if (paper === 'letter') return largePrint ? LETTER_LARGE_SHEET : HALF_LETTER_SHEET;
+  return largePrint ? A4_LARGE_SHEET : A5_SHEET;
+}
+
+/** Pages ready to be drawn, in whichever form. */
+export interface LaidOut {
+  readonly pages: readonly Page[];
+  readonly measure: Measure;
+  readonly faces: Faces;
+  readonly info: DocumentInfo;
+}
+
 /**
- * A tagged PDF of A5 pages, or null with the reason: `not-printable` where the faces lack a letter or the booklet
- * reads from right to left, `too-many-pages` where it would fill more than two folded booklets. One that only would
- * not fold in one is drawn, with the same warning. The booklet on the phone is untouched by either.
+ * Null with the reason: `not-printable` where the faces lack a letter or the booklet reads from right to left,
+ * `too-many-pages` where it would fill more than two folded booklets. One that only would not fold in one is laid out,
+ * with the same warning. The booklet on the phone is untouched by either.
  */
-export async function drawBooklet(booklet: Booklet, client: ClientId): Promise<Result<Uint8Array | null>> {
+export async function layOutToDraw(
+  booklet: Booklet,
+  client: ClientId,
+  address?: WebAddress,
+): Promise<Result<LaidOut | null>> {
   if (booklet.direction === 'rtl')
     return {
       value: null,
       problems: [notPrintable(client, { why: 'direction', characters: [], where: '' })],
     };
   const faces = await loadFaces();
-  const measure = measureWith(faces);
-  const { value: pages, problems } = layOutBooklet(booklet, measure, client);
+  const measure = measureWith(faces, sheetOf(booklet));
+  const code =
+    address === undefined ? undefined : { text: address.whole, caption: speechOf(booklet.language).words.paper.code };
+  const { value: pages, problems } = layOutBooklet(booklet, measure, client, code);
   if (pages.length === 0) return { value: null, problems };
   const missing = missingLetters(pages, measure);
   if (missing) return { value: null, problems: [...problems, notPrintable(client, { why: 'letters', ...missing })] };
   const { title, author, language, date } = booklet;
-  return { value: await drawPages(pages, { title, author, language, date }, faces, formatOf(measure.sheet)), problems };
+  return { value: { pages, measure, faces, info: { title, author, language, date } }, problems };
+}
+
+/** A tagged PDF of single pages, or null with the reason, as `layOutToDraw` has it. */
+export async function drawBooklet(
+  booklet: Booklet,
+  client: ClientId,
+  address?: WebAddress,
+): Promise<Result<Uint8Array | null>> {
+  const { value: laid, problems } = await layOutToDraw(booklet, client, address);
+  if (laid === null) return { value: null, problems };
+  const { pages, measure, faces, info } = laid;
+  return { value: await drawPages(pages, info, faces, formatOf(measure.sheet)), problems };
 }

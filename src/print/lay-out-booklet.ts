@@ -6,6 +6,8 @@ import type { Booklet, Part } from '../model/booklet.js';
 import type { ClientId } from '../model/identity.js';
 import { ofClient } from '../model/problem.js';
 import type { Result } from '../model/result.js';
+import { FOLDING_PAGES } from './fold-parts.js';
+import { wholeSheets } from './impose.js';
 import { layOutCalendar } from './lay-out-calendar.js';
 import { layOutContents } from './lay-out-contents.js';
 import { layOutCover } from './lay-out-cover.js';
@@ -19,10 +21,6 @@ import type { Page } from './page.js';
 import { partTarget, type Setting, settingOf } from './setting.js';
 import type { Measure } from './type-styles.js';
 
-/** Folded and stapled sheets hold four pages each. */
-const PAGES_IN_A_SHEET = 4;
-/** More than eight folded sheets do not close. Common practice, no source. */
-export const FOLDING_PAGES = 32;
 /** Two folded booklets; beyond that it is a file, and nobody carries it to train. */
 export const MOST_PAGES = 64;
 
@@ -69,10 +67,11 @@ function allChapters(booklet: Booklet, setting: Setting): readonly Chapter[] {
 function layOutRound(booklet: Booklet, setting: Setting): readonly Page[] {
   const chapters = allChapters(booklet, setting);
   const filler = layOutNotesPage(setting);
-  const { linesOnPage } = setting.measure.sheet;
+  const { linesOnPage, type } = setting.measure.sheet;
   const used = fillPages(chapters, filler, linesOnPage).length;
-  const missing = (PAGES_IN_A_SHEET - (used % PAGES_IN_A_SHEET)) % PAGES_IN_A_SHEET;
-  const notes = Array.from({ length: missing }, () => filler);
+  // Large print stands on leaves, not on folded sheets.
+  const whole = type === 'large' ? used + (used % 2) : wholeSheets(used);
+  const notes = Array.from({ length: whole - used }, () => filler);
   return placePages(fillPages([...chapters, ...notes], filler, linesOnPage), setting.measure);
 }
 
@@ -82,16 +81,23 @@ function layOutTwice(booklet: Booklet, setting: Setting): readonly Page[] {
 }
 
 /**
- * Pages in order, a multiple of four of them; page 1 is the cover. Lengths in points.
+ * Pages in order, a multiple of four of them, or of two in large print, which is not folded; page 1 is the cover. Lengths
+ * in layout points.
  * Reports `too-many-pages` where it would not fold in one; the value is empty only where it would not fold in two.
  */
-export function layOutBooklet(booklet: Booklet, given: Measure, client: ClientId): Result<readonly Page[]> {
+export function layOutBooklet(
+  booklet: Booklet,
+  given: Measure,
+  client: ClientId,
+  code?: Setting['code'],
+): Result<readonly Page[]> {
   const measure: Measure = {
     ...given,
     partsOf: (word, language = booklet.language) => given.partsOf(word, language),
   };
-  const roomy = layOutTwice(booklet, settingOf(booklet, measure, false));
-  const pages = roomy.length <= FOLDING_PAGES ? roomy : layOutTwice(booklet, settingOf(booklet, measure, true));
+  const roomy = layOutTwice(booklet, settingOf(booklet, measure, false, code));
+  if (measure.sheet.type === 'large') return { value: roomy, problems: [] };
+  const pages = roomy.length <= FOLDING_PAGES ? roomy : layOutTwice(booklet, settingOf(booklet, measure, true, code));
   if (pages.length <= FOLDING_PAGES) return { value: pages, problems: [] };
   const drawn = pages.length <= MOST_PAGES;
   return {

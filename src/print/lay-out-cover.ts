@@ -1,11 +1,12 @@
 /** The cover: what is to be known first, whose booklet it is, its weeks as strokes to come, and that it is not medical advice. */
 import type { CoverPart, Notice } from '../model/booklet.js';
 import { plainLine } from '../model/prose.js';
+import { layOutCode, MODULE, QUIET_MODULES } from './code.js';
 import { type Block, block, linesOf, paragraph, rule, type Slug, withNext } from './lay-out-blocks.js';
 import type { Chapter } from './lay-out-pages.js';
 import { layOutStopFrame } from './lay-out-stop-frame.js';
 import { layOutFeet } from './lay-out-tally.js';
-import { tag } from './page.js';
+import { type Box, moved, tag } from './page.js';
 import type { Setting } from './setting.js';
 import { LINE } from './sheet.js';
 import type { StyleName } from './type-styles.js';
@@ -57,15 +58,44 @@ export function layOutCover(cover: CoverPart, setting: Setting): Chapter {
     ...(cover.weeks.length === 0 ? [] : [tally]),
   ];
   const lower = [
-    ...line('label-strong', cover.studio),
-    ...line('label', cover.coach),
-    ...line('label', cover.edition),
+    ...withCode(
+      [...line('label-strong', cover.studio), ...line('label', cover.coach), ...line('label', cover.edition)],
+      setting,
+    ),
     gapSlug(1),
     ...line('note-italic', cover.notMedical),
   ];
   const room = measure.sheet.linesOnPage - linesOf(upper) - linesOf(lower);
   const blocks: readonly Block[] = [block([...upper, ...(room > 0 ? [gapSlug(room)] : []), ...lower])];
   return { start: 'page', running: '', blocks, bare: true };
+}
+
+/** White between the code and what stands left of it. */
+const BESIDE_CODE = 12;
+
+/** The code of the booklet on the web at the right, what the lines say at its foot, what it is over them. */
+function withCode(lines: readonly Slug[], { code, measure }: Setting): readonly Slug[] {
+  if (code === undefined) return lines;
+  const { textWidth } = measure.sheet;
+  const { boxes, size } = layOutCode(code.text, tag('Figure', undefined, { alt: code.caption }));
+  // The quiet zone may reach into the margin: there is nothing in it.
+  const left = textWidth - size + QUIET_MODULES * MODULE;
+  const room = left - BESIDE_CODE;
+  const caption = paragraph([{ style: 'label', text: code.caption, tag: tag('P') }], measure, {
+    area: 'text',
+    x: 0,
+    width: room,
+  });
+  const high = Math.max(Math.ceil((size - QUIET_MODULES * MODULE) / LINE), linesOf(caption) + 1 + linesOf(lines));
+  const rows = [...caption, gapSlug(high - linesOf(caption) - linesOf(lines)), ...lines];
+  const drawn = boxes.map((box) => moved(box, left, high * LINE - size + QUIET_MODULES * MODULE));
+  const laid: Box[] = [];
+  let at = 0;
+  for (const slug of rows) {
+    laid.push(...slug.boxes.map((box) => moved(box, 0, at * LINE)));
+    at += slug.lines;
+  }
+  return [{ lines: high, area: 'text', boxes: [...laid, ...drawn], withNext: true }];
 }
 
 const gapSlug = (lines: number): Slug => ({ lines, area: 'text', boxes: [], withNext: true });

@@ -13,15 +13,18 @@ export interface Setting {
   readonly close: boolean;
   /** What marks a name of the exercises' own language; empty where that is the booklet's. */
   readonly ownName: { readonly lang?: string };
+  /** Of the booklet on the web, for the cover; absent where it has no address. */
+  readonly code?: { readonly text: string; readonly caption: string };
 }
 
-export const settingOf = (booklet: Booklet, measure: Measure, close: boolean): Setting => ({
+export const settingOf = (booklet: Booklet, measure: Measure, close: boolean, code?: Setting['code']): Setting => ({
   measure,
   labels: booklet.labels,
   sessions: booklet.parts.filter((part) => part.kind === 'session'),
   pageOf: new Map(),
   close,
   ownName: booklet.exerciseLanguage === undefined ? {} : { lang: booklet.exerciseLanguage },
+  ...(code === undefined ? {} : { code }),
 });
 
 export const exerciseTarget = (id: ExerciseId): string => `exercise-${id}`;
