@@ -65,6 +65,7 @@ export function SendView({ screen, shown }: { readonly screen: SendScreen; reado
       answers={<Tap on={() => act({ act: 'home' })}>{phone.back}</Tap>}
     >
       <p>{screen.text === '' ? phone.nothingToSend : phone.sendWhat(screen.sessions)}</p>
+      {shown.sealed === true && screen.text !== '' ? <p>{phone.sendSealed}</p> : null}
       <p role="status" class="set-line">
         {passed === null ? '' : said[passed]}
       </p>

@@ -58,6 +58,8 @@ export interface Shown {
   readonly film: (place: SessionPlace) => FilmAsked | null;
   /** Of a draft, whose marks go nowhere. */
   readonly draft: boolean;
+  /** What is passed on is sealed to the studio. */
+  readonly sealed?: boolean;
   /** Made lighter since it was printed: the session that is next. */
   readonly lighter: boolean;
 }

@@ -29,6 +29,7 @@ export function webSources(): WebSources {
   return {
     layouts: join(project, 'layouts'),
     phone: join(import.meta.dirname, '..', 'phone'),
+    search: join(import.meta.dirname, '..', 'search'),
     readLayout: (path) => readFile(join(project, 'layouts', path)),
     readFace: (path) => readFile(resolve(`@expo-google-fonts/${path}`)),
     readKept: (name) => readFile(join(kept, name)).catch(() => undefined),

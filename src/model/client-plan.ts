@@ -8,6 +8,7 @@
 import type { IsoDate } from './day.js';
 import type { EditionStanding } from './edition.js';
 import type { BookletId } from './identity.js';
+import type { PublicKey } from './marks-key.js';
 import type { EasierItem, Group, Item, PlanLoad, PlanSession, PlanSet, Week } from './plan.js';
 import type { ReplanPart } from './replan-part.js';
 
@@ -66,6 +67,8 @@ export interface ClientPlan {
   /** So many days without a mark are a break: the coach is to be asked how to go on. */
   readonly away: number;
   readonly weeks: readonly ClientWeek[];
+  /** The studio's key that marks are sealed to; absent where they go as plain text. */
+  readonly marksTo?: PublicKey;
   /** Only where the coach lets the phone plan the rest again. */
   readonly replan?: ReplanPart;
 }

@@ -13,10 +13,12 @@ export async function askForPayload(address: string): Promise<string | undefined
   return answer.ok ? answer.text() : undefined;
 }
 
-export function takeIn(text: string | undefined): HTMLElement | undefined {
-  if (text === undefined) return undefined;
-  // A document of its own, in which nothing runs.
-  const apart = new DOMParser().parseFromString(text, 'text/html');
+/** A document of its own, in which nothing runs. */
+export const readApart = (text: string): Document => new DOMParser().parseFromString(text, 'text/html');
+
+export const isSealed = (apart: Document): boolean => apart.getElementById('sealed') !== null;
+
+export function takeIn(apart: Document): HTMLElement | undefined {
   const book = apart.querySelector<HTMLElement>('.book');
   const main = document.getElementById('booklet');
   if (!book || !main) return undefined;

@@ -3,8 +3,9 @@
  * takes to train comes after the page can be read.
  */
 import './fill-gaps.js';
-import { askForPayload, takeIn, watchForNewer } from './fetch-payload.js';
-import { askForScript } from './parts.js';
+import { askForPayload, isSealed, readApart, takeIn, watchForNewer } from './fetch-payload.js';
+import type { Unsealed } from './open-sealed.js';
+import { askForScript, takePart } from './parts.js';
 import { showLeaves } from './show-leaves.js';
 
 const root = document.documentElement;
@@ -15,14 +16,30 @@ const asked = payload === undefined ? undefined : askForPayload(payload);
 
 async function start(): Promise<void> {
   const text = await asked;
-  const book = payload === undefined ? document.querySelector<HTMLElement>('.book') : takeIn(text);
+  const unsealed = text === undefined ? undefined : await openedOf(text);
+  const apart = unsealed?.text ?? text;
+  const book = apart === undefined ? document.querySelector<HTMLElement>('.book') : takeIn(readApart(apart));
   if (!book) return;
+  unsealed?.placed(book);
   showLeaves(book);
-  if (payload !== undefined && text !== undefined) watchForNewer(payload, text);
+  // What was opened this once is not closed again for something new.
+  if (payload !== undefined && text !== undefined && unsealed?.kept !== false) watchForNewer(payload, text);
   afterPaint(() => {
     askForScript('training.js');
     stayReadable();
   });
+}
+
+type OpenSealed = (apart: Document) => Promise<Unsealed | undefined>;
+const isOpenSealed = (part: unknown): part is OpenSealed => typeof part === 'function';
+
+/** What a sealed part holds, once somebody has opened it; `undefined` of one that is not sealed. */
+async function openedOf(text: string): Promise<Unsealed | undefined> {
+  const apart = readApart(text);
+  if (!isSealed(apart)) return undefined;
+  askForScript('sealing.js');
+  const open = await takePart('open sealed');
+  return isOpenSealed(open) ? open(apart) : undefined;
 }
 
 /** Two frames on, the first one stands on the screen. */

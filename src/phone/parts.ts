@@ -2,7 +2,7 @@
  * Scripts that come after the page: in a folder each is a file that is asked for, in a page of its own they stand in it.
  * Either way one offers what it has by name, and another waits for it.
  */
-type Part = 'plan again';
+type Part = 'plan again' | 'open sealed' | 'seal marks';
 
 declare global {
   interface Window {
@@ -29,9 +29,10 @@ export const takePart = (name: Part): Promise<unknown> =>
     else waiting[name] = [...(waiting[name] ?? []), done];
   });
 
-/** Asks for a script of the folder; in a page of its own it stands there already. */
+/** Asks for a script of the folder, once; in a page of its own it stands there already. */
 export function askForScript(address: string): void {
   if (document.documentElement.dataset.payload === undefined) return;
+  if (document.head.querySelector(`script[src="${address}"]`) !== null) return;
   const script = document.createElement('script');
   script.src = address;
   document.head.append(script);

@@ -7,6 +7,7 @@ import { writeText } from '../marks/write-text.js';
 import type { ClientPlan } from '../model/client-plan.js';
 import type { LogEvent } from '../model/log.js';
 import type { Moment } from '../model/training.js';
+import { saveFile } from './save-file.js';
 
 export interface Sending {
   readonly plan: ClientPlan;
@@ -94,16 +95,6 @@ function copyByHand(text: string): boolean {
 
 /** Into the phone's own downloads. */
 export function saveText(text: string, name: string): Passed {
-  const address = URL.createObjectURL(fileOf(text, name));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = name;
-  document.body.append(link);
-  link.click();
-  link.remove();
-  // Once the browser has begun to read it.
-  setTimeout(() => URL.revokeObjectURL(address), LET_GO_MS);
+  saveFile(fileOf(text, name));
   return 'saved';
 }
-
-const LET_GO_MS = 60_000;

@@ -31,6 +31,7 @@ import {
   readTurn,
   sessionLeafId,
 } from './read-leaf.js';
+import { outgoingTo } from './seal-for-studio.js';
 import { copyText, fileNameOf, messageOf, type Passed, passOn, saveText } from './send-marks.js';
 import { allowSound, keepAwake, signalBeat, signalEnd } from './signals.js';
 import { steadyTaps } from './steady-taps.js';
@@ -57,6 +58,7 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
   const { root, mount, status, wayIn, wayBack } = buildTraining(book, phone.trainingTitle);
 
   const makeRoom = makeRoomForBar(root, mount);
+  const outgoing = outgoingTo(plan.marksTo);
 
   let state: TrainingState = readTrainingState(keep.kept().state);
   let replanned: readonly ReplannedItem[] = [];
@@ -110,15 +112,21 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
     });
     if (text === '') return;
     const name = fileNameOf(localDay(new Date()));
-    const going =
-      how === 'save' ? Promise.resolve(saveText(text, name)) : how === 'copy' ? copyText(text) : passOn(text, name);
+    const go = (out: string): Promise<Passed> =>
+      how === 'save' ? Promise.resolve(saveText(out, name)) : how === 'copy' ? copyText(out) : passOn(out, name);
+    const out = outgoing.of(text);
+    // Waits for nothing where it is ready.
+    const going = typeof out === 'string' ? go(out) : out.then(go);
     going.then(
       async (came) => {
         passed = came;
         if (came !== 'not passed') await keep.put({ passedAt: Date.now() });
         draw();
       },
-      () => undefined,
+      () => {
+        passed = 'not passed';
+        draw();
+      },
     );
   };
 
@@ -142,6 +150,7 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
     passed,
     pass,
     draft: plan.bookletId === undefined,
+    sealed: plan.marksTo !== undefined,
     lighter: screen.kind === 'home' && isLighter(replanned, screen.next?.occurrence),
   });
 
@@ -149,6 +158,7 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
     const now = told();
     const screen = screenOf(now, state);
     const kind = screen.kind === 'pain' ? `pain ${screen.step.at}` : screen.kind;
+    if (screen.kind === 'send') outgoing.prepare(screen.text);
     render(h(ScreenView, { screen, shown: shown(now.now, screen) }), mount);
     makeRoom();
     root.classList.toggle('left-hand', now.settings.leftHand);

@@ -8,8 +8,9 @@ declare const FILES: readonly string[];
 declare const DIGEST: string;
 /** Asked for first; everything else is taken from what was put away. */
 declare const PAYLOAD: string;
-/** Put away only where the client's part asks for it. */
+/** Put away only where the client's part asks for them. */
 declare const PLAN_AGAIN: string;
+declare const SEALING: string;
 
 declare const registration: { readonly scope: string };
 declare const clients: { readonly claim: () => Promise<void> };
@@ -52,9 +53,14 @@ async function putAway(): Promise<void> {
     await cache.put(addressOf(name), answer.clone());
     return answer;
   };
-  const [payload] = await Promise.all([add(PAYLOAD), ...FILES.filter((name) => name !== PLAN_AGAIN).map(add)]);
+  const asked = [PLAN_AGAIN, SEALING];
+  const [payload] = await Promise.all([add(PAYLOAD), ...FILES.filter((name) => !asked.includes(name)).map(add)]);
+  const text = await payload.text();
+  // Nobody sees from here what a sealed part asks for.
+  const isSealed = text.includes('id="sealed"');
   // The larger part of what a folder can do, and only some clients' plans let it.
-  if ((await payload.text()).includes('"replan":')) await add(PLAN_AGAIN);
+  if (isSealed || text.includes('"replan":')) await add(PLAN_AGAIN);
+  if (isSealed || text.includes('"marksTo":')) await add(SEALING);
   await skipWaiting();
 }
 

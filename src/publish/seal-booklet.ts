@@ -10,6 +10,16 @@ import { BY_KEY, BY_WORDS, type EnvelopeFault, FORM, headerOf, openEnvelope, sea
 import { frame, STEP_BYTES, unframe } from './seal-frame.js';
 import { bytesOfWords } from './seal-words.js';
 
+/** Before the key in a link: what stands behind a `#` is sent to no host (RFC 9110, section 4.2.5). */
+const OPENS = 'open=';
+
+/** `address` is the folder's, and ends in `/`; `link` what the link is to carry. */
+export const writeLink = (address: string, link: string | undefined): string =>
+  link === undefined ? address : `${address}#${OPENS}${link}`;
+
+/** What a link carries, wherever it stands in what was put in. */
+export const keyInLink = (text: string): string | undefined => /open=([\w-]{43})(?![\w-])/.exec(text)?.[1];
+
 const KEY_BYTES = 32;
 const LOCK = 'lock';
 const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);

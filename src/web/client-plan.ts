@@ -12,6 +12,7 @@ import type {
 } from '../model/client-plan.js';
 import type { EditionStanding } from '../model/edition.js';
 import type { BookletId, SessionId } from '../model/identity.js';
+import type { PublicKey } from '../model/marks-key.js';
 import type {
   Choice,
   EasierItem,
@@ -149,6 +150,7 @@ const sessionOf = (plan: Plan, session: PlanSession): ClientSession => ({
 export interface IssuedAs {
   readonly bookletId: BookletId;
   readonly standing: EditionStanding;
+  readonly marksTo?: PublicKey;
 }
 
 /** What of a plan its client may hold; a draft is issued as nothing, and belongs to no booklet. */
@@ -172,6 +174,7 @@ export function clientPlanOf(plan: Plan, issued?: IssuedAs): ClientPlan {
       deload: week.deload,
       sessions: week.sessions.map((session) => sessionOf(plan, session)),
     })),
+    ...(issued?.marksTo === undefined ? {} : { marksTo: issued.marksTo }),
     ...(replan === undefined ? {} : { replan }),
   };
 }

@@ -21,6 +21,8 @@ export interface WebSources {
   readonly layouts: string;
   /** Absolute folder of the booklet's script, from source or compiled. */
   readonly phone: string;
+  /** Absolute folder of the library's script, likewise. */
+  readonly search: string;
   /** A face's file by its path below the scope of the font packages. */
   readonly readFace: (path: string) => Promise<Uint8Array>;
   /** A file of the layouts folder. */
@@ -98,12 +100,13 @@ export async function bundleStyle(entry: 'book.css' | 'studio.css', sources: Web
   return (built.outputFiles[0]?.text ?? '').trim();
 }
 
-type Entry = 'main' | 'train' | 'plan-again' | 'worker';
+type Entry = 'main' | 'train' | 'plan-again' | 'sealing' | 'worker';
 
-async function bundleScript(entry: Entry, sources: WebSources): Promise<string> {
+/** `folder` is the script's own, `entry` one of its files. */
+export async function bundleScript(entry: Entry, folder: string): Promise<string> {
   const { build } = await import('esbuild');
   const built = await build({
-    stdin: { contents: `import './${entry}.js';`, resolveDir: sources.phone, loader: 'ts' },
+    stdin: { contents: `import './${entry}.js';`, resolveDir: folder, loader: 'ts' },
     bundle: true,
     minify: true,
     write: false,
@@ -132,12 +135,13 @@ const hashed = async (text: string): Promise<Hashed> => ({ text, source: await h
 
 /** The same parts for every booklet: call it once for a build. */
 export async function prepareShell(sources: WebSources): Promise<ShellParts> {
-  const [style, script, training, planAgain, worker, fonts, icons] = await Promise.all([
+  const [style, script, training, planAgain, sealing, worker, fonts, icons] = await Promise.all([
     bundleStyle('book.css', sources),
-    bundleScript('main', sources),
-    bundleScript('train', sources),
-    bundleScript('plan-again', sources),
-    bundleScript('worker', sources),
+    bundleScript('main', sources.phone),
+    bundleScript('train', sources.phone),
+    bundleScript('plan-again', sources.phone),
+    bundleScript('sealing', sources.phone),
+    bundleScript('worker', sources.phone),
     prepareFonts(sources),
     readIcons(sources),
   ]);
@@ -161,6 +165,7 @@ export async function prepareShell(sources: WebSources): Promise<ShellParts> {
     script: await hashed(script),
     training: await hashed(training),
     planAgain: await hashed(planAgain),
+    sealing: await hashed(sealing),
     worker,
     fonts,
     icons,

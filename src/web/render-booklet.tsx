@@ -20,6 +20,7 @@ import { letterSetsIn } from './letters.js';
 import { filePolicy, payloadPolicy, shellPolicy } from './policy.js';
 import { renderPage } from './render-page.js';
 import { digestOfAll, PAYLOAD, type ShellParts } from './shell-parts.js';
+import { shortenMarkup } from './shorten-markup.js';
 
 /** One file of an output folder; `path` has `/` and stands below the folder. */
 export interface OutputFile {
@@ -42,7 +43,7 @@ export function renderPayload(booklet: Booklet, plan: ClientPlan): Payload {
   const words = speechOf(booklet.language).words.page;
   const book = bookOf(booklet, words);
   const titles = new Map<string, string>([...book.exercises.values()].map(({ id, title }) => [id, title]));
-  const body = renderToString(<BookBody book={book} />);
+  const body = shortenMarkup(renderToString(<BookBody book={book} />));
   const packed = packPlan(plan, (exercise) => titles.get(exercise));
   const data = `<script type="application/json" id="plan">${jsonForHtml(packed)}</script>`;
   return {
@@ -72,7 +73,12 @@ function renderShell(parts: ShellParts, { language, page: words }: Catalogue): s
 export function renderBookletFile(booklet: Booklet, plan: ClientPlan, parts: ShellParts): string {
   const payload = renderPayload(booklet, plan);
   const styles = [...letterSetsIn(payload.html).map((letters) => parts.facesInside[letters]), parts.style];
-  const scripts = [parts.script, parts.training, ...(plan.replan === undefined ? [] : [parts.planAgain])];
+  const scripts = [
+    parts.script,
+    parts.training,
+    ...(plan.replan === undefined ? [] : [parts.planAgain]),
+    ...(plan.marksTo === undefined ? [] : [parts.sealing]),
+  ];
   return renderPage({
     title: payload.title,
     language: payload.language,
@@ -88,6 +94,7 @@ export function renderBookletFile(booklet: Booklet, plan: ClientPlan, parts: She
 const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
 
 const PLAN_AGAIN = 'plan-again.js';
+const SEALING = 'sealing.js';
 const MANIFEST = 'manifest.webmanifest';
 
 /** Says of a folder what it is called and looks like on a home screen: the same for all of a language, and nothing of anybody. */
@@ -119,6 +126,7 @@ export async function shellFiles(parts: ShellParts, language: string): Promise<r
     { path: 'index.html', bytes: utf8(renderShell(parts, words)) },
     { path: MANIFEST, bytes: utf8(manifestOf(words)) },
     { path: PLAN_AGAIN, bytes: utf8(parts.planAgain.text) },
+    { path: SEALING, bytes: utf8(parts.sealing.text) },
     { path: 'training.js', bytes: utf8(parts.training.text) },
   ];
   const digest = await digestOfAll(files.map(({ bytes }) => bytes));
@@ -127,6 +135,7 @@ export async function shellFiles(parts: ShellParts, language: string): Promise<r
     DIGEST: digest.slice(0, 16),
     PAYLOAD,
     PLAN_AGAIN,
+    SEALING,
   };
   const said = Object.entries(held).map(([name, value]) => `const ${name}=${JSON.stringify(value)};`);
   return [...files, { path: 'worker.js', bytes: utf8(`${said.join('')}${parts.worker}`) }];

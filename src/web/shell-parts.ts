@@ -35,6 +35,8 @@ export interface ShellParts {
   readonly training: Hashed;
   /** Plans the rest again; only where the client's plan lets it. */
   readonly planAgain: Hashed;
+  /** Opens what is sealed, and seals marks; only where there is anything of the kind. */
+  readonly sealing: Hashed;
   /** Keeps a folder readable without a network; what the folder holds is written before it. */
   readonly worker: string;
   readonly fonts: readonly FontFile[];

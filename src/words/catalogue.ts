@@ -15,6 +15,7 @@ import type { ChangeWords } from './change-words.js';
 import type { ClientReasons } from './client-reason-words.js';
 import type { HandOverWords } from './hand-over-words.js';
 import type { PageWords } from './page-words.js';
+import type { SealWords } from './seal-words.js';
 import type { PaperWords } from './paper-words.js';
 
 export interface DateParts {
@@ -192,6 +193,7 @@ export interface Catalogue {
   readonly harderCauses: (causes: readonly Cause[]) => string;
   readonly reasons: ClientReasons;
   readonly page: PageWords;
+  readonly seal: SealWords;
   readonly paper: PaperWords;
   readonly handOver: HandOverWords;
 }

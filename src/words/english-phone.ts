@@ -186,6 +186,7 @@ export const englishPhone: PhoneWords = {
   copy: 'Copy it',
   save: 'Save it as a file',
   nothingToSend: 'Nothing to pass on yet.',
+  sendSealed: 'What goes is sealed: only your coach can read it.',
   showMessage: 'Read the message',
 
   leftHand: 'Buttons for the left hand',

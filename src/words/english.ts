@@ -5,6 +5,7 @@ import { englishChanges } from './english-changes.js';
 import { englishDates, englishDoses, englishLoads, englishNumbers, englishSides } from './english-figures.js';
 import { englishHandOver } from './english-hand-over.js';
 import { englishPage } from './english-page.js';
+import { englishSeal } from './english-seal.js';
 import { englishPaper } from './english-paper.js';
 import { englishReasonsCare } from './english-reasons-care.js';
 import { englishReasonsWork } from './english-reasons-work.js';
@@ -59,6 +60,7 @@ export const english: Catalogue = {
   harderCauses: englishHarderCauses,
   reasons: { ...englishReasonsWork, ...englishReasonsCare },
   page: englishPage,
+  seal: englishSeal,
   paper: englishPaper,
   handOver: englishHandOver,
 };

@@ -189,6 +189,7 @@ export const norwegianPhone: PhoneWords = {
   copy: 'Kopier',
   save: 'Lagre som fil',
   nothingToSend: 'Ingenting å sende ennå.',
+  sendSealed: 'Det som går ut, er forseglet: bare treneren kan lese det.',
   showMessage: 'Les meldingen',
 
   leftHand: 'Knapper for venstre hånd',

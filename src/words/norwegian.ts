@@ -12,6 +12,7 @@ import {
 } from './norwegian-figures.js';
 import { norwegianHandOver } from './norwegian-hand-over.js';
 import { norwegianPage } from './norwegian-page.js';
+import { norwegianSeal } from './norwegian-seal.js';
 import { norwegianPaper } from './norwegian-paper.js';
 import { norwegianReasonsCare } from './norwegian-reasons-care.js';
 import { norwegianReasonsWork } from './norwegian-reasons-work.js';
@@ -66,6 +67,7 @@ export const norwegian: Catalogue = {
   harderCauses: norwegianHarderCauses,
   reasons: { ...norwegianReasonsWork, ...norwegianReasonsCare },
   page: norwegianPage,
+  seal: norwegianSeal,
   paper: norwegianPaper,
   handOver: norwegianHandOver,
 };

@@ -157,6 +157,8 @@ export interface PhoneWords {
   readonly copy: string;
   readonly save: string;
   readonly nothingToSend: string;
+  /** Where the studio has a key for marks. */
+  readonly sendSealed: string;
   readonly showMessage: string;
 
   // This phone
