@@ -1,8 +1,9 @@
 /** Sheets that are no book: a page of two columns, to hang up or to hand over. Slugs are laid out as wide as a column. */
-import { type Block, linesOf, type Slug } from './lay-out-blocks.js';
+import { type Block, blankSlug, linesOf, paragraph, type Slug, writingField } from './lay-out-blocks.js';
 import { fillPages } from './lay-out-pages.js';
-import { type Bookmark, type Box, moved, type Page } from './page.js';
+import { type Bookmark, type Box, moved, type Page, tag } from './page.js';
 import { A4_LARGE_SHEET, A5_SHEET, LINE, mm, type PaperSize, type Sheet, sideOf } from './sheet.js';
+import type { Measure } from './type-styles.js';
 
 const EDGE = mm(12);
 const HEAD = mm(12);
@@ -34,10 +35,13 @@ export interface Card {
   readonly above: readonly Slug[];
   readonly blocks: readonly Block[];
   readonly below: readonly Slug[];
+  /** Over lines to write on, where a column has room left for them; absent where nobody is to write. */
+  readonly notes?: string;
 }
 
 /** Pages of columns filled one after the other; what stands above stands on the first page, what stands below on the last. */
-export function layOutCard({ above, blocks, below }: Card, columns: number, sheet: Sheet): readonly Page[] {
+export function layOutCard({ above, blocks, below, notes }: Card, columns: number, measure: Measure): readonly Page[] {
+  const { sheet } = measure;
   const top = linesOf(above);
   const bottom = linesOf(below);
   const lines = sheet.linesOnPage - top - bottom;
@@ -55,10 +59,24 @@ export function layOutCard({ above, blocks, below }: Card, columns: number, shee
     filled.slice(index * columns, (index + 1) * columns).forEach((column, i) => {
       const x = sheet.inner + i * (sheet.textWidth + sheet.gap);
       for (const { slug, line } of column.slugs) put(slug, x, top + line);
+      if (notes !== undefined)
+        putAll(notesSlugs(notes, lines - Math.ceil(column.used), measure), top + Math.ceil(column.used), (slug, line) =>
+          put(slug, x, line),
+        );
     });
     if (index === pages - 1) putAll(below, sheet.linesOnPage - bottom, (slug, line) => put(slug, sheet.inner, line));
     return { number: index + 1, side: sideOf(index + 1), boxes, targets: [], bookmarks };
   });
+}
+
+/** A shorter field is not worth ruling. */
+const LEAST_NOTES = 6;
+
+function notesSlugs(heading: string, lines: number, measure: Measure): readonly Slug[] {
+  if (lines < LEAST_NOTES) return [];
+  const head = paragraph([{ style: 'label-strong', text: heading, tag: tag('P') }], measure);
+  const used = 1 + linesOf(head);
+  return [blankSlug(1), ...head, writingField(lines - used, 'text', measure.sheet)];
 }
 
 function putAll(slugs: readonly Slug[], from: number, put: (slug: Slug, line: number) => void): void {

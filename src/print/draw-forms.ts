@@ -13,7 +13,6 @@ import { drawPages } from './draw-pages.js';
 import { foldParts } from './fold-parts.js';
 import { formatOf, onPaper } from './format.js';
 import { imposeBooklet } from './impose-booklet.js';
-import { pagesOfTargets } from './lay-out-pages.js';
 import { layOutPartnerCard } from './lay-out-partner-card.js';
 import { layOutWeekSheets } from './lay-out-week-sheet.js';
 import { measureWith } from './load-faces.js';
@@ -89,7 +88,7 @@ async function drawFolded(
 
 async function drawWeeks(
   booklet: Booklet,
-  { pages, info, faces }: LaidOut,
+  { info, faces }: LaidOut,
   address: WebAddress | undefined,
 ): Promise<readonly PaperFile[]> {
   const { size, whole } = PAPERS[booklet.paper];
@@ -98,7 +97,6 @@ async function drawWeeks(
     booklet,
     speech: speechOf(booklet.language),
     measure: measureWith(faces, sheet),
-    pageOf: pagesOfTargets(pages),
     ...(address === undefined ? {} : { address }),
   });
   if (weeks.length === 0) return [];

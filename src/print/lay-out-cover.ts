@@ -1,7 +1,7 @@
 /** The cover: what is to be known first, whose booklet it is, its weeks as strokes to come, and that it is not medical advice. */
 import type { CoverPart, Notice } from '../model/booklet.js';
 import { plainLine } from '../model/prose.js';
-import { layOutCode, MODULE, QUIET_MODULES } from './code.js';
+import { layOutCode } from './code.js';
 import { type Block, block, linesOf, paragraph, rule, type Slug, withNext } from './lay-out-blocks.js';
 import type { Chapter } from './lay-out-pages.js';
 import { layOutStopFrame } from './lay-out-stop-frame.js';
@@ -70,32 +70,40 @@ export function layOutCover(cover: CoverPart, setting: Setting): Chapter {
   return { start: 'page', running: '', blocks, bare: true };
 }
 
-/** White between the code and what stands left of it. */
-const BESIDE_CODE = 12;
-
-/** The code of the booklet on the web at the right, what the lines say at its foot, what it is over them. */
+/** The code of the booklet on the web at the right, over it what it is; the lines stand left of it, at its foot. */
 function withCode(lines: readonly Slug[], { code, measure }: Setting): readonly Slug[] {
   if (code === undefined) return lines;
-  const { textWidth } = measure.sheet;
-  const { boxes, size } = layOutCode(code.text, tag('Figure', undefined, { alt: code.caption }));
-  // The quiet zone may reach into the margin: there is nothing in it.
-  const left = textWidth - size + QUIET_MODULES * MODULE;
-  const room = left - BESIDE_CODE;
+  const { sheet } = measure;
+  const { boxes, size, quiet } = layOutCode(code.text, tag('Figure', undefined, { alt: code.caption }), sheet);
+  const left = sheet.textWidth - size + quiet;
   const caption = paragraph([{ style: 'label', text: code.caption, tag: tag('P') }], measure, {
     area: 'text',
-    x: 0,
-    width: room,
+    x: left + quiet,
+    width: size - 2 * quiet,
   });
-  const high = Math.max(Math.ceil((size - QUIET_MODULES * MODULE) / LINE), linesOf(caption) + 1 + linesOf(lines));
-  const rows = [...caption, gapSlug(high - linesOf(caption) - linesOf(lines)), ...lines];
-  const drawn = boxes.map((box) => moved(box, left, high * LINE - size + QUIET_MODULES * MODULE));
-  const laid: Box[] = [];
-  let at = 0;
-  for (const slug of rows) {
-    laid.push(...slug.boxes.map((box) => moved(box, 0, at * LINE)));
-    at += slug.lines;
-  }
-  return [{ lines: high, area: 'text', boxes: [...laid, ...drawn], withNext: true }];
+  const high = Math.max(Math.ceil((size - quiet) / LINE) + linesOf(caption), linesOf(lines));
+  const foot = high * LINE - size + quiet;
+  return [
+    {
+      lines: high,
+      area: 'text',
+      boxes: [
+        ...stacked(lines, (high - linesOf(lines)) * LINE),
+        ...stacked(caption, foot + quiet - linesOf(caption) * LINE - 3),
+        ...boxes.map((box) => moved(box, left, foot)),
+      ],
+      withNext: true,
+    },
+  ];
+}
+
+function stacked(slugs: readonly Slug[], top: number): readonly Box[] {
+  let y = top;
+  return slugs.flatMap((slug) => {
+    const boxes = slug.boxes.map((box) => moved(box, 0, y));
+    y += slug.lines * LINE;
+    return boxes;
+  });
 }
 
 const gapSlug = (lines: number): Slug => ({ lines, area: 'text', boxes: [], withNext: true });

@@ -24,7 +24,7 @@ export function layOutPartnerCard(part: PartnerPart, setting: Setting): readonly
     { lines: 1, area: 'text', boxes: [rule(0, LINE / 2, width, 1)], withNext: true },
   ];
   const laid = (faults: boolean): readonly Page[] =>
-    layOutCard({ above, blocks: cardBlocks(part, faults, setting), below: [] }, COLUMNS, measure.sheet);
+    layOutCard({ above, blocks: cardBlocks(part, faults, setting), below: [] }, COLUMNS, measure);
   const whole = laid(true);
   if (whole.length <= SIDES_OF_A_SHEET) return whole;
   const shorter = laid(false);

@@ -11,7 +11,6 @@ import { drawable, layOutLines, layOutParagraph, type StyledRun, taggedRuns } fr
 import { tallyWidth } from './lay-out-tally.js';
 import { layOutTallyRows } from './lay-out-tally-row.js';
 import { type Box, moved, type Page, type Tag, tag } from './page.js';
-import { exerciseTarget } from './setting.js';
 import { LINE, mm } from './sheet.js';
 import type { Measure } from './type-styles.js';
 
@@ -19,8 +18,6 @@ export interface WeekSheets {
   readonly booklet: Booklet;
   readonly speech: Speech;
   readonly measure: Measure;
-  /** Of the booklet it belongs to. */
-  readonly pageOf: ReadonlyMap<string, number>;
   readonly address?: WebAddress;
 }
 
@@ -71,18 +68,21 @@ function weekPages(
     .filter(({ weeks }) => weeks.some((head) => head.week === week.week))
     .sort((a, b) => dateIn(a, week.week).localeCompare(dateIn(b, week.week)));
   if (done.length === 0) return [];
-  const { sheet } = sheets.measure;
   const above = headSlugs(week, cover, sheets);
   const below = footSlugs(done, sheets);
-  const laid = ROOMS.map((room) => () => {
-    const blocks = done.flatMap((session, i) => sessionBlocks(session, week.week, i > 0, room, sheets));
-    return layOutCard({ above, blocks, below }, COLUMNS, sheet);
-  });
+  // The later half of them in the second column; one after the other only where they would not stand on a page so.
+  const half = Math.ceil(done.length / COLUMNS);
   let best: readonly Page[] | undefined;
-  for (const lay of laid) {
-    const pages = lay();
-    if (best === undefined || pages.length < best.length) best = pages;
-    if (best.length === 1) break;
+  for (const room of ROOMS) {
+    const laid = done.map((session, i) => sessionBlocks(session, week.week, i > 0, room, sheets));
+    for (const parted of [true, false]) {
+      const blocks = laid.flatMap((one, i) =>
+        parted && i === half ? one.map((part, n) => (n === 0 ? { ...part, breakBefore: true as const } : part)) : one,
+      );
+      const pages = layOutCard({ above, blocks, below, notes: sheets.booklet.labels.notes }, COLUMNS, sheets.measure);
+      if (best === undefined || pages.length < best.length) best = pages;
+      if (best.length === 1) return best;
+    }
   }
   return best ?? [];
 }
@@ -113,7 +113,7 @@ function footSlugs(
 ): readonly Slug[] {
   const width = acrossColumns(measure.sheet);
   const figure = tag('Figure', undefined, { alt: speech.words.paper.codeWithoutKey });
-  const code = address === undefined ? undefined : layOutCode(address.open, figure);
+  const code = address === undefined ? undefined : layOutCode(address.open, figure, measure.sheet);
   const room = code === undefined ? width : width - code.size - GAP;
   const safety = [...new Set(sessions.map((session) => session.safety))];
   const key = booklet.parts.filter(isKind('how-to')).flatMap((part) => part.key.map(({ text }) => text));
@@ -127,7 +127,7 @@ function footSlugs(
   const edge: Slug = { lines: 1, area: 'text', boxes: [rule(0, LINE / 2, width, 1)], withNext: true };
   if (code === undefined) return [edge, ...said];
   const lines = Math.max(Math.ceil(code.size / LINE), linesOf(said));
-  const boxes: Box[] = code.boxes.map((box) => moved(box, width - code.size, 0));
+  const boxes: Box[] = code.boxes.map((box) => moved(box, width - code.size + code.quiet, 0));
   let at = 0;
   for (const slug of said) {
     boxes.push(...slug.boxes.map((box) => moved(box, 0, at * LINE)));
@@ -199,12 +199,12 @@ function rowBlock(row: SessionRow, cell: Cell, opens: boolean, list: Tag, room: 
   const lang = booklet.exerciseLanguage;
   const name = cell.version === '' ? row.name : `${row.name}: ${cell.version}`;
   const group = opens ? paragraphOf([{ style: 'label-strong', text: row.group }], textWidth, measure) : [];
-  const edge: Slug = { lines: 0, area: 'text', boxes: [rule(0, -2, textWidth)], withNext: true };
+  const edge: Slug = { lines: 0, area: 'text', boxes: [rule(0, -1, textWidth)], withNext: true };
   return block(
     together([
       ...(room.air === 1 ? [{ lines: 1, area: 'text', boxes: [], withNext: true } as const] : []),
-      ...group,
       edge,
+      ...group,
       ...nameAndDose(name, lang, cell, body, measure),
       ...said(row, cell, body, room, sheets),
       feetAndStrip(cell, measure),
@@ -222,7 +222,7 @@ function nameAndDose(
 ): readonly Slug[] {
   const { textWidth } = measure.sheet;
   const named = taggedRuns([{ style: 'exercise', text: name, ...(lang === undefined ? {} : { lang }) }], body);
-  const dose: StyledRun = { style: 'figure', text: stack.join(' '), tag: body };
+  const dose: StyledRun = { style: 'figure', text: runOn(stack), tag: body };
   const doseWidth = measure.width('figure', drawable(dose.text));
   const lines = layOutLines(named, textWidth, measure);
   const last = lines.at(-1);
@@ -239,7 +239,7 @@ function nameAndDose(
 
 /** How many sets and how; then what decides between two of them. */
 function said(row: SessionRow, cell: Cell, body: Tag, room: Room, sheets: WeekSheets): readonly Slug[] {
-  const { booklet, speech, measure, pageOf } = sheets;
+  const { booklet, speech, measure } = sheets;
   const { labels } = booklet;
   const { textWidth } = measure.sheet;
   const sets = Math.max(0, ...cell.tally.map(({ strokes }) => strokes));
@@ -254,17 +254,28 @@ function said(row: SessionRow, cell: Cell, body: Tag, room: Room, sheets: WeekSh
           measure,
           body,
         );
-  const page = pageOf.get(exerciseTarget(cell.exercise));
-  const more = page === undefined ? '' : `${speech.words.paper.more(String(page))}.`;
   return [
-    ...line('', [...how, cell.choose === undefined ? '' : cell.choose.intro].filter((text) => text !== '').join(' ')),
+    ...line('', how.filter((text) => text !== '').join(' ')),
+    ...choices(cell, body, measure),
     ...(cell.trial === undefined ? [] : line('', cell.trial)),
     ...(cell.gate === undefined ? [] : line(labels.needs, cell.gate.needs)),
     ...(cell.gate === undefined ? [] : line(labels.otherwise, cell.gate.otherwise)),
     ...(cell.test === undefined ? [] : line('', cell.test.says)),
-    ...(cell.choose === undefined || more === '' ? [] : line('', more)),
   ];
 }
+
+/** What a set felt like, and what it is then done with. */
+function choices({ choose }: Cell, body: Tag, measure: Measure): readonly Slug[] {
+  if (choose === undefined) return [];
+  const runs = choose.rows.flatMap(({ felt, use }): readonly StyledRun[] => [
+    { style: 'label', text: ` ${felt}: ` },
+    { style: 'label-strong', text: `${use}.` },
+  ]);
+  return paragraphOf([{ style: 'label', text: choose.intro }, ...runs], measure.sheet.textWidth, measure, body);
+}
+
+/** Lines that stand over each other in a column, in one: `16 kg`, `×8` as `16 kg × 8`. */
+const runOn = (stack: readonly string[]): string => stack.join(' ').replace(/×(?=\d)/gu, '× ');
 
 function feetAndStrip(cell: Cell, measure: Measure): Slug {
   const { textWidth } = measure.sheet;

@@ -5,5 +5,4 @@ export const englishPaper: PaperWords = {
   code: 'This booklet on the phone',
   codeWithoutKey: 'On a phone that has opened this booklet before',
   sets: (count, eachSide) => `${count} ${count === 1 ? 'set' : 'sets'}${eachSide ? ' each side' : ''}`,
-  more: (page) => `page ${page}`,
 };

@@ -5,5 +5,4 @@ export const norwegianPaper: PaperWords = {
   code: 'Dette heftet på telefonen',
   codeWithoutKey: 'På en telefon som har åpnet dette heftet før',
   sets: (count, eachSide) => `${count} sett${eachSide ? ' på hver side' : ''}`,
-  more: (page) => `side ${page}`,
 };

@@ -6,6 +6,4 @@ export interface PaperWords {
   readonly codeWithoutKey: string;
   /** `3 sets`; `3 sets each side`. */
   readonly sets: (count: number, eachSide: boolean) => string;
-  /** Before the page of the booklet that says more: `page 14`. */
-  readonly more: (page: string) => string;
 }
