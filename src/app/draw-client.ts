@@ -9,6 +9,7 @@ import { exercisesById } from '../engine/block-context.js';
 import { listRulebook } from '../engine/rulebook.js';
 import type { Client } from '../model/client.js';
 import type { ClientId } from '../model/identity.js';
+import type { PublicKey } from '../model/marks-key.js';
 import type { Problem } from '../model/problem.js';
 import type { Library } from '../model/studio.js';
 import type { WebSources } from '../web/prepare-shell.js';
@@ -23,6 +24,8 @@ import { projectFolder, webSources } from './web-sources.js';
 export interface Drawing {
   readonly parts: ShellParts;
   readonly sources: WebSources;
+  /** The studio's key that marks are sealed to; `null` where they go as plain text. */
+  readonly marksTo: PublicKey | null;
 }
 
 export interface DrawnFile {
@@ -31,10 +34,10 @@ export interface DrawnFile {
   readonly bytes: Uint8Array | string;
 }
 
-export async function openDrawing(): Promise<Drawing> {
+export async function openDrawing(marksTo: PublicKey | null): Promise<Drawing> {
   const { prepareShell } = await import('../web/prepare-shell.js');
   const sources = webSources();
-  return { parts: await prepareShell(sources), sources };
+  return { parts: await prepareShell(sources), sources, marksTo };
 }
 
 const asText = (value: unknown): string => `${JSON.stringify(value, null, 1)}\n`;
@@ -46,7 +49,7 @@ const asText = (value: unknown): string => `${JSON.stringify(value, null, 1)}\n`
 export async function drawClient(
   client: ClientId,
   { book, issued, draft }: Shown,
-  { parts }: Drawing,
+  { parts, marksTo }: Drawing,
 ): Promise<{ readonly files: readonly DrawnFile[]; readonly problems: readonly Problem[] }> {
   const { renderBookletFile, renderBookletFolder } = await import('../web/render-booklet.js');
   const { renderPartner } = await import('../web/render-partner.js');
@@ -55,7 +58,13 @@ export async function drawClient(
   const home = `private/clients/${client}`;
   const clientPlan = clientPlanOf(
     book.plan,
-    issued === null ? undefined : { bookletId: issued.edition.bookletId, standing: issued.standing },
+    issued === null
+      ? undefined
+      : {
+          bookletId: issued.edition.bookletId,
+          standing: issued.standing,
+          ...(marksTo === null ? {} : { marksTo }),
+        },
   );
   const paper = await drawBooklet(book.booklet, client);
   const draftPaper = draft === null ? { value: null, problems: [] } : await drawBooklet(draft.booklet, client);

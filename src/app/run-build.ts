@@ -3,15 +3,16 @@
 import { isRowChange } from '../model/change.js';
 import type { Client } from '../model/client.js';
 import { type ClientId, clientId, compareIds } from '../model/identity.js';
-import type { Problem } from '../model/problem.js';
+import { ofClient, type Problem } from '../model/problem.js';
 import { sayFindings } from '../words/print-findings.js';
 import { sayAdviceCount } from '../words/say-advice.js';
 import { sayEdition } from '../words/say-editions.js';
 import { accountIn, findingsOf, recordsOf } from '../words/say-findings.js';
 import { sayWithheld } from '../words/say-withheld.js';
-import { type Drawing, drawClient, drawStudio, openDrawing } from './draw-client.js';
+import { type Drawing, type DrawnFile, drawClient, drawStudio, openDrawing } from './draw-client.js';
 import { readEditions } from './editions.js';
 import { bookOf, readLatest, type Shown, showOf, standingOf } from './issued.js';
+import { type Held, publicKeyOf, readHeld } from './keep-state.js';
 import type { CommonOptions } from './options.js';
 import type { PlannedClient } from './planned-client.js';
 import { type Progress, progressOn } from './progress.js';
@@ -26,6 +27,7 @@ import {
 } from './publish-build.js';
 import { chosenClients, concerning, planClient, publishable, type ReadStudio, readStudio } from './read-studio.js';
 import { inOrder, printReport, stopsEverything, withheldClients } from './report.js';
+import { plainOf, sealClient } from './seal-client.js';
 
 interface Built {
   readonly problems: readonly Problem[];
@@ -67,11 +69,13 @@ async function build(studio: ReadStudio, options: CommonOptions, progress: Progr
     planned.push(result.planned);
     shown.set(client.id, showOf(studio.content.library, result.planned, last, options.today));
   }
-  if (problems.some(stopsEverything)) return { problems, ...UNTOUCHED };
+  const held = await readHeld(options.state);
+  if ('code' in held) problems.push(held);
+  if ('code' in held || problems.some(stopsEverything)) return { problems, ...UNTOUCHED };
 
   const stage = await openStage(options.out, options.content);
   if ('code' in stage) return { problems: [...problems, stage], ...UNTOUCHED };
-  return fill(stage, { studio, planned, shown, problems, options, progress });
+  return fill(stage, { studio, planned, shown, problems, options, progress, held });
 }
 
 interface Filling {
@@ -81,15 +85,20 @@ interface Filling {
   readonly problems: Problem[];
   readonly options: CommonOptions;
   readonly progress: Progress;
+  readonly held: Held;
 }
 
-async function fill(stage: Stage, { studio, planned, shown, problems, options, progress }: Filling): Promise<Built> {
+async function fill(stage: Stage, filling: Filling): Promise<Built> {
+  const { studio, planned, shown, problems, options, progress, held } = filling;
   try {
-    const drawing = await openDrawing();
+    const drawing = await openDrawing(publicKeyOf(held));
     let drawn = 0;
     const wanted = planned.filter(({ client }) => options.only === undefined || client.id === options.only);
     for (const one of planned) {
-      if (!wanted.includes(one)) await carryOver(stage, `private/clients/${one.client.id}`);
+      if (wanted.includes(one)) continue;
+      await carryOver(stage, `private/clients/${one.client.id}`);
+      const access = held.access.get(one.client.id);
+      if (access !== undefined) await carryOver(stage, `public/${access.folder}`);
     }
     for (const one of wanted) {
       drawn += 1;
@@ -99,12 +108,18 @@ async function fill(stage: Stage, { studio, planned, shown, problems, options, p
       const { files, problems: found } = await drawClient(one.client.id, show, drawing);
       problems.push(...found);
       for (const file of files) await writeStaged(stage, file.path, file.bytes);
+      const unsealed = await sealInto(stage, one.client.id, { show, files, held, state: options.state });
+      if (unsealed !== null) problems.push(unsealed);
     }
     const withheld = [...withheldClients(problems)].sort(compareIds);
     for (const id of withheld) {
       const own = inOrder(problems.filter(({ scope }) => scope.kind === 'client' && scope.client === id));
-      const kept = await drawKept(stage, clientId(id), own, drawing, options);
+      const kept = await drawKept(stage, clientId(id), own, drawing, filling);
       await writeStaged(stage, `private/clients/${id}/withheld.txt`, sayWithheld(own, studio.sourceOf, kept));
+    }
+    if (problems.some(stopsEverything)) {
+      await abandonStage(stage);
+      return { problems, ...UNTOUCHED };
     }
     progress.step('Library and desk …');
     await drawStudio(stage, {
@@ -145,6 +160,31 @@ async function fill(stage: Stage, { studio, planned, shown, problems, options, p
   }
 }
 
+interface SealingInto {
+  readonly show: Shown;
+  readonly files: readonly DrawnFile[];
+  readonly held: Held;
+  readonly state: string;
+}
+
+/** What was issued goes into the client's public folder, sealed; nothing else of a client is ever public. Reports `no-key`, `state-not-writable`. */
+async function sealInto(
+  stage: Stage,
+  client: ClientId,
+  { show, files, held, state }: SealingInto,
+): Promise<Problem | null> {
+  if (show.issued === null) return null;
+  const access = held.access.get(client);
+  if (access === undefined) {
+    return { code: 'no-key', severity: 'warning', scope: ofClient(client), data: { client } };
+  }
+  const plain = await plainOf(client, files, show.book.booklet.language);
+  const sealed = await sealClient(state, access, plain);
+  if ('code' in sealed) return sealed;
+  for (const { path, bytes } of sealed) await writeStaged(stage, `public/${access.folder}/${path}`, bytes);
+  return null;
+}
+
 /**
  * An issued edition is a fact: it is drawn even where nothing newer can be planned, and so is that it was withdrawn.
  * Only where it is not safe to train from nothing but a withdrawal is drawn. The number of the edition that still
@@ -155,7 +195,7 @@ async function drawKept(
   client: ClientId,
   own: readonly Problem[],
   drawing: Drawing,
-  { content, today }: CommonOptions,
+  { options: { content, today, state }, held, problems }: Filling,
 ): Promise<number | null> {
   // Read anew: of a client whose page cannot be read nothing else is known.
   const editions = await readEditions(content, client);
@@ -165,9 +205,10 @@ async function drawKept(
   if (withdrawal === null && own.some(({ unsafe }) => unsafe === true)) return null;
   const standing = standingOf({ edition, withdrawal, latestBlock: edition.block, today });
   const show = { book: bookOf(value, standing), issued: { edition, standing, withdrawal }, draft: null, since: [] };
-  for (const file of (await drawClient(client, show, drawing)).files) {
-    await writeStaged(stage, file.path, file.bytes);
-  }
+  const { files } = await drawClient(client, show, drawing);
+  for (const file of files) await writeStaged(stage, file.path, file.bytes);
+  const unsealed = await sealInto(stage, client, { show, files, held, state });
+  if (unsealed !== null) problems.push(unsealed);
   return withdrawal === null ? edition.n : null;
 }
 

@@ -7,11 +7,15 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { readSealedParts, type SealedParts } from '../content/read-state.js';
+import type { ClientId } from '../model/identity.js';
+import { FOLDER, type Problem } from '../model/problem.js';
 import { BESIDE, type SealedBooklet, type SealedPart } from '../model/sealed.js';
 import { MANIFEST, writeManifest } from '../publish/manifest.js';
 import { nameOfKey, sealPart } from '../publish/seal-booklet.js';
 import { FORM } from '../publish/seal-envelope.js';
 import type { OutputFile } from '../web/render-booklet.js';
+import { sayUnmade } from './disk-fault.js';
+import type { DrawnFile } from './draw-client.js';
 import type { Access } from './keep-state.js';
 import { makeFolders } from './make-folders.js';
 import { writeWhole } from './write-whole.js';
@@ -24,8 +28,6 @@ export interface Plain {
   readonly payload: string;
   /** The page that carries the sealed part. */
   readonly page: (sealed: SealedBooklet) => Uint8Array;
-  /** What a host that reads such a file is to send with the folder's pages. */
-  readonly headers: string;
   /** Absent where there is none. */
   readonly paper?: Uint8Array;
   readonly calendar?: Uint8Array;
@@ -34,12 +36,35 @@ export interface Plain {
 const sumOf = (bytes: Uint8Array | string): string => createHash('sha256').update(bytes).digest('hex');
 const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
 
-/** The files of the public folder. Rejects with the system's fault where the state cannot be written. */
+/** What of a client's files goes into the folder; a page that whoever trains beside the client is handed is no part of it. */
+export async function plainOf(client: ClientId, files: readonly DrawnFile[], language: string): Promise<Plain> {
+  const { PAYLOAD } = await import('../web/shell-parts.js');
+  const { PARTNER } = await import('../web/render-partner.js');
+  const { renderSealed } = await import('../web/render-sealed.js');
+  const home = `private/clients/${client}/`;
+  const bytesOf = (bytes: Uint8Array | string): Uint8Array => (typeof bytes === 'string' ? utf8(bytes) : bytes);
+  const below = (folder: string): readonly OutputFile[] =>
+    files.flatMap(({ path, bytes }) =>
+      path.startsWith(folder) ? [{ path: path.slice(folder.length), bytes: bytesOf(bytes) }] : [],
+    );
+  const at = (name: string): Uint8Array | undefined => below(home).find(({ path }) => path === name)?.bytes;
+  const paper = at(BESIDE.paper.name);
+  const calendar = at(BESIDE.calendar.name);
+  return {
+    folder: below(`${home}booklet/`).filter(({ path }) => path !== PARTNER),
+    payload: PAYLOAD,
+    page: (sealed) => renderSealed(sealed, language),
+    ...(paper === undefined ? {} : { paper }),
+    ...(calendar === undefined ? {} : { calendar }),
+  };
+}
+
+/** The files of the public folder. Reports `state-not-writable`: what is sealed and not kept would be sealed anew each time. */
 export async function sealClient(
   state: string,
   { folder, lock }: Access,
   plain: Plain,
-): Promise<readonly OutputFile[]> {
+): Promise<readonly OutputFile[] | Problem> {
   const file = join(state, 'sealed', `${folder}.json`);
   const before = readSealedParts(await readFile(file, 'utf8').catch(() => ''));
   const kid = await nameOfKey(lock.key);
@@ -72,15 +97,15 @@ export async function sealClient(
     ...(closed === undefined ? {} : { lock: closed }),
   });
   if (JSON.stringify(before) !== JSON.stringify(after)) {
-    await makeFolders(resolve(state, 'sealed'), 0o700);
-    await writeWhole(file, `${JSON.stringify({ schema: 1, parts: after })}\n`, 0o600);
+    try {
+      await makeFolders(resolve(state, 'sealed'), 0o700);
+      await writeWhole(file, `${JSON.stringify({ schema: 1, parts: after })}\n`, 0o600);
+    } catch (fault) {
+      const data = { folder: state, why: sayUnmade(fault) };
+      return { code: 'state-not-writable', severity: 'error', scope: FOLDER, data };
+    }
   }
-  const files = [
-    ...shell,
-    { path: plain.payload, bytes: page },
-    ...beside,
-    { path: '.htaccess', bytes: utf8(plain.headers) },
-  ];
+  const files = [...shell, { path: plain.payload, bytes: page }, ...beside];
   const listed = files.map(({ path, bytes }) => ({ path, sha256: sumOf(bytes) }));
   return [...files, { path: MANIFEST, bytes: utf8(writeManifest(listed)) }];
 }

@@ -6,6 +6,9 @@ import { payloadPolicy } from './policy.js';
 import type { OutputFile } from './render-booklet.js';
 import { renderPage } from './render-page.js';
 
+/** A file of the booklet's folder. */
+export const PARTNER = 'partner.html';
+
 /** Nothing where the booklet has no partner. Its style is the booklet's own, beside it. */
 export function renderPartner(booklet: Booklet): readonly OutputFile[] {
   const part = booklet.parts.find((one) => one.kind === 'partner');
@@ -20,5 +23,5 @@ export function renderPartner(booklet: Booklet): readonly OutputFile[] {
     scripts: [],
     body: renderToString(<PartnerAlone booklet={booklet} part={part} />),
   });
-  return [{ path: 'partner.html', bytes: new TextEncoder().encode(html) }];
+  return [{ path: PARTNER, bytes: new TextEncoder().encode(html) }];
 }
