@@ -1,0 +1,61 @@
+/**
+ * How far joints go. For each motion the larger of two tables: the American Academy of Orthopaedic Surgeons (1965, from
+ * memory) and the plates of the United States' rating schedule, 38 CFR 4.71. Tables differ by five to ten degrees among
+ * themselves, so a drawing is complained of only ten degrees beyond the larger.
+ */
+import type { JointMotion } from '../model/problems-figures.js';
+import type { LimbAngle } from './skeleton.js';
+
+export const LENIENCE = 10;
+
+/** Whole degrees. Adduction and the toe are from memory; a hip is measured with the knee bent. */
+export const MOST: Readonly<Record<JointMotion, number>> = {
+  'hip flexion': 125,
+  'hip extension': 30,
+  'hip abduction': 45,
+  'hip adduction': 30,
+  'hip turned out': 60,
+  'hip turned in': 45,
+  'knee flexion': 140,
+  'ankle drawn up': 20,
+  'ankle pointed': 50,
+  'shoulder flexion': 180,
+  'shoulder extension': 60,
+  'shoulder abduction': 180,
+  'shoulder turned out': 90,
+  'shoulder turned in': 90,
+  'elbow flexion': 150,
+};
+
+export interface Range {
+  readonly angle: LimbAngle;
+  readonly more?: JointMotion;
+  readonly less?: JointMotion;
+}
+
+/** Which motion an angle is as it grows, and which as it falls below nothing. */
+export const RANGES: readonly Range[] = [
+  { angle: 'hip flex', more: 'hip flexion', less: 'hip extension' },
+  { angle: 'hip out', more: 'hip abduction', less: 'hip adduction' },
+  { angle: 'hip turn', more: 'hip turned out', less: 'hip turned in' },
+  { angle: 'knee', more: 'knee flexion' },
+  { angle: 'ankle', more: 'ankle drawn up', less: 'ankle pointed' },
+  { angle: 'shoulder flex', more: 'shoulder flexion', less: 'shoulder extension' },
+  { angle: 'shoulder out', more: 'shoulder abduction' },
+  { angle: 'elbow', more: 'elbow flexion' },
+];
+
+/** Degrees an angle is kept between while a posture is sought. */
+export const KEPT: Readonly<Record<LimbAngle, readonly [number, number]>> = {
+  'shoulder flex': [-60, 185],
+  'shoulder out': [-50, 180],
+  'shoulder turn': [-95, 95],
+  elbow: [0, 150],
+  wrist: [-85, 92],
+  'hip flex': [-30, 128],
+  'hip out': [-30, 50],
+  'hip turn': [-45, 60],
+  knee: [0, 145],
+  ankle: [-50, 32],
+  toe: [-10, 75],
+};
