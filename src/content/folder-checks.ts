@@ -6,6 +6,7 @@ import { clientChecks } from './check-clients.js';
 import { exerciseChecks } from './check-exercises.js';
 import { idChecks } from './check-ids.js';
 import { linkChecks } from './check-links.js';
+import { privacyChecks } from './check-privacy.js';
 import { programmeChecks } from './check-programmes.js';
 import { versionChecks } from './check-versions.js';
 import type { FolderCheck } from './read-things.js';
@@ -17,6 +18,7 @@ export const CHECKS: readonly FolderCheck[] = [
   ...versionChecks,
   ...programmeChecks,
   ...clientChecks,
+  ...privacyChecks,
   ...pageAdvice,
   ...linkAdvice,
   ...programmeAdvice,

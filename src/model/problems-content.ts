@@ -23,6 +23,16 @@ export interface ContentProblems {
   readonly 'id-taken': { readonly id: string; readonly by: string };
   /** A client's folder named like something every page speaks of. */
   readonly 'client-named-like-library': { readonly id: string; readonly like: string };
+  /**
+   * What is private to a client, by its kind, stands in a page of the library too; `line` is 0 where it runs over lines.
+   * Publishing would refuse it.
+   */
+  readonly 'private-in-library': {
+    readonly kind: 'name' | 'file-name' | 'e-mail' | 'phone' | 'opaque' | 'note' | 'key' | 'mark';
+    readonly text: string;
+    readonly page: string;
+    readonly line: number;
+  };
 
   // The front matter.
   readonly 'no-front-matter': Nothing;

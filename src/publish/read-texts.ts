@@ -80,7 +80,9 @@ function viewsOf(text: string): readonly FileText[] {
   const views: readonly FileText[] = [
     { inside: 'its bytes', text },
     ...(isMarkedUp
-      ? ['', ' '].map((mark): FileText => ({ inside: 'its text', text: decodeHTML(withoutMarks(text, mark)) }))
+      ? [asShown(text), text.replace(MARK, ' ')].map(
+          (shown): FileText => ({ inside: 'its text', text: decodeHTML(shown) }),
+        )
       : []),
     { inside: 'its text', text: fromAddress(unescaped(decodeHTML(text))) },
   ];
@@ -88,7 +90,12 @@ function viewsOf(text: string): readonly FileText[] {
   return views.filter((view) => !seen.has(view.text) && seen.add(view.text));
 }
 
-const withoutMarks = (text: string, mark: string): string => text.replace(/<!--|-->/g, mark).replace(/<[^>]*>/g, mark);
+const MARK = /<!--|-->|<[^>]*>/g;
+/** Elements of HTML and SVG that part no word. */
+const WITHIN_A_LINE =
+  /^<\/?(?:a|abbr|b|bdi|bdo|cite|code|dfn|em|font|i|kbd|mark|q|s|samp|small|span|strong|sub|sup|time|tspan|u|var|wbr)\b/i;
+
+const asShown = (text: string): string => text.replace(MARK, (mark) => (WITHIN_A_LINE.test(mark) ? '' : ' '));
 
 /** What stands in a text as data: pictures and faces in an address. */
 async function writtenInto(text: string, readPdf: PdfReader): Promise<readonly FileText[]> {
@@ -116,6 +123,7 @@ function pngTexts(bytes: Uint8Array): readonly FileText[] | null {
     at += length + 12;
     if (type === 'IDAT' || type === 'fdAT') continue;
     texts.push(...asMetadata(body));
+    if (type === 'IEND') break;
     const pressed = type === 'zTXt' || type === 'iTXt' || type === 'iCCP' ? pressedPart(body) : null;
     if (pressed !== null) texts.push(...asMetadata(pressed));
   }
@@ -155,7 +163,9 @@ async function pdfTexts(bytes: Uint8Array, readPdf: PdfReader): Promise<readonly
   try {
     const read = await readPdf(bytes);
     return [
-      ...read.map((text): FileText => ({ inside: 'its text', text })),
+      ...read
+        .flatMap((text) => [text, fromAddress(unescaped(text))])
+        .map((text): FileText => ({ inside: 'its text', text })),
       ...asBytes(bytes, 'its bytes'),
       ...streamsOf(bytes).flatMap((stream) => asBytes(stream, 'its bytes')),
     ];

@@ -9,11 +9,12 @@ const UNSPACED =
   '\\p{Script=Han}\\p{Script=Hiragana}\\p{Script=Katakana}\\p{Script=Thai}\\p{Script=Lao}\\p{Script=Khmer}\\p{Script=Myanmar}';
 const WORD = new RegExp(`[${UNSPACED}]\\p{M}*|(?:(?![${UNSPACED}])[\\p{L}\\p{M}\\p{N}])+`, 'gu');
 
-/** Upper case first, so that ß and the ligatures open up. The last sigma of a word is one with the others. */
+/** Upper case first, so that ß and the ligatures open up; twice, for the capital ẞ. The last sigma of a word is one with the others. */
 export const foldText = (text: string): string =>
   text
     .normalize('NFKC')
     .replace(/\p{Default_Ignorable_Code_Point}/gu, '')
+    .toLowerCase()
     .toUpperCase()
     .toLowerCase()
     .replaceAll('ς', 'σ')

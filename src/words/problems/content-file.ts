@@ -13,6 +13,7 @@ type Codes =
   | 'bad-id'
   | 'id-taken'
   | 'client-named-like-library'
+  | 'private-in-library'
   | 'no-front-matter'
   | 'front-matter-open'
   | 'front-matter-too-long'
@@ -115,6 +116,15 @@ export const fileSayings: Sayings<Pick<ContentProblems, Codes>> = {
   'client-named-like-library': ({ id, like }) => ({
     message: `A client's folder may not be called ${quoted(id)}: that is ${like}, a word every page uses.`,
     hint: 'another folder name, such as the client’s first and last name',
+  }),
+  'private-in-library': ({ kind, text, page, line }) => ({
+    message: `${quoted(text)} is private to this client, and stands in ${page}${line > 0 ? `, line ${line},` : ''} as well: nothing could be published.`,
+    hint:
+      kind === 'name'
+        ? 'the client’s name in full, or another word there'
+        : kind === 'file-name'
+          ? 'another folder name, such as the client’s first and last name, or another word there'
+          : 'in one of the two pages alone',
   }),
   'no-front-matter': () => ({
     message: 'The file does not begin with front matter.',

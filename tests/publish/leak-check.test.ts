@@ -1,0 +1,240 @@
+/** A client is found in a public file however the file is written, and nobody is found who is not there. */
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { gzipSync, zlibSync } from 'fflate';
+import PDFDocument from 'pdfkit';
+import { describe, expect, test } from 'vitest';
+import { clientId } from '../../src/model/identity.js';
+import { lookFor } from '../../src/publish/leak-check.js';
+import { type PrivateKind, privateWordsOf } from '../../src/publish/private-words.js';
+import { readPdfText } from '../../src/publish/read-pdf-text.js';
+import { readTexts } from '../../src/publish/read-texts.js';
+import { newKey, sealPart } from '../../src/publish/seal-booklet.js';
+import { foldText, wordsIn } from '../../src/publish/word-runs.js';
+
+const PAGE = `---
+name: Zoë Strauß
+programme: two-days
+starts: 2026-12-08
+---
+
+## Notes
+
+Her sister came along to the second session in October. Ring 07700 900123, or +44 (0)1632 960 001.
+Writes from zoe.strauss+gym@example.org, mostly at night. Canary k7q2m9x4.
+
+## Tests
+`;
+const BOOKLET = '0f3a77c1d2b94e5fa6617c0b88d41e92';
+const KEY = 'dGhpcy1pcy1hLWtleS1vZi0zMi1ieXRlcy1sb25nISEh';
+const WORDS = privateWordsOf({
+  client: clientId('zoe-strauss'),
+  text: PAGE,
+  name: 'Zoë Strauß',
+  opaque: [BOOKLET],
+  keys: [KEY, 'maple orbit candle river tiger velvet'],
+  sent: ['my left knee clicked twice on the stairs'],
+});
+const look = lookFor(WORDS);
+const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
+const latin1 = (text: string): Uint8Array => Uint8Array.from(text, (sign) => sign.charCodeAt(0));
+const utf16 = (text: string): Uint8Array => new Uint8Array(Buffer.from(text, 'utf16le'));
+const joined = (...parts: readonly Uint8Array[]): Uint8Array => new Uint8Array(Buffer.concat(parts));
+
+async function kindsIn(bytes: Uint8Array): Promise<readonly PrivateKind[] | null> {
+  const texts = await readTexts(bytes, readPdfText);
+  return texts === null ? null : look({ path: 'a', texts }).map(({ word }) => word.kind);
+}
+
+const html = (body: string): Uint8Array => utf8(`<!doctype html><title>Plank</title><p>${body}</p>`);
+
+test('what is private is read off the page itself, each once', () => {
+  expect(WORDS.map(({ kind, text }) => [kind, text])).toEqual([
+    ['name', 'Zoë Strauß'],
+    ['key', KEY],
+    ['key', 'maple orbit candle river tiger velvet'],
+    ['file-name', 'zoe-strauss'],
+    ['e-mail', 'zoe.strauss+gym@example.org'],
+    ['phone', '07700 900123'],
+    ['phone', '+44 (0)1632 960 001'],
+    ['opaque', BOOKLET],
+    ['opaque', 'k7q2m9x4'],
+    ['note', 'Her sister came along to the second session in October'],
+    ['note', expect.stringContaining('Ring 07700')],
+    ['note', expect.stringContaining('Writes from')],
+    ['note', 'my left knee clicked twice on the stairs'],
+  ]);
+});
+
+describe('one case and one normal form', () => {
+  // Rows of CaseFolding.txt (Unicode Character Database 15.1) with status C or F, and of NormalizationTest.txt.
+  test.each([
+    ['STRASSE', 'straße'],
+    ['ẞ', 'ss'],
+    ['ΌΣΟΣ', 'όσος'],
+    ['ﬁnger', 'FINGER'],
+    ['ŉ', 'ʼn'],
+    ['Å', 'å'],
+    ['Å', 'å'],
+    ['①', '1'],
+    ['ᾳ', 'αι'],
+    ['Ꮳ', 'ꮳ'],
+    ['가', '가'],
+  ])('%s is %s', (a, b) => expect(foldText(a)).toBe(foldText(b)));
+
+  test('what is not seen parts no word; letters without spaces between them each count', () => {
+    expect(wordsIn('Ne\u00adll Fa\u200bne\u202e')).toEqual(['nell', 'fane']);
+    expect(wordsIn('山田太郎さん')).toHaveLength(6);
+  });
+});
+
+describe('found', () => {
+  const name: readonly (readonly [string, Uint8Array])[] = [
+    ['as it is', html('Zoë Strauß')],
+    ['in capitals', html('ZOË STRAUSS')],
+    ['decomposed', html('Zoë Strauß'.normalize('NFD'))],
+    ['across elements', html('Z<b>oë</b></p><p><i>Strauß</i>')],
+    ['with marks for spaces', html('<td>Zoë</td><td>Strauß</td>')],
+    ['as character references', html('Zo&euml; Strau&#xdf;')],
+    ['in an attribute', html('<img alt="Zo&#235;&nbsp;Strauß">')],
+    ['in a comment', html('<!-- Zoë Strauß -->')],
+    ['in an address', html('<a href="clients/Zo%C3%AB_Strau%c3%9f.html">')],
+    ['in a script', utf8('var a="Zo\\u00eb Strau\\xdf"')],
+    ['in a style', utf8('a::after{content:"Zo\\eb  Strau\\df "}')],
+    ['in JSON', utf8(JSON.stringify({ name: 'Zoë Strauß' }))],
+    ['in a drawing', utf8('<svg xmlns="http://www.w3.org/2000/svg"><title>Zoë\u200d Strauß</title></svg>')],
+    ['as UTF-16', joined(latin1('\xff\xfe'), utf16('Zoë Strauß'))],
+    ['pressed', gzipSync(html('Zoë Strauß'))],
+    [
+      'in a picture in an address',
+      html(`<img src="data:image/png;base64,${base64(png('tEXt', latin1('Author\0Zoë Strauß')))}">`),
+    ],
+    ['in words of a picture', png('tEXt', latin1('Author\0Zoë Strauß'))],
+    ['in pressed words of a picture', png('zTXt', joined(latin1('Author\0\0'), zlibSync(latin1('Zoë Strauß'))))],
+    [
+      'in international words of a picture',
+      png('iTXt', joined(latin1('Title\0\x01\0de\0\0'), zlibSync(utf8('Zoë Strauß')))),
+    ],
+    ['after the end of a picture', joined(png('tEXt', latin1('a\0b')), utf8('Zoë Strauß'))],
+    ['in the metadata of a photograph', jpeg(utf16('Zoë Strauß'))],
+    ['in a comment of a photograph', jpeg(utf8('Zoë Strauß'))],
+  ];
+  test.each(name)('a name %s', async (_, bytes) => expect(await kindsIn(bytes)).toEqual(['name']));
+
+  test.each<readonly [PrivateKind, string]>([
+    ['file-name', 'see zoe-strauss/client.md'],
+    ['phone', 'ring 07700900123'],
+    ['phone', 'ring +44 7700 900-123'],
+    ['phone', 'tel:+441632960001'],
+    ['opaque', `/${BOOKLET}/`],
+    ['opaque', 'K7Q2M9X4'],
+    ['key', `#${KEY}`],
+    ['key', 'maple, orbit, candle, river, tiger, velvet'],
+    ['note', 'her SISTER came along to the second session, in October'],
+    ['note', 'My left knee clicked twice on the stairs!'],
+  ])('%s: %s', async (kind, text) => expect(await kindsIn(html(text))).toEqual([kind]));
+
+  test('an e-mail address, and in it what the folder is called', async () => {
+    expect(await kindsIn(html('zoe.strauss+gym@example.org'))).toEqual(expect.arrayContaining(['e-mail']));
+  });
+
+  test('in a PDF: its words, its title, its bookmarks, and what is attached', async () => {
+    const face = createRequire(import.meta.url).resolve(
+      '@expo-google-fonts/literata/400Regular/Literata_400Regular.ttf',
+    );
+    const cases: readonly ((pdf: PDFKit.PDFDocument) => unknown)[] = [
+      (pdf) => pdf.font(face).text('Zoë Strauß'),
+      (pdf) => (pdf.info.Title = 'Zoë Strauß'),
+      (pdf) => pdf.outline.addItem('Zoë Strauß'),
+      (pdf) => pdf.file(Buffer.from('Zoë Strauß'), { name: 'a.txt' }),
+      (pdf) => pdf.font(face).text('A link', { link: 'https://example.org/Zo%C3%AB-Strau%C3%9F' }),
+      (pdf) => pdf.font(face).text('Zoë ', { continued: true }).fontSize(30).text('Strauß'),
+    ];
+    for (const [index, work] of cases.entries()) {
+      expect(await kindsIn(await pdfOf(work)), `case ${index}`).toEqual(['name']);
+    }
+    expect(await kindsIn(await pdfOf((pdf) => pdf.font(face).text('Plank, on the knees')))).toEqual([]);
+  }, 30_000);
+
+  test('beside what is sealed, and in what a sealed file says in clear', async () => {
+    const key = newKey();
+    const sealed = await sealPart(utf8('Zoë Strauß'), 'booklet', key);
+    expect(await kindsIn(utf8(sealed))).toEqual([]);
+    expect(await kindsIn(html(`<script type="application/json">{"booklet":"${sealed}"}</script> Zoë Strauß`))).toEqual([
+      'name',
+    ]);
+    const [, ...rest] = sealed.split('.');
+    const head = Buffer.from(JSON.stringify({ alg: 'dir', enc: 'A256GCM', kid: 'Zoë Strauß' })).toString('base64url');
+    expect(await kindsIn(utf8([head, ...rest].join('.')))).toEqual(['name']);
+    // Five parts that look like an envelope and are none hide nothing.
+    expect(wordsIn(`${'zoe-strauss-'.repeat(3)}.a.${'b'.repeat(16)}.${'c'.repeat(40)}.${'d'.repeat(22)}`)).toContain(
+      'strauss',
+    );
+    expect(
+      await kindsIn(utf8(`${'zoe-strauss-'.repeat(3)}.a.${'b'.repeat(16)}.${'c'.repeat(40)}.${'d'.repeat(22)}`)),
+    ).toEqual(['file-name']);
+  });
+});
+
+describe('not found', () => {
+  test.each([
+    ['a first name alone', 'Zoë went for a walk'],
+    ['part of a word', 'Zoës Straußen and Azoë Strauß'],
+    ['the other way about, far apart', 'Strauß, Richard, and Zoë'],
+    ['other digits', '07700 9001234 and 17700 900124'],
+    ['part of what is opaque', BOOKLET.slice(1)],
+    ['part of a note', 'her sister came along'],
+    ['a date', '2026-12-08'],
+  ])('%s', async (_, text) => expect(await kindsIn(html(text))).toEqual([]));
+
+  test('faces and pictures of the library itself', async () => {
+    const icon = new Uint8Array(readFileSync(new URL('../../layouts/icons/icon-512.png', import.meta.url)));
+    expect(await kindsIn(icon)).toEqual([]);
+  });
+});
+
+test.each([
+  ['an archive', latin1('PK\x03\x04\x14\0\0\0\x08\0')],
+  ['noughts', new Uint8Array(64)],
+  ['UTF-16 that does not say so', utf16('Zoë Strauß')],
+  ['half a PDF', latin1('%PDF-1.7\n1 0 obj\n<<')],
+  ['half a picture', png('tEXt', latin1('a\0b')).slice(0, 20)],
+  ['pressed and broken', latin1('\x1f\x8b\x08\0\0\0')],
+])('what cannot be read is not passed by: %s', async (_, bytes) => {
+  expect(await kindsIn(bytes)).toBeNull();
+});
+
+function base64(bytes: Uint8Array): string {
+  return Buffer.from(bytes).toString('base64');
+}
+
+/** One chunk of words between the first chunk and the last; check sums are nobody's concern here. */
+function png(type: string, body: Uint8Array): Uint8Array {
+  const chunk = (name: string, of: Uint8Array): Uint8Array => {
+    const length = new Uint8Array(4);
+    new DataView(length.buffer).setUint32(0, of.length);
+    return joined(length, latin1(name), of, new Uint8Array(4));
+  };
+  return joined(
+    latin1('\x89PNG\r\n\x1a\n'),
+    chunk('IHDR', new Uint8Array(13)),
+    chunk(type, body),
+    chunk('IEND', new Uint8Array()),
+  );
+}
+
+function jpeg(inside: Uint8Array): Uint8Array {
+  return joined(latin1('\xff\xd8\xff\xe1\0\x40Exif\0\0II*\0'), inside, latin1('\0\0\xff\xd9'));
+}
+
+async function pdfOf(work: (pdf: PDFKit.PDFDocument) => unknown): Promise<Uint8Array> {
+  const pdf = new PDFDocument({ size: 'A5' });
+  const parts: Uint8Array[] = [];
+  pdf.on('data', (part: Uint8Array) => parts.push(part));
+  const done = new Promise((end) => pdf.on('end', end));
+  pdf.text('');
+  work(pdf);
+  pdf.end();
+  await done;
+  return joined(...parts);
+}
