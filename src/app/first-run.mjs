@@ -17,6 +17,9 @@ const PROGRAMS = [
   ['qpdf', 'qpdf'],
   ['pdftotext', 'poppler-utils'],
   ['java', 'default-jre-headless'],
+  ['jose', 'jose'],
+  // A library of the system's own Python, which is no program: known by where its package puts it.
+  ['/usr/lib/python3/dist-packages/jwcrypto', 'python3-jwcrypto'],
 ];
 
 function run(command, args, options = {}) {
@@ -48,6 +51,7 @@ function compile() {
 }
 
 const isThere = (program) =>
+  (program.startsWith('/') && existsSync(program)) ||
   (process.env.PATH ?? '').split(':').some((folder) => folder !== '' && existsSync(join(folder, program)));
 
 /** Programs the tests need from the system's own packages; said before they are installed. */
