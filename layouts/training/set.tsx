@@ -21,6 +21,7 @@ export function SetView({ screen, shown }: Props) {
   const says = leaf(place, screen.row, figures.exercise);
   const title = titleOf(figures, shown);
   const resting = screen.rest !== null;
+  const timed = !resting && screen.clock.kind === 'timed' && screen.clock.began !== null;
   return (
     <Sheet
       name={resting ? 'set resting' : 'set'}
@@ -37,6 +38,7 @@ export function SetView({ screen, shown }: Props) {
               {lastIsLike(screen) ? phone.rubOut(screen.last.number) : phone.rubOutLast}
             </Tap>
           ) : null}
+          {timed ? <Tap on={() => act({ act: 'start again' })}>{phone.startAgain}</Tap> : null}
           {resting ? (
             <>
               <Tap on={() => act({ act: 'easier' })}>{phone.easierToday}</Tap>
@@ -52,6 +54,11 @@ export function SetView({ screen, shown }: Props) {
       <div class="figures-and-margin">
         <div class="doses">
           {resting ? <NextLine screen={screen} shown={shown} /> : null}
+          {isLeading(screen, shown) ? (
+            <p class="next-line" aria-hidden="true">
+              {phone.intoPlace}
+            </p>
+          ) : null}
           <p class={wide(shown.dose(figures.set)) ? 'load lesser' : 'load'} aria-hidden="true">
             {shown.dose(figures.set)}
           </p>
@@ -187,12 +194,19 @@ function TallyLine({ row, shown }: { readonly row: TallyRow; readonly shown: Sho
   );
 }
 
+/** A hold was begun, and its first second is still to come. */
+const isLeading = ({ rest, clock }: SetScreen, { now }: Shown): boolean =>
+  rest === null && clock.kind === 'timed' && clock.began !== null && clock.began > now;
+
 /** The large chalk figures in the margin; what they show is written in by the ticking part, from the clock alone. */
 function ClockFace({ screen, shown }: Props) {
   const { rest, clock } = screen;
   if (rest !== null) return <ClockText over={rest.over} now={shown.now} />;
-  if (clock.kind === 'timed' && clock.began !== null)
-    return <ClockText over={clock.began + 1000 * clock.seconds} now={shown.now} />;
+  if (clock.kind === 'timed' && clock.began !== null) {
+    const leads = isLeading(screen, shown);
+    const over = clock.began + (leads ? 0 : 1000 * clock.seconds);
+    return <ClockText key={over} over={over} now={shown.now} leads={leads} />;
+  }
   if (clock.kind === 'work and pause' && clock.began !== null)
     return <ClockText over={clock.began + 1000 * clock.workSeconds} now={shown.now} />;
   if (clock.kind === 'every' && clock.began !== null)
@@ -213,8 +227,15 @@ export function clockText(over: number, now: number): string {
   return `${Math.floor(left / 60)}:${String(left % 60).padStart(2, '0')}`;
 }
 
-const ClockText = ({ over, now }: { readonly over: number; readonly now: number }) => (
-  <p class={over <= now ? 'clock over' : 'clock'} data-over={over}>
+interface ClockProps {
+  readonly over: number;
+  readonly now: number;
+  /** To a beginning, not to an end. */
+  readonly leads?: boolean;
+}
+
+const ClockText = ({ over, now, leads = false }: ClockProps) => (
+  <p class={over <= now ? 'clock over' : leads ? 'clock leads' : 'clock'} data-over={over}>
     {clockText(over, now)}
   </p>
 );

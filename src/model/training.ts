@@ -119,7 +119,10 @@ export interface Figures {
 
 export type Clock =
   | { readonly kind: 'none' }
-  /** A hold or timed work: not begun, then running from a moment for so long. */
+  /**
+   * A hold or timed work: not begun, then running from a moment for so long. `began` lies ahead while one gets into place: that
+   * time is no part of the work.
+   */
   | { readonly kind: 'timed'; readonly seconds: Seconds; readonly began: Moment | null }
   /** A set at every signal. `began` is the first signal; round k begins at began + k × every. */
   | {
@@ -306,6 +309,8 @@ export type Act =
   | { readonly act: 'around'; readonly done: boolean }
   /** Begins timed work, a clock of signals, or the next set after a rest. */
   | { readonly act: 'begin' }
+  /** Takes the start of timed work back: it was too early, or was broken off. */
+  | { readonly act: 'start again' }
   | { readonly act: 'mark'; readonly key: SetKey }
   | { readonly act: 'different'; readonly key: SetKey }
   | { readonly act: 'say'; readonly key: SetKey; readonly amount: number; readonly load?: PlanLoad }

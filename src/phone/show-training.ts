@@ -10,6 +10,7 @@ import type { IsoDate } from '../model/day.js';
 import type { LogEvent } from '../model/log.js';
 import type { Act, Moment, Screen, SessionPlace } from '../model/training.js';
 import type { ReplannedItem } from '../session/replan.js';
+import { LEAD_IN_SECONDS } from '../session/training/clocks.js';
 import { comeBack } from '../session/training/come-back.js';
 import { screenOf } from '../session/training/screen-of.js';
 import { stepTraining } from '../session/training/step-training.js';
@@ -223,6 +224,8 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
   /** What a mark came to, in one polite sentence. */
   function tellOf(one: Act, screen: Screen): void {
     if (one.act === 'rub out') announce(screen.kind === 'set' ? phone.rubbedOut(screen.number) : '');
+    else if (one.act === 'begin' && screen.kind === 'set' && screen.clock.kind === 'timed')
+      announce(phone.intoPlaceIn(LEAD_IN_SECONDS));
     else if (one.act === 'mark') announce(screen.kind === 'set' ? tellMark(screen) : '');
   }
 
@@ -238,6 +241,7 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
     const screen = screenOf(told(), state);
     if (screen.kind !== 'set') return;
     if (screen.rest !== null) announce(phone.restOverFor(screen.number));
+    else if (screen.clock.kind === 'timed' && screen.clock.began === over) announce(phone.workNow);
     // Work that goes by the clock has begun by itself.
     else if (screen.clock.kind === 'work and pause' && screen.clock.began === over) announce(phone.workNow);
   }

@@ -35,7 +35,7 @@ export function watchClock({ mount, isOn, beat, ended, tell }: Watched): () => v
     const second = Math.floor(now / 1000);
     if (second !== lastBeat) {
       lastBeat = second;
-      if (over > now && mount.querySelector('.resting') === null) beat();
+      if (over > now && !clock.matches('.leads') && mount.querySelector('.resting') === null) beat();
     }
     if (over > now || told === over) return;
     told = over;

@@ -72,6 +72,11 @@ export interface PhoneWords {
   readonly setDone: (number: number) => string;
   readonly startSet: (number: number) => string;
   readonly start: string;
+  /** Before the first second of a hold. */
+  readonly intoPlace: string;
+  readonly intoPlaceIn: (seconds: number) => string;
+  /** Takes the start of a hold back. */
+  readonly startAgain: string;
   /** `Next: set 3, 16 kg × 8` */
   readonly next: (number: number, dose: string) => string;
   readonly nextExercise: (name: string, dose: string) => string;

@@ -75,6 +75,8 @@ function stepSet(at: InSession, act: SetAct): Stepped {
       return stepAround(at, training, act.done);
     case 'begin':
       return to(begin(at, training));
+    case 'start again':
+      return to({ ...training, inHand: null });
     case 'mark': {
       const set = setOf(act.key);
       if (set === undefined || set.stepped.marked !== null) return to(state);

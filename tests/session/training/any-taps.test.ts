@@ -40,6 +40,7 @@ function actsOn(plan: ClientPlan, screen: Screen, pick: number): Act {
     { act: 'easier' },
     { act: 'stop here' },
     { act: 'begin' },
+    { act: 'start again' },
     { act: 'something hurts' },
     { act: 'sign', sign: pick % 40 === 0 ? (ALARM_SIGNS[pick % ALARM_SIGNS.length] ?? null) : null },
     { act: 'where', where: BODY_PARTS[pick % BODY_PARTS.length] ?? 'elsewhere' },

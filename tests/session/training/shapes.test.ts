@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import type { ClientItem, ClientPlan, ClientSession } from '../../../src/model/client-plan.js';
 import type { Act, Screen, SetScreen } from '../../../src/model/training.js';
+import { LEAD_IN_SECONDS } from '../../../src/session/training/clocks.js';
 import { clientPlanOf } from '../../../src/web/client-plan.js';
 import { everyShapeSent } from '../../browser/every-shape-booklet.js';
 import { planDemo } from '../../studio/demo-plans.js';
@@ -237,13 +238,38 @@ describe('clocks', () => {
     expect(held.wait(3600).reload()).toMatchObject({ kind: 'set', number: 2, clock: { began: null } });
   });
 
-  test('a hold runs from the tap that began it', () => {
+  /** Before a hold, and the screen of it. */
+  const atHold = (): Held => {
     const held = new Held(everyShapeSent, '2027-01-04');
     const session = sessionsOf(everyShapeSent)[0] ?? expect.fail();
     const seen = go(held, session, (s) => (s.kind === 'set' && s.clock.kind === 'timed' ? null : undefined));
-    const hold = seen.at(-1);
-    expect(hold).toMatchObject({ clock: { kind: 'timed', began: null } });
-    expect(held.act({ act: 'begin' })).toMatchObject({ rest: null, clock: { began: held.now } });
+    expect(seen.at(-1)).toMatchObject({ clock: { kind: 'timed', began: null } });
+    return held;
+  };
+
+  test('a hold runs from when one is in place, some seconds after the tap that began it', () => {
+    const held = atHold();
+    const placed = held.now + 1000 * LEAD_IN_SECONDS;
+    expect(held.act({ act: 'begin' })).toMatchObject({ rest: null, clock: { began: placed } });
+    // Neither waiting nor a page opened anew moves it.
+    expect(held.wait(LEAD_IN_SECONDS + 1).reload()).toMatchObject({ clock: { began: placed } });
+    const screen = held.screen();
+    if (screen.kind !== 'set') return expect.fail();
+    const { key, figures } = screen;
+    held.act({ act: 'mark', key });
+    expect(held.events.at(-1)).toMatchObject({ kind: 'set', key, seconds: figures.set.seconds });
+  });
+
+  test('its start is taken back, before the first second and after, and nothing is marked', () => {
+    const held = atHold();
+    const before = { state: held.state, marks: held.events.length };
+    for (const after of [1, LEAD_IN_SECONDS + 2]) {
+      held.act({ act: 'begin' });
+      expect(held.wait(after).act({ act: 'start again' })).toMatchObject({ kind: 'set', clock: { began: null } });
+      expect({ state: held.state, marks: held.events.length }).toEqual(before);
+    }
+    const again = held.now + 1000 * LEAD_IN_SECONDS;
+    expect(held.act({ act: 'begin' })).toMatchObject({ clock: { began: again } });
   });
 });
 
