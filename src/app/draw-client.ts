@@ -1,5 +1,4 @@
 /** Draws what was planned: a client's booklet in each of its forms, the studio's library, the coach's desk. */
-import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
@@ -8,13 +7,17 @@ import { countSets } from '../engine/audit/count-sets.js';
 import { exercisesById } from '../engine/block-context.js';
 import { listRulebook } from '../engine/rulebook.js';
 import type { Client } from '../model/client.js';
+import type { HandOver } from '../model/hand-over.js';
 import type { ClientId } from '../model/identity.js';
 import type { PublicKey } from '../model/marks-key.js';
 import type { Problem } from '../model/problem.js';
+import { publicPartOf } from '../model/public-library.js';
 import type { Library } from '../model/studio.js';
+import type { WebAddress } from '../print/code.js';
 import type { WebSources } from '../web/prepare-shell.js';
 import type { ShellParts } from '../web/shell-parts.js';
 import { sayProblem } from '../words/say-problem.js';
+import { formsOf, testSheetPath } from './booklet-forms.js';
 import type { Shown } from './issued.js';
 import type { PlannedClient } from './planned-client.js';
 import { type Stage, writeStaged } from './publish-build.js';
@@ -26,6 +29,8 @@ export interface Drawing {
   readonly sources: WebSources;
   /** The studio's key that marks are sealed to; `null` where they go as plain text. */
   readonly marksTo: PublicKey | null;
+  /** Of the booklet a client was issued, on the web; absent where it has none. */
+  readonly addressOf: (client: ClientId) => WebAddress | undefined;
 }
 
 export interface DrawnFile {
@@ -34,11 +39,16 @@ export interface DrawnFile {
   readonly bytes: Uint8Array | string;
 }
 
-export async function openDrawing(marksTo: PublicKey | null): Promise<Drawing> {
+export async function openDrawing(
+  marksTo: PublicKey | null,
+  addressOf: Drawing['addressOf'] = () => undefined,
+): Promise<Drawing> {
   const { prepareShell } = await import('../web/prepare-shell.js');
   const sources = webSources();
-  return { parts: await prepareShell(sources), sources, marksTo };
+  return { parts: await prepareShell(sources), sources, marksTo, addressOf };
 }
+
+const draftName = (name: string): string => name.replace('booklet', 'draft');
 
 const asText = (value: unknown): string => `${JSON.stringify(value, null, 1)}\n`;
 
@@ -49,12 +59,13 @@ const asText = (value: unknown): string => `${JSON.stringify(value, null, 1)}\n`
 export async function drawClient(
   client: ClientId,
   { book, issued, draft }: Shown,
-  { parts, marksTo }: Drawing,
+  { parts, marksTo, addressOf }: Drawing,
 ): Promise<{ readonly files: readonly DrawnFile[]; readonly problems: readonly Problem[] }> {
   const { renderBookletFile, renderBookletFolder } = await import('../web/render-booklet.js');
   const { renderPartner } = await import('../web/render-partner.js');
   const { clientPlanOf } = await import('../web/client-plan.js');
   const { drawBooklet } = await import('../print/draw-booklet.js');
+  const { drawForms, singleName } = await import('../print/draw-forms.js');
   const home = `private/clients/${client}`;
   const clientPlan = clientPlanOf(
     book.plan,
@@ -66,7 +77,7 @@ export async function drawClient(
           ...(marksTo === null ? {} : { marksTo }),
         },
   );
-  const paper = await drawBooklet(book.booklet, client);
+  const paper = await drawForms(book.booklet, client, issued === null ? undefined : addressOf(client));
   const draftPaper = draft === null ? { value: null, problems: [] } : await drawBooklet(draft.booklet, client);
   return {
     files: [
@@ -78,14 +89,16 @@ export async function drawClient(
           bytes: file.bytes,
         }),
       ),
-      ...(paper.value === null ? [] : [{ path: `${home}/booklet-a5.pdf`, bytes: paper.value }]),
+      ...paper.value.map(({ name, bytes }) => ({ path: `${home}/${name}`, bytes })),
       ...(draft === null
         ? []
         : [
             { path: `${home}/draft-plan.json`, bytes: asText(draft.plan) },
             { path: `${home}/draft.html`, bytes: renderBookletFile(draft.booklet, clientPlanOf(draft.plan), parts) },
           ]),
-      ...(draftPaper.value === null ? [] : [{ path: `${home}/draft-a5.pdf`, bytes: draftPaper.value }]),
+      ...(draft === null || draftPaper.value === null
+        ? []
+        : [{ path: `${home}/${draftName(singleName(draft.booklet))}`, bytes: draftPaper.value }]),
     ],
     problems: [
       ...paper.problems,
@@ -103,49 +116,36 @@ export interface StudioDrawing {
   readonly shown: ReadonlyMap<ClientId, Shown>;
   readonly problems: readonly Problem[];
   readonly drawing: Drawing;
-}
-
-const FORMS = [
-  { kind: 'phone', file: 'booklet.html' },
-  { kind: 'paper', file: 'booklet-a5.pdf' },
-  { kind: 'plan', file: 'plan.json' },
-  { kind: 'draft-phone', file: 'draft.html' },
-  { kind: 'draft-paper', file: 'draft-a5.pdf' },
-  { kind: 'draft-plan', file: 'draft-plan.json' },
-] as const;
-
-/** The forms of a booklet that stand in the stage, each with its way there from the desk. */
-function formsOf(stage: Stage, client: ClientId) {
-  const home = join('clients', client);
-  return FORMS.filter(({ file }) => existsSync(join(stage.folder, 'private', home, file))).map(({ kind, file }) => ({
-    kind,
-    path: `../clients/${client}/${file}`,
-  }));
+  /** What is handed over, by client. */
+  readonly handOvers: ReadonlyMap<ClientId, HandOver>;
 }
 
 /** The public library and the private desk: two separate runs, so that no page of the one can see the other's data. */
 export async function drawStudio(
   stage: Stage,
-  { library, clients, planned, shown, problems, drawing }: StudioDrawing,
+  { library, clients, planned, shown, problems, drawing, handOvers }: StudioDrawing,
 ): Promise<void> {
   const { RULEBOOK, renderLibrary } = await import('../web/library/render-library.js');
   const { renderDesk } = await import('../web/desk/render-desk.js');
   const { sources } = drawing;
   const { fonts } = drawing.parts;
   await renderLibrary({
-    library,
+    library: publicPartOf(library),
     rulebook: listRulebook(library.overrides),
     out: join(stage.folder, 'public'),
     fonts,
     sources,
   });
+  const { drawTestSheet } = await import('../print/draw-test-sheet.js');
+  const { paper, name: author } = library.studio;
+  await writeStaged(stage, testSheetPath(paper), await drawTestSheet(paper, author));
   const plans = planned.map(({ client, plan }) => shown.get(client.id)?.book.plan ?? plan);
   const editions = new Map(
     [...shown].flatMap(([client, { issued, draft, since }]) =>
       issued === null ? [] : [[client, { ...issued, draft: draft?.plan ?? null, since }] as const],
     ),
   );
-  const forms = new Map(planned.map(({ client }) => [client.id, formsOf(stage, client.id)]));
+  const forms = new Map(planned.map(({ client }) => [client.id, formsOf(stage.folder, client.id)]));
   const exercises = exercisesById(library.exercises);
   const sets = new Map(plans.map((plan) => [plan.client, countSets(plan, exercises)]));
   await renderDesk({
@@ -156,6 +156,7 @@ export async function drawStudio(
     forms,
     editions,
     sets,
+    handOvers,
     rulebook: `../../public/${RULEBOOK}`,
     sayProblem,
     fonts,

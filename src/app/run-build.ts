@@ -11,6 +11,7 @@ import { accountIn, findingsOf, recordsOf } from '../words/say-findings.js';
 import { sayWithheld } from '../words/say-withheld.js';
 import { type Drawing, type DrawnFile, drawClient, drawStudio, openDrawing } from './draw-client.js';
 import { readEditions } from './editions.js';
+import { drawCalendar, handOversOf } from './hand-over.js';
 import { bookOf, readLatest, type Shown, showOf, standingOf } from './issued.js';
 import { type Held, publicKeyOf, readHeld } from './keep-state.js';
 import type { CommonOptions } from './options.js';
@@ -28,6 +29,7 @@ import {
 import { chosenClients, concerning, planClient, publishable, type ReadStudio, readStudio } from './read-studio.js';
 import { inOrder, printReport, stopsEverything, withheldClients } from './report.js';
 import { plainOf, sealClient } from './seal-client.js';
+import { webAddressOf } from './web-address.js';
 
 interface Built {
   readonly problems: readonly Problem[];
@@ -90,8 +92,11 @@ interface Filling {
 
 async function fill(stage: Stage, filling: Filling): Promise<Built> {
   const { studio, planned, shown, problems, options, progress, held } = filling;
+  const { library } = studio.content;
   try {
-    const drawing = await openDrawing(publicKeyOf(held));
+    const drawing = await openDrawing(publicKeyOf(held), (client) =>
+      webAddressOf(library.studio, held.access.get(client)),
+    );
     let drawn = 0;
     const wanted = planned.filter(({ client }) => options.only === undefined || client.id === options.only);
     for (const one of planned) {
@@ -105,8 +110,9 @@ async function fill(stage: Stage, filling: Filling): Promise<Built> {
       progress.step(`Drawing ${one.client.id} (${drawn} of ${wanted.length}) …`);
       const show = shown.get(one.client.id);
       if (show === undefined) continue;
-      const { files, problems: found } = await drawClient(one.client.id, show, drawing);
+      const { files: drawnFiles, problems: found } = await drawClient(one.client.id, show, drawing);
       problems.push(...found);
+      const files = [...drawnFiles, ...(await drawCalendar({ studio: library.studio, client: one.client, show }))];
       for (const file of files) await writeStaged(stage, file.path, file.bytes);
       const unsealed = await sealInto(stage, one.client.id, { show, files, held, state: options.state });
       if (unsealed !== null) problems.push(unsealed);
@@ -129,6 +135,7 @@ async function fill(stage: Stage, filling: Filling): Promise<Built> {
       shown,
       problems: inOrder(problems),
       drawing,
+      handOvers: handOversOf(library.studio, planned, shown, held),
     });
     progress.step('Putting it in place …');
     const published = await publishStage(stage);
@@ -195,7 +202,7 @@ async function drawKept(
   client: ClientId,
   own: readonly Problem[],
   drawing: Drawing,
-  { options: { content, today, state }, held, problems }: Filling,
+  { options: { content, today, state }, held, problems, studio }: Filling,
 ): Promise<number | null> {
   // Read anew: of a client whose page cannot be read nothing else is known.
   const editions = await readEditions(content, client);
@@ -205,7 +212,10 @@ async function drawKept(
   if (withdrawal === null && own.some(({ unsafe }) => unsafe === true)) return null;
   const standing = standingOf({ edition, withdrawal, latestBlock: edition.block, today });
   const show = { book: bookOf(value, standing), issued: { edition, standing, withdrawal }, draft: null, since: [] };
-  const { files } = await drawClient(client, show, drawing);
+  const known = studio.content.clients.find(({ id }) => id === client);
+  const days =
+    known === undefined ? [] : await drawCalendar({ studio: studio.content.library.studio, client: known, show });
+  const files = [...(await drawClient(client, show, drawing)).files, ...days];
   for (const file of files) await writeStaged(stage, file.path, file.bytes);
   const unsealed = await sealInto(stage, client, { show, files, held, state });
   if (unsealed !== null) problems.push(unsealed);

@@ -14,6 +14,7 @@ import { MANIFEST, writeManifest } from '../publish/manifest.js';
 import { nameOfKey, sealPart } from '../publish/seal-booklet.js';
 import { FORM } from '../publish/seal-envelope.js';
 import type { OutputFile } from '../web/render-booklet.js';
+import { SINGLE_NAMES } from './booklet-forms.js';
 import { sayUnmade } from './disk-fault.js';
 import type { DrawnFile } from './draw-client.js';
 import type { Access } from './keep-state.js';
@@ -48,7 +49,7 @@ export async function plainOf(client: ClientId, files: readonly DrawnFile[], lan
       path.startsWith(folder) ? [{ path: path.slice(folder.length), bytes: bytesOf(bytes) }] : [],
     );
   const at = (name: string): Uint8Array | undefined => below(home).find(({ path }) => path === name)?.bytes;
-  const paper = at(BESIDE.paper.name);
+  const paper = SINGLE_NAMES.map(at).find((bytes) => bytes !== undefined);
   const calendar = at(BESIDE.calendar.name);
   return {
     folder: below(`${home}booklet/`).filter(({ path }) => path !== PARTNER),

@@ -12,8 +12,40 @@ export interface DeskWords {
   readonly starts: string;
   readonly ready: string;
   readonly withheld: string;
-  readonly forms: Readonly<Record<'phone' | 'paper' | 'plan' | 'draft-phone' | 'draft-paper' | 'draft-plan', string>>;
+  readonly forms: Readonly<
+    Record<
+      | 'phone'
+      | 'paper'
+      | 'plain'
+      | 'large'
+      | `${'fold' | 'fronts' | 'backs'}${'' | '-1' | '-2'}`
+      | 'weeks'
+      | 'partner'
+      | 'test-sheet'
+      | 'calendar'
+      | 'plan'
+      | 'draft-phone'
+      | 'draft-paper'
+      | 'draft-plan',
+      string
+    >
+  >;
+
   readonly notRead: string;
+  readonly handOver: {
+    /** Leads to the sheet. */
+    readonly link: string;
+    readonly title: (name: string) => string;
+    readonly message: string;
+    readonly messageHow: string;
+    readonly slip: string;
+    readonly slipHow: Readonly<Record<'link' | 'words' | 'both', string>>;
+    readonly calendar: string;
+    readonly calendarHow: string;
+    /** In the place of link and message. */
+    readonly noAddress: string;
+    readonly secret: string;
+  };
   readonly draft: string;
   readonly edition: (edition: number) => string;
   readonly from: (date: string) => string;
@@ -82,13 +114,47 @@ const englishDesk: DeskWords = {
   withheld: 'Withheld',
   forms: {
     phone: 'On the phone',
-    paper: 'On paper',
+    paper: 'On paper, page by page',
+    plain: 'On paper, full page',
+    large: 'On paper, large print',
+    fold: 'To fold and staple',
+    fronts: 'To fold, fronts alone',
+    backs: 'To fold, backs alone',
+    'fold-1': 'To fold and staple, first part',
+    'fronts-1': 'First part, fronts alone',
+    'backs-1': 'First part, backs alone',
+    'fold-2': 'To fold and staple, second part',
+    'fronts-2': 'Second part, fronts alone',
+    'backs-2': 'Second part, backs alone',
+    'test-sheet': 'Test sheet for the printer',
+    weeks: 'Each week on a sheet',
+    partner: 'The partner’s card',
+    calendar: 'The sessions for a calendar',
     plan: 'The plan as data',
     'draft-phone': 'Draft, on the phone',
     'draft-paper': 'Draft, on paper',
     'draft-plan': 'Draft, as data',
   },
   notRead: 'The file could not be read.',
+  handOver: {
+    link: 'Hand it over: link, message, slip',
+    title: (name) => `Handing over: ${name}`,
+    message: 'The message',
+    messageHow:
+      'Copy it into a message to this client alone. Change it as you like; leave the link as it is, to its last letter.',
+    slip: 'The slip',
+    slipHow: {
+      link: 'Print this page and cut along the line. Whoever scans the code can open the booklet.',
+      words:
+        'Print this page and cut along the line, or say the words on the telephone. Never write them in a message.',
+      both: 'Print this page and cut along the line, or say the words on the telephone. Never write them in a message: link and words together open the booklet.',
+    },
+    calendar: 'The days',
+    calendarHow: 'The sessions as whole days, for any calendar; the client can also take them from the booklet itself.',
+    noAddress:
+      'The studio’s page does not say yet where the library is hosted. Write it as address: in studio.md, then build again: the link, the message and the code follow from it.',
+    secret: 'This page opens a client’s booklet. It stays on this machine, and its paper is cut up or burnt.',
+  },
   draft: 'Draft',
   edition: (edition) => `Edition ${edition}`,
   from: (date) => `From ${date}`,

@@ -108,7 +108,6 @@ describe('age', () => {
 describe('what no rule reads yet', () => {
   test.each<[string, Partial<Client>]>([
     ['a fact', { unhandled: [{ fact: 'medicines', place: PLACE }] }],
-    ['large print', { largePrint: true }],
     ['a language no booklet speaks', { language: 'vi' }],
     ['one that is near to one it speaks', { language: 'nn' }],
   ])('%s', (_, client) => {

@@ -43,9 +43,6 @@ function onlyModerate({ client, standing }: BlockContext): readonly Problem[] {
 function factsUnread(client: Client): readonly Problem[] {
   const scope = ofClient(client.id);
   const unread = client.unhandled.map(({ fact, place }) => ({ fact, place, why: 'no rule reads it yet' }));
-  if (client.largePrint) {
-    unread.push({ fact: 'large print', place: placeOfFact(client, 'large print'), why: 'large print is not set yet' });
-  }
   if (bookletLanguage(client.language) === undefined) {
     const why = 'no booklet speaks it yet';
     unread.push({ fact: 'language', place: placeOfFact(client, 'language'), why });
