@@ -43,10 +43,15 @@ function textOperators(document: PDFKit.PDFDocument, box: TextBox, format: Forma
   return `${start} ${each.join(' ')} ET`;
 }
 
+/** U+FFFD, the replacement character. */
+const NO_LETTER = 0xfffd;
+
 function drawText(document: PDFKit.PDFDocument, box: TextBox, format: Format): void {
   document.font(TYPE_STYLES[box.style].face);
   const font = document._font;
   document.page.fonts[font.id] ??= font.ref();
+  // What stands for a letter that is missing means no letter; as U+0000 a reader could not say so.
+  font.unicode[0] = [NO_LETTER];
   document.addContent(textOperators(document, box, format));
 }
 

@@ -21,7 +21,7 @@ const TALLY_LINES = 3;
 
 /** Between two fine rules; a booklet that was withdrawn says so in the frame of the stop signs. */
 function layOutNotice({ kind, title, lines }: Notice, setting: Setting): readonly Slug[] {
-  if (kind === 'withdrawn') return layOutStopFrame(title, lines.map(plainLine), [], setting).map(kept);
+  if (kind === 'withdrawn') return layOutStopFrame(title, lines.map(plainLine), [], setting, 'H1').map(kept);
   const { measure } = setting;
   const inner = [
     ...paragraph([{ style: 'text-strong', text: title, tag: tag('P') }], measure),
@@ -35,9 +35,11 @@ const kept = (slug: Slug): Slug => ({ ...slug, withNext: true });
 
 export function layOutCover(cover: CoverPart, setting: Setting): Chapter {
   const { measure } = setting;
-  const line = (style: StyleName, text: string, role: 'H1' | 'P' = 'P'): readonly Slug[] =>
+  const line = (style: StyleName, text: string, role: 'H1' | 'H2' | 'P' = 'P'): readonly Slug[] =>
     text === '' ? [] : withNext(paragraph([{ style, text, tag: tag(role) }], measure));
-  const name: readonly Slug[] = line('title', cover.client, 'H1').map((slug, i) =>
+  // Of a booklet that was withdrawn, that is the first thing to be read.
+  const first = cover.notice?.kind === 'withdrawn' ? 'H2' : 'H1';
+  const name: readonly Slug[] = line('title', cover.client, first).map((slug, i) =>
     i === 0 ? { ...slug, bookmark: { title: cover.client, level: 1 } } : slug,
   );
   const tally: Slug = {
@@ -55,7 +57,7 @@ export function layOutCover(cover: CoverPart, setting: Setting): Chapter {
     ...line('text', cover.programme),
     ...line('text', cover.dates),
     gapSlug(2),
-    ...(cover.weeks.length === 0 ? [] : [tally]),
+    ...(cover.weeks.length === 0 ? [] : [tally, ...line('label', setting.words.strokeAWeek)]),
   ];
   const lower = [
     ...withCode(

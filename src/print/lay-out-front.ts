@@ -25,22 +25,22 @@ const KEY_WIDTH = mm(14);
 const KEY_FOOT = 20;
 
 /** The marks in so many columns, read down: so the letter under a mark never has a stroke right beneath it. */
-function keySlugs(part: HowToPart, columns: 1 | 2, { measure }: Setting): readonly Slug[] {
+function keySlugs(part: HowToPart, columns: 1 | 2, { measure, words }: Setting): readonly Slug[] {
   const list = tag('L');
   const width = measure.sheet.textWidth / columns;
   const perColumn = Math.ceil(part.key.length / columns);
   const laid = part.key.map(({ mark, text }, i) => {
     const x = Math.floor(i / perColumn) * width;
     const item = tag('LI', list);
-    const figure = tag('Figure', tag('Lbl', item), { alt: mark });
+    const figure = tag('Figure', tag('Lbl', item), { alt: words.marks[mark] });
     const column = { area: 'text', x: x + KEY_WIDTH, width: width - KEY_WIDTH } as const;
-    const words = paragraph([{ style: 'text', text, tag: tag('LBody', item) }], measure, column);
-    const top = words.length === 1 ? LINE / 2 : 0;
+    const said = paragraph([{ style: 'text', text, tag: tag('LBody', item) }], measure, column);
+    const top = said.length === 1 ? LINE / 2 : 0;
     const boxes: readonly Box[] = [
       ...layOutMark(mark, x, KEY_FOOT, measure, figure),
-      ...words.flatMap((line, n) => line.boxes.map((box) => moved(box, 0, top + n * LINE))),
+      ...said.flatMap((line, n) => line.boxes.map((box) => moved(box, 0, top + n * LINE))),
     ];
-    return { row: i % perColumn, lines: Math.max(2, words.length), boxes };
+    return { row: i % perColumn, lines: Math.max(2, said.length), boxes };
   });
   if (columns === 1) return together(laid.map(({ lines, boxes }) => ({ lines, area: 'text', boxes, withNext: true })));
   const heights = Array.from({ length: perColumn }, (_, row) =>

@@ -16,11 +16,12 @@ export function layOutStopFrame(
   items: readonly Line[],
   closing: readonly Line[],
   setting: Setting,
+  role: 'H1' | 'H3' = 'H3',
 ): readonly Slug[] {
   const { measure } = setting;
   const column = { area: 'text', x: PADDING, width: measure.sheet.textWidth - 2 * PADDING } as const;
   const inner = [
-    ...paragraph([{ style: 'exercise', text: heading, tag: tag('H3') }], measure, column),
+    ...paragraph([{ style: 'exercise', text: heading, tag: tag(role) }], measure, column),
     ...dashed(items, measure, column),
     ...closing.flatMap((line) => paragraph(styledLine(line, 'text', tag('P')), measure, column)),
   ];

@@ -12,6 +12,8 @@ declare namespace PDFKit {
   interface FontInUse {
     readonly id: string;
     ref(): unknown;
+    /** The letters each glyph of the embedded subset stands for. */
+    readonly unicode: (readonly number[])[];
     /** Glyphs of the embedded subset in hexadecimal, and their positions in thousandths of the size. */
     encode(text: string, features: readonly string[]): [readonly string[], readonly ShapedPosition[]];
   }

@@ -1,11 +1,15 @@
 /** What every part needs to be laid out: the booklet it belongs to, a measure, and the pages that others stand on. */
 import type { Booklet, BookletLabel, SessionPart } from '../model/booklet.js';
 import type { ExerciseId } from '../model/identity.js';
+import type { PaperWords } from '../words/paper-words.js';
+import { speechOf } from '../words/speech.js';
 import type { Measure } from './type-styles.js';
 
 export interface Setting {
   readonly measure: Measure;
   readonly labels: Readonly<Record<BookletLabel, string>>;
+  /** Words that stand on paper alone. */
+  readonly words: PaperWords;
   readonly sessions: readonly SessionPart[];
   /** Absent in the first round, when the pages are not yet known; a reference then keeps room for two figures. */
   readonly pageOf: ReadonlyMap<string, number>;
@@ -20,6 +24,7 @@ export interface Setting {
 export const settingOf = (booklet: Booklet, measure: Measure, close: boolean, code?: Setting['code']): Setting => ({
   measure,
   labels: booklet.labels,
+  words: speechOf(booklet.language).words.paper,
   sessions: booklet.parts.filter((part) => part.kind === 'session'),
   pageOf: new Map(),
   close,

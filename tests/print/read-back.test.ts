@@ -8,6 +8,7 @@ import type { Plan } from '../../src/model/plan.js';
 import { type Line, plainText } from '../../src/model/prose.js';
 import { drawBooklet } from '../../src/print/draw-booklet.js';
 import { sayPlan } from '../../src/words/say-plan.js';
+import { speechOf } from '../../src/words/speech.js';
 import { fixtureBooklet, longNamesBooklet } from '../fixtures/booklet.js';
 import { everyShapeLibrary } from '../fixtures/every-shape-library.js';
 import { everyShapePlan } from '../fixtures/every-shape-plan.js';
@@ -245,7 +246,9 @@ describe.each([
   test('figures have words', () => {
     const figures = all('Figure');
     expect(figures.map((figure) => figure.alt)).toEqual(
-      partsOf(booklet, 'how-to').flatMap((part) => part.key.map(({ mark }) => mark)),
+      partsOf(booklet, 'how-to').flatMap((part) =>
+        part.key.map(({ mark }) => speechOf(booklet.language).words.paper.marks[mark]),
+      ),
     );
   });
 });
