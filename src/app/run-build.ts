@@ -15,6 +15,7 @@ import { drawCalendar, handOversOf } from './hand-over.js';
 import { bookOf, readLatest, type Shown, showOf, standingOf } from './issued.js';
 import { type Held, publicKeyOf, readHeld } from './keep-state.js';
 import type { CommonOptions } from './options.js';
+import { placeLetters } from './place-letters.js';
 import type { PlannedClient } from './planned-client.js';
 import { type Progress, progressOn } from './progress.js';
 import {
@@ -97,6 +98,7 @@ async function fill(stage: Stage, filling: Filling): Promise<Built> {
     const drawing = await openDrawing(publicKeyOf(held), (client) =>
       webAddressOf(library.studio, held.access.get(client)),
     );
+    const pages = { paths: studio.files.map(({ path }) => path), sourceOf: studio.sourceOf };
     let drawn = 0;
     const wanted = planned.filter(({ client }) => options.only === undefined || client.id === options.only);
     for (const one of planned) {
@@ -111,7 +113,7 @@ async function fill(stage: Stage, filling: Filling): Promise<Built> {
       const show = shown.get(one.client.id);
       if (show === undefined) continue;
       const { files: drawnFiles, problems: found } = await drawClient(one.client.id, show, drawing);
-      problems.push(...found);
+      problems.push(...placeLetters(found, one.client.id, pages));
       const files = [...drawnFiles, ...(await drawCalendar({ studio: library.studio, client: one.client, show }))];
       for (const file of files) await writeStaged(stage, file.path, file.bytes);
       const unsealed = await sealInto(stage, one.client.id, { show, files, held, state: options.state });
