@@ -12,12 +12,51 @@ export interface DocumentProps {
   readonly styleFiles: readonly string[];
   /** Set in the page's head, in order. */
   readonly scripts: readonly string[];
+  /** Relative addresses of script files, run when the page has been read. */
+  readonly scriptFiles?: readonly string[];
+  /** What a search engine or a preview is told. */
+  readonly told?: PageTold;
   /** Can be put on a home screen: addresses of what it is called and looks like there. */
   readonly onHomeScreen?: { readonly manifest: string; readonly icon: string; readonly touchIcon: string };
   /** Where the shell finds the client's part; absent where it stands in the page. */
   readonly payload?: string;
   /** HTML that is already safe. */
   readonly body: string;
+}
+
+/** A page as others speak of it. Whole addresses are known only where the page's own is. */
+export interface PageTold {
+  readonly description: string;
+  readonly kind: 'website' | 'article';
+  readonly site: string;
+  /** The page's own whole address. */
+  readonly canonical?: string;
+  /** Whole address of the feed. */
+  readonly feed?: { readonly address: string; readonly title: string };
+  /** A picture's whole address, and what is to be seen. */
+  readonly picture?: { readonly address: string; readonly alternative: string };
+  /** JSON-LD, with nothing in it that could end its element. */
+  readonly data: string;
+}
+
+function Told({ title, of }: { readonly title: string; readonly of: PageTold }) {
+  return (
+    <>
+      <meta name="description" content={of.description} />
+      <meta property="og:title" content={title} />
+      <meta property="og:description" content={of.description} />
+      <meta property="og:type" content={of.kind} />
+      <meta property="og:site_name" content={of.site} />
+      {of.canonical === undefined ? null : <link rel="canonical" href={of.canonical} />}
+      {of.canonical === undefined ? null : <meta property="og:url" content={of.canonical} />}
+      {of.feed === undefined ? null : (
+        <link rel="alternate" type="application/atom+xml" href={of.feed.address} title={of.feed.title} />
+      )}
+      {of.picture === undefined ? null : <meta property="og:image" content={of.picture.address} />}
+      {of.picture === undefined ? null : <meta property="og:image:alt" content={of.picture.alternative} />}
+      <script type="application/ld+json" dangerouslySetInnerHTML={inside(of.data)} />
+    </>
+  );
 }
 
 const inside = (text: string) => ({ __html: text });
@@ -45,6 +84,10 @@ export function Document(props: DocumentProps) {
         {props.scripts.map((text) => (
           <script dangerouslySetInnerHTML={inside(text)} />
         ))}
+        {props.scriptFiles?.map((file) => (
+          <script src={file} defer />
+        ))}
+        {props.told === undefined ? null : <Told title={props.title} of={props.told} />}
       </head>
       <body>
         <main id="booklet" dangerouslySetInnerHTML={inside(props.body)} />

@@ -5,13 +5,15 @@ export interface StudioPageProps {
   readonly title: string;
   /** Where the running head leads, and what it says; empty on the first page. */
   readonly home?: { readonly href: string; readonly text: string };
+  /** What the page is printed as, where it is not a page. */
+  readonly kind?: 'card';
   readonly foot: ComponentChildren;
   readonly children: ComponentChildren;
 }
 
-export function StudioPage({ title, home, foot, children }: StudioPageProps) {
+export function StudioPage({ title, home, kind, foot, children }: StudioPageProps) {
   return (
-    <div class="studio">
+    <div class={kind === undefined ? 'studio' : `studio ${kind}`}>
       <header>
         {home ? (
           <p class="soft">

@@ -1,13 +1,17 @@
 /** One exercise as the public sees it: words, no loads, nobody's numbers. */
 import type { ComponentChildren } from 'preact';
-import type { Cause, Exercise, Version } from '../../src/model/exercise.js';
+import type { Exercise } from '../../src/model/exercise.js';
 import type { Line } from '../../src/model/prose.js';
 import type { LibraryWords } from '../../src/words/library-words.js';
+import { sayRuleTitle } from '../../src/words/rulebook-words.js';
 import { unquoted } from '../../src/words/unquoted.js';
 import { Bullets, Paragraphs, sentence, Words } from '../lines.js';
-import { kitText, type LibraryProps } from './index-page.js';
+import { ChalkLine } from './chalk-line.js';
+import { Drawing } from './drawing.js';
 import { InnerPage } from './inner-page.js';
-import { type Neighbour, neighboursIn } from './neighbours.js';
+import { kitText } from './kit-text.js';
+import type { LibraryProps } from './library-props.js';
+import { rulesOf } from './rules-of-exercise.js';
 
 function Told({ title, lines }: { readonly title: string; readonly lines: readonly Line[] }) {
   if (lines.length === 0) return null;
@@ -37,7 +41,7 @@ function Cues({ of, words }: { readonly of: Exercise; readonly words: LibraryWor
 }
 
 /** What is said stands in quotation marks, whether or not its author set them. */
-function Faults({ of, words, speech }: { readonly of: Exercise } & Omit<LibraryProps, 'library'>) {
+function Faults({ of, words, speech }: { readonly of: Exercise } & Pick<LibraryProps, 'words' | 'speech'>) {
   const [opening, closing] = speech.words.booklet.quotes;
   if (of.words.faults.length === 0) return null;
   return (
@@ -69,65 +73,20 @@ function Faults({ of, words, speech }: { readonly of: Exercise } & Omit<LibraryP
   );
 }
 
-/** Ways of doing this exercise itself, which have no page of their own. */
-const ownWays = (versions: readonly Version[]): readonly Version[] => versions.filter(({ to }) => to.kind === 'way');
-
-function Versions({
-  title,
-  ways,
-  exercises,
-  sayFor,
-  words,
-}: {
-  readonly title: string;
-  readonly ways: readonly Version[];
-  readonly exercises: readonly Neighbour[];
-  /** What it is for, in words; empty where its author does not say. */
-  readonly sayFor: (causes: readonly Cause[]) => string;
-  readonly words: LibraryWords;
-}) {
-  const what = (causes: readonly Cause[]) => {
-    const said = sayFor(causes);
-    return said === '' ? null : <span class="for-what">{said}</span>;
-  };
+/** Where the rulebook says what a plan makes of this exercise. */
+function Rules({ of, rules, words }: { readonly of: Exercise } & Pick<LibraryExerciseProps, 'rules' | 'words'>) {
+  const known = rulesOf(of).filter((id) => rules.has(id));
+  if (known.length === 0) return null;
   return (
-    <div>
-      <h2>{title}</h2>
-      {exercises.length + ways.length === 0 ? (
-        <p class="soft">{words.none}</p>
-      ) : (
-        <ul class="links">
-          {ways.map(({ say, causes }) => (
-            <li>
-              <Words line={say} /> {what(causes)}
-            </li>
-          ))}
-          {exercises.map(({ exercise: { id, name, facts }, causes }) => (
-            <li>
-              <a href={`${id}.html`}>{name}</a>
-              {facts.signOff ? words.seenFirst : ''} {what(causes)}
-            </li>
-          ))}
-        </ul>
-      )}
-    </div>
-  );
-}
-
-/** Easier on the left, harder on the right, and what each is for; one below the other where there is no room. */
-function Chain({ of, library, words, speech }: LibraryProps & { readonly of: Exercise }) {
-  const { easier, harder } = neighboursIn(library.exercises)(of);
-  const { causes, harderCauses } = speech.words;
-  return (
-    <section class="chain" aria-label={`${words.easier}, ${words.harder}`}>
-      <Versions title={words.easier} ways={ownWays(of.words.easier)} exercises={easier} sayFor={causes} words={words} />
-      <Versions
-        title={words.harder}
-        ways={ownWays(of.words.harder)}
-        exercises={harder}
-        sayFor={harderCauses}
-        words={words}
-      />
+    <section class="screen-only">
+      <h2>{words.theRules}</h2>
+      <ul class="links">
+        {known.map((id) => (
+          <li>
+            <a href={`../rulebook/index.html#${id}`}>{sayRuleTitle(id)}</a>
+          </li>
+        ))}
+      </ul>
     </section>
   );
 }
@@ -139,33 +98,48 @@ const Fact = ({ name, children }: { readonly name: string; readonly children: Co
   </div>
 );
 
-export function LibraryExercise(props: LibraryProps & { readonly of: Exercise }) {
-  const { of, library, words, speech } = props;
+export interface LibraryExerciseProps extends LibraryProps {
+  /** Ids of every rule the rulebook has. */
+  readonly rules: ReadonlySet<string>;
+}
+
+/** On the screen a page of the book; printed, one card. */
+export function LibraryExercise(props: LibraryExerciseProps & { readonly of: Exercise }) {
+  const { of, words, speech, drawings, rules } = props;
   const { facts } = of;
   return (
-    <InnerPage title={of.name} words={words}>
-      <Paragraphs lines={of.words.description} />
-      <dl class="facts">
-        <Fact name={words.movement}>{words.patterns[facts.pattern]}</Fact>
-        <Fact name={words.needs}>{kitText(of, props)}</Fact>
-        <Fact name={words.asks}>{facts.asks.length === 0 ? words.asksNothing : words.asked(facts.asks)}</Fact>
-      </dl>
-      <p>{words.sides[facts.sides]}.</p>
-      {facts.signOff ? <p class="lead">{words.signOff}</p> : null}
-      <Told title={words.setUp} lines={of.words.setUp} />
-      <Told title={words.pickUp} lines={of.words.pickUp.map(sentence)} />
-      <Told title={words.putDown} lines={of.words.putDown.map(sentence)} />
-      <Cues of={of} words={words} />
-      <Told title={words.breath} lines={of.words.breath} />
+    <InnerPage title={of.name} words={words} card>
+      <div class="opening">
+        <div class="lead-in">
+          <Paragraphs lines={of.words.description} />
+          <Drawing of={drawings.get(of.id)} size="whole" />
+        </div>
+        <dl class="facts">
+          <Fact name={words.movement}>{words.patterns[facts.pattern]}</Fact>
+          <Fact name={words.needs}>{kitText(of, props)}</Fact>
+          <Fact name={words.sidesHead}>{words.sides[facts.sides]}</Fact>
+          <Fact name={words.asks}>{facts.asks.length === 0 ? words.asksNothing : words.asked(facts.asks)}</Fact>
+        </dl>
+        <div class="told">
+          {facts.signOff ? <p class="lead">{words.signOff}</p> : null}
+          <Told title={words.setUp} lines={of.words.setUp} />
+          <Told title={words.pickUp} lines={of.words.pickUp.map(sentence)} />
+          <Cues of={of} words={words} />
+          <Told title={words.breath} lines={of.words.breath} />
+          <Told title={words.putDown} lines={of.words.putDown.map(sentence)} />
+          {of.words.stopIf.length === 0 ? null : (
+            <section class="stop">
+              <h2>{words.stopIf}</h2>
+              <Bullets lines={of.words.stopIf} />
+            </section>
+          )}
+        </div>
+      </div>
       <Faults of={of} words={words} speech={speech} />
-      <Chain of={of} library={library} words={words} speech={speech} />
-      {of.words.stopIf.length === 0 ? null : (
-        <section class="stop">
-          <h2>{words.stopIf}</h2>
-          <Bullets lines={of.words.stopIf} />
-        </section>
-      )}
+      <ChalkLine {...props} />
       <Told title={words.partner} lines={of.words.partner} />
+      <Rules of={of} rules={rules} words={words} />
+      <p class="soft screen-only">{words.card}</p>
     </InnerPage>
   );
 }

@@ -1,9 +1,10 @@
 /** A public programme as an outline: exercises, sets and reps. Loads belong to people and stand nowhere here. */
-import type { Block, Programme, Row } from '../../src/model/programme.js';
+import type { Block, Row } from '../../src/model/programme.js';
+import type { PublicProgramme } from '../../src/model/public-library.js';
 import { sayDose } from '../../src/words/say-dose.js';
 import { Paragraphs } from '../lines.js';
-import type { LibraryProps } from './index-page.js';
 import { InnerPage } from './inner-page.js';
+import type { LibraryProps } from './library-props.js';
 
 function Target({ row, library, words }: LibraryProps & { readonly row: Row }) {
   const { target } = row;
@@ -37,7 +38,7 @@ function BlockTable({ block, ...props }: LibraryProps & { readonly block: Block 
   );
 }
 
-export function LibraryProgramme({ of, ...props }: LibraryProps & { readonly of: Programme }) {
+export function LibraryProgramme({ of, ...props }: LibraryProps & { readonly of: PublicProgramme }) {
   const { words } = props;
   return (
     <InnerPage title={of.name} words={words}>

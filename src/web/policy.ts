@@ -26,5 +26,20 @@ export const shellPolicy = (styles: readonly Hashed[], script: Hashed): string =
     "manifest-src 'self'",
   );
 
+/**
+ * A page of the public library: style and faces beside it, and what it tells crawlers, which runs nothing. `styles` are
+ * those that stand in the page.
+ */
+export const libraryPolicy = (data: Hashed | undefined, styles: readonly Hashed[] = []): string =>
+  policy(
+    `style-src ${["'self'", ...styles.map(({ source }) => source)].join(' ')}`,
+    "font-src 'self'",
+    ...(data === undefined ? [] : [`script-src ${data.source}`]),
+  );
+
+/** The library's first page: it also has a script beside it, which may start what keeps it for a time without a network. */
+export const searchPolicy = (data: Hashed): string =>
+  policy(`style-src 'self'`, "font-src 'self'", `script-src 'self' ${data.source}`, "worker-src 'self'");
+
 /** Pages that run nothing at all. */
 export const payloadPolicy = (): string => policy("style-src 'self'", "font-src 'self'");

@@ -60,6 +60,17 @@ export function sayAsked(what: string): string {
   return known(what) ? QUALITIES[what] : what;
 }
 
+/** As it stands after *leave out*. */
+const OUT: Readonly<Record<Quality, string>> = {
+  ...QUALITIES,
+  speed: 'fast work',
+  floor: 'the floor',
+  overhead: 'overhead',
+  'breath hold': 'held breath',
+  'head down': 'head down',
+  'deep twist': 'deep turning',
+};
+
 const isPart = (of: Ask['of']): of is BodyPart => BODY_PARTS.some((part) => part === of);
 
 const sideOf = (side: Ask['side']): string =>
@@ -86,3 +97,6 @@ export function englishAsked(asks: readonly Ask[]): string {
   const said = [...alike.values()].map(clause).join('; ');
   return said === '' ? '' : `${said.slice(0, 1).toUpperCase()}${said.slice(1)}.`;
 }
+
+/** `overhead`, `knee`: after *leave out*. */
+export const englishOut = (of: Ask['of']): string => (isPart(of) ? of : OUT[of]);

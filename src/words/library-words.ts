@@ -1,7 +1,7 @@
 /** What the public library says of its own: headings and the few sentences that no exercise carries. */
 import type { Ask, Facts, Pattern } from '../model/exercise.js';
 import type { LoadNeed } from '../model/kit.js';
-import { englishAsked } from './english-asks.js';
+import { englishAsked, englishOut } from './english-asks.js';
 
 export interface LibraryWords {
   readonly title: (studio: string) => string;
@@ -22,6 +22,7 @@ export interface LibraryWords {
   /** `Some of the hips and knees at the bottom; some grip.` */
   readonly asked: (asks: readonly Ask[]) => string;
   readonly sides: Readonly<Record<Facts['sides'], string>>;
+  readonly sidesHead: string;
   readonly needs: string;
   readonly asks: string;
   readonly asksNothing: string;
@@ -50,9 +51,45 @@ export interface LibraryWords {
   readonly anyOf: (pattern: string) => string;
   readonly outline: string;
   readonly back: string;
+  /** The lists that lead to every exercise, one beside the other. */
+  readonly lists: string;
+  /** The filtering sentence: its heading and its parts. */
+  readonly sentence: {
+    readonly title: string;
+    readonly have: string;
+    readonly noKit: string;
+    readonly loads: Readonly<Record<LoadWord, string>>;
+    /** `chair` → `a chair` */
+    readonly thing: (name: string) => string;
+    readonly leaveOut: string;
+    readonly out: (of: Ask['of']) => string;
+    readonly more: string;
+    readonly leaveOutToo: string;
+    readonly parts: string;
+    readonly again: string;
+  };
+  readonly theRules: string;
+  readonly rulebookHead: string;
+  readonly card: string;
+  readonly notHere: string;
+  readonly notHereWhy: string;
+  readonly changedExercises: string;
+  /** For search engines and previews. */
+  readonly summary: (studio: string, place: string, exercises: number) => string;
   /** Leads to the rules by which loads and reps are planned. */
   readonly rulebook: string;
 }
+
+/** What somebody may say they have; `alike` and `unlike` are two of a kind. */
+type LoadWord =
+  | 'bell'
+  | 'bell-alike'
+  | 'bell-unlike'
+  | 'dumbbell'
+  | 'dumbbell-alike'
+  | 'dumbbell-unlike'
+  | 'bar'
+  | 'band';
 
 const capital = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
 
@@ -92,6 +129,7 @@ const englishLibrary: LibraryWords = {
   ask: (of) => capital(of),
   asked: englishAsked,
   sides: { both: 'Both sides together', each: 'One side, then the other', alternate: 'Turn about within the set' },
+  sidesHead: 'Sides',
   needs: 'You need',
   asks: 'It asks',
   asksNothing: 'Nothing in particular.',
@@ -119,6 +157,37 @@ const englishLibrary: LibraryWords = {
   anyOf: (pattern) => `A ${pattern}, as your coach chooses`,
   outline: 'An outline only: versions, loads and reps are fitted to each person.',
   back: 'All exercises',
+  lists: 'Lists',
+  sentence: {
+    title: 'Only what fits',
+    have: 'I have',
+    noKit: 'no kit',
+    loads: {
+      bell: 'one bell',
+      'bell-alike': 'a pair of bells',
+      'bell-unlike': 'two unequal bells',
+      dumbbell: 'one dumbbell',
+      'dumbbell-alike': 'a pair of dumbbells',
+      'dumbbell-unlike': 'two unequal dumbbells',
+      bar: 'a bar with plates',
+      band: 'a band',
+    },
+    thing: (name) => `${/^[aeiou]/.test(name) ? 'an' : 'a'} ${name}`,
+    leaveOut: 'leave out',
+    out: englishOut,
+    more: 'Leave out more',
+    leaveOutToo: 'Leave out too',
+    parts: 'and whatever asks anything of the',
+    again: 'Begin the sentence again',
+  },
+  theRules: 'In the rulebook',
+  rulebookHead: 'Rulebook',
+  card: 'Printed, this page is one A5 card.',
+  notHere: 'This page is not here',
+  notHereWhy: 'It may have been renamed or taken out. Every exercise there is stands in the lists of the first page.',
+  changedExercises: 'Exercises, as they are new or changed',
+  summary: (studio, place, exercises) =>
+    `${exercises} exercises of ${studio}, ${place}: how each is done, what to mind, when to stop, what is easier and what is harder.`,
   rulebook: 'The rulebook: how loads, sets and reps are decided',
 };
 

@@ -19,7 +19,7 @@ import { RULEBOOK, renderLibrary } from '../../src/web/library/render-library.js
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile } from '../../src/web/render-booklet.js';
 import { fixtureBooklet, longNamesBooklet } from '../fixtures/booklet.js';
-import { fixtureLibrary } from '../web/library-fixture.js';
+import { fixtureLibrary, fixturePublic } from '../web/library-fixture.js';
 import { fixturePlan } from '../web/plan-fixture.js';
 import { contrastOf } from './contrast.js';
 import { everyShapeBooklet, everyShapeSent } from './every-shape-booklet.js';
@@ -60,7 +60,7 @@ beforeAll(async () => {
   await writeFile(join(folder, 'every-shape.html'), renderBookletFile(everyShapeBooklet, everyShapeSent, parts));
   await writeFile(join(folder, 'awkward.html'), renderBookletFile(longNamesBooklet, plan, parts));
   const web = { fonts: parts.fonts, sources };
-  await renderLibrary({ library: fixtureLibrary, rulebook: listRulebook([]), out: join(folder, 'library'), ...web });
+  await renderLibrary({ library: fixturePublic, rulebook: listRulebook([]), out: join(folder, 'library'), ...web });
   const sayProblem = () => ({ message: 'Something is wrong.', hint: 'Write it right.' });
   const desk = {
     library: fixtureLibrary,

@@ -16,7 +16,7 @@ import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile, renderBookletFolder } from '../../src/web/render-booklet.js';
 import { fixtureBooklet, longNamesBooklet } from '../fixtures/booklet.js';
 import { hostileBooklet } from '../web/hostile-booklet.js';
-import { fixtureLibrary } from '../web/library-fixture.js';
+import { fixtureLibrary, fixturePublic } from '../web/library-fixture.js';
 import { fixturePlan } from '../web/plan-fixture.js';
 import { everyShapeBooklet, everyShapeSent } from './every-shape-booklet.js';
 
@@ -49,7 +49,7 @@ test('booklets in one file and as a folder, library and desk', async () => {
   for (const { path, bytes } of await renderBookletFolder(fixtureBooklet, plan, parts))
     await write(join('hosted', path), bytes);
   const web = { fonts: parts.fonts, sources };
-  await renderLibrary({ library: fixtureLibrary, rulebook: listRulebook([]), out: join(folder, 'library'), ...web });
+  await renderLibrary({ library: fixturePublic, rulebook: listRulebook([]), out: join(folder, 'library'), ...web });
   const sayProblem = () => ({ message: 'Something is wrong.', hint: 'Write it right.' });
   const desk = {
     library: fixtureLibrary,

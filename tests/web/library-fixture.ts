@@ -4,6 +4,7 @@ import { exerciseId, programmeId, rowId, sessionId } from '../../src/model/ident
 import type { Place } from '../../src/model/place.js';
 import type { Programme } from '../../src/model/programme.js';
 import { plainLine } from '../../src/model/prose.js';
+import { publicPartOf } from '../../src/model/public-library.js';
 import type { Library } from '../../src/model/studio.js';
 
 const place = (file: string): Place => ({ file, line: 1, column: 1, length: 1 });
@@ -155,3 +156,6 @@ export const fixtureLibrary: Library = {
   programmes: [programme('two-days', true), programme('for-one', false)],
   overrides: [],
 };
+
+/** As the public library takes it. */
+export const fixturePublic = publicPartOf(fixtureLibrary);

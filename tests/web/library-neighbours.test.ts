@@ -5,9 +5,9 @@ import type { Cause, Exercise, Version } from '../../src/model/exercise.js';
 import { exerciseId } from '../../src/model/identity.js';
 import { plainLine } from '../../src/model/prose.js';
 import { libraryPages } from '../../src/web/library/render-library.js';
-import { fixtureLibrary } from './library-fixture.js';
+import { fixturePublic } from './library-fixture.js';
 
-const [like = expect.fail('no exercise')] = fixtureLibrary.exercises;
+const [like = expect.fail('no exercise')] = fixturePublic.exercises;
 const to = (id: string, ...causes: readonly Cause[]): Version => ({
   to: { kind: 'exercise', id: exerciseId(id) },
   say: plainLine(id),
@@ -70,14 +70,14 @@ test('two that lead to each other both stay', () => {
   expect(harderOf(round('one', 'two'), round('two', 'one'))).toEqual(['one', 'two']);
 });
 
-test('each says what it is for, the way there and the way back', () => {
+test('each says what it is for, the way there and the way back', async () => {
   const up = leads('deadlift', ['load', 'lower back', 'range']);
   const easier = made('easy', {}, { harder: [to('wall-hinge', 'balance')] });
   const { harder } = neighboursIn([hinge, up])(hinge);
   expect(harder.map(({ causes }) => causes)).toEqual([['load', 'range']]);
   expect(neighboursIn([hinge, up])(up).easier.map(({ causes }) => causes)).toEqual([['load', 'lower back', 'range']]);
   expect(neighboursIn([hinge, easier])(hinge).easier.map(({ causes }) => causes)).toEqual([['balance']]);
-  const pages = libraryPages({ library: { ...fixtureLibrary, exercises: [hinge, up, easier] }, rulebook: [] });
+  const pages = await libraryPages({ library: { ...fixturePublic, exercises: [hinge, up, easier] }, rulebook: [] });
   const text = (id: string): string => pages.find(({ path }) => path === `exercises/${id}.html`)?.render() ?? '';
   expect(text('deadlift')).toContain('>when it is too much, it goes too far or your lower back is sore</span>');
   expect(text('wall-hinge')).toContain('>for more load and more depth or reach</span>');
@@ -92,10 +92,10 @@ test('what an author says is harder stays, and comes first', () => {
   expect(harderOf(leads('deadlift', ['load']), made('told', { pattern: 'pull' }))).toEqual(['told', 'deadlift']);
 });
 
-test('a harder version that a coach must have seen says so, on its page and in the index', () => {
-  const library = { ...fixtureLibrary, exercises: [hinge, leads('swing', ['speed'], { signOff: true })] };
-  const pages = libraryPages({ library, rulebook: [] });
-  const texts = pages.filter(({ path }) => /wall-hinge|^index/.test(path)).map(({ render }) => render());
+test('a harder version that a coach must have seen says so, on its page and in the list', async () => {
+  const library = { ...fixturePublic, exercises: [hinge, leads('swing', ['speed'], { signOff: true })] };
+  const pages = await libraryPages({ library, rulebook: [] });
+  const texts = pages.filter(({ path }) => /wall-hinge|^easier-and-harder/.test(path)).map(({ render }) => render());
   expect(texts.length).toBe(2);
   for (const text of texts) expect(text).toMatch(/swing<\/a>, once your coach has seen you do it/);
 });

@@ -1,20 +1,33 @@
 /** The public library as text. */
 import { describe, expect, test } from 'vitest';
+import { rulesOf } from '../../layouts/library/rules-of-exercise.js';
 import { listRulebook } from '../../src/engine/rulebook.js';
-import type { Ask } from '../../src/model/exercise.js';
+import { type Ask, type Exercise, type Facts, WAYS } from '../../src/model/exercise.js';
+import { exerciseId } from '../../src/model/identity.js';
 import { libraryPages } from '../../src/web/library/render-library.js';
 import { englishAsked } from '../../src/words/english-asks.js';
-import { fixtureLibrary } from './library-fixture.js';
+import { fixturePublic } from './library-fixture.js';
 
 const pages = new Map(
-  libraryPages({ library: fixtureLibrary, rulebook: listRulebook([]) }).map(({ path, render }) => [path, render()]),
+  (await libraryPages({ library: fixturePublic, rulebook: listRulebook([]) })).map(({ path, render }) => [
+    path,
+    render(),
+  ]),
 );
+function exerciseOf(facts: Partial<Facts>): Exercise {
+  const [first] = fixturePublic.exercises;
+  if (first === undefined) throw new Error('no exercise');
+  return { ...first, facts: { ...first.facts, ...facts } };
+}
 const page = (path: string): string => pages.get(path) ?? '';
 
 describe('the library', () => {
-  test('has an index, every exercise, and public programmes only', () => {
+  test('has its lists, every exercise, and public programmes only', () => {
     expect([...pages.keys()]).toEqual([
       'index.html',
+      'by-kit.html',
+      'by-what-it-asks.html',
+      'easier-and-harder.html',
       'exercises/box-squat.html',
       'exercises/goblet-squat.html',
       'exercises/hostile.html',
@@ -29,16 +42,17 @@ describe('the library', () => {
   });
 
   test('finds an exercise by movement, kit, what it asks, and what it is easier than', () => {
-    const index = page('index.html');
-    for (const head of ['Squat', 'One bell', 'Knee', 'Box']) expect(index).toContain(`<h3>${head}</h3>`);
-    expect(index).toContain(
+    expect(page('index.html')).toContain('<h3>Squat</h3>');
+    for (const head of ['One bell', 'Box']) expect(page('by-kit.html')).toContain(`<h2>${head}</h2>`);
+    expect(page('by-what-it-asks.html')).toContain('<h2>Knee</h2>');
+    expect(page('easier-and-harder.html')).toContain(
       '<td><ul class="links"><li><a href="exercises/box-squat.html">Box squat</a></li></ul></td>',
     );
   });
 
   test('derives the other direction of a link, and drops one that leads nowhere', () => {
     const box = page('exercises/box-squat.html');
-    expect(box).toMatch(/<h2>Harder<\/h2><ul class="links"><li><a href="goblet-squat\.html">/);
+    expect(box).toMatch(/<h3>Harder<\/h3><ul class="links"><li><a href="goblet-squat\.html">/);
     expect(page('exercises/goblet-squat.html')).not.toContain('nowhere');
   });
 
@@ -86,19 +100,55 @@ describe('the library', () => {
     );
   });
 
-  test('hostile words stay words', () => {
-    const html = page('exercises/hostile.html');
-    expect(html).not.toContain('<script');
-    expect(html).not.toMatch(/href="javascript:/i);
-    expect(html).not.toMatch(/ style=| on[a-z]+="/);
+  test('leads to the rules that decide what a plan says of an exercise, to each that is there', () => {
+    const html = page('exercises/goblet-squat.html');
+    expect(html).toContain('<a href="../rulebook/index.html#main-bell">The main bell</a>');
+    expect(html).toContain('<a href="../rulebook/index.html#pain-alarm">');
+    expect(page('exercises/hostile.html')).toContain('<a href="../rulebook/index.html#sign-off-lapses">');
+    const rulebook = page('rulebook/index.html');
+    for (const way of WAYS) {
+      const ceiling = 'load overhead';
+      const of = exerciseOf({ way, sides: 'each', signOff: true, room: { ceiling }, measure: 'chair stand' });
+      for (const id of rulesOf(of)) expect([id, rulebook.includes(`id="${id}"`)]).toEqual([id, true]);
+    }
   });
 
-  test('may be listed, runs nothing, and asks nothing of another host', () => {
-    for (const html of pages.values()) {
+  test('a drawing stands on the page and on the line of those it leads to; without one nothing does', async () => {
+    const drawing = { svg: '<svg viewBox="0 0 1 1"></svg>', alternative: 'Sits "down" & stands.' };
+    const drawings = new Map([[exerciseId('goblet-squat'), drawing]]);
+    const pictures = new Map([[exerciseId('goblet-squat'), 'pictures/goblet-squat.png']]);
+    const studio = { ...fixturePublic.studio, address: 'https://slate-yard.example/library' };
+    const drawn = await libraryPages({ library: { ...fixturePublic, studio }, rulebook: [], drawings, pictures });
+    const of = (id: string): string => drawn.find(({ path }) => path === `exercises/${id}.html`)?.render() ?? '';
+    const label = 'role="img" aria-label="Sits &quot;down&quot; &amp; stands."';
+    expect(of('goblet-squat')).toContain(`<div class="drawing whole" ${label}><svg`);
+    expect(of('box-squat')).toContain(`<div class="drawing small" ${label}><svg`);
+    expect(of('box-squat')).not.toContain('drawing whole');
+    expect(of('goblet-squat')).toContain(
+      '<meta property="og:image" content="https://slate-yard.example/library/pictures/goblet-squat.png"/>',
+    );
+    expect(of('box-squat')).not.toContain('og:image');
+    expect(page('exercises/goblet-squat.html')).not.toMatch(/class="drawing|og:image/);
+  });
+
+  test('hostile words stay words', () => {
+    for (const path of ['exercises/hostile.html', 'index.html']) {
+      // What crawlers are told is data, and nothing in it can end its element.
+      const html = page(path).replace(/<script type="application\/ld\+json">[^<]*<\/script>/, '');
+      expect(html).not.toMatch(/<script(?! src="search\.js" defer)/);
+      expect(html).not.toMatch(/href="javascript:/i);
+      expect(html.replaceAll(/"[^"]*"/g, '""')).not.toMatch(/ style=| on[a-z]+=/);
+    }
+  });
+
+  test('may be listed, runs nothing but the search, and asks nothing of another host', () => {
+    for (const [path, html] of pages) {
       expect(html).not.toContain('noindex');
       expect(html).toContain("default-src 'none'");
-      expect(html).not.toContain('script-src');
-      expect(html).not.toMatch(/https?:\/\//);
+      expect(html).not.toContain("'unsafe");
+      const runs = [...html.matchAll(/<script src="([^"]*)"/g)].map((match) => match[1]);
+      expect([path, runs]).toEqual([path, path === 'index.html' ? ['search.js'] : []]);
+      expect(html.replace('"@context":"https://schema.org"', '')).not.toMatch(/https?:\/\//);
     }
   });
 });

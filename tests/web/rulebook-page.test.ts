@@ -9,20 +9,18 @@ import { sayRule, sayRuleTitle, sayRuleValue } from '../../src/words/rulebook-wo
 import { PLAIN } from '../../src/words/rules/plain.js';
 import { RULE_TITLES } from '../../src/words/rules/titles.js';
 import { speechOf } from '../../src/words/speech.js';
-import { fixtureLibrary } from './library-fixture.js';
+import { fixturePublic } from './library-fixture.js';
 
 const speech = speechOf('en-GB');
 const rules = [...RULES_OF_THE_BLOCK, ...rulesOfTheWalk.map(({ row }) => row)];
 const rulebook = listRulebook([]);
 const entries = rulebook.flatMap((room) => room.entries);
 
-function pageOf(overrides: readonly RuleOverride[] = []): string {
-  const page = libraryPages({ library: fixtureLibrary, rulebook: listRulebook(overrides) }).find(
-    ({ path }) => path === RULEBOOK,
-  );
-  return page?.render() ?? '';
+async function pageOf(overrides: readonly RuleOverride[] = []): Promise<string> {
+  const pages = await libraryPages({ library: fixturePublic, rulebook: listRulebook(overrides) });
+  return pages.find(({ path }) => path === RULEBOOK)?.render() ?? '';
 }
-const html = pageOf();
+const html = await pageOf();
 const article = (of: string, id: string): string =>
   new RegExp(`<article class="rule" id="${id}">.*?</article>`).exec(of)?.[0].replaceAll('\u00a0', ' ') ?? '';
 
@@ -77,7 +75,8 @@ describe('the page', () => {
     const rooms = [...html.matchAll(/<a href="#(room-[a-z]+)">/g)].map(([, id = '']) => id);
     expect(rooms).toHaveLength(rulebook.length);
     for (const id of rooms) expect(html).toContain(`<h2 id="${id}">`);
-    expect(html).not.toContain('<script');
+    // What crawlers are told is data.
+    expect(html.match(/<script[^>]*>/g)).toEqual(['<script type="application/ld+json">']);
   });
 
   test('says where a value comes from, as faithfully as it does', () => {
@@ -91,10 +90,10 @@ describe('the page', () => {
     expect(article(html, 'minutes-cap')).not.toContain('rules.md');
   });
 
-  test('shows the coach’s own value with the reason, and keeps the rule’s own beside it', () => {
+  test('shows the coach’s own value with the reason, and keeps the rule’s own beside it', async () => {
     const place = { file: 'rules.md', line: 1, column: 1, length: 1 };
     const own = article(
-      pageOf([{ rule: 'floor-alone', value: 30, reason: 'most of <ours> are new', place }]),
+      await pageOf([{ rule: 'floor-alone', value: 30, reason: 'most of <ours> are new', place }]),
       'floor-alone',
     );
     expect(own).toContain('never fewer than 3 in reserve');

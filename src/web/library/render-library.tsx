@@ -1,29 +1,55 @@
 /**
- * The public library: an index, a page for each exercise, an outline for each public programme, and the rulebook.
- * It is made from exercises, programmes and rules alone and has no way to meet a client.
+ * The public library: its lists, a page for each exercise, an outline for each public programme, the rulebook, and what
+ * programs read along. It is made from exercises, programmes and rules alone and has no way to meet a client.
  */
 import type { VNode } from 'preact';
 import { renderToString } from 'preact-render-to-string';
+import type { PageTold } from '../../../layouts/document.js';
+import type { DrawingMarkup } from '../../../layouts/library/drawing.js';
 import { LibraryExercise } from '../../../layouts/library/exercise-page.js';
 import { LibraryIndex } from '../../../layouts/library/index-page.js';
+import { capital, toolsOf } from '../../../layouts/library/kit-text.js';
+import { LibraryList } from '../../../layouts/library/list-page.js';
+import { LISTS, listTitle } from '../../../layouts/library/lists.js';
 import { LibraryProgramme } from '../../../layouts/library/programme-page.js';
 import { RulebookPage } from '../../../layouts/library/rulebook-page.js';
+import type { ExerciseId } from '../../model/identity.js';
+import { plainText } from '../../model/prose.js';
+import type { PublicLibrary } from '../../model/public-library.js';
 import type { RulebookRoom } from '../../model/rulebook.js';
-import type { Library } from '../../model/studio.js';
 import { sayLibraryWords } from '../../words/library-words.js';
 import { sayRulebookWords } from '../../words/rulebook-words.js';
+import { saySearchWords } from '../../words/search-words.js';
 import { speechOf } from '../../words/speech.js';
-import { payloadPolicy } from '../policy.js';
+import { libraryPolicy, searchPolicy } from '../policy.js';
 import type { WebSources } from '../prepare-shell.js';
 import { renderPage } from '../render-page.js';
-import type { FontFile } from '../shell-parts.js';
+import { type FontFile, hashSource } from '../shell-parts.js';
 import { STUDIO_STYLE, writeStudioAssets } from '../studio-assets.js';
 import { type Page, writePages } from '../write-pages.js';
+import { addressesAt } from './addresses.js';
+import { FEED, SCRIPT, SENTENCE_STYLE, writeLibraryAssets } from './library-assets.js';
+import { renderNotHere } from './render-not-here.js';
+import {
+  exerciseData,
+  listData,
+  type PageData,
+  type PageFacts,
+  pageData,
+  programmeData,
+  writeData,
+} from './structured-data.js';
 
 export interface LibraryContent {
-  readonly library: Library;
+  readonly library: PublicLibrary;
   /** Every rule of the planner, room by room. */
   readonly rulebook: readonly RulebookRoom[];
+  /** Of those exercises that have one. */
+  readonly drawings?: ReadonlyMap<ExerciseId, DrawingMarkup>;
+  /** Files below the library's root that stand for an exercise where it is spoken of elsewhere; written by whoever has them. */
+  readonly pictures?: ReadonlyMap<ExerciseId, string>;
+  /** ISO dates on which exercises came to say what they say; without them there is no feed. */
+  readonly changed?: ReadonlyMap<ExerciseId, string>;
 }
 
 export interface LibraryRun extends LibraryContent {
@@ -36,38 +62,132 @@ export interface LibraryRun extends LibraryContent {
 /** Where the rulebook stands, from the library's root; a rule is found in it by its id. */
 export const RULEBOOK = 'rulebook/index.html';
 
-export function libraryPages({ library, rulebook }: LibraryContent): readonly Page[] {
-  const { language } = library.studio;
-  const props = { library, words: sayLibraryWords(language), speech: speechOf(language) };
-  const book = sayRulebookWords(language);
-  const page = (path: string, title: string, view: () => VNode): Page => ({
-    path,
-    render: () =>
-      renderPage({
-        title,
-        language,
-        direction: props.speech.direction,
-        policy: payloadPolicy(),
-        listed: true,
-        styles: [],
-        styleFiles: [`${'../'.repeat(path.split('/').length - 1)}${STUDIO_STYLE}`],
-        scripts: [],
-        body: renderToString(view()),
-      }),
-  });
+interface Draft {
+  readonly path: string;
+  readonly title: string;
+  readonly description: string;
+  readonly kind: PageTold['kind'];
+  readonly picture?: { readonly file: string; readonly alternative: string } | undefined;
+  readonly data: (facts: PageFacts) => PageData;
+  readonly view: () => VNode;
+}
+
+function draftsOf(content: LibraryContent): readonly Draft[] {
+  const { library, rulebook, drawings = new Map(), pictures = new Map() } = content;
+  const { studio, exercises, programmes } = library;
+  const words = sayLibraryWords(studio.language);
+  const speech = speechOf(studio.language);
+  const props = { library, words, speech, drawings };
+  const book = sayRulebookWords(studio.language);
+  const rules = new Set<string>(rulebook.flatMap(({ entries }) => entries.map(({ rule }) => rule.id)));
+  const summary = words.summary(studio.name, studio.place, exercises.length);
+  const lists = (['kit', 'asks', 'version'] as const).map(
+    (name): Draft => ({
+      path: LISTS[name],
+      title: `${listTitle(name, words)}: ${studio.name}`,
+      description: summary,
+      kind: 'website',
+      data: (facts) => listData(exercises.length, facts),
+      view: () => <LibraryList {...props} name={name} />,
+    }),
+  );
   return [
-    page('index.html', props.words.title(library.studio.name), () => <LibraryIndex {...props} />),
-    ...library.exercises.map((of) =>
-      page(`exercises/${of.id}.html`, of.name, () => <LibraryExercise {...props} of={of} />),
+    {
+      path: LISTS.movement,
+      title: words.title(studio.name),
+      description: summary,
+      kind: 'website',
+      data: (facts) => listData(exercises.length, facts),
+      view: () => <LibraryIndex {...props} search={saySearchWords(studio.language)} />,
+    },
+    ...lists,
+    ...exercises.map((of): Draft => {
+      const file = pictures.get(of.id);
+      const alternative = drawings.get(of.id)?.alternative ?? of.name;
+      return {
+        path: `exercises/${of.id}.html`,
+        title: of.name,
+        description: of.words.description.map(plainText).join(' '),
+        kind: 'article',
+        picture: file === undefined ? undefined : { file, alternative },
+        data: (facts) => exerciseData(of, toolsOf(of, props).map(capital), facts),
+        view: () => <LibraryExercise {...props} of={of} rules={rules} />,
+      };
+    }),
+    ...programmes.map(
+      (of): Draft => ({
+        path: `programmes/${of.id}.html`,
+        title: of.name,
+        description: of.description.map(plainText).join(' '),
+        kind: 'article',
+        data: (facts) => programmeData(of, facts),
+        view: () => <LibraryProgramme {...props} of={of} />,
+      }),
     ),
-    ...library.programmes
-      .filter((programme) => programme.public)
-      .map((of) => page(`programmes/${of.id}.html`, of.name, () => <LibraryProgramme {...props} of={of} />)),
-    page(RULEBOOK, book.title, () => <RulebookPage {...props} rulebook={rulebook} book={book} />),
+    {
+      path: RULEBOOK,
+      title: book.title,
+      description: book.intro[0] ?? '',
+      kind: 'article',
+      data: pageData,
+      view: () => <RulebookPage {...props} rulebook={rulebook} book={book} />,
+    },
   ];
 }
 
+/** Every page that is listed, in the order of the drafts; the page that stands for one that is not here comes last. */
+export async function libraryPages(content: LibraryContent): Promise<readonly Page[]> {
+  const { studio } = content.library;
+  const words = sayLibraryWords(studio.language);
+  const { direction } = speechOf(studio.language);
+  const addressOf = studio.address === undefined ? undefined : addressesAt(studio.address);
+  const home = addressOf?.('');
+  const feed = content.changed === undefined ? undefined : addressOf?.(FEED);
+  const pages = await Promise.all(
+    draftsOf(content).map(async ({ path, title, description, kind, picture, data, view }): Promise<Page> => {
+      const canonical = addressOf?.(path);
+      const shown = picture === undefined ? undefined : addressOf?.(picture.file);
+      const text = writeData(data({ studio, words, title, description, address: canonical, home, picture: shown }));
+      const hashed = { text, source: await hashSource(text) };
+      const root = '../'.repeat(path.split('/').length - 1);
+      const first = path === LISTS.movement;
+      const told: PageTold = {
+        description,
+        kind,
+        site: studio.name,
+        data: text,
+        ...(canonical === undefined ? {} : { canonical }),
+        ...(feed === undefined ? {} : { feed: { address: feed, title: words.changedExercises } }),
+        ...(shown === undefined || picture === undefined
+          ? {}
+          : { picture: { address: shown, alternative: picture.alternative } }),
+      };
+      return {
+        path,
+        render: () =>
+          renderPage({
+            title,
+            language: studio.language,
+            direction,
+            policy: first ? searchPolicy(hashed) : libraryPolicy(hashed),
+            listed: true,
+            styles: [],
+            styleFiles: [`${root}${STUDIO_STYLE}`, ...(first ? [SENTENCE_STYLE] : [])],
+            scripts: [],
+            scriptFiles: first ? [SCRIPT] : [],
+            told,
+            body: renderToString(view()),
+          }),
+      };
+    }),
+  );
+  return pages;
+}
+
 export async function renderLibrary({ out, fonts, sources, ...content }: LibraryRun): Promise<void> {
-  await writePages({ input: sources.layouts, out, pages: libraryPages(content) });
+  const pages = await libraryPages(content);
+  const notHere = await renderNotHere(content.library.studio, sources);
+  await writePages({ input: sources.layouts, out, pages: [...pages, notHere] });
   await writeStudioAssets(out, fonts, sources);
+  await writeLibraryAssets({ ...content, out, pages: pages.map(({ path }) => path), fonts, sources });
 }

@@ -1,0 +1,92 @@
+/** The search: shown where there is a script, fetches its index when it is first wanted, answers every key. */
+import type { SearchWords } from '../words/search-words.js';
+import { findExercises, type Index, openIndex } from './find-exercises.js';
+
+declare global {
+  /** Called by the index's file with what `writeIndex` wrote: a script is the one file a page from a disk may read. */
+  var exerciseIndex: ((stored: string) => void) | undefined;
+}
+
+const INDEX = 'search-index.js';
+/** More than this nobody reads; more words lead to fewer. */
+const MOST_SHOWN = 12;
+
+let fetched: Promise<Index> | undefined;
+
+function fetchIndex(): Promise<Index> {
+  fetched ??= new Promise<Index>((done, failed) => {
+    globalThis.exerciseIndex = (stored) => done(openIndex(stored));
+    const script = document.createElement('script');
+    script.src = INDEX;
+    script.addEventListener('error', () => failed(new Error(INDEX)));
+    document.head.append(script);
+  }).catch((fault: unknown) => {
+    // The next key asks again: the network may be back.
+    fetched = undefined;
+    throw fault;
+  });
+  return fetched;
+}
+
+/** The line of an exercise in the list on this page, which says what it needs and asks. */
+const linesOf = (): ReadonlyMap<string, HTMLElement> =>
+  new Map(
+    [...document.querySelectorAll<HTMLElement>('.entry[data-filtered] li')].map((line) => [
+      line.querySelector('a')?.getAttribute('href') ?? '',
+      line,
+    ]),
+  );
+
+export function showFound(words: SearchWords, counted: () => void): void {
+  const place = document.querySelector<HTMLElement>('.search');
+  const form = place?.querySelector('form');
+  const field = form?.querySelector('input');
+  const list = form?.querySelector('ul');
+  const said = form?.querySelector('output');
+  if (!place || !form || !field || !list || !said) return;
+  place.hidden = false;
+  const lines = linesOf();
+
+  const lineOf = (id: string, name: string, why: string): readonly HTMLElement[] => {
+    const href = `exercises/${id}.html`;
+    const known = lines.get(href);
+    // An index of another day may know an exercise that is no longer here.
+    if (known === undefined) return [];
+    const line = document.createElement('li');
+    for (const [key, value] of Object.entries(known.dataset)) line.dataset[key] = value ?? '';
+    const link = document.createElement('a');
+    link.href = href;
+    link.textContent = name;
+    const reason = document.createElement('span');
+    reason.className = 'why-found';
+    reason.textContent = why;
+    line.append(link, ' ', reason);
+    return [line];
+  };
+  const answer = async (): Promise<void> => {
+    const typed = field.value;
+    if (typed.trim() === '') {
+      list.replaceChildren();
+      said.textContent = '';
+      return;
+    }
+    const index = await fetchIndex().catch(() => undefined);
+    // Something else was typed meanwhile, and is answered by itself.
+    if (field.value !== typed) return;
+    const found = index === undefined ? [] : findExercises(index, typed);
+    const shown = found.slice(0, MOST_SHOWN).flatMap(({ id, name, why }) => lineOf(id, name, words.why(why)));
+    list.replaceChildren(...shown);
+    said.textContent =
+      index === undefined
+        ? words.notThere
+        : shown.length === 0
+          ? words.nothing(typed.trim())
+          : words.found(found.length, shown.length);
+    counted();
+  };
+  form.addEventListener('submit', (event) => event.preventDefault());
+  field.addEventListener('focus', () => void fetchIndex().catch(() => undefined), { once: true });
+  field.addEventListener('input', () => void answer());
+  // What a browser put back into the field is answered too.
+  if (field.value !== '') void answer();
+}

@@ -1,0 +1,30 @@
+/**
+ * The style by which the sentence filters, without any script: a line is left out where what it needs was not said to be
+ * there, or where what it asks was said to be left out. As long as no kit is named, none is asked for.
+ */
+import { answersTo, askWord, choicesIn, fitOf, LOADS, type LoadWord } from '../../../layouts/library/fit.js';
+import type { Exercise } from '../../model/exercise.js';
+
+const chosen = (ids: readonly string[]): string => ids.map((id) => `#${id}:checked`).join(',');
+const isLoad = (word: string): word is LoadWord => LOADS.some((one) => one === word);
+
+/** Rules for the lines of these exercises, one for each way of being loaded, each thing and each demand there is. */
+export function sentenceRules(exercises: readonly Exercise[]): string {
+  const { things, often, qualities, parts } = choicesIn(exercises);
+  const loads = new Set(exercises.flatMap((of) => fitOf(of)['data-load'] ?? []));
+  const without = (ids: readonly string[], lines: string): string =>
+    `main:has(.have :checked):not(:has(${chosen(ids)})) ${lines}{display:none}`;
+  return [
+    ...[...loads].sort().map((load) => {
+      const answering = [...new Set(load.split(' ').filter(isLoad).flatMap(answersTo))];
+      return without(
+        answering.map((word) => `have-${word}`),
+        `li[data-load="${load}"]`,
+      );
+    }),
+    ...things.map((thing) => without([`have-${thing}`], `li[data-with~="${thing}"]`)),
+    ...[...often, ...qualities, ...parts].map(
+      (of) => `main:has(#out-${askWord(of)}:checked) li[data-asks~="${askWord(of)}"]{display:none}`,
+    ),
+  ].join('\n');
+}
