@@ -232,6 +232,11 @@ export function ClientPage({ desk, of }: { readonly desk: Desk; readonly of: Des
               : words.notRead}
         </p>
         {issued === undefined ? null : <Stands desk={desk} client={of.id} of={issued} />}
+        {desk.handOvers.has(of.id) ? (
+          <p>
+            <a href={`../hand-over/${encodeURIComponent(of.id)}.html`}>{words.handOver.link}</a>
+          </p>
+        ) : null}
         <Forms desk={desk} client={of.id} up="../" />
         <section>
           <h2>{words.problems}</h2>

@@ -2,6 +2,7 @@
 import type { Change } from '../../src/model/change.js';
 import type { Client } from '../../src/model/client.js';
 import type { Edition, EditionStanding, Withdrawal } from '../../src/model/edition.js';
+import type { HandOver } from '../../src/model/hand-over.js';
 import { compareIds } from '../../src/model/identity.js';
 import type { Group, Item, Plan, PlanSession } from '../../src/model/plan.js';
 import type { Problem } from '../../src/model/problem.js';
@@ -43,6 +44,8 @@ export interface Desk {
   readonly forms: ReadonlyMap<string, readonly BookletForm[]>;
   /** By client; none where nothing was issued. */
   readonly editions: ReadonlyMap<string, DeskEdition>;
+  /** By client; none where nothing that was issued stands, or nothing opens it. */
+  readonly handOvers: ReadonlyMap<string, HandOver>;
   /** The rulebook's page, from the desk's own folder; absent where there is none. */
   readonly rulebook?: string;
 }

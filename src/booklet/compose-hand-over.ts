@@ -4,52 +4,14 @@
  */
 import type { Booklet } from '../model/booklet.js';
 import type { Client } from '../model/client.js';
-import type { IsoDate } from '../model/day.js';
 import type { Edition } from '../model/edition.js';
 import { firstNameOf } from '../model/first-name.js';
+import type { HandOver, HandOverCalendar, HandOverDay, Opening } from '../model/hand-over.js';
+import type { SealedBy } from '../model/state.js';
 import type { Studio } from '../model/studio.js';
-import type { HandOverMessage, OpenedBy } from '../words/hand-over-words.js';
+import type { HandOverMessage } from '../words/hand-over-words.js';
 import { sayFullDate } from '../words/say-date.js';
 import { type Speech, speechOf } from '../words/speech.js';
-
-/** How a sealed booklet is opened; the link is whole, with whatever it carries. */
-export interface Opening {
-  readonly by: OpenedBy;
-  readonly link: string;
-  /** Absent where the link alone opens. */
-  readonly words?: string;
-}
-
-export interface HandOverDay {
-  /** The session's place in the queue of the block: the same in every edition. */
-  readonly occurrence: number;
-  readonly date: IsoDate;
-  readonly title: string;
-  readonly text: string;
-}
-
-export interface HandOverCalendar {
-  readonly title: string;
-  readonly language: string;
-  readonly days: readonly HandOverDay[];
-}
-
-export interface HandOverSlip {
-  readonly title: string;
-  readonly howTo: readonly string[];
-  readonly codeTitle: string;
-  readonly wordsTitle: string;
-  readonly words?: string;
-}
-
-export interface HandOver {
-  readonly language: string;
-  readonly direction: 'ltr' | 'rtl';
-  /** Paragraphs between empty lines; the link stands on a line of its own. */
-  readonly message: string;
-  readonly slip: HandOverSlip;
-  readonly link: string;
-}
 
 export interface HandOverOf {
   readonly studio: Studio;
@@ -60,7 +22,7 @@ export interface HandOverOf {
 
 const speechFor = ({ client }: HandOverOf): Speech => speechOf(client.language);
 
-function telling({ studio, client, edition }: HandOverOf, by: OpenedBy, speech: Speech): HandOverMessage {
+function telling({ studio, client, edition }: HandOverOf, by: SealedBy, speech: Speech): HandOverMessage {
   return {
     client: firstNameOf(client.name),
     coach: firstNameOf(studio.coach),
@@ -79,7 +41,10 @@ export function composeHandOver(of: HandOverOf, { by, link, words }: Opening): H
   return {
     language: speech.words.language,
     direction: speech.direction,
-    message: `${[...handOver.before(told), link, ...handOver.after(told)].join('\n\n')}\n`,
+    by,
+    ...(link === undefined
+      ? {}
+      : { link, message: `${[...handOver.before(told), link, ...handOver.after(told)].join('\n\n')}\n` }),
     slip: {
       title: handOver.slip.title,
       howTo: handOver.slip.howTo(told),
@@ -87,7 +52,6 @@ export function composeHandOver(of: HandOverOf, { by, link, words }: Opening): H
       wordsTitle: handOver.slip.words,
       ...(words === undefined ? {} : { words }),
     },
-    link,
   };
 }
 

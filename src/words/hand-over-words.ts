@@ -1,7 +1,6 @@
 /** What goes to a client with the booklet: the message, the slip with the words that open it, the days in a calendar. */
 
-/** What a booklet is opened by. */
-export type OpenedBy = 'link' | 'words' | 'both';
+import type { SealedBy } from '../model/state.js';
 
 export interface HandOverMessage {
   readonly client: string;
@@ -10,7 +9,7 @@ export interface HandOverMessage {
   readonly edition: number;
   /** A day already said. */
   readonly from: string;
-  readonly by: OpenedBy;
+  readonly by: SealedBy;
   readonly emergencyNumber: string;
 }
 

@@ -3,15 +3,19 @@ import type { VNode } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { ClientPage } from '../../../layouts/desk/client-page.js';
 import { type BookletForm, type Desk, type DeskEdition, deskClients } from '../../../layouts/desk/desk.js';
+import { HandOverPage } from '../../../layouts/desk/hand-over.js';
 import { DeskIndex } from '../../../layouts/desk/studio-page.js';
 import type { Client } from '../../model/client.js';
+import type { HandOver } from '../../model/hand-over.js';
 import type { Plan } from '../../model/plan.js';
 import { PRIVATE_MARK } from '../../model/private-mark.js';
 import type { Problem } from '../../model/problem.js';
+import { BESIDE } from '../../model/sealed.js';
 import type { Library } from '../../model/studio.js';
 import type { WeeklySets } from '../../model/weekly-sets.js';
 import { coachSpeechOf } from '../../words/coach-speech.js';
 import { sayDeskWords } from '../../words/desk-words.js';
+import { drawCode } from '../draw-code.js';
 import { payloadPolicy } from '../policy.js';
 import type { WebSources } from '../prepare-shell.js';
 import { renderPage } from '../render-page.js';
@@ -30,6 +34,8 @@ export interface DeskContent {
   readonly editions?: ReadonlyMap<string, DeskEdition>;
   /** Working sets of each plan by week, by client. */
   readonly sets?: ReadonlyMap<string, WeeklySets>;
+  /** What is handed over, by client. */
+  readonly handOvers?: ReadonlyMap<string, HandOver>;
   /** Where the rulebook stands, from the desk's own folder. */
   readonly rulebook?: string;
   /** The sentences of a problem. */
@@ -51,6 +57,7 @@ export function deskPages({
   forms = new Map(),
   editions = new Map(),
   sets = new Map(),
+  handOvers = new Map(),
   rulebook,
   sayProblem,
 }: DeskContent): readonly Page[] {
@@ -65,6 +72,7 @@ export function deskPages({
     problems: said,
     forms,
     editions,
+    handOvers,
     ...(rulebook === undefined ? {} : { rulebook }),
   };
   const all = deskClients(clients, plans, said, sets);
@@ -85,6 +93,21 @@ export function deskPages({
   return [
     page('index.html', desk.words.title(library.studio.name), () => <DeskIndex desk={desk} clients={all} />),
     ...all.map((of) => page(`clients/${of.id}.html`, of.name, () => <ClientPage desk={desk} of={of} />)),
+    ...all.flatMap(({ id, name }) => {
+      const handOver = handOvers.get(id);
+      if (handOver === undefined) return [];
+      const { link } = handOver;
+      const sheet = {
+        id,
+        name,
+        handOver,
+        calendar: `../clients/${encodeURIComponent(id)}/${BESIDE.calendar.name}`,
+        ...(link === undefined ? {} : { code: drawCode(link) }),
+      };
+      return [
+        page(`hand-over/${id}.html`, words.handOver.title(name), () => <HandOverPage desk={desk} sheet={sheet} />),
+      ];
+    }),
   ];
 }
 
