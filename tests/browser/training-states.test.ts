@@ -75,6 +75,9 @@ async function tap(page: Page, selector: string): Promise<void> {
 const read = async (page: Page): Promise<string> =>
   ((await page.locator('#training .training-page').textContent()) ?? '').replaceAll('\u00a0', ' ');
 
+const dose = async (page: Page): Promise<string> =>
+  ((await page.locator('#training .load').first().textContent()) ?? '').replaceAll('\u00a0', ' ');
+
 async function untilSet(page: Page): Promise<void> {
   for (let taps = 0; taps < 12 && (await kindOf(page)) !== 'set'; taps += 1) {
     await tap(page, nextTap(await kindOf(page)));
@@ -168,6 +171,53 @@ test('a buzz or a sound comes in the frame in which the clock changes its figure
   await page.clock.runFor(200_000);
   const felt = await page.evaluate(() => (window as unknown as { readonly felt: readonly string[] }).felt);
   expect(felt).toEqual(['0:00 clock over']);
+});
+
+test('a hold counts the seconds to get into place, then its own; its start is taken back; each change is felt as it is seen', async () => {
+  const page = await hold();
+  await page.addInitScript(() => {
+    const felt: string[] = [];
+    Object.assign(window, { felt });
+    Object.defineProperty(navigator, 'vibrate', {
+      value: () => felt.push(`${document.querySelector('#training .clock')?.textContent}`) > 0,
+    });
+  });
+  await open(page, 'shapes');
+  await tap(page, `#training button:text-is(${JSON.stringify(WORDS.thisPhone)})`);
+  await tap(page, `#training button:text-is(${JSON.stringify(WORDS.vibration)})`);
+  await tap(page, '#training-main');
+  const heading = (): Promise<string | null> => page.locator('#training h2').textContent();
+  for (let taps = 0; taps < 120; taps += 1) {
+    const main = await page.locator('#training-main').allTextContents();
+    if ((await kindOf(page)) === 'set' && main[0] === WORDS.start && /\d s$/.test(await dose(page))) break;
+    await tap(page, nextTap(await kindOf(page)));
+  }
+  const name = await heading();
+  const seconds = Number(/(\d+) s$/.exec(await dose(page))?.[1]);
+  expect(seconds).toBeGreaterThan(0);
+  const clock = (): Promise<string | null> => page.locator('#training .clock').textContent();
+  const says = (): Promise<string | null> => page.locator('#training-says').textContent();
+  await tap(page, '#training-main');
+  expect(await read(page)).toContain(WORDS.intoPlace);
+  expect(await says()).toBe(WORDS.intoPlaceIn(5));
+  expect(await clock()).toMatch(/^0:0[45]$/);
+  expect(await faultsOf(page)).toEqual([]);
+  await tap(page, `#training button:text-is(${JSON.stringify(WORDS.startAgain)})`);
+  expect(await page.locator('#training .clock').count()).toBe(0);
+  expect(await page.locator('#training-main').textContent()).toBe(WORDS.start);
+  await tap(page, '#training-main');
+  await page.evaluate(() =>
+    Object.assign(window, { felt: Object.assign((window as unknown as { felt: string[] }).felt, { length: 0 }) }),
+  );
+  await page.clock.runFor(5000);
+  expect(await read(page)).not.toContain(WORDS.intoPlace);
+  expect(await says()).toBe(WORDS.workNow);
+  expect(await faultsOf(page)).toEqual([]);
+  await page.clock.runFor(1000 * seconds);
+  expect(await clock()).toBe('0:00');
+  const whole = `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
+  expect(await page.evaluate(() => (window as unknown as { felt: string[] }).felt)).toEqual([whole, '0:00']);
+  expect(await heading()).toBe(name);
 });
 
 test('with less motion nothing moves; with more contrast every line is heavier', async () => {
