@@ -4,21 +4,24 @@ import {
   type Block,
   block,
   blocksLines,
+  HANG,
   hangingItem,
   lowered,
   paragraph,
   type Slug,
+  slugsOf,
   title,
   together,
   withNext,
 } from './lay-out-blocks.js';
-import { styledLine } from './lay-out-lines.js';
+import { layOutLines, type StyledRun, styledLine } from './lay-out-lines.js';
 import type { Chapter } from './lay-out-pages.js';
 import { layOutStopFrame } from './lay-out-stop-frame.js';
 import { layOutMark } from './lay-out-tally.js';
 import { type Box, moved, tag } from './page.js';
 import type { Setting } from './setting.js';
-import { LINE, mm } from './sheet.js';
+import { LINE, mm, widthOf } from './sheet.js';
+import type { Measure } from './type-styles.js';
 
 const KEY_WIDTH = mm(14);
 /** Where a key's stroke stands in its two lines, leaving room for a letter beneath. */
@@ -67,13 +70,24 @@ function spaced(slugs: readonly Slug[], nth: number, white: number): Block {
   return nth % 2 === 0 ? block(slugs, { before: 1 }) : block(slugs.map(lowered), { before: 0 });
 }
 
+/** Without white between them, paragraphs after the first begin a little way in. */
+function indented(runs: readonly StyledRun[], measure: Measure): readonly Slug[] {
+  const lines = layOutLines(runs, widthOf('text', measure.sheet), measure, HANG);
+  return slugsOf(lines, 'text').map((slug, i) =>
+    i === 0 ? { ...slug, boxes: slug.boxes.map((box) => moved(box, HANG, 0)) } : slug,
+  );
+}
+
 /** The key stands on the page that explains it, as long as the closest setting allows. */
 export function layOutHowTo(part: HowToPart, setting: Setting, target: string): Chapter {
   const { measure } = setting;
   const heading = block(title(part.title, measure, { tag: tag('H2'), target, level: 1 }));
   const set = ({ columns, white }: (typeof HOW_TO_ROOMS)[number]): readonly Block[] => [
     heading,
-    ...part.paragraphs.map((line, i) => spaced(paragraph(styledLine(line, 'text', tag('P')), measure), i, white)),
+    ...part.paragraphs.map((line, i) => {
+      const runs = styledLine(line, 'text', tag('P'));
+      return spaced(white === 0 && i > 0 ? indented(runs, measure) : paragraph(runs, measure), i, white);
+    }),
     block(keySlugs(part, columns, setting), { whole: true, before: 1 }),
   ];
   const rooms = HOW_TO_ROOMS.map(set);

@@ -213,6 +213,13 @@ function setLine(words: readonly Word[], next: Word | undefined, measure: Measur
   return { boxes: lowered, width: x, lines };
 }
 
+/** Lines under one another that are read as one text: each ends as a word does. */
+export const readOn = (lines: readonly SetLine[]): readonly SetLine[] =>
+  lines.map((line) => ({
+    ...line,
+    boxes: line.boxes.map((box, i) => (i === line.boxes.length - 1 ? { ...box, endsAtSpace: true } : box)),
+  }));
+
 /** A last line of one short word looks lost; so much of the column is enough company. */
 const LONELY = 0.15;
 const STEP = 4;

@@ -1,7 +1,7 @@
 /** Under an exercise's columns: what the columns are too narrow for, each sentence once, led by the weeks it holds for. */
 import type { Cell, ChoiceRow, SessionRow } from '../model/booklet.js';
 import { columnOf, hangingItem, rule, type Slug, withNext } from './lay-out-blocks.js';
-import { layOutLines, type StyledRun } from './lay-out-lines.js';
+import { drawable, layOutLines, type StyledRun } from './lay-out-lines.js';
 import { weekRuns } from './lay-out-week-runs.js';
 import { type Box, moved, type Tag, tag } from './page.js';
 import type { Setting } from './setting.js';
@@ -48,11 +48,24 @@ function conditionSlugs(notes: readonly WeekNote[], td: Tag, setting: Setting): 
   });
 }
 
+const CHOICE_GAP = 6;
+const MOST_ACROSS = 6;
+
+/** As many side by side as stand on one line each, in rows of one length. */
+function choicesAcross(rows: readonly ChoiceRow[], { measure }: Setting): number {
+  const widest = Math.max(
+    1,
+    ...rows.flatMap(({ felt, use }) => [measure.width('label', felt), measure.width('figure', drawable(use))]),
+  );
+  const most = Math.max(1, Math.min(MOST_ACROSS, Math.floor(measure.sheet.tableWidth / (widest + CHOICE_GAP))));
+  return Math.max(1, Math.ceil(rows.length / Math.ceil(Math.max(1, rows.length) / most)));
+}
+
 /** What a feeler set felt like, side by side, and what to use then below it. */
 function choiceSlugs(rows: readonly ChoiceRow[], td: Tag, setting: Setting): readonly Slug[] {
   const list = tag('L', td);
-  const across = Math.min(4, rows.length);
-  const width = setting.measure.sheet.tableWidth / Math.max(1, across);
+  const across = choicesAcross(rows, setting);
+  const width = setting.measure.sheet.tableWidth / across;
   const slugs: Slug[] = [];
   for (let from = 0; from < rows.length; from += across) {
     const boxes: Box[] = [];
@@ -60,7 +73,7 @@ function choiceSlugs(rows: readonly ChoiceRow[], td: Tag, setting: Setting): rea
     rows.slice(from, from + across).forEach(({ felt, use }, i) => {
       const item = tag('LI', list);
       const set = (style: StyledRun['style'], text: string, of: Tag) =>
-        layOutLines([{ style, text, tag: of }], width - 6, setting.measure);
+        layOutLines([{ style, text, tag: of }], width - CHOICE_GAP, setting.measure);
       const laid = [...set('label', felt, tag('Lbl', item)), ...set('figure', use, tag('LBody', item))];
       boxes.push(...laid.flatMap((line, n) => line.boxes.map((box) => moved(box, i * width, n * LINE))));
       lines = Math.max(lines, laid.length);

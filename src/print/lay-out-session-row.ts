@@ -4,7 +4,7 @@
  */
 import type { Cell, SessionRow, WeekHead } from '../model/booklet.js';
 import { type Block, block, rule, type Slug } from './lay-out-blocks.js';
-import { drawable, layOutLines, type SetLine, type StyledRun } from './lay-out-lines.js';
+import { drawable, layOutLines, readOn, type SetLine, type StyledRun } from './lay-out-lines.js';
 import { layOutRowNotes } from './lay-out-row-notes.js';
 import { layOutTallyRows } from './lay-out-tally-row.js';
 import { type Box, emptyCell, type LineBox, moved, type Tag, type TextBox, tag } from './page.js';
@@ -96,7 +96,7 @@ function pageBox(target: string, th: Tag, setting: Setting): TextBox {
 function columnLines(cell: Cell, td: Tag, width: number, room: Room, setting: Setting): readonly SetLine[] {
   const { measure } = setting;
   const set = (style: StyledRun['style'], text: string): readonly SetLine[] =>
-    layOutLines([{ style, text, tag: td }], width - COLUMN_GAP, measure);
+    readOn(layOutLines([{ style, text, tag: td }], width - COLUMN_GAP, measure));
   const aside = (lead: string, stack: readonly string[]): readonly SetLine[] =>
     room.asidesInColumn && stack.length > 0 ? [...set('note-italic', lead), ...figures(stack)] : [];
   const oneLineIfItFits = (stack: readonly string[]): readonly string[] => {

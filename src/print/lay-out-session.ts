@@ -17,7 +17,7 @@ import {
   writingField,
 } from './lay-out-blocks.js';
 import { layOutDrills } from './lay-out-drills.js';
-import { layOutLines, type StyledRun, styledLine } from './lay-out-lines.js';
+import { layOutLines, readOn, type StyledRun, styledLine } from './lay-out-lines.js';
 import type { Chapter } from './lay-out-pages.js';
 import {
   type LaidRow,
@@ -100,7 +100,7 @@ function weekHeads(columns: WeekColumns, setting: Setting, table?: Tag): Slug {
     : [];
   const laid = columns.weeks.map((head) => {
     const of = tr ? { tag: tag('TH', tr, { scope: 'Column' }) } : {};
-    const set = (runs: readonly StyledRun[]) => layOutLines(runs, columns.width - 2, setting.measure);
+    const set = (runs: readonly StyledRun[]) => readOn(layOutLines(runs, columns.width - 2, setting.measure));
     return [
       ...set([
         { style: 'label', text: `${setting.labels.week} `, ...of },
