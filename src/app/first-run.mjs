@@ -16,6 +16,8 @@ const PROGRAMS = [
   ['chromium', 'chromium'],
   ['qpdf', 'qpdf'],
   ['pdftotext', 'poppler-utils'],
+  ['gs', 'ghostscript'],
+  ['zbarimg', 'zbar-tools'],
   ['java', 'default-jre-headless'],
   ['jose', 'jose'],
   // A library of the system's own Python, which is no program: known by where its package puts it.

@@ -39,7 +39,7 @@ export interface Card {
   readonly notes?: string;
 }
 
-/** Pages of columns filled one after the other; what stands above stands on the first page, what stands below on the last. */
+/** Pages of columns filled one after the other; what stands above stands on each of them, what stands below on the last. */
 export function layOutCard({ above, blocks, below, notes }: Card, columns: number, measure: Measure): readonly Page[] {
   const { sheet } = measure;
   const top = linesOf(above);
@@ -55,19 +55,31 @@ export function layOutCard({ above, blocks, below, notes }: Card, columns: numbe
       if (slug.bookmark) bookmarks.push({ ...slug.bookmark, y });
       boxes.push(...slug.boxes.map((box) => moved(box, x, y)));
     };
-    if (index === 0) putAll(above, 0, (slug, line) => put(slug, sheet.inner, line));
-    filled.slice(index * columns, (index + 1) * columns).forEach((column, i) => {
-      const x = sheet.inner + i * (sheet.textWidth + sheet.gap);
-      for (const { slug, line } of column.slugs) put(slug, x, top + line);
-      if (notes !== undefined)
-        putAll(notesSlugs(notes, lines - Math.ceil(column.used), measure), top + Math.ceil(column.used), (slug, line) =>
-          put(slug, x, line),
-        );
-    });
+    putAll(index === 0 ? above : above.map(unread), 0, (slug, line) => put(slug, sheet.inner, line));
+    for (let column = 0; column < columns; column += 1) {
+      const filledColumn = filled[index * columns + column];
+      const x = sheet.inner + column * (sheet.textWidth + sheet.gap);
+      for (const { slug, line } of filledColumn?.slugs ?? []) put(slug, x, top + line);
+      if (notes === undefined) continue;
+      const used = Math.ceil(filledColumn?.used ?? 0);
+      const field = notesSlugs(notes, lines - used, measure);
+      putAll(field, top + used, (slug, line) => put(slug, x, line));
+    }
     if (index === pages - 1) putAll(below, sheet.linesOnPage - bottom, (slug, line) => put(slug, sheet.inner, line));
     return { number: index + 1, side: sideOf(index + 1), boxes, targets: [], bookmarks };
   });
 }
+
+/** Set again, and not read again. */
+const unread = ({ bookmark: _, ...slug }: Slug): Slug => ({
+  ...slug,
+  boxes: slug.boxes.flatMap((box): readonly Box[] => {
+    if (box.kind === 'empty') return [];
+    if (box.kind === 'frame') return [box];
+    const { tag: __, ...untagged } = box;
+    return [untagged];
+  }),
+});
 
 /** A shorter field is not worth ruling. */
 const LEAST_NOTES = 6;

@@ -96,9 +96,8 @@ export function layOutBooklet(
     partsOf: (word, language = booklet.language) => given.partsOf(word, language),
   };
   const roomy = layOutTwice(booklet, settingOf(booklet, measure, false, code));
-  if (measure.sheet.type === 'large') return { value: roomy, problems: [] };
   const pages = roomy.length <= FOLDING_PAGES ? roomy : layOutTwice(booklet, settingOf(booklet, measure, true, code));
-  if (pages.length <= FOLDING_PAGES) return { value: pages, problems: [] };
+  if (pages.length <= FOLDING_PAGES || measure.sheet.type === 'large') return { value: pages, problems: [] };
   const drawn = pages.length <= MOST_PAGES;
   return {
     value: drawn ? pages : [],
