@@ -13,6 +13,7 @@ import {
   openPart,
   readSealed,
 } from '../publish/seal-booklet.js';
+import { unpackPlan } from '../session/travelling.js';
 import { forgetAll, keepKey, keptKey } from './keep-key.js';
 import { saveBytes } from './save-file.js';
 
@@ -203,6 +204,11 @@ async function saveOpened(part: keyof typeof BESIDE, key: FolderKey): Promise<Fa
   return null;
 }
 
-/** Under which its marks are kept. */
-const bookHere = (): string | undefined =>
-  /"bookletId":"([0-9a-f]{32})"/.exec(document.getElementById('plan')?.textContent ?? '')?.[1];
+/** Under which its marks are kept; `undefined` of a draft. */
+function bookHere(): string | undefined {
+  try {
+    return unpackPlan(JSON.parse(document.getElementById('plan')?.textContent ?? '')).bookletId;
+  } catch {
+    return undefined;
+  }
+}

@@ -58,9 +58,10 @@ async function putAway(): Promise<void> {
   const text = await payload.text();
   // Nobody sees from here what a sealed part asks for.
   const isSealed = text.includes('id="sealed"');
-  // The larger part of what a folder can do, and only some clients' plans let it.
-  if (isSealed || text.includes('"replan":')) await add(PLAN_AGAIN);
-  if (isSealed || text.includes('"marksTo":')) await add(SEALING);
+  // The larger part of what a folder can do, and only some clients' plans let it: of a field it has, a plan that travels
+  // has the name.
+  if (isSealed || text.includes('"replan"')) await add(PLAN_AGAIN);
+  if (isSealed || text.includes('"marksTo"')) await add(SEALING);
   await skipWaiting();
 }
 
