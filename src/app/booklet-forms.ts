@@ -36,6 +36,7 @@ const FORMS = [
   ...of('test-sheet', '../../print/test-sheet-a4.pdf', '../../print/test-sheet-letter.pdf'),
   ...of('weeks', 'weeks-a4.pdf', 'weeks-letter.pdf'),
   ...of('partner', 'partner-a4.pdf', 'partner-letter.pdf'),
+  ...of('partner-phone', 'booklet/partner.html'),
   ...of('calendar', BESIDE.calendar.name),
   ...of('plan', 'plan.json'),
   ...of('draft-phone', 'draft.html'),

@@ -21,6 +21,7 @@ export interface DeskWords {
       | `${'fold' | 'fronts' | 'backs'}${'' | '-1' | '-2'}`
       | 'weeks'
       | 'partner'
+      | 'partner-phone'
       | 'test-sheet'
       | 'calendar'
       | 'plan'
@@ -129,6 +130,7 @@ const englishDesk: DeskWords = {
     'test-sheet': 'Test sheet for the printer',
     weeks: 'Each week on a sheet',
     partner: 'The partner’s card',
+    'partner-phone': 'The partner’s page, on a phone',
     calendar: 'The sessions for a calendar',
     plan: 'The plan as data',
     'draft-phone': 'Draft, on the phone',
