@@ -1,6 +1,6 @@
 /** What hurts: the emergency list before anything else; then where, how much, and what follows. */
 import { BODY_PARTS } from '../../src/model/exercise.js';
-import { ALARM_SIGNS } from '../../src/model/log.js';
+import { ALARM_SIGNS, SAME_DAY_SIGNS } from '../../src/model/log.js';
 import type { PainScreen } from '../../src/model/training.js';
 import { CallLine } from './home.js';
 import { Lines, Main, Sheet, Tap } from './parts.js';
@@ -41,6 +41,7 @@ export function PainView({ screen, shown }: { readonly screen: PainScreen; reado
           }
         >
           <p class="set-line">{phone.signs[step.sign]}</p>
+          {SAME_DAY_SIGNS.has(step.sign) ? <Lines lines={phone.sameDay} /> : null}
           <CallLine shown={shown} />
           <Lines lines={phone.emergency} />
         </Sheet>

@@ -26,6 +26,11 @@ export const ALARM_SIGNS = [
   'swollen painful calf',
 ] as const;
 export type AlarmSign = (typeof ALARM_SIGNS)[number];
+/**
+ * Of these a doctor is asked the same day; they are an emergency only together with breathlessness or pain in the chest. NHS,
+ * ‘Deep vein thrombosis’, under what to do (from memory).
+ */
+export const SAME_DAY_SIGNS: ReadonlySet<AlarmSign> = new Set<AlarmSign>(['swollen painful calf']);
 
 export interface PainReport {
   /** Where, in the client's words or a part of the body. */

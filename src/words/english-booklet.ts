@@ -80,7 +80,7 @@ export const englishBooklet: BookletWords = {
     'Weakness on one side of your face or body, or you cannot speak clearly.',
     'New numbness, or you lose control of your bladder or bowel.',
     'Breathlessness far beyond what the work explains.',
-    'A swollen, painful calf.',
+    'A swollen, painful calf: ring a doctor or your local health line the same day. Breathless, or chest pain with it? Call at once.',
   ],
   call: (number) => `Call ${number}. Do not train on. Do not wait to see whether it passes.`,
   painTitle: 'Pain, from 0 (none) to 10 (the worst you can think of)',
@@ -199,7 +199,7 @@ export const englishBooklet: BookletWords = {
     'Weakness on one side of face or body, or speech that is not clear.',
     'New numbness, or loss of control of bladder or bowel.',
     'Breathlessness far beyond what the work explains.',
-    'A swollen, painful calf.',
+    'A swollen, painful calf: a doctor or the local health line the same day. With chest pain or breathlessness, call at once.',
   ],
   partnerStop: (client) => `As ${client} reads it: stop if`,
   partnerCounts: {

@@ -141,6 +141,7 @@ export const englishPhone: PhoneWords = {
   stopNow: 'Stop now',
   slip: 'I tapped it by mistake',
   emergency: ['Put the weight down. Sit or lie down.'],
+  sameDay: ['Ring a doctor or your local health line today.', 'Breathless, or pain in your chest? Then at once:'],
   whereHurts: 'Where?',
   parts: {
     neck: 'Neck',

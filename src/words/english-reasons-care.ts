@@ -101,7 +101,7 @@ export const englishReasonsCare: Readonly<Record<CareRuleTold, Saying>> = {
   'pregnancy-last': (f) =>
     `This booklet ends on ${f('last day') || 'the day your child is due'}. Your midwife says how you go on.`,
   'pregnancy-signs':
-    'Stop, and ring your midwife or doctor, at any of these: bleeding; losing fluid; regular or painful tightenings; pain in your belly; a headache; dizziness; hard breathing before you begin, or that rest does not settle; weakness that upsets your balance. Pain in your chest or a sore, swollen calf is an emergency.',
+    'Stop, and ring your midwife or doctor, at any of these: bleeding; losing fluid; regular or painful tightenings; pain in your belly; a headache; dizziness; hard breathing before you begin, or that rest does not settle; weakness that upsets your balance. A sore, swollen calf: ring them the same day. Pain in your chest, or hard breathing too, is an emergency.',
   'pressure-at-home': (f) =>
     `Measure at rest before you train. Above ${f('limit') || '180/110'}, either figure, do not train; ring your doctor.`,
   'pressure-breath': 'Breathe out as you lift, and never hold your breath.',

@@ -87,7 +87,7 @@ export const norwegianBooklet: BookletWords = {
     'Du blir svak i den ene siden av ansiktet eller kroppen, eller klarer ikke å snakke tydelig.',
     'Ny nummenhet, eller du mister kontrollen over blære eller tarm.',
     'Du er mye mer tungpustet enn arbeidet skulle tilsi.',
-    'En hoven og vond legg.',
+    'En hoven og vond legg: ring lege eller legevakt samme dag. Tungpustet eller brystsmerter i tillegg? Ring med én gang.',
   ],
   call: (number) => `Ring ${number}. Tren ikke videre. Vent ikke for å se om det går over.`,
   painTitle: 'Smerte, fra 0 (ingen) til 10 (det verste du kan tenke deg)',
@@ -198,7 +198,7 @@ export const norwegianBooklet: BookletWords = {
     'Svak i den ene siden av ansikt eller kropp, eller utydelig tale.',
     'Ny nummenhet, eller mister kontroll over blære eller tarm.',
     'Langt mer andpusten enn arbeidet forklarer.',
-    'Hoven og vond legg.',
+    'Hoven og vond legg: lege eller legevakt samme dag. Sammen med tung pust eller brystsmerter: ring med én gang.',
   ],
   partnerStop: (client) => `Slik ${client} leser det: stopp hvis`,
   partnerCounts: {

@@ -144,6 +144,7 @@ export const norwegianPhone: PhoneWords = {
   stopNow: 'Stopp nå',
   slip: 'Jeg trykte feil',
   emergency: ['Legg fra deg vekten. Sett eller legg deg ned.'],
+  sameDay: ['Ring lege eller legevakt i dag.', 'Tungpustet, eller vondt i brystet? Da med én gang:'],
   whereHurts: 'Hvor?',
   parts: {
     neck: 'Nakken',

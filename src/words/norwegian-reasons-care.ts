@@ -102,7 +102,7 @@ export const norwegianReasonsCare: Readonly<Record<CareRuleTold, Saying>> = {
   'pregnancy-last': (f) =>
     `Dette heftet slutter ${f('last day') || 'den dagen du har termin'}. Jordmoren sier hvordan du går videre.`,
   'pregnancy-signs':
-    'Stopp, og ring jordmor eller lege, ved noe av dette: blødning; vann som går; regelmessige eller vonde sammentrekninger; smerter i magen; hodepine; svimmelhet; tung pust før du begynner, eller som hvile ikke roer; svakhet som går ut over balansen. Smerter i brystet eller en vond og hoven legg er en nødssituasjon.',
+    'Stopp, og ring jordmor eller lege, ved noe av dette: blødning; vann som går; regelmessige eller vonde sammentrekninger; smerter i magen; hodepine; svimmelhet; tung pust før du begynner, eller som hvile ikke roer; svakhet som går ut over balansen. En vond og hoven legg: ring dem samme dag. Smerter i brystet, eller tung pust i tillegg, er en nødssituasjon.',
   'pressure-at-home': (f) =>
     `Mål i hvile før du trener. Over ${f('limit') || '180/110'}, det ene eller det andre tallet: tren ikke, ring legen.`,
   'pressure-breath': 'Pust ut når du løfter, og hold aldri pusten.',

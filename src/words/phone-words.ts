@@ -136,6 +136,8 @@ export interface PhoneWords {
   /** Takes a sign back that was tapped by mistake. */
   readonly slip: string;
   readonly emergency: readonly string[];
+  /** Of a sign that calls for a doctor the same day; whom to call stands below it. */
+  readonly sameDay: readonly string[];
   readonly whereHurts: string;
   readonly parts: Readonly<Record<BodyPart | 'elsewhere', string>>;
   readonly howMuch: string;

@@ -18,6 +18,7 @@ import { faultsOf } from './screen-rules.js';
 import { issuedFor, kindOf, nextTap, toTraining } from './train-page.js';
 
 const START = new Date('2027-01-04T18:00:00');
+const CALF = WORDS.signs['swollen painful calf'];
 const CHEST = WORDS.signs['chest, jaw or arm pain'];
 let browser: Browser;
 let folder: string;
@@ -86,7 +87,13 @@ test.each([
   await tapAndLook(WORDS.today['not my best'], WORDS.takePlanned);
   await untilSet(page);
   await tapAndLook(WORDS.easierToday, WORDS.back);
-  await tapAndLook(WORDS.somethingHurts, CHEST, WORDS.slip, WORDS.noneOfThese, WORDS.parts.knee);
+  await tapAndLook(WORDS.somethingHurts, CALF);
+  // A doctor the same day; an emergency only with what makes it one.
+  const told = await page.locator('#training .training-page').textContent();
+  for (const line of WORDS.sameDay) expect(told).toContain(line);
+  await tapAndLook(WORDS.slip, CHEST);
+  expect(await page.locator('#training .training-page').textContent()).not.toContain(WORDS.sameDay[0]);
+  await tapAndLook(WORDS.slip, WORDS.noneOfThese, WORDS.parts.knee);
   await tapAndLook('1', WORDS.take.gently);
   await tap(page, '#training-main');
   expect(await kindOf(page)).toContain('resting');
