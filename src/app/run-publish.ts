@@ -2,12 +2,13 @@
  * `chalkleaf publish`: holds the built public folder against all that is private, and only then writes the folder that is
  * to be uploaded, with a list of what the library holds and the headers a host is to send. Nothing is uploaded here.
  */
+import { createHash } from 'node:crypto';
 import { realpath } from 'node:fs/promises';
 import { join } from 'node:path';
 import { compareIds } from '../model/identity.js';
 import type { Place } from '../model/place.js';
 import { FOLDER, ofClient, type Problem } from '../model/problem.js';
-import { apacheFile, headersList, joinPolicies, nginxSnippet, policyIn } from '../publish/hosting.js';
+import { apacheFile, dataIn, headersList, joinPolicies, nginxSnippet, policyIn } from '../publish/hosting.js';
 import { gatherLeaks, type Leak, type Look, lookFor, type ToldLeak } from '../publish/leak-check.js';
 import { compareManifest, MANIFEST, readManifest, writeManifest } from '../publish/manifest.js';
 import { readTexts } from '../publish/read-texts.js';
@@ -168,11 +169,15 @@ function placeOfText(source: string, text: string): Omit<Place, 'file'> {
   return { line: before.length, column: Array.from(before.at(-1) ?? '').length + 1, length };
 }
 
+/** As a policy names the digest of what stands in a page (Content Security Policy Level 3, section 2.3.1). */
+const digestSource = (text: string): string => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
+
 /** What stands beside the library in the folder to upload: its list, and headers in the forms that hosts read. */
 function besides(files: readonly PublicFile[]): readonly { readonly path: string; readonly bytes: Uint8Array }[] {
-  const pages = files.filter(({ path }) => path.endsWith('.html'));
-  const policies = pages.flatMap(({ bytes }) => policyIn(new TextDecoder().decode(bytes)) ?? []);
-  const policy = joinPolicies([...new Set(policies)]);
+  const pages = files.filter(({ path }) => path.endsWith('.html')).map(({ bytes }) => new TextDecoder().decode(bytes));
+  const policies = new Set(pages.flatMap((page) => policyIn(page) ?? []));
+  const data = new Set(pages.flatMap(dataIn).map(digestSource));
+  const policy = joinPolicies([...policies], data);
   const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
   const list = writeManifest(files.filter(({ path }) => sealedFolderOf(path) === undefined));
   return [

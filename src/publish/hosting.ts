@@ -10,17 +10,21 @@ export function policyIn(html: string): string | null {
   return meta === undefined ? null : meta.replaceAll('&quot;', '"').replaceAll('&#39;', "'").replaceAll('&amp;', '&');
 }
 
+/** What a page carries as data: it runs nothing, so that a header need not name the digest of each. */
+export const dataIn = (html: string): readonly string[] =>
+  [...html.matchAll(/<script type="application\/ld\+json">([^<]*)<\/script>/gi)].map(([, data = '']) => data);
+
 const NONE = "'none'";
 
-/** Every source that any of the policies names, by directive; `'none'` where none names any. */
-export function joinPolicies(policies: readonly string[]): string {
+/** Every source that any of the policies names, by directive, but those left out; `'none'` where none names any. */
+export function joinPolicies(policies: readonly string[], without: ReadonlySet<string> = new Set()): string {
   const sources = new Map<string, Set<string>>([['default-src', new Set()]]);
   for (const policy of policies) {
     for (const directive of policy.split(';')) {
       const [name, ...named] = directive.trim().split(/\s+/);
       if (name === undefined || name === '') continue;
       const all = sources.get(name) ?? new Set<string>();
-      for (const source of named) if (source !== NONE) all.add(source);
+      for (const source of named) if (source !== NONE && !without.has(source)) all.add(source);
       sources.set(name, all);
     }
   }

@@ -24,11 +24,11 @@ export interface Ran {
 
 export function chalkleaf(
   args: readonly string[],
-  options: { cwd?: string; env?: NodeJS.ProcessEnv; uid?: number } = {},
+  options: { cwd?: string; env?: NodeJS.ProcessEnv; uid?: number; seconds?: number } = {},
 ): Ran {
   const done = spawnSync(process.execPath, [MAIN, ...args], {
     encoding: 'utf8',
-    timeout: 60_000,
+    timeout: (options.seconds ?? 60) * 1000,
     cwd: options.cwd ?? TOP,
     env: { ...process.env, ...options.env },
     ...(options.uid === undefined ? {} : { uid: options.uid }),

@@ -1,0 +1,201 @@
+/**
+ * What is published, as it is hosted: by nginx under a sub-path with the strict headers on, by a folder on a stick, and as a
+ * stranger, a client and a crawler find it.
+ */
+import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { createServer } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type DemoStudio, demoStudio } from '../publish/demo-studio.js';
+import { holdPhone, listenTo, openBrowser } from './phone.js';
+import { type Hosted, serveByNginx } from './serve-nginx.js';
+
+const UNDER = '/gym/library/';
+const work = mkdtempSync(join(tmpdir(), 'chalkleaf-hosting-'));
+const stick = join(work, 'stick with a space');
+let browser: Browser;
+let hosted: Hosted;
+let studio: DemoStudio;
+let folder: string;
+let link: string;
+
+const freePort = (): Promise<number> =>
+  new Promise((done) => {
+    const server = createServer();
+    server.listen(0, '127.0.0.1', () => {
+      const address = server.address();
+      server.close(() => done(address !== null && typeof address === 'object' ? address.port : 0));
+    });
+  });
+
+beforeAll(async () => {
+  const port = await freePort();
+  studio = demoStudio(work, ['nell-fane', 'imre-fane'], `http://chalkleaf.localhost:${port}${UNDER}`);
+  for (const args of [['issue', 'nell-fane'], ['build', '--only', 'nell-fane'], ['publish']]) {
+    const ran = studio.run(...args);
+    expect(ran.code, `${args.join(' ')}: ${ran.out}${ran.err}`).toBe(0);
+  }
+  const upload = join(studio.output, 'upload');
+  folder = readdirSync(upload).find((name) => /^[0-9a-f]{32}$/.test(name)) ?? '';
+  expect(folder).not.toBe('');
+  hosted = await serveByNginx(upload, UNDER, port);
+  cpSync(upload, stick, { recursive: true, dereference: true });
+  browser = await openBrowser();
+  const sheet = await browser.newPage();
+  await sheet.goto(pathToFileURL(join(studio.output, 'private', 'desk', 'hand-over', 'nell-fane.html')).href);
+  link = /http\S+/.exec(await sheet.locator('textarea').inputValue())?.[0] ?? '';
+  await sheet.close();
+}, 240_000);
+
+afterAll(async () => {
+  await browser?.close();
+  await hosted?.close();
+  rmSync(work, { recursive: true, force: true });
+});
+
+/** What a page complains of, and what it asks of anybody but its own host. */
+async function watch(
+  context: BrowserContext,
+): Promise<{ readonly page: Page; readonly heard: () => readonly string[] }> {
+  const page = await context.newPage();
+  const heard = listenTo(page);
+  return {
+    page,
+    heard: () => [
+      ...heard.complaints,
+      ...heard.requests.filter((url) => !/^(data|file|blob):/.test(url) && new URL(url).port !== new URL(link).port),
+    ],
+  };
+}
+
+/** What can be read on the page, and not what else it carries. */
+const shownText = (page: Page): Promise<string> =>
+  page.evaluate(() => {
+    const shown = [...document.querySelectorAll('h1, p, button, label')].filter((one) => one.checkVisibility());
+    return shown.map(({ textContent }) => textContent).join('\n');
+  });
+
+const seesOwn = (page: Page): Promise<void> =>
+  expect
+    .poll(async () => (await page.locator('h1').first().textContent())?.includes('Nell'), { timeout: 20_000 })
+    .toBe(true);
+
+test('the message carries the address under the sub-path, and the folder nobody guesses', () => {
+  expect(link).toMatch(new RegExp(`^http://chalkleaf\\.localhost:\\d+${UNDER}${folder}/#`));
+});
+
+describe('under a sub-path, with the headers on', () => {
+  test('they come with every file; a sealed folder asks not to be listed, the library does not', async () => {
+    for (const path of ['', 'studio.css', 'exercises/plank.html', `${folder}/`, `${folder}/worker.js`]) {
+      const answer = await fetch(hosted.address + path);
+      const at = (name: string): string => answer.headers.get(name) ?? '';
+      expect(answer.status, path).toBe(200);
+      expect(at('content-security-policy'), path).toMatch(/^default-src 'none';.*frame-ancestors 'none'$/);
+      expect(at('content-security-policy'), path).not.toMatch(/unsafe|https?:|\*/);
+      expect(at('referrer-policy'), path).toBe('no-referrer');
+      expect(at('x-content-type-options'), path).toBe('nosniff');
+      expect(at('x-robots-tag'), path).toBe(path.startsWith(folder) ? 'noindex, nofollow, noarchive' : '');
+    }
+  });
+
+  test('a stranger walks through the library, and finds no booklet', async () => {
+    const context = await holdPhone(browser);
+    const { page, heard } = await watch(context);
+    await page.goto(hosted.address);
+    const links = await page.locator('a[href]').evaluateAll((all) => all.map((a) => (a as HTMLAnchorElement).href));
+    const own = [...new Set(links.map((href) => href.replace(/#.*/, '')))].filter((href) =>
+      href.startsWith(hosted.address),
+    );
+    expect(own.length).toBeGreaterThan(60);
+    expect(own.filter((href) => href.includes(folder))).toEqual([]);
+    for (const href of own.filter((_, index) => index % 9 === 0)) {
+      expect((await page.goto(href))?.status(), href).toBe(200);
+      expect(await page.locator('h1').count(), href).toBe(1);
+    }
+    expect(heard()).toEqual([]);
+    await context.close();
+  });
+
+  test('a stranger with the folder’s name and no key reads nothing of anybody', async () => {
+    const context = await holdPhone(browser);
+    const { page, heard } = await watch(context);
+    await page.goto(`${hosted.address}${folder}/`);
+    await page.waitForLoadState('networkidle');
+    const text = await page.locator('body').textContent();
+    expect(text?.length).toBeGreaterThan(10);
+    expect(await page.content()).not.toMatch(/Nell|Fane|Goblet|\bkg\b/i);
+    expect(heard()).toEqual([]);
+    await context.close();
+  });
+
+  test('the client opens the link, and again without a network', async () => {
+    const context = await holdPhone(browser);
+    const { page, heard } = await watch(context);
+    await page.goto(link);
+    await page.getByRole('button', { name: 'Open, and remember on this phone' }).click();
+    await seesOwn(page);
+    await page.evaluate(async () => {
+      await navigator.serviceWorker.ready;
+    });
+    await page.reload();
+    await seesOwn(page);
+    await expect
+      .poll(() => page.evaluate(() => navigator.serviceWorker.controller?.state ?? 'none'), { timeout: 20_000 })
+      .toBe('activated');
+    expect(heard()).toEqual([]);
+    await context.setOffline(true);
+    await page.goto(link);
+    await seesOwn(page);
+    await context.close();
+  });
+
+  test('with scripting off the library reads, and a sealed page says how to go on', async () => {
+    const context = await holdPhone(browser, { javaScript: false });
+    const page = await context.newPage();
+    await page.goto(`${hosted.address}exercises/plank.html`);
+    expect(await page.locator('main').textContent()).toContain('Plank');
+    await page.goto(`${hosted.address}${folder}/`);
+    expect((await page.locator('body').textContent())?.length).toBeGreaterThan(20);
+    expect(await page.content()).not.toContain('Nell');
+    await context.close();
+  });
+
+  test('a crawler is led to every page of the library and to no sealed folder', async () => {
+    const index = await (await fetch(hosted.address)).text();
+    const files = readdirSync(join(studio.output, 'upload'), { recursive: true, encoding: 'utf8' });
+    const telling = files.filter(
+      (path) => !path.startsWith(folder) && /\.(html|xml|txt|json|js|conf)$|_headers|htaccess/.test(path),
+    );
+    expect(telling.length).toBeGreaterThan(80);
+    for (const path of telling.filter((one) => !existsSync(join(studio.output, 'upload', one, '.')))) {
+      expect(readFileSync(join(studio.output, 'upload', path), 'utf8'), path).not.toContain(folder);
+    }
+    expect(index).toContain('exercises/plank.html');
+  });
+});
+
+test('from a stick: the library reads from the disk, and says nothing wrong', async () => {
+  const context = await holdPhone(browser);
+  const { page, heard } = await watch(context);
+  await page.goto(pathToFileURL(join(stick, 'index.html')).href);
+  await page.locator('a[href*="exercises/plank"]').first().click();
+  await page.waitForURL(/plank/);
+  expect(await page.locator('h1').textContent()).toContain('Plank');
+  expect(heard()).toEqual([]);
+  await context.close();
+});
+
+test('from a stick: a sealed page keeps to itself and says how to go on; the booklet in one file opens', async () => {
+  const context = await holdPhone(browser);
+  const { page, heard } = await watch(context);
+  await page.goto(`${pathToFileURL(join(stick, folder, 'index.html')).href}${new URL(link).hash}`);
+  await expect.poll(() => shownText(page), { timeout: 20_000 }).toMatch(/link your coach sent you|begins with https/);
+  expect(await shownText(page)).not.toContain('Nell');
+  await page.goto(pathToFileURL(join(studio.output, 'private', 'clients', 'nell-fane', 'booklet.html')).href);
+  await seesOwn(page);
+  expect(heard()).toEqual([]);
+  await context.close();
+});
