@@ -170,6 +170,10 @@ const HANDS = anyOf([...HAND_PLACES, ...HAND_PLACES.map((place) => `${place}s`)]
 
 const readHands = readClauses<OnSides<HandPlace | undefined>>('Hands', nothing(undefined), [
   {
+    form: /both (?:at|by|behind) (?:the )?(?<spot>left ear|right ear|neck)/,
+    make: (_, words) => nothing(namedIn(HAND_PLACES, words.of('spot'))),
+  },
+  {
     form: form(`${SIDE}(?:(?:on|at|to|by|behind) )?(?:the )?(?<place>${HANDS})`),
     make: (on, words) => putOn(on, words.sides, () => namedIn(HAND_PLACES, words.of('place')) ?? undefined),
   },
@@ -185,7 +189,7 @@ const heldIn = (words: Words): Held => {
 const IN_HAND = '(?:in )?(?:the )?(?:both hands|each hand|left hand|right hand)|on the floor|on floor';
 const AHEAD = `(?: (?<way>ahead|behind) ${CM})?`;
 const HIGH = '(?:,? ?(?<high>\\d{1,3})(?: ?cm)? high)?';
-const ENDS = '(feet|hands|wall|knees|back)';
+const ENDS = `(${anyOf(BAND_ENDS)})`;
 const STANDING = ['wall', 'chair', 'bench', 'box', 'step', 'blocks', 'mat'] as const;
 
 const isEnd = (word: string): word is BandEnd => BAND_ENDS.some((end) => end === word);
@@ -203,11 +207,14 @@ const readKit = readClauses<readonly PoseKit[]>(
   [
     { form: /none/, make: () => [] },
     {
-      form: form(`(?<kind>${anyOf(FREE_LOADS)}) (?<where>${IN_HAND})${AHEAD}`),
+      form: form(`(?<kind>${anyOf(FREE_LOADS)}) (?<over>upside down )?(?<where>${IN_HAND})${AHEAD}`),
       make: (kit, words) => {
         const kind = namedIn(FREE_LOADS, words.of('kind'));
         const { ahead } = placed(words);
-        return kind ? more(kit, { kind, held: heldIn(words), ...(ahead === undefined ? {} : { ahead }) }) : kit;
+        const upturned = words.of('over') === '' ? {} : { upturned: true as const };
+        return kind
+          ? more(kit, { kind, held: heldIn(words), ...(ahead === undefined ? {} : { ahead }), ...upturned })
+          : kit;
       },
     },
     {
@@ -225,10 +232,12 @@ const readKit = readClauses<readonly PoseKit[]>(
       },
     },
     {
-      form: form(`(?<kind>${anyOf(STANDING)})${HIGH}${AHEAD}`),
+      form: form(`(?<kind>${anyOf(STANDING)})(?<turned> turned)?${HIGH}${AHEAD}`),
       make: (kit, words) => {
         const kind = STANDING.find((one) => one === words.of('kind'));
-        return kind ? more(kit, { kind, ...placed(words) }) : kit;
+        return kind
+          ? more(kit, { kind, ...placed(words), ...(words.of('turned') === '' ? {} : { turned: true as const }) })
+          : kit;
       },
     },
   ],

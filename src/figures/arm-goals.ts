@@ -37,7 +37,12 @@ function bodyPlace(pose: Pose, spot: HandPlace, side: BodySide): Landmark | unde
     case 'chest':
       return onThorax(loaded ? 19 : 14, TRUNK - 12, z * (holdsTogether(pose) ? 4.5 : loaded ? 14 : 6));
     case 'shoulder':
-      return onThorax(loaded ? 14 : 9, TRUNK - 3, z * 15);
+      return holdsBar(pose) ? onThorax(13, TRUNK - 1, z * 18) : onThorax(loaded ? 14 : 9, TRUNK - 3, z * 15);
+    case 'left ear':
+    case 'right ear':
+      return { segment: 'head', at: [2, 5, (spot === 'right ear' ? 15 : -15) + z * 4.5] };
+    case 'neck':
+      return { segment: 'head', at: [-14, 2, z * 4.5] };
     case 'ribs':
       return onThorax(4, TRUNK * 0.42, z * 22);
     case 'belly':
@@ -98,8 +103,18 @@ function handGoals(pose: Pose, side: BodySide): readonly Goal[] {
     ];
   }
   const at = bodyPlace(pose, spot, side);
-  const bent = angle(`${side} wrist`, 0, 3);
-  return at ? [...AXES.map((axis) => place(grip(side), axis, 0, AT, { from: at })), bent] : [];
+  const racked = spot === 'shoulder' && holdsBar(pose);
+  const bent = [
+    angle(`${side} wrist`, racked ? 75 : 0, racked ? 6 : 3),
+    ...(racked ? [angle(`${side} shoulder flex`, 70, 3)] : []),
+    ...(spot === 'belly' && !holdsTogether(pose)
+      ? [
+          place(fingertip(side), X, 0, 2, { from: { segment: 'abdomen', at: [12, 3, 0] } }),
+          place(fingertip(side), UP, 0, 2, { from: { segment: 'abdomen', at: [12, 3, 0] } }),
+        ]
+      : []),
+  ];
+  return at ? [...AXES.map((axis) => place(grip(side), axis, 0, AT, { from: at })), ...bent] : [];
 }
 
 /** An arm with nothing to do hangs by its own weight, or lies beside who lies. */
@@ -121,7 +136,7 @@ function restGoals(pose: Pose, side: BodySide): readonly Goal[] {
 
 /** Hands on one piece are a hand's breadth apart; on a bar a little wider than the shoulders. */
 function togetherGoals(pose: Pose): readonly Goal[] {
-  const apart = holdsTogether(pose) ? 9 : holdsBar(pose) ? 54 : undefined;
+  const apart = holdsTogether(pose) ? 9 : holdsBar(pose) && pose.hands.left !== 'shoulder' ? 54 : undefined;
   if (apart === undefined) return [];
   const hung = BODY_SIDES.every((side) => pose.hands[side] === undefined && pose.shoulders[side].flex === undefined);
   return [

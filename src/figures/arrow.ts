@@ -1,9 +1,11 @@
 /** The one arrow of a drawing: the way of whatever moves furthest, beside it rather than over it. */
+
+import type { Mark, Spot } from '../model/picture.js';
 import type { Pose } from '../model/pose.js';
 import { type Camera, seen } from './camera.js';
 import { heldPieces } from './hold-kit.js';
 import { ankle, grip, headCentre, hipsMiddle, massCentre } from './landmarks.js';
-import { type Mark, openLine, type Spot, smoothLine } from './picture.js';
+import { openLine, smoothLine } from './outlines.js';
 import { type Body, type Landmark, placeOf } from './skeleton.js';
 import { add, times, type Vector } from './vector.js';
 

@@ -36,6 +36,11 @@ function ofLimb(part: LimbSupport, side: BodySide): readonly Bearing[] {
       ];
     case 'heel':
       return [{ at: heel(side), off: 0 }];
+    case 'instep':
+      return [
+        { at: ankle(side), off: 4.6 },
+        { at: toeTip(side), off: 1.5 },
+      ];
     case 'knee':
       return [{ at: kneeCentre(side), off: KNEE_ROUND }];
     case 'hand':
@@ -69,6 +74,10 @@ function ofTrunk(part: TrunkSupport): readonly Bearing[] {
         { at: chestFront, off: 10 },
         { at: bellyCentre, off: SEAT_ROUND },
       ];
+    case 'hips':
+      return [{ at: bellyCentre, off: SEAT_ROUND }];
+    case 'forehead':
+      return [{ at: { segment: 'head', at: [4, 13, 0] }, off: 6.5 }];
     case 'left side':
       return [
         { at: hipJoint('left'), off: 9 },

@@ -1,13 +1,30 @@
 /** Bodies on the way from one position to the next: angles part of the way, with what bears the body kept where it bears. */
-import type { Contact } from '../model/pose.js';
+import { BODY_SIDES, type BodySide, type Contact } from '../model/pose.js';
 import { bearingsOf } from './bearing.js';
 import { FIRM, floorGoals, place, rangeGoals } from './body-goals.js';
+import { elbow, shoulder } from './landmarks.js';
 import type { PosedBody } from './pose-body.js';
 import { ANGLES, type Body, type Posture, placeOf } from './skeleton.js';
 import { type Goal, solvePosture } from './solve-posture.js';
-import { aboutLine, between, both, dot, lengthOf, type Turn, times, turned, UP, type Vector } from './vector.js';
+import {
+  aboutLine,
+  add,
+  between,
+  both,
+  dot,
+  lengthOf,
+  minus,
+  type Turn,
+  times,
+  turned,
+  UP,
+  unit,
+  type Vector,
+} from './vector.js';
 
 const KEPT = 6;
+/** Arms sweep by the shortest way, whatever their angles do. */
+const LOOSE = 0.4;
 const AXES: readonly Vector[] = [[1, 0, 0], UP, [0, 0, 1]];
 
 /** Part of the way from one turn to another, by the shortest. */
@@ -23,6 +40,17 @@ function partTurn(from: Turn, to: Turn, share: number): Turn {
   const cosine = (change[0][0] + change[1][1] + change[2][2] - 1) / 2;
   if (sine < 1e-9) return cosine > 0 ? to : from;
   return both(aboutLine(times(spin, (Math.atan2(sine, cosine) * share) / (2 * sine))), from);
+}
+
+const along = (body: Body, side: BodySide): Vector => minus(placeOf(body, elbow(side)), placeOf(body, shoulder(side)));
+
+/** Part of the way from one direction to another of the same length, round by the shortest. */
+function partWay(a: Vector, b: Vector, share: number): Vector {
+  const length = lengthOf(a);
+  const angle = Math.acos(Math.min(1, Math.max(-1, dot(unit(a), unit(b)))));
+  if (angle < 1e-3 || Math.PI - angle < 1e-2) return between(a, b, share);
+  const [u, v] = [Math.sin((1 - share) * angle), Math.sin(share * angle)];
+  return times(unit(add(times(unit(a), u), times(unit(b), v))), length);
 }
 
 const same = (a: Contact, b: Contact): boolean => a.part === b.part && a.side === b.side && a.on === b.on;
@@ -43,9 +71,14 @@ export function bodyBetween(from: PosedBody, to: PosedBody, share: number): Body
         return AXES.map((axis) => place(at, axis, dot(spot, axis), FIRM));
       }),
     ),
-    ...ANGLES.map(
-      (_, index): Goal => ({ kind: 'angle', index, target: guess.angles[index] ?? 0, bound: 'exactly', weight: KEPT }),
-    ),
+    ...ANGLES.map((name, index): Goal => {
+      const weight = name.includes('shoulder') ? LOOSE : KEPT;
+      return { kind: 'angle', index, target: guess.angles[index] ?? 0, bound: 'exactly', weight };
+    }),
+    ...BODY_SIDES.flatMap((side) => {
+      const arm = partWay(along(from.body, side), along(to.body, side), share);
+      return AXES.map((axis) => place(elbow(side), axis, dot(arm, axis), 2, { from: shoulder(side) }));
+    }),
     ...rangeGoals(),
     ...floorGoals(),
     ...AXES.map((axis) => place({ segment: 'pelvis', at: [0, 0, 0] }, axis, dot(guess.at, axis), 0.1)),

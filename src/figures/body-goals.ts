@@ -9,11 +9,14 @@ import {
   heel,
   hipsMiddle,
   kneeCentre,
+  knuckles,
   nose,
+  palm,
   pelvisAhead,
   pelvisRight,
   shoulder,
   shouldersMiddle,
+  thoraxRight,
   toeTip,
   wrist,
 } from './landmarks.js';
@@ -74,11 +77,19 @@ function surfaceGoals(pose: Pose, contact: Contact): readonly Goal[] {
   if (contact.on === 'wall') {
     const wall = aheadOf(pose, 'wall') ?? 0;
     const inward = wall >= 0 ? -1 : 1;
-    return bearingsOf(contact).map(({ at, off }) => place(at, X, wall + inward * off, FIRM));
+    const flat = bearingsOf(contact).map(({ at, off }) => place(at, X, wall + inward * off, FIRM));
+    return contact.part === 'hand' && contact.side ? [...flat, ...fingersUp(contact.side)] : flat;
   }
   const high = heightOf(pose, contact.on);
   return bearingsOf(contact).map(({ at, off }) => place(at, UP, high + off, FIRM));
 }
+
+/** A hand on a wall is about as high as the chest, fingers upwards, unless more is said. */
+const fingersUp = (side: BodySide): readonly Goal[] => [
+  place(knuckles(side), UP, 7, 3, { from: palm(side) }),
+  place(palm(side), UP, -10, 0.3, { from: shoulder(side) }),
+  place(palm(side), RIGHTWARD, 0, 0.3, { from: shoulder(side) }),
+];
 
 const sameSpot = (a: Contact, b: Contact): boolean =>
   a.side === b.side && a.on === b.on && (a.part === b.part || (isFoot(a) && isFoot(b)));
@@ -88,7 +99,7 @@ function spotGoals(pose: Pose, contact: Contact, before: Before | undefined): re
   const stood = before?.pose.contacts.find((one) => sameSpot(one, contact));
   const feetMoved =
     isFoot(contact) && contact.side !== undefined && before !== undefined && footMoves(pose, before, contact.side);
-  if (before && stood && !feetMoved) {
+  if (before && stood && !feetMoved && !slides(pose, before.pose, contact)) {
     const spot =
       stood.part === contact.part
         ? spotOf(contact)
@@ -103,6 +114,12 @@ function spotGoals(pose: Pose, contact: Contact, before: Before | undefined): re
   const ahead = contact.on === 'wall' ? undefined : aheadOf(pose, contact.on);
   return ahead === undefined ? [] : [place(spotOf(contact), X, ahead, 3)];
 }
+
+/** What lies against a wall slides along it where the arms, or the whole body, are said to move. */
+const slides = (pose: Pose, was: Pose, contact: Contact): boolean =>
+  contact.on === 'wall' &&
+  (contact.side === undefined ||
+    (contact.part !== 'foot' && (pose.shoulders !== was.shoulders || pose.hands !== was.hands)));
 
 const isPlaced = (pose: Pose, side: BodySide): boolean =>
   pose.feet[side].ahead !== undefined || pose.feet[side].out !== undefined;
@@ -169,12 +186,20 @@ export function trunkGoals(pose: Pose): readonly Goal[] {
     place(shouldersMiddle, right, 0, trunk.sideBend === undefined ? square : 0.05, { from: hipsMiddle }),
     place(pelvisRight, UP, right[1] * 10, square, { from: hipsMiddle }),
     place(pelvisRight, forward, 0, square, { from: hipsMiddle }),
+    ...(liesFlat(pose)
+      ? [place(pelvisRight, UP, 0, 2, { from: hipsMiddle }), place(thoraxRight, UP, 0, 2, { from: shouldersMiddle })]
+      : []),
     ...(trunk.lying ? [place(pelvisAhead, turn[1], 0, 0.02, { from: hipsMiddle })] : []),
     angle('bend', trunk.bend ?? 0, trunk.bend === undefined ? STIFF : SAID),
     angle('side bend', trunk.sideBend ?? 0, trunk.sideBend === undefined ? STIFF : SAID),
     angle('twist', trunk.turn ?? 0, trunk.turn === undefined ? STIFF : SAID),
   ];
 }
+
+const liesFlat = (pose: Pose): boolean =>
+  pose.trunk.tip === undefined &&
+  pose.trunk.turn === undefined &&
+  pose.contacts.some(({ part }) => part === 'back' || part === 'shoulders' || part === 'belly');
 
 const GAZE: Readonly<Record<'ahead' | 'up' | 'down', number>> = { ahead: 0, up: 1, down: -1 };
 
@@ -263,10 +288,25 @@ export function balanceGoals(pose: Pose, carried: Extract<Goal, { kind: 'mass' }
   if (pose.moving || isLying(pose) || pose.contacts.length === 0) return [];
   if (pose.contacts.some(({ on, part }) => on === 'wall' || part === 'seat')) return [];
   const over = pose.contacts.flatMap((contact) => supportEnds(contact));
+  const { left, right } = footSpots(pose);
   const stride = pose.feet.left.ahead !== undefined || pose.feet.right.ahead !== undefined;
   return [
-    { kind: 'mass', over, direction: X, slack: stride ? 8 : 5, weight: 2.5, carried },
-    { kind: 'mass', over, direction: RIGHTWARD, slack: 1, weight: 2.5, carried },
+    {
+      kind: 'mass',
+      over,
+      direction: X,
+      slack: stride ? Math.max(8, Math.abs(left[0] - right[0]) * 0.3) : 5,
+      weight: 2.5,
+      carried,
+    },
+    {
+      kind: 'mass',
+      over,
+      direction: RIGHTWARD,
+      slack: Math.max(1, Math.abs(left[1] - right[1]) * 0.5 - 8),
+      weight: 2.5,
+      carried,
+    },
   ];
 }
 

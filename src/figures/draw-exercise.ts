@@ -2,27 +2,20 @@
  * An exercise's positions → pictures: each alone, and all in a row from left to right, each with where the body was
  * before it and the way from there.
  */
-import type { BodySide, Pose } from '../model/pose.js';
+
+import type { Exercise } from '../model/exercise.js';
+import { type Box, type Drawing, type Mark, type Position, type Row, type RowPlace, WIDTHS } from '../model/picture.js';
+import type { BodySide, Pose, View } from '../model/pose.js';
 import { freeWeights, isHeldBy } from './arm-goals.js';
 import { arrowMarks } from './arrow.js';
 import { bodyBetween } from './between-bodies.js';
 import { cameraFor } from './camera.js';
-import { drawBody } from './draw-body.js';
-import { drawKit, matMarks } from './draw-kit.js';
+import { type Alike, alikeIn, drawBody } from './draw-body.js';
+import { drawKit, furnitureMarks, matMarks } from './draw-kit.js';
 import type { Grasp } from './flesh.js';
-import { type Box, boxOf, type Mark, openLine, type Picture, shifted, WIDTHS } from './picture.js';
+import { motionOf } from './motion.js';
+import { boxOf, openLine, shifted } from './outlines.js';
 import { type PosedBody, poseBodies } from './pose-body.js';
-
-export interface Position {
-  readonly name: string;
-  readonly picture: Picture;
-}
-
-export interface Drawing {
-  readonly positions: readonly Position[];
-  /** All positions in a row. */
-  readonly row: Picture;
-}
 
 /** Between positions in a row, in centimetres. */
 const GAP = 16;
@@ -42,77 +35,119 @@ export const graspIn =
     return held && !bears ? 'closed' : 'open';
   };
 
-/** Body and kit of one position, from far to near. */
-export function figureMarks({ pose, body }: PosedBody): readonly Mark[] {
+/** Body and kit of one position, from far to near. `alike` are limbs of which the farther one is hidden throughout. */
+function figureMarks({ pose, body }: PosedBody, alike: Alike): readonly Mark[] {
   const camera = cameraFor(pose.view);
-  return [...drawBody(body, camera, graspIn(pose)), ...drawKit(pose, body, camera)]
+  return [...drawBody(body, camera, graspIn(pose), alike), ...drawKit(pose, body, camera)]
     .sort((a, b) => a.nearness - b.nearness)
     .flatMap(({ marks }) => marks);
 }
 
-/** The same body, faint, where it was before. */
-function ghostMarks({ pose, body }: PosedBody): readonly Mark[] {
-  return drawBody(body, cameraFor(pose.view), graspIn(pose))
-    .flatMap(({ marks }) => marks)
-    .map((mark): Mark => ({ ...mark, weight: 'ghost', part: 'ghost' }));
-}
-
 const SHARES = [0, 0.25, 0.5, 0.75, 1];
 
-function positionMarks(posed: PosedBody, before: PosedBody | undefined): readonly Mark[] {
-  const figure = figureMarks(posed);
-  if (!before || before.pose.view !== posed.pose.view) return figure;
+function wayTo(posed: PosedBody, before: PosedBody | undefined): readonly Mark[] {
+  if (!before || before.pose.view !== posed.pose.view) return [];
   const bodies = SHARES.map((share) =>
     share === 0 ? before.body : share === 1 ? posed.body : bodyBetween(before, posed, share),
   );
-  return [...ghostMarks(before), ...figure, ...arrowMarks(posed.pose, bodies, cameraFor(posed.pose.view))];
+  return arrowMarks(posed.pose, bodies, cameraFor(posed.pose.view));
 }
 
-function grounded(pose: Pose, marks: readonly Mark[]): Picture {
-  const tight = boxOf(marks);
-  const low = -WIDTHS.near;
-  const box: Box = {
-    left: tight.left - MARGIN,
-    right: tight.right + MARGIN,
-    low: Math.min(low, tight.low - 2),
-    high: tight.high + MARGIN,
-  };
-  const ground: Mark = {
+interface Seen {
+  readonly posed: PosedBody;
+  readonly figure: readonly Mark[];
+  readonly furniture: readonly Mark[];
+  readonly arrow: readonly Mark[];
+  readonly box: Box;
+}
+
+function ground(left: number, right: number): Mark {
+  const y = -WIDTHS.far / 2;
+  return {
     paint: 'line',
     weight: 'far',
     part: 'room',
     outline: openLine([
-      [box.left, -WIDTHS.far / 2],
-      [box.right, -WIDTHS.far / 2],
+      [left, y],
+      [right, y],
     ]),
   };
-  return { marks: [ground, ...matMarks(pose, tight), ...marks], box };
 }
+
+const roomOf = ({ posed, figure, furniture }: Seen, box: Box): readonly Mark[] => [
+  ...(posed.pose.view === 'above' ? [] : [ground(box.left, box.right)]),
+  ...matMarks(posed.pose, boxOf(figure)),
+  ...furniture,
+];
+
+function spread(box: Box, more: Box): Box {
+  return {
+    left: Math.min(box.left, more.left),
+    right: Math.max(box.right, more.right),
+    low: Math.min(box.low, more.low),
+    high: Math.max(box.high, more.high),
+  };
+}
+
+const framed = (tight: Box, view: View): Box => ({
+  left: tight.left - MARGIN,
+  right: tight.right + MARGIN,
+  low: view === 'above' ? tight.low - MARGIN : Math.min(-WIDTHS.near, tight.low - 2),
+  high: tight.high + MARGIN,
+});
 
 /** Nothing where an exercise has no table of positions. */
-export function drawExercise(poses: readonly Pose[]): Drawing | null {
+export function drawExercise({ poses, facts }: Pick<Exercise, 'poses' | 'facts'>): Drawing | null {
   const bodies = poseBodies(poses);
-  const positions = bodies.map(
-    (posed, index): Position => ({
-      name: posed.pose.name,
-      picture: grounded(posed.pose, positionMarks(posed, bodies[index - 1])),
-    }),
+  const alike = alikeIn(
+    bodies.map(({ pose, body }) => ({ body, camera: cameraFor(pose.view), graspOf: graspIn(pose) })),
   );
-  return positions.length === 0 ? null : { positions, row: inARow(positions.map(({ picture }) => picture)) };
+  const seen = bodies.map((posed, index): Seen => {
+    const before = bodies[index - 1];
+    const figure = figureMarks(posed, alike);
+    const furniture = furnitureMarks(posed.pose, bodies);
+    const arrow = wayTo(posed, before);
+    const ghost = before && before.pose.view === posed.pose.view ? figureMarks(before, alike) : [];
+    return {
+      posed,
+      figure,
+      furniture,
+      arrow,
+      box: framed(boxOf([...figure, ...furniture, ...arrow, ...ghost]), posed.pose.view),
+    };
+  });
+  const [first] = seen;
+  if (!first) return null;
+  const positions = seen.map((one): Position => {
+    const box = framed(boxOf([...one.figure, ...one.furniture]), one.posed.pose.view);
+    return { name: one.posed.pose.name, picture: { marks: [...roomOf(one, box), ...one.figure], box } };
+  });
+  const swept = positions.map(({ picture }) => picture.box).reduce(spread);
+  const moving = [...roomOf(first, swept), ...first.figure];
+  return { positions, row: inARow(seen), motion: motionOf(bodies, moving, swept, facts.tempo) };
 }
 
-function inARow(pictures: readonly Picture[]): Picture {
+const moved = (marks: readonly Mark[], by: number): readonly Mark[] =>
+  marks.map((mark): Mark => ({ ...mark, outline: shifted(mark.outline, [by, 0]) }));
+
+function inARow(seen: readonly Seen[]): Row {
   let right = 0;
-  const marks: Mark[] = [];
-  let low = 0;
-  let high = 0;
-  pictures.forEach(({ box, marks: own }, index) => {
+  const shifts: number[] = [];
+  const places = seen.map((one, index): RowPlace => {
+    const { posed, figure, arrow, box } = one;
     const start = index === 0 ? 0 : right + GAP;
     const by = start - box.left;
-    marks.push(...own.map((mark): Mark => ({ ...mark, outline: shifted(mark.outline, [by, 0]) })));
+    const before = seen[index - 1];
+    const ghost = before && before.posed.pose.view === posed.pose.view;
     right = start + box.right - box.left;
-    low = Math.min(low, box.low);
-    high = Math.max(high, box.high);
+    shifts.push(by);
+    return {
+      room: moved(roomOf(one, box), by),
+      ...(ghost ? { ghost: { of: index - 1, by: [by - (shifts[index - 1] ?? 0), 0] } } : {}),
+      figure: moved(figure, by),
+      arrow: moved(arrow, by),
+    };
   });
-  return { marks, box: { left: 0, right, low, high } };
+  const whole = seen.map(({ box }) => box).reduce(spread);
+  return { places, box: { left: 0, right, low: whole.low, high: whole.high } };
 }

@@ -1,22 +1,14 @@
 /** Kit → marks: what is held, what stands on the floor, what is stretched between hands and feet. */
-import { BODY_SIDES, type Contact, type Pose, type PoseKit } from '../model/pose.js';
+
+import type { Box, Mark, Outline, Paint, Spot, Weight } from '../model/picture.js';
+import { type BandEnd, BODY_SIDES, type BodySide, type Contact, type Pose, type PoseKit } from '../model/pose.js';
 import { spotOf } from './bearing.js';
-import { type Camera, nearness, seen } from './camera.js';
-import type { Limb } from './draw-body.js';
+import { type Camera, cameraFor, nearness, seen } from './camera.js';
+import { armNearness, type Limb } from './draw-body.js';
 import { BALL_RADIUS, type HeldPiece, heldPieces, TO_HANDLE } from './hold-kit.js';
 import { ball, grip, kneeCentre, middleBack } from './landmarks.js';
-import {
-  type Box,
-  circle,
-  closedLine,
-  type Mark,
-  type Outline,
-  openLine,
-  type Paint,
-  type Spot,
-  smoothLine,
-  type Weight,
-} from './picture.js';
+import { circle, closedLine, openLine, smoothLine } from './outlines.js';
+import type { PosedBody } from './pose-body.js';
 import { type Stood, stoodIn } from './scene.js';
 import { type Body, placeOf } from './skeleton.js';
 import { add, between, times, type Vector } from './vector.js';
@@ -79,7 +71,7 @@ function dumbbellMarks(piece: HeldPiece, camera: Camera, part: string): readonly
 export const PLATE_RADIUS = 22.5;
 const BAR_HALF = 90;
 
-function barLimb(pose: Pose, body: Body, camera: Camera, held: 'both' | 'back' | 'floor'): Limb {
+function barLimb(body: Body, camera: Camera, held: 'both' | 'back' | 'floor'): Limb {
   const middle: Vector =
     held === 'floor'
       ? [6, PLATE_RADIUS, 0]
@@ -117,12 +109,20 @@ function barLimb(pose: Pose, body: Body, camera: Camera, held: 'both' | 'back' |
   return { nearness: held === 'back' ? -2 : 3, marks };
 }
 
-function bandSpots(pose: Pose, body: Body, end: 'feet' | 'hands' | 'wall' | 'knees' | 'back'): readonly Vector[] {
+function bandSpots(pose: Pose, body: Body, end: BandEnd): readonly Vector[] {
   switch (end) {
     case 'feet':
       return BODY_SIDES.map((side) => placeOf(body, ball(side)));
+    case 'left foot':
+      return [placeOf(body, ball('left'))];
+    case 'right foot':
+      return [placeOf(body, ball('right'))];
     case 'hands':
       return BODY_SIDES.map((side) => placeOf(body, grip(side)));
+    case 'left hand':
+      return [placeOf(body, grip('left'))];
+    case 'right hand':
+      return [placeOf(body, grip('right'))];
     case 'knees':
       return BODY_SIDES.map((side) => placeOf(body, kneeCentre(side)));
     case 'back':
@@ -136,12 +136,7 @@ function bandSpots(pose: Pose, body: Body, end: 'feet' | 'hands' | 'wall' | 'kne
   }
 }
 
-function bandLimb(
-  pose: Pose,
-  body: Body,
-  camera: Camera,
-  ends: readonly ['feet' | 'hands' | 'wall' | 'knees' | 'back', 'feet' | 'hands' | 'wall' | 'knees' | 'back'],
-): Limb {
+function bandLimb(pose: Pose, body: Body, camera: Camera, ends: readonly [BandEnd, BandEnd]): Limb {
   const [from, to] = [bandSpots(pose, body, ends[0]), bandSpots(pose, body, ends[1])];
   const [left, right] = from;
   const lines =
@@ -155,20 +150,27 @@ function bandLimb(
   return { nearness: near + 12, marks };
 }
 
-/** The middle of what stands somewhere: as said, or under what bears on it. */
-function middleOf(stood: Stood, pose: Pose, body: Body): number {
+/** The middle of what stands somewhere: as said, or under what first bears on it. */
+function middleOf(stood: Stood, bodies: readonly PosedBody[]): number {
   if (stood.ahead !== undefined) return stood.ahead;
-  const bearing = pose.contacts.filter((contact: Contact) => contact.on === stood.kind);
-  const spots = bearing.map((contact) => placeOf(body, spotOf(contact))[0]);
-  return spots.length === 0 ? 0 : spots.reduce((sum, x) => sum + x, 0) / spots.length;
+  for (const { pose, body } of bodies) {
+    const bearing = pose.contacts.filter((contact: Contact) => contact.on === stood.kind);
+    const spots = bearing.map((contact) => placeOf(body, spotOf(contact))[0]);
+    if (spots.length > 0) return spots.reduce((sum, x) => sum + x, 0) / spots.length;
+  }
+  return 0;
 }
+
+/** What stands about the figure in one of its positions; `bodies` are all of them, since it stays where it is. */
+export const furnitureMarks = (pose: Pose, bodies: readonly PosedBody[]): readonly Mark[] =>
+  stoodIn(pose).flatMap((stood) => furniture(stood, middleOf(stood, bodies), cameraFor(pose.view)));
 
 const HALF_WIDTHS = { chair: 20, bench: 45, box: 24, step: 24, blocks: 9 } as const;
 
-function furniture(stood: Stood, pose: Pose, body: Body, camera: Camera): readonly Mark[] {
+function furniture(stood: Stood, ahead: number, camera: Camera): readonly Mark[] {
   const part = 'room';
   const turned = Math.abs(camera.across[0]) < 0.3;
-  const x = turned ? 0 : middleOf(stood, pose, body) * camera.across[0];
+  const x = turned ? 0 : ahead * camera.across[0];
   const { kind, high } = stood;
   const rect = (left: number, right: number, low: number, top: number): Outline =>
     closedLine([
@@ -244,17 +246,19 @@ const BACK_HELD = 60;
 
 function chairMarks(
   x: number,
-  { high }: Stood,
+  stood: Stood,
   turned: boolean,
   solid: (outline: Outline) => readonly Mark[],
   rect: (left: number, right: number, low: number, top: number) => Outline,
   part: string,
 ): readonly Mark[] {
   const half = HALF_WIDTHS.chair;
+  const { high } = stood;
   const held = high > BACK_HELD;
   const seat = held ? SEAT_HEIGHT : high;
   const top = held ? high : seat + 42;
-  const [back, front] = held ? [x, x + 2 * half] : [x - half - 3, x + half];
+  const other = stood.turned ? -1 : 1;
+  const [back, front] = held ? [x, x + 2 * half * other] : [x - (half + 3) * other, x + half * other];
   if (turned) {
     return [
       ...solid(rect(x - half, x + half, seat + 12, top)),
@@ -294,12 +298,12 @@ function chairMarks(
       'line',
       'near',
       openLine([
-        [front - 2, seat - 4],
+        [front - 2 * other, seat - 4],
         [front, 0],
       ]),
       part,
     ),
-    ...solid(rect(back, front, seat - 4, seat)),
+    ...solid(rect(Math.min(back, front), Math.max(back, front), seat - 4, seat)),
   ];
 }
 
@@ -321,18 +325,24 @@ export const matMarks = (pose: Pose, box: Box): readonly Mark[] =>
       ]
     : [];
 
+/** A bell that leans on the forearm is nearer the viewer than the arm on the near side; one that hangs has the hand before it. */
+function leaning(pose: Pose, piece: HeldPiece, body: Body, camera: Camera, side: BodySide): number {
+  const arm = armNearness(body, camera, side);
+  if (pose.hands[side] === undefined || piece.kind === 'dumbbell' || piece.way[1] > -0.6) return arm - 0.1;
+  return arm + (Math.abs(piece.way[2]) > 0.2 ? Math.sign(arm) * 0.1 : -0.1);
+}
+
 export function drawKit(pose: Pose, body: Body, camera: Camera): readonly Limb[] {
-  const room = stoodIn(pose).map((stood): Limb => ({ nearness: -200, marks: furniture(stood, pose, body, camera) }));
   const pieces = heldPieces(pose, body).map((piece, index): Limb => {
     const part = partOfPiece(piece, index);
     const marks = piece.kind === 'bell' ? bellMarks(piece, camera, part) : dumbbellMarks(piece, camera, part);
-    const hands = piece.hands.map((side) => nearness(camera, placeOf(body, grip(side))));
-    return { nearness: hands.length === 0 ? 0.5 : hands.length === 1 ? (hands[0] ?? 0) * 0.6 : 1, marks };
+    const hands = piece.hands.map((side) => leaning(pose, piece, body, camera, side));
+    return { nearness: hands.length === 0 ? 0.5 : hands.length === 1 ? (hands[0] ?? 0) : 1, marks };
   });
   const rest = pose.kit.flatMap((item: PoseKit): readonly Limb[] => {
-    if (item.kind === 'bar') return [barLimb(pose, body, camera, item.held)];
+    if (item.kind === 'bar') return [barLimb(body, camera, item.held)];
     if (item.kind === 'band') return [bandLimb(pose, body, camera, item.ends)];
     return [];
   });
-  return [...room, ...pieces, ...rest];
+  return [...pieces, ...rest];
 }

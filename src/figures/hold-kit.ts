@@ -52,7 +52,8 @@ function wayOf(pose: Pose, body: Body, item: FreeWeight, side: BodySide, togethe
   const spot = pose.hands[side];
   const forearm = unit(minus(placeOf(body, wrist(side)), placeOf(body, elbow(side))));
   if (item.kind === 'dumbbell') return together ? DOWN : Math.abs(forearm[1]) > 0.7 ? [1, 0, 0] : DOWN;
-  if (spot === 'head') return [0, 1, 0];
+  if (item.upturned || spot === 'head' || spot === 'neck' || spot === 'left ear' || spot === 'right ear')
+    return [0, 1, 0];
   // Upright, the forearm takes the bell's weight on its outer side.
   if (forearm[1] > 0.6 && !together) return unit([-0.55, -1, out(side) * 0.5]);
   if (together && spot === 'chest') return unit([0.25, -1, 0]);

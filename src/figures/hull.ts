@@ -1,5 +1,5 @@
 /** The outline round a few circles, as if a band were stretched about them. */
-import type { Command, Outline, Spot } from './picture.js';
+import type { Command, Outline, Spot } from '../model/picture.js';
 
 export interface Disc {
   readonly at: Spot;

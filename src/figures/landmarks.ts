@@ -49,7 +49,7 @@ const onThorax = (x: number, y: number, z: number): Landmark => ({ segment: 'tho
 export const shouldersMiddle = onThorax(0, TRUNK, 0);
 export const thoraxBase = onThorax(0, MID_BACK, 0);
 export const breastbone = onThorax(11.5, TRUNK - 9, 0);
-export const thoraxRight = onThorax(0, MID_BACK, 10);
+export const thoraxRight = onThorax(0, TRUNK, 10);
 export const thoraxAhead = onThorax(10, MID_BACK, 0);
 export const ribs = (side: BodySide): Landmark => onThorax(3, TRUNK * 0.62, right(side) * 19);
 export const shoulderFront = (side: BodySide): Landmark => onThorax(9, TRUNK - 4, right(side) * 13);

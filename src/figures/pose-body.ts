@@ -49,6 +49,7 @@ interface Guess {
   readonly shoulder: number;
   readonly out: number;
   readonly elbow: number;
+  readonly wrist: number;
 }
 
 const WORLD: Readonly<Partial<Record<HandPlace, number>>> = { up: 180, ahead: 90, down: 0, floor: 20, bell: 20 };
@@ -59,6 +60,9 @@ const BENT: Readonly<Partial<Record<HandPlace, readonly [shoulder: number, elbow
   belly: [5, 95],
   hip: [-20, 80],
   head: [110, 130],
+  'left ear': [90, 120],
+  'right ear': [90, 120],
+  neck: [130, 140],
   thigh: [25, 20],
   knee: [40, 10],
   shin: [40, 5],
@@ -67,26 +71,42 @@ const BENT: Readonly<Partial<Record<HandPlace, readonly [shoulder: number, elbow
 /** Degrees to begin the search from, so that it ends where a person would. */
 function guessFor(pose: Pose, side: BodySide): Guess {
   const { lying, lean = lying === 'face up' ? -90 : lying === 'face down' ? 90 : 0 } = pose.trunk;
-  const bears = (part: Contact['part']): boolean => pose.contacts.some((one) => one.part === part && one.side === side);
+  const bears = (part: Contact['part']): boolean =>
+    pose.contacts.some((one) => one.part === part && (one.side === undefined || one.side === side));
+  const onWall = pose.contacts.some(({ on, side: its }) => on === 'wall' && its === side);
+  const onSide = lying?.endsWith('side down') === true;
   const hand = pose.hands[side];
   const world = hand && WORLD[hand];
   const bent = hand && BENT[hand];
   const [shoulder, elbow] = bears('forearm')
-    ? [lean, 90]
+    ? onSide
+      ? [0, 90]
+      : [onWall ? 90 + lean : lean, 90]
     : bears('hand')
-      ? [lean, 5]
+      ? [onWall ? 90 + lean : lean, 5]
       : world !== undefined
         ? [world + lean, 3]
         : (bent ?? [lying ? 5 : lean + 5, 15]);
-  const legs = bears('knee')
-    ? { hip: lean, knee: 90 }
-    : bears('foot')
-      ? lying === 'face up'
-        ? { hip: 50, knee: 90 }
-        : { hip: lean + (pose.knees[side] ?? 10) * (1 - SHANK_SHARE), knee: 10 }
-      : { hip: bears('toes') && !lying ? lean : 0, knee: 6 };
+  const legs =
+    bears('seat') && !lying
+      ? { hip: 90 + lean, knee: bears('foot') ? 90 : 10 }
+      : bears('knee')
+        ? { hip: onSide ? 0 : lean, knee: 90 }
+        : bears('foot')
+          ? lying === 'face up'
+            ? { hip: 50, knee: 90 }
+            : { hip: lean + (pose.knees[side] ?? 10) * (1 - SHANK_SHARE), knee: 10 }
+          : { hip: bears('toes') && !lying ? lean : 0, knee: 6 };
   const ankle = bears('foot') ? (pose.knees[side] ?? 0) * SHANK_SHARE : bears('toes') ? 10 : 0;
-  return { ...legs, ankle, toe: bears('toes') ? 45 : 0, shoulder, elbow, out: hand === 'out' ? 90 : 8 };
+  return {
+    ...legs,
+    ankle,
+    toe: bears('toes') ? 45 : 0,
+    shoulder,
+    elbow,
+    wrist: bears('hand') ? 80 : 0,
+    out: hand === 'out' || (onSide && bears('forearm')) ? 90 : 8,
+  };
 }
 
 function firstGuess(pose: Pose): Posture {
@@ -99,6 +119,7 @@ function firstGuess(pose: Pose): Posture {
     if (joint === 'elbow') return radians(pose.elbows[side] ?? guess.elbow);
     if (joint === 'hip flex') return radians(pose.hips[side].flex ?? guess.hip);
     if (joint === 'ankle') return radians(pose.ankles[side] ?? guess.ankle);
+    if (joint === 'wrist') return radians(guess.wrist);
     if (joint === 'toe') return radians(guess.toe);
     if (joint === 'shoulder flex') return radians(pose.shoulders[side].flex ?? guess.shoulder);
     if (joint === 'hip out') return radians(pose.hips[side].out ?? 4);
@@ -139,7 +160,7 @@ function saysAngle(pose: Pose, { pose: was }: Before, index: number): boolean {
   if (side !== 'left' && side !== 'right') return false;
   const joint = rest.join(' ');
   const bears = JSON.stringify(pose.contacts) !== JSON.stringify(was.contacts);
-  if (joint === 'elbow' || joint.startsWith('shoulder')) {
+  if (joint === 'elbow' || joint === 'wrist' || joint.startsWith('shoulder')) {
     return bears || pose.hands !== was.hands || pose.shoulders !== was.shoulders || pose.elbows !== was.elbows;
   }
   return bears || pose.knees !== was.knees || pose.hips !== was.hips || pose.trunk !== was.trunk;

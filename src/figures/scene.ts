@@ -22,6 +22,7 @@ export interface Stood {
   readonly high: number;
   /** Its middle (a wall's face), from where the feet first stand; unsaid, it stands under what bears on it. */
   readonly ahead?: number;
+  readonly turned: boolean;
 }
 
 export const stoodIn = (pose: Pose): readonly Stood[] =>
@@ -32,7 +33,12 @@ const isStanding = (item: PoseKit): item is Standing =>
 
 function stoodOf(item: Standing): Stood {
   const ahead = item.ahead ?? (item.kind === 'wall' ? WALL_AHEAD : undefined);
-  return { kind: item.kind, high: item.high ?? HEIGHTS[item.kind], ...(ahead === undefined ? {} : { ahead }) };
+  return {
+    kind: item.kind,
+    high: item.high ?? HEIGHTS[item.kind],
+    turned: item.turned === true,
+    ...(ahead === undefined ? {} : { ahead }),
+  };
 }
 
 /** Height of a surface; the wall is no floor. */

@@ -181,7 +181,7 @@ function moved(posture: Posture, step: Float64Array): Posture {
 export function solvePosture(guess: Posture, goals: readonly Goal[]): Body {
   let body = bodyOf(guess);
   let damping = 1e-2;
- 
+
   let { normal, gradient, cost } = measure(body, goals);
   for (let count = 0; count < MOST_STEPS; count += 1) {
     const step = stepOf(normal, gradient, damping);

@@ -9,13 +9,22 @@ export const BODY_SIDES = ['left', 'right'] as const;
 export type BodySide = (typeof BODY_SIDES)[number];
 export type OnSides<Value> = Readonly<Record<BodySide, Value>>;
 
-/** Seen with the head to the right, turned half towards the viewer, from the front, or from behind. */
-export const VIEWS = ['side', 'half', 'front', 'back'] as const;
+/** From the figure's right side, from between there and the front, from the front, from behind, or from the ceiling. */
+export const VIEWS = ['side', 'half', 'front', 'back', 'above'] as const;
 export type View = (typeof VIEWS)[number];
 
 /** Parts that come in pairs and can bear weight. */
-export const LIMB_SUPPORTS = ['foot', 'toes', 'heel', 'knee', 'hand', 'forearm', 'elbow'] as const;
-export const TRUNK_SUPPORTS = ['back', 'shoulders', 'seat', 'belly', 'left side', 'right side'] as const;
+export const LIMB_SUPPORTS = ['foot', 'toes', 'heel', 'instep', 'knee', 'hand', 'forearm', 'elbow'] as const;
+export const TRUNK_SUPPORTS = [
+  'back',
+  'shoulders',
+  'seat',
+  'belly',
+  'hips',
+  'forehead',
+  'left side',
+  'right side',
+] as const;
 export type LimbSupport = (typeof LIMB_SUPPORTS)[number];
 export type TrunkSupport = (typeof TRUNK_SUPPORTS)[number];
 
@@ -89,24 +98,40 @@ export const HAND_PLACES = [
   'shin',
   'floor',
   'bell',
+  // Both hands with one thing between them, about the head.
+  'left ear',
+  'right ear',
+  'neck',
 ] as const;
 export type HandPlace = (typeof HAND_PLACES)[number];
 
 export const FREE_LOADS = ['bell', 'dumbbell'] as const;
 /** In which hands something is: one, both on one piece, or a piece in each. */
 export type Held = BodySide | 'both' | 'each' | 'floor';
-export const BAND_ENDS = ['feet', 'hands', 'wall', 'knees', 'back'] as const;
+export const BAND_ENDS = [
+  'feet',
+  'hands',
+  'wall',
+  'knees',
+  'back',
+  'left foot',
+  'right foot',
+  'left hand',
+  'right hand',
+] as const;
 export type BandEnd = (typeof BAND_ENDS)[number];
 
 /** Kit in the picture. Places are centimetres ahead of where the feet first stand; heights above the floor. */
 export type PoseKit =
-  | { readonly kind: 'bell' | 'dumbbell'; readonly held: Held; readonly ahead?: number }
+  | { readonly kind: 'bell' | 'dumbbell'; readonly held: Held; readonly ahead?: number; readonly upturned?: true }
   | { readonly kind: 'bar'; readonly held: 'both' | 'back' | 'floor' }
   | { readonly kind: 'band'; readonly ends: readonly [BandEnd, BandEnd] }
   | {
       readonly kind: 'wall' | 'chair' | 'bench' | 'box' | 'step' | 'blocks' | 'mat';
       readonly ahead?: number;
       readonly high?: number;
+      /** A chair whose back is on the other side. */
+      readonly turned?: true;
     };
 
 export const POSE_COLUMNS = [

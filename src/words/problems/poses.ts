@@ -6,8 +6,8 @@ import { quoted, type Sayings } from './said.js';
 
 const WRITE: Readonly<Record<PoseColumn, string>> = {
   Position: 'a name, such as start or bottom',
-  View: 'side, half, front or back',
-  On: 'feet, left foot, toes, heels, knees, hands, forearms, elbows, seat, back, shoulders, belly, left side; with: on step; or: moving',
+  View: 'side, half, front, back or above',
+  On: 'feet, left foot, toes, heels, insteps, knees, hands, forearms, elbows, seat, back, shoulders, belly, hips, forehead, left side; with: on step; or: moving',
   Feet: 'apart 40; left ahead 60; right back 80; right out 70 (centimetres)',
   Trunk:
     'upright; lean 40; lean back 10; face up; face down; left side down; bend 20; arch 10; side bend left 15; turn right 30',
@@ -18,8 +18,8 @@ const WRITE: Readonly<Record<PoseColumn, string>> = {
   Shoulders: '90; back 20; out 60; across 10; turned in 40; any of them after left or right',
   Elbows: '90; straight; left 20, right 110',
   Hands:
-    'up, ahead, down, out; chest, shoulder, ribs, belly, hip, head, thigh, knee, shin, floor, bell; any after left or right',
-  Kit: 'bell in both hands; bell in right hand; dumbbell in each hand; bell on the floor ahead 30; bar in both hands; bar across the back; band from feet to hands; chair behind 30; step 20 high ahead 30; wall ahead 60; mat; none',
+    'up, ahead, down, out; chest, shoulder, ribs, belly, hip, head, thigh, knee, shin, floor, bell; any after left or right; both by right ear, both behind neck',
+  Kit: 'bell in both hands; bell in right hand; bell upside down in both hands; dumbbell in each hand; bell on the floor ahead 30; bar in both hands; bar across the back; band from feet to hands, band from right foot to right hand; chair behind 30; chair turned; step 20 high ahead 30; wall ahead 60; mat; none',
 };
 
 type ReadCodes = Extract<keyof ContentProblems, `pose-${string}`>;

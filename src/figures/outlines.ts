@@ -1,0 +1,85 @@
+/** Outlines made, moved and measured. */
+import type { Box, Command, Mark, Outline, Spot } from '../model/picture.js';
+
+const EMPTY: Box = { left: Infinity, right: -Infinity, low: Infinity, high: -Infinity };
+
+const grown = (box: Box, [x, y]: Spot): Box => ({
+  left: Math.min(box.left, x),
+  right: Math.max(box.right, x),
+  low: Math.min(box.low, y),
+  high: Math.max(box.high, y),
+});
+
+/** Where an arc from one spot to another, turning left, goes furthest to each side. */
+function bulges(from: Spot, { to, radius, large }: Extract<Command, { kind: 'arc' }>): readonly Spot[] {
+  const chord = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  if (chord === 0 || radius === 0) return [];
+  const off = Math.sqrt(Math.max(0, radius * radius - (chord / 2) ** 2)) * (large ? -1 : 1);
+  const [x, y] = [
+    (from[0] + to[0]) / 2 - (off * (to[1] - from[1])) / chord,
+    (from[1] + to[1]) / 2 + (off * (to[0] - from[0])) / chord,
+  ];
+  const start = Math.atan2(from[1] - y, from[0] - x);
+  const turn = (angle: number): number => ((angle % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
+  const whole = turn(Math.atan2(to[1] - y, to[0] - x) - start);
+  return [0, 1, 2, 3]
+    .map((quarter) => (quarter * Math.PI) / 2)
+    .filter((angle) => turn(angle - start) < whole)
+    .map((angle): Spot => [x + radius * Math.cos(angle), y + radius * Math.sin(angle)]);
+}
+
+/** What the marks take up, the width of their lines left out. */
+export function boxOf(marks: readonly Mark[]): Box {
+  let box = EMPTY;
+  for (const { outline } of marks) {
+    let at: Spot = [0, 0];
+    for (const command of outline) {
+      if (command.kind === 'close') continue;
+      const more = command.kind === 'curve' ? [command.by] : command.kind === 'arc' ? bulges(at, command) : [];
+      box = [...more, command.to].reduce(grown, box);
+      at = command.to;
+    }
+  }
+  return box;
+}
+
+export function shifted(outline: Outline, by: Spot): Outline {
+  const move = ([x, y]: Spot): Spot => [x + by[0], y + by[1]];
+  return outline.map((command) => {
+    switch (command.kind) {
+      case 'close':
+        return command;
+      case 'curve':
+        return { ...command, by: move(command.by), to: move(command.to) };
+      default:
+        return { ...command, to: move(command.to) };
+    }
+  });
+}
+
+export const openLine = (spots: readonly Spot[]): Outline =>
+  spots.map((to, index): Command => ({ kind: index === 0 ? 'move' : 'line', to }));
+
+export const closedLine = (spots: readonly Spot[]): Outline => [...openLine(spots), { kind: 'close' }];
+
+/** A smooth line through the middles of the legs between spots, from the first to the last. */
+export function smoothLine(spots: readonly Spot[]): Outline {
+  const [first, ...rest] = spots;
+  if (!first) return [];
+  const commands: Command[] = [{ kind: 'move', to: first }];
+  rest.forEach((spot, index) => {
+    const next = rest[index + 1];
+    if (!next) commands.push({ kind: 'line', to: spot });
+    else commands.push({ kind: 'curve', by: spot, to: [(spot[0] + next[0]) / 2, (spot[1] + next[1]) / 2] });
+  });
+  return commands;
+}
+
+export function circle([x, y]: Spot, radius: number): Outline {
+  return [
+    { kind: 'move', to: [x - radius, y] },
+    { kind: 'arc', to: [x + radius, y], radius, large: true },
+    { kind: 'arc', to: [x - radius, y], radius, large: true },
+    { kind: 'close' },
+  ];
+}

@@ -1,0 +1,107 @@
+/**
+ * A drawing as a list of marks in the order they are painted: outlines in centimetres on a person of 1.75 m, x to the
+ * right and y upwards from the floor, with what each is. Both the screen and the page are drawn from this one list.
+ */
+
+/** A point on the drawing's plane. */
+export type Spot = readonly [number, number];
+
+export type Command =
+  | { readonly kind: 'move'; readonly to: Spot }
+  | { readonly kind: 'line'; readonly to: Spot }
+  /** An arc of a circle, turning left (against the clock). */
+  | { readonly kind: 'arc'; readonly to: Spot; readonly radius: number; readonly large: boolean }
+  | { readonly kind: 'curve'; readonly by: Spot; readonly to: Spot }
+  | { readonly kind: 'close' };
+
+export type Outline = readonly Command[];
+
+/** How heavy a line is: what is near, what is far or only a detail, and where the body was before. */
+export type Weight = 'near' | 'far' | 'ghost';
+
+export type Paint =
+  /** The shape widened by its line, in ink: what stays seen of it round the paper laid over it is the line. */
+  | 'edge'
+  /** The shape itself in the colour of the page. */
+  | 'paper'
+  /** Its line alone, open. */
+  | 'line'
+  /** Filled with ink. */
+  | 'solid';
+
+export interface Mark {
+  readonly paint: Paint;
+  readonly weight: Weight;
+  readonly outline: Outline;
+  /** What it moves with, where the drawing can move. */
+  readonly part: string;
+}
+
+/** Line widths in centimetres at the figure's own size: shares of its height. */
+export const WIDTHS: Readonly<Record<Weight, number>> = { near: 0.02 * 175, far: 0.012 * 175, ghost: 0.0085 * 175 };
+
+export interface Box {
+  readonly left: number;
+  readonly right: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface Picture {
+  readonly marks: readonly Mark[];
+  readonly box: Box;
+}
+
+/** One picture of a body at rest, by the name its author gave the position. */
+export interface Position {
+  readonly name: string;
+  readonly picture: Picture;
+}
+
+/** The plane's own turn, stretch and shift: x' = a x + c y + e, y' = b x + d y + f. */
+export interface Shift {
+  readonly a: number;
+  readonly b: number;
+  readonly c: number;
+  readonly d: number;
+  readonly e: number;
+  readonly f: number;
+}
+
+/** How the marks of some parts move through one repetition, from where the first position has them. */
+export interface PartMove {
+  readonly parts: readonly string[];
+  /** In order; `at` is a share of the repetition, from 0 to 1. */
+  readonly steps: readonly { readonly at: number; readonly shift: Shift }[];
+}
+
+export interface Motion {
+  /** The first position alone; its box holds the whole repetition. */
+  readonly picture: Picture;
+  readonly moves: readonly PartMove[];
+  /** One repetition, at the exercise's own tempo. */
+  readonly seconds: number;
+}
+
+/** One position in a row. */
+export interface RowPlace {
+  /** What stands about it: painted first. */
+  readonly room: readonly Mark[];
+  /** The position before, drawn faintly in broken line under this one: its index, and how far it is moved to lie here. */
+  readonly ghost?: { readonly of: number; readonly by: Spot };
+  readonly figure: readonly Mark[];
+  /** The way from the position before: painted last. */
+  readonly arrow: readonly Mark[];
+}
+
+/** All positions in a row from left to right, each with where the body was before it and the way from there. */
+export interface Row {
+  readonly places: readonly RowPlace[];
+  readonly box: Box;
+}
+
+export interface Drawing {
+  readonly positions: readonly Position[];
+  readonly row: Row;
+  readonly motion: Motion;
+}
