@@ -2,7 +2,7 @@
 import type { CoverPart, Notice } from '../model/booklet.js';
 import { plainLine } from '../model/prose.js';
 import { layOutCode } from './code.js';
-import { type Block, block, linesOf, paragraph, rule, type Slug, withNext } from './lay-out-blocks.js';
+import { type Block, block, linesOf, lowered, paragraph, rule, type Slug, withNext } from './lay-out-blocks.js';
 import type { Chapter } from './lay-out-pages.js';
 import { layOutStopFrame } from './lay-out-stop-frame.js';
 import { layOutFeet } from './lay-out-tally.js';
@@ -57,7 +57,7 @@ export function layOutCover(cover: CoverPart, setting: Setting): Chapter {
     ...line('text', cover.programme),
     ...line('text', cover.dates),
     gapSlug(2),
-    ...(cover.weeks.length === 0 ? [] : [tally, ...line('label', setting.words.strokeAWeek)]),
+    ...(cover.weeks.length === 0 ? [] : [tally, ...line('label', setting.words.strokeAWeek).map(lowered), gapSlug(1)]),
   ];
   const lower = [
     ...withCode(

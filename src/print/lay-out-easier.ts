@@ -4,7 +4,7 @@ import type { ExerciseId } from '../model/identity.js';
 import { type Line, plainLine, plainText } from '../model/prose.js';
 import { sentence } from '../words/rule-words.js';
 import { columnOf, HANG, type Slug, slugsOf, together } from './lay-out-blocks.js';
-import { layOutLines, layOutParagraph, type StyledRun, styledLine, taggedRuns } from './lay-out-lines.js';
+import { layOutLines, layOutParagraph, readOn, type StyledRun, styledLine, taggedRuns } from './lay-out-lines.js';
 import { weekRuns } from './lay-out-week-runs.js';
 import { type Tag, tag } from './page.js';
 import { pageLink } from './page-link.js';
@@ -97,7 +97,9 @@ function itemSlugs(item: EasierItem, list: Tag, dash: boolean, tight: boolean, s
   const gap: StyledRun = { style: 'label', text: `${NO_BREAK}${NO_BREAK} `, tag: body };
   const lines =
     tight && doses.length === 1 ? [[...head, ...doses.flatMap((line) => [gap, ...line])]] : [head, ...doses];
-  const slugs = lines.flatMap((runs) => slugsOf(layOutParagraph(runs, column.width, measure), 'text', column.x));
+  const slugs = lines.flatMap((runs) =>
+    slugsOf(readOn(layOutParagraph(runs, column.width, measure)), 'text', column.x),
+  );
   const dashes = dash ? layOutLines([{ style: 'text', text: '–', tag: label }], column.width, measure) : [];
   return together(
     slugs.map((slug, i) =>

@@ -1,14 +1,14 @@
 /** An exercise on its page: titles of its sections in the margin, what to do beside them, stop signs framed. */
 import type { ExercisePart } from '../model/booklet.js';
 import { plainText } from '../model/prose.js';
-import { type Block, blankSlug, block, linesOf, paragraph, type Slug, title } from './lay-out-blocks.js';
+import { type Block, blankSlug, block, linesOf, paragraph, type Slug, title, withNext } from './lay-out-blocks.js';
 import { layOutEasier } from './lay-out-easier.js';
 import { layOutLines, type StyledRun, styledLine } from './lay-out-lines.js';
 import { columned, runIn } from './lay-out-list.js';
 import type { Chapter } from './lay-out-pages.js';
 import { layOutStopFrame } from './lay-out-stop-frame.js';
 import { weekRuns } from './lay-out-week-runs.js';
-import { moved, tag } from './page.js';
+import { type Box, moved, type Tag, tag } from './page.js';
 import { pageLink } from './page-link.js';
 import { exerciseTarget, type Setting } from './setting.js';
 import { LINE } from './sheet.js';
@@ -164,7 +164,24 @@ function airOf(sections: readonly Laid[], above: number, setting: Setting): Read
   return roomFirst < 0 ? new Set(AIR) : new Set([...airBefore(needed, roomFirst), ...rest.map(({ kind }) => kind)]);
 }
 
-export function layOutExercise(part: ExercisePart, setting: Setting): Chapter {
+/** A drawing over the words of an exercise, so many steps of the grid high and as wide as the text. */
+export interface Picture {
+  readonly lines: number;
+  /** What it shows, in the booklet's language. */
+  readonly alt: string;
+  /** From the top left corner of its field; every box carries the tag. */
+  readonly draw: (width: number, height: number, of: Tag) => readonly Box[];
+}
+
+/** With half a line of white above and below it. */
+function pictureSlug({ lines, alt, draw }: Picture, { measure }: Setting): Slug {
+  const of = tag('Figure', undefined, { alt });
+  const boxes = draw(measure.sheet.textWidth, lines * LINE, of).map((box) => moved(box, 0, LINE / 2));
+  return { lines: lines + 1, area: 'text', boxes, withNext: true };
+}
+
+/** `picture`: between what the exercise is and how it is done; the words below it keep their order and their grid. */
+export function layOutExercise(part: ExercisePart, setting: Setting, picture?: Picture): Chapter {
   const { measure } = setting;
   const heading = title(part.title, measure, {
     tag: tag('H2', undefined, setting.ownName),
@@ -172,13 +189,14 @@ export function layOutExercise(part: ExercisePart, setting: Setting): Chapter {
     level: 1,
   });
   const description = part.description.flatMap((line) => paragraph(styledLine(line, 'text', tag('P')), measure));
-  const above = linesOf([...heading, ...description]);
+  const shown = picture === undefined ? [] : [pictureSlug(picture, setting)];
+  const above = linesOf([...heading, ...description, ...shown]);
   const loose = laidSections(part, false, setting);
   const fits = above + linesOf(loose.flatMap(({ slugs }) => slugs)) <= measure.sheet.linesOnPage;
   const sections = fits ? loose : laidSections(part, true, setting);
   const air = airOf(sections, above, setting);
   const blocks: readonly Block[] = [
-    block([...heading, ...description]),
+    block(shown.length === 0 ? [...heading, ...description] : [...heading, ...withNext(description), ...shown]),
     ...sections.map(({ kind, slugs }) => block(slugs, { whole: true, before: air.has(kind) ? 1 : 0 })),
   ];
   return { start: setting.close ? 'flow' : 'page', running: part.title, blocks };

@@ -1,0 +1,62 @@
+/** A picture over an exercise's words: as high as it asks, on the grid, read by its own words, and nothing of the page lost. */
+import { beforeAll, expect, test } from 'vitest';
+import { blocksLines } from '../../src/print/lay-out-blocks.js';
+import { layOutExercise, type Picture } from '../../src/print/lay-out-exercise.js';
+import { fillPages, placePages } from '../../src/print/lay-out-pages.js';
+import { layOutNotesPage } from '../../src/print/lay-out-record.js';
+import { loadFaces, measureWith } from '../../src/print/load-faces.js';
+import type { Page } from '../../src/print/page.js';
+import { type Setting, settingOf } from '../../src/print/setting.js';
+import { LINE } from '../../src/print/sheet.js';
+import { fixtureBooklet } from '../fixtures/booklet.js';
+import { offTheGrid, offThePage, offTheTextBlock, overlaps } from './grid-faults.js';
+import { partsOf } from './parts-of.js';
+import { taggedTexts } from './tagged-text.js';
+
+const [part] = partsOf(fixtureBooklet, 'exercise');
+let setting: Setting;
+beforeAll(async () => {
+  setting = settingOf(fixtureBooklet, measureWith(await loadFaces()), false);
+});
+
+const picture = (lines: number): Picture => ({
+  lines,
+  alt: 'Sitting between the heels, seen from the side',
+  draw: (width, height, tag) => [{ kind: 'line', x: 0, y: 0, toX: width, toY: height, thickness: 1, tag }],
+});
+
+function pagesWith(shown?: Picture): readonly Page[] {
+  if (!part) throw new Error('the fixture has no exercise');
+  const chapter = layOutExercise(part, setting, shown);
+  const { linesOnPage } = setting.measure.sheet;
+  return placePages(fillPages([chapter], layOutNotesPage(setting), linesOnPage), setting.measure);
+}
+
+test.each([6, 10, 16])('%i lines high', (lines) => {
+  const pages = pagesWith(picture(lines));
+  const faults = pages.flatMap((page) => [
+    ...offThePage(page),
+    ...offTheTextBlock(page),
+    ...offTheGrid(page, LINE / 2),
+    ...overlaps(page),
+  ]);
+  expect(faults).toEqual([]);
+  const [drawn] = pages.flatMap(({ boxes }) =>
+    boxes.filter((box) => box.kind === 'line' && box.tag?.role === 'Figure'),
+  );
+  if (drawn?.kind !== 'line') throw new Error('no picture');
+  expect(drawn.toY - drawn.y).toBeCloseTo(lines * LINE);
+  expect(drawn.toX - drawn.x).toBeCloseTo(setting.measure.sheet.textWidth);
+  expect(drawn.tag?.alt).toBe('Sitting between the heels, seen from the side');
+  // No word stands in its field.
+  const inField = pages[0]?.boxes.filter((box) => box.kind === 'text' && box.y > drawn.y && box.y < drawn.toY) ?? [];
+  expect(inField).toEqual([]);
+});
+
+test('every word is said with it as without it, in the same order', () => {
+  const texts = (pages: readonly Page[]): readonly string[] => taggedTexts(pages).map(({ text }) => text);
+  expect(texts(pagesWith(picture(12)))).toEqual(texts(pagesWith()));
+  if (!part) throw new Error('the fixture has no exercise');
+  const height = (shown?: Picture): number => blocksLines(layOutExercise(part, setting, shown).blocks);
+  expect(height(picture(12))).toBeGreaterThan(height());
+});
