@@ -44,8 +44,14 @@ export function layOutCard({ above, blocks, below, notes }: Card, columns: numbe
   const { sheet } = measure;
   const top = linesOf(above);
   const bottom = linesOf(below);
-  const lines = sheet.linesOnPage - top - bottom;
-  const filled = fillPages([{ start: 'page', running: '', blocks }], { start: 'page', running: '', blocks: [] }, lines);
+  const fill = (lines: number) =>
+    fillPages([{ start: 'page', running: '', blocks }], { start: 'page', running: '', blocks: [] }, lines);
+  const most = sheet.linesOnPage - top;
+  // Room for what stands below is kept on the last page alone, if that is enough.
+  const whole = fill(most);
+  const last = whole.slice(Math.floor((whole.length - 1) / columns) * columns);
+  const fits = whole.length > columns && last.every(({ used }) => used <= most - bottom);
+  const filled = fits ? whole : fill(most - bottom);
   const pages = Math.max(1, Math.ceil(filled.length / columns));
   return Array.from({ length: pages }, (_, index): Page => {
     const boxes: Box[] = [];
@@ -61,6 +67,7 @@ export function layOutCard({ above, blocks, below, notes }: Card, columns: numbe
       const x = sheet.inner + column * (sheet.textWidth + sheet.gap);
       for (const { slug, line } of filledColumn?.slugs ?? []) put(slug, x, top + line);
       if (notes === undefined) continue;
+      const lines = fits && index < pages - 1 ? most : most - bottom;
       const used = Math.ceil(filledColumn?.used ?? 0);
       const field = notesSlugs(notes, lines - used, measure);
       putAll(field, top + used, (slug, line) => put(slug, x, line));

@@ -30,14 +30,17 @@ const LEAST_STRIP = mm(20);
 interface Room {
   readonly warmUp: boolean;
   readonly rest: boolean;
-  /** Empty lines above an exercise. */
+  /** Empty lines above an exercise, for its rule to stand in. */
   readonly air: 0 | 1;
+  /** Sides beside each other, and how a set is done beside its feet, over the strip. */
+  readonly beside: boolean;
 }
 const ROOMS: readonly Room[] = [
-  { warmUp: true, rest: true, air: 1 },
-  { warmUp: true, rest: true, air: 0 },
-  { warmUp: false, rest: true, air: 0 },
-  { warmUp: false, rest: false, air: 0 },
+  { warmUp: true, rest: true, air: 1, beside: false },
+  { warmUp: true, rest: true, air: 0, beside: false },
+  { warmUp: true, rest: true, air: 0, beside: true },
+  { warmUp: false, rest: true, air: 0, beside: true },
+  { warmUp: false, rest: false, air: 0, beside: true },
 ];
 
 const isKind =
@@ -199,15 +202,18 @@ function rowBlock(row: SessionRow, cell: Cell, opens: boolean, list: Tag, room: 
   const lang = booklet.exerciseLanguage;
   const name = cell.version === '' ? row.name : `${row.name}: ${cell.version}`;
   const group = opens ? paragraphOf([{ style: 'label-strong', text: row.group }], textWidth, measure) : [];
-  const edge: Slug = { lines: 0, area: 'text', boxes: [rule(0, -1, textWidth)], withNext: true };
+  // Where rows stand close, the strip of the one before is rule enough.
+  const white: Slug = { lines: 1, area: 'text', boxes: [rule(0, LINE - 1, textWidth)], withNext: true };
+  const how = howDone(row, cell, room, sheets);
+  const feet = room.beside ? feetBeside(cell, how, body, measure) : undefined;
   return block(
     together([
-      ...(room.air === 1 ? [{ lines: 1, area: 'text', boxes: [], withNext: true } as const] : []),
-      edge,
+      ...(room.air === 1 ? [white] : []),
       ...group,
       ...nameAndDose(name, lang, cell, body, measure),
-      ...said(row, cell, body, room, sheets),
-      feetAndStrip(cell, measure),
+      ...(feet === undefined ? saidIn('', how, body, measure) : []),
+      ...conditions(cell, body, sheets),
+      feet ?? feetAndStrip(cell, measure),
     ]),
     { whole: true },
   );
@@ -237,30 +243,33 @@ function nameAndDose(
   return [...slugsOf(lines, 'text'), ...slugsOf(layOutLines([dose], textWidth, measure), 'text')];
 }
 
-/** How many sets and how; then what decides between two of them. */
-function said(row: SessionRow, cell: Cell, body: Tag, room: Room, sheets: WeekSheets): readonly Slug[] {
-  const { booklet, speech, measure } = sheets;
-  const { labels } = booklet;
-  const { textWidth } = measure.sheet;
+const saidIn = (lead: string, text: string, body: Tag, measure: Measure): readonly Slug[] =>
+  text === ''
+    ? []
+    : paragraphOf(
+        [...(lead === '' ? [] : [{ style: 'label-strong' as const, text: `${lead}: ` }]), { style: 'label', text }],
+        measure.sheet.textWidth,
+        measure,
+        body,
+      );
+
+/** How many sets, and how. */
+function howDone(row: SessionRow, cell: Cell, room: Room, { speech }: WeekSheets): string {
   const sets = Math.max(0, ...cell.tally.map(({ strokes }) => strokes));
   const counted = sets === 0 ? '' : `${speech.words.paper.sets(sets, cell.tally.length > 1)}.`;
-  const how = [counted, ...(room.rest ? [row.sides, cell.effort, cell.tempo, row.rest] : [cell.effort]), ...cell.how];
-  const line = (lead: string, text: string): readonly Slug[] =>
-    text === ''
-      ? []
-      : paragraphOf(
-          [...(lead === '' ? [] : [{ style: 'label-strong' as const, text: `${lead}: ` }]), { style: 'label', text }],
-          textWidth,
-          measure,
-          body,
-        );
+  const said = room.rest ? [row.sides, cell.effort, cell.tempo, row.rest] : [cell.effort, cell.tempo];
+  return [counted, ...said, ...cell.how].filter((text) => text !== '').join(' ');
+}
+
+/** What decides between two loads. */
+function conditions(cell: Cell, body: Tag, { booklet, measure }: WeekSheets): readonly Slug[] {
+  const line = (lead: string, text: string | undefined): readonly Slug[] => saidIn(lead, text ?? '', body, measure);
   return [
-    ...line('', how.filter((text) => text !== '').join(' ')),
     ...choices(cell, body, measure),
-    ...(cell.trial === undefined ? [] : line('', cell.trial)),
-    ...(cell.gate === undefined ? [] : line(labels.needs, cell.gate.needs)),
-    ...(cell.gate === undefined ? [] : line(labels.otherwise, cell.gate.otherwise)),
-    ...(cell.test === undefined ? [] : line('', cell.test.says)),
+    ...line('', cell.trial),
+    ...line(booklet.labels.needs, cell.gate?.needs),
+    ...line(booklet.labels.otherwise, cell.gate?.otherwise),
+    ...line('', cell.test?.says),
   ];
 }
 
@@ -288,4 +297,22 @@ function feetAndStrip(cell: Cell, measure: Measure): Slug {
   const feet = layOutTallyRows([{ x: 0, tally: cell.tally }], feetWidth, measure);
   const strip = rule(feetWidth + GAP, feet.lines * LINE - 4, textWidth - feetWidth - GAP);
   return { ...feet, area: 'text', boxes: [...feet.boxes, strip], withNext: false };
+}
+
+/** All in the height of one row of feet; undefined where it is not wide enough for that. */
+function feetBeside(cell: Cell, how: string, body: Tag, measure: Measure): Slug | undefined {
+  const { textWidth } = measure.sheet;
+  const sides = cell.tally.map(({ label, strokes }) => {
+    const named = label === '' ? 0 : measure.width('label', label) + GAP;
+    return named + tallyWidth(Math.min(strokes, 10)) + GAP;
+  });
+  const width = Math.max(0, ...sides);
+  const left = width * sides.length + GAP;
+  const lines = layOutLines([{ style: 'label', text: how, tag: body }], textWidth - left, measure);
+  if (textWidth - left < LEAST_STRIP || lines.length > 1) return undefined;
+  const columns = cell.tally.map((side, i) => ({ x: i * width, tally: [side] }));
+  const feet = layOutTallyRows(columns, width, measure);
+  const said = lines.flatMap(({ boxes }) => boxes.map((box) => moved(box, left, (feet.lines - 2) * LINE)));
+  const strip = rule(left, feet.lines * LINE - 2, textWidth - left);
+  return { ...feet, area: 'text', boxes: [...said, ...feet.boxes, strip], withNext: false };
 }
