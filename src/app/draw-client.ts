@@ -8,7 +8,7 @@ import { exercisesById } from '../engine/block-context.js';
 import { listRulebook } from '../engine/rulebook.js';
 import type { Client } from '../model/client.js';
 import type { HandOver } from '../model/hand-over.js';
-import type { ClientId } from '../model/identity.js';
+import type { ClientId, ExerciseId } from '../model/identity.js';
 import type { PublicKey } from '../model/marks-key.js';
 import type { Problem } from '../model/problem.js';
 import { publicPartOf } from '../model/public-library.js';
@@ -115,6 +115,8 @@ export interface StudioDrawing {
   /** By client; of every one planned. */
   readonly shown: ReadonlyMap<ClientId, Shown>;
   readonly problems: readonly Problem[];
+  /** Since when exercises say what they say; absent while nobody knows where the library will be hosted. */
+  readonly since: ReadonlyMap<ExerciseId, string> | undefined;
   readonly drawing: Drawing;
   /** What is handed over, by client. */
   readonly handOvers: ReadonlyMap<ClientId, HandOver>;
@@ -123,7 +125,7 @@ export interface StudioDrawing {
 /** The public library and the private desk: two separate runs, so that no page of the one can see the other's data. */
 export async function drawStudio(
   stage: Stage,
-  { library, clients, planned, shown, problems, drawing, handOvers }: StudioDrawing,
+  { library, clients, planned, shown, problems, drawing, handOvers, since }: StudioDrawing,
 ): Promise<void> {
   const { RULEBOOK, renderLibrary } = await import('../web/library/render-library.js');
   const { renderDesk } = await import('../web/desk/render-desk.js');
@@ -132,6 +134,7 @@ export async function drawStudio(
   await renderLibrary({
     library: publicPartOf(library),
     rulebook: listRulebook(library.overrides),
+    ...(since === undefined ? {} : { changed: since }),
     out: join(stage.folder, 'public'),
     fonts,
     sources,

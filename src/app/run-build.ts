@@ -13,6 +13,7 @@ import { type Drawing, type DrawnFile, drawClient, drawStudio, openDrawing } fro
 import { readEditions } from './editions.js';
 import { drawCalendar, handOversOf } from './hand-over.js';
 import { bookOf, readLatest, type Shown, showOf, standingOf } from './issued.js';
+import { changedSince, keepChanged } from './keep-changed.js';
 import { type Held, publicKeyOf, readHeld } from './keep-state.js';
 import type { CommonOptions } from './options.js';
 import { placeLetters } from './place-letters.js';
@@ -130,6 +131,11 @@ async function fill(stage: Stage, filling: Filling): Promise<Built> {
       return { problems, ...UNTOUCHED };
     }
     progress.step('Library and desk …');
+    // A library that nobody hosts has no feed to tell of.
+    const changed =
+      library.studio.address === undefined
+        ? undefined
+        : await changedSince(options.state, library.exercises, options.today);
     await drawStudio(stage, {
       library: studio.content.library,
       clients: studio.content.clients,
@@ -138,10 +144,13 @@ async function fill(stage: Stage, filling: Filling): Promise<Built> {
       problems: inOrder(problems),
       drawing,
       handOvers: handOversOf(library.studio, planned, shown, held),
+      since: changed?.since,
     });
     progress.step('Putting it in place …');
     const published = await publishStage(stage);
     if ('code' in published) return { problems: [...problems, published], ...UNTOUCHED };
+    const unkept = changed === undefined ? undefined : await keepChanged(options.state, changed);
+    if (unkept !== undefined) problems.push(unkept);
     const findings = wanted.flatMap(({ plan }) => findingsOf(accountIn(plan, studio.content.library)));
     const told = sayFindings(
       findings,
