@@ -90,3 +90,23 @@ export function bodyBetween(from: PosedBody, to: PosedBody, share: number): Body
   ];
   return solvePosture(guess, goals);
 }
+
+/** The bodies of one repetition on its way out: of each leg so many in equal steps, the last of them the next position. */
+export function bodiesOnTheWay(
+  bodies: readonly PosedBody[],
+  steps: (from: PosedBody, to: PosedBody) => number,
+): readonly (readonly PosedBody[])[] {
+  return bodies.slice(1).map((to, index) => {
+    const from = bodies[index];
+    if (!from) return [to];
+    const count = steps(from, to);
+    const between = Array.from(
+      { length: count - 1 },
+      (_, step): PosedBody => ({
+        pose: to.pose,
+        body: bodyBetween(from, to, (step + 1) / count),
+      }),
+    );
+    return [...between, to];
+  });
+}

@@ -8,12 +8,12 @@ import { type Box, type Drawing, type Mark, type Position, type Row, type RowPla
 import type { BodySide, Pose, View } from '../model/pose.js';
 import { freeWeights, isHeldBy } from './arm-goals.js';
 import { arrowMarks } from './arrow.js';
-import { bodyBetween } from './between-bodies.js';
+import { bodiesOnTheWay } from './between-bodies.js';
 import { cameraFor } from './camera.js';
 import { type Alike, alikeIn, drawBody } from './draw-body.js';
 import { drawKit, furnitureMarks, matMarks } from './draw-kit.js';
 import type { Grasp } from './flesh.js';
-import { motionOf } from './motion.js';
+import { motionOf, stepsFor } from './motion.js';
 import { boxOf, openLine, shifted } from './outlines.js';
 import { type PosedBody, poseBodies } from './pose-body.js';
 
@@ -43,14 +43,10 @@ function figureMarks({ pose, body }: PosedBody, alike: Alike): readonly Mark[] {
     .flatMap(({ marks }) => marks);
 }
 
-const SHARES = [0, 0.25, 0.5, 0.75, 1];
-
-function wayTo(posed: PosedBody, before: PosedBody | undefined): readonly Mark[] {
-  if (!before || before.pose.view !== posed.pose.view) return [];
-  const bodies = SHARES.map((share) =>
-    share === 0 ? before.body : share === 1 ? posed.body : bodyBetween(before, posed, share),
-  );
-  return arrowMarks(posed.pose, bodies, cameraFor(posed.pose.view));
+function wayTo(leg: readonly PosedBody[], before: PosedBody | undefined): readonly Mark[] {
+  const last = leg[leg.length - 1];
+  if (!before || !last || before.pose.view !== last.pose.view) return [];
+  return arrowMarks(last.pose, [before.body, ...leg.map(({ body }) => body)], cameraFor(last.pose.view));
 }
 
 interface Seen {
@@ -102,11 +98,13 @@ export function drawExercise({ poses, facts }: Pick<Exercise, 'poses' | 'facts'>
   const alike = alikeIn(
     bodies.map(({ pose, body }) => ({ body, camera: cameraFor(pose.view), graspOf: graspIn(pose) })),
   );
+  // An arrow bends with at least one body between.
+  const legs = bodiesOnTheWay(bodies, (from, to) => Math.max(2, stepsFor(from, to)));
   const seen = bodies.map((posed, index): Seen => {
     const before = bodies[index - 1];
     const figure = figureMarks(posed, alike);
     const furniture = furnitureMarks(posed.pose, bodies);
-    const arrow = wayTo(posed, before);
+    const arrow = wayTo(legs[index - 1] ?? [], before);
     const ghost = before && before.pose.view === posed.pose.view ? figureMarks(before, alike) : [];
     return {
       posed,
@@ -124,7 +122,7 @@ export function drawExercise({ poses, facts }: Pick<Exercise, 'poses' | 'facts'>
   });
   const swept = positions.map(({ picture }) => picture.box).reduce(spread);
   const moving = [...roomOf(first, swept), ...first.figure];
-  return { positions, row: inARow(seen), motion: motionOf(bodies, moving, swept, facts.tempo) };
+  return { positions, row: inARow(seen), motion: motionOf(bodies, legs, moving, swept, facts.tempo) };
 }
 
 const moved = (marks: readonly Mark[], by: number): readonly Mark[] =>

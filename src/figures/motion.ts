@@ -2,7 +2,6 @@
 import type { Tempo } from '../model/exercise.js';
 import type { Box, Mark, Motion, PartMove, Shift, Spot } from '../model/picture.js';
 import type { Pose } from '../model/pose.js';
-import { bodyBetween } from './between-bodies.js';
 import { type Camera, cameraFor, seen } from './camera.js';
 import { partOfPiece } from './draw-kit.js';
 import { heldPieces } from './hold-kit.js';
@@ -119,7 +118,8 @@ interface Moment {
   readonly posed: PosedBody;
 }
 
-function stepsFor(from: PosedBody, to: PosedBody): number {
+/** How many steps one leg of the way takes. */
+export function stepsFor(from: PosedBody, to: PosedBody): number {
   const most = from.body.posture.angles.reduce(
     (angle, one, index) => Math.max(angle, Math.abs(one - (to.body.posture.angles[index] ?? one))),
     0,
@@ -156,23 +156,13 @@ const when = (share: number): number => 0.5 - Math.sin(Math.asin(1 - 2 * share) 
 /** Out through every position, held, and back the same way. */
 function momentsOf(
   bodies: readonly PosedBody[],
+  legs: readonly (readonly PosedBody[])[],
   timing: Timing,
 ): { readonly moments: readonly Moment[]; readonly seconds: number } {
   const seconds = timing.out + timing.held + timing.back + timing.rest;
-  const legs = bodies.length - 1;
-  const way: { readonly share: number; readonly posed: PosedBody }[] = [];
-  bodies.forEach((to, index) => {
-    const from = bodies[index - 1];
-    if (!from) return;
-    const steps = stepsFor(from, to);
-    for (let step = 1; step < steps; step += 1) {
-      way.push({
-        share: (index - 1 + step / steps) / legs,
-        posed: { pose: to.pose, body: bodyBetween(from, to, step / steps) },
-      });
-    }
-    way.push({ share: index / legs, posed: to });
-  });
+  const way = legs.flatMap((leg, index) =>
+    leg.map((posed, step) => ({ share: (index + (step + 1) / leg.length) / legs.length, posed })),
+  );
   const first = bodies[0];
   const out = way.map(({ share, posed }): Moment => ({ at: (when(share) * timing.out) / seconds, posed }));
   const back = [...way].reverse().map(
@@ -195,9 +185,15 @@ const key = (moves: PartMove['steps']): string =>
     .join(';');
 
 /** `marks` are the first position's own. */
-export function motionOf(bodies: readonly PosedBody[], marks: readonly Mark[], box: Box, tempo: Tempo): Motion {
+export function motionOf(
+  bodies: readonly PosedBody[],
+  legs: readonly (readonly PosedBody[])[],
+  marks: readonly Mark[],
+  box: Box,
+  tempo: Tempo,
+): Motion {
   const first = bodies[0];
-  const { moments, seconds } = momentsOf(bodies, timingOf(bodies, tempo));
+  const { moments, seconds } = momentsOf(bodies, legs, timingOf(bodies, tempo));
   const camera = cameraFor(first?.pose.view ?? 'side');
   const rods = moments.map(({ posed }) =>
     rodsOf(first?.pose ? { ...first.pose, hands: posed.pose.hands } : posed.pose, posed.body, camera),

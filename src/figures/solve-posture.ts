@@ -40,8 +40,9 @@ export type Goal =
       readonly carried: readonly { readonly at: Landmark; readonly share: number }[];
     };
 
-const MOST_STEPS = 90;
-const LEAST_GAIN = 1e-7;
+const MOST_STEPS = 60;
+/** A step that gains less than this share is the last. */
+const LEAST_GAIN = 2e-5;
 /** A step turns no joint by more than this, in radians. */
 const MOST_TURN = 0.5;
 
@@ -52,15 +53,8 @@ interface Row {
 
 const pulls = (bound: Bound, miss: number): boolean => bound === 'exactly' || (bound === 'least' ? miss < 0 : miss > 0);
 
-function rowOf(body: Body, goal: Goal): Row | undefined {
+function rowOf(body: Body, goal: Exclude<Goal, { kind: 'angle' }>): Row | undefined {
   switch (goal.kind) {
-    case 'angle': {
-      const miss = (body.posture.angles[goal.index] ?? 0) - goal.target;
-      if (!pulls(goal.bound, miss)) return undefined;
-      const slope = new Float64Array(FREEDOMS);
-      slope[6 + goal.index] = goal.weight;
-      return { slope, miss: miss * goal.weight };
-    }
     case 'place': {
       const place = placeOf(body, goal.to);
       const from = goal.from ? placeOf(body, goal.from) : ORIGIN;
@@ -100,6 +94,15 @@ function measure(body: Body, goals: readonly Goal[]) {
   const gradient = new Float64Array(FREEDOMS);
   let cost = 0;
   for (const goal of goals) {
+    if (goal.kind === 'angle') {
+      const miss = missOf(body, goal);
+      if (miss === 0) continue;
+      const at = 6 + goal.index;
+      cost += miss * miss;
+      gradient[at] = (gradient[at] ?? 0) + goal.weight * miss;
+      normal[at * FREEDOMS + at] = (normal[at * FREEDOMS + at] ?? 0) + goal.weight * goal.weight;
+      continue;
+    }
     const row = rowOf(body, goal);
     if (!row) continue;
     const { slope, miss } = row;
