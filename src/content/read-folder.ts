@@ -38,7 +38,7 @@ export interface ReadOptions {
 }
 
 /** Pages for people, in any folder. */
-const NOT_READ = /(^|\/)(README|GUIDE|ERRORS)\.md$/i;
+const NOT_READ = /(^|\/)(README|GUIDE|ERRORS|HOSTING)\.md$/i;
 
 /** Reports every code of `ContentProblems`, and `not-handled` and `rotation-not-stated`; problems by file, line, column, code. */
 export function readFolder(files: readonly FolderFile[], options: ReadOptions = {}): Result<Content> {

@@ -140,8 +140,11 @@ function sayWhich(value: unknown, index: number): string {
   const event: unknown = Array.isArray(events) ? events[index] : undefined;
   if (!isRecord(event)) return '';
   const { kind, seq } = event;
-  return typeof kind === 'string' && typeof seq === 'number' ? ` (${kind.slice(0, 20)}, seq ${seq})` : '';
+  return typeof kind === 'string' && typeof seq === 'number' ? ` (${readable(kind.slice(0, 20))}, seq ${seq})` : '';
 }
+
+/** Words of somebody else's, in a sentence that a terminal shows: nothing in them moves its cursor or turns a line about. */
+const readable = (text: string): string => text.replace(/[\p{Cc}\p{Bidi_Control}]/gu, ' ');
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);

@@ -1,0 +1,178 @@
+/** The program refuses to publish a planted leak of any kind, and what was published before stands. */
+
+import { spawnSync } from 'node:child_process';
+import {
+  appendFileSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { bytesBelow, chalkleaf, type Ran, smallStudio, workFolder, writeFiles } from '../app/run-chalkleaf.js';
+
+const CANARY = 'vq83kd02xw';
+const NOTES = `
+## Notes
+
+Left the keys on the hook by the kitchen door. Ring 07700 900461. Mail ash.venn@example.org. ${CANARY}
+`;
+const work = workFolder();
+const content = join(work.path, 'content');
+const output = join(work.path, 'output');
+const upload = join(output, 'upload');
+const PATIENT = { seconds: 240 };
+
+const publish = (...more: readonly string[]): Ran => chalkleaf(['publish', '--content', content, ...more], PATIENT);
+const sealedFolder = (): string =>
+  readdirSync(join(output, 'public')).find((name) => /^[0-9a-f]{32}$/.test(name)) ?? '';
+
+beforeAll(() => {
+  writeFiles(content, smallStudio());
+  appendFileSync(join(content, 'clients/ash-venn/client.md'), NOTES);
+  for (const command of [['issue', 'ash-venn'], ['build']]) {
+    const ran = chalkleaf([...command, '--content', content, '--today', '2026-11-24'], PATIENT);
+    expect(ran.code, `${ran.out}${ran.err}`).toBe(0);
+  }
+}, 300_000);
+afterAll(() => work.away());
+
+test('nothing was built: it says so, and writes nothing', () => {
+  const ran = chalkleaf(['publish', '--content', content, '--out', join(work.path, 'none')]);
+  expect(ran.code).toBe(1);
+  expect(ran.out).toContain('nothing-to-publish');
+  expect(existsSync(join(work.path, 'none'))).toBe(false);
+});
+
+test('what was built is written whole, with its list and its headers, and twice gives the same', () => {
+  const ran = publish();
+  expect(ran.code, ran.out).toBe(0);
+  expect(ran.out).toMatch(/private words? in \d+ files: none was found/);
+  expect(ran.out).toContain('1 sealed booklet');
+  const before = bytesBelow(realpathSync(upload));
+  const built = bytesBelow(realpathSync(join(output, 'public')));
+  const added = ['.htaccess', '_headers', 'integrity.txt', 'nginx-headers.conf'];
+  expect(before.filter(([path]) => !added.includes(path))).toEqual(built);
+  expect(publish().out).toContain('nothing has changed');
+  expect(bytesBelow(realpathSync(upload))).toEqual(before);
+});
+
+test('GNU sha256sum finds every file of the library and of the sealed folder as listed', () => {
+  for (const folder of [upload, join(upload, sealedFolder())]) {
+    const done = spawnSync('sha256sum', ['--check', '--strict', '--quiet', 'integrity.txt'], {
+      cwd: folder,
+      encoding: 'utf8',
+    });
+    expect(done.stderr + done.stdout).toBe('');
+    expect(done.status).toBe(0);
+    expect(readFileSync(join(folder, 'integrity.txt'), 'utf8').split('\n').length).toBeGreaterThan(8);
+  }
+  expect(readFileSync(join(upload, 'integrity.txt'), 'utf8')).not.toContain(sealedFolder());
+});
+
+describe('refused, with the client’s page and line, and what stands stands', () => {
+  const secret = (): string => {
+    const { key } = JSON.parse(readFileSync(join(work.path, 'state', 'keys', `${sealedFolder()}.json`), 'utf8'));
+    return String(key);
+  };
+  const bookletId = (): string =>
+    JSON.parse(readFileSync(join(content, 'clients/ash-venn/editions/1/edition.json'), 'utf8')).bookletId;
+
+  const planted: readonly (readonly [string, string, () => string | Uint8Array, RegExp])[] = [
+    [
+      'a full name',
+      'notes.html',
+      () => '<p>For <b>Ash</b>&nbsp;VENN',
+      /client\.md:2:7 .*leak-found.*the name of a client/,
+    ],
+    ['the client’s folder', 'links.txt', () => 'see clients/ash-venn', /leak-found/],
+    ['a name in a file’s name', 'Ash_Venn.txt', () => 'nothing', /leak-found.*in its path/],
+    ['an e-mail address', 'about.html', () => '<a href="mailto:ash%2Evenn@example.org">', /leak-found/],
+    ['a telephone number', 'about.txt', () => '+44 7700-900461', /client\.md:\d+:\d+ .*a telephone number/],
+    ['a canary', 'search.json', () => `{"a":"${CANARY.toUpperCase()}"}`, /what only a client’s own files hold/],
+    [
+      'a sentence of the notes',
+      'a.css',
+      () => '/* left the keys on the hook by the kitchen door */',
+      /a sentence of your notes/,
+    ],
+    ['the booklet’s id', 'b.js', () => `const id="${bookletId()}"`, /what only a client’s own files hold/],
+    [
+      'the sealed folder’s name',
+      'sitemap.txt',
+      () => `https://example.org/${sealedFolder()}/`,
+      /what only a client’s own files hold/,
+    ],
+    ['the key', 'c.txt', () => `#${secret()}`, /a key, or words that open a booklet/],
+    ['a page of the desk', 'desk.html', () => readFileSync(join(output, 'private/desk/index.html')), /leak-found/],
+    ['an archive', 'all.zip', () => Buffer.from('PK\x03\x04\x00\x00\xff'), /public-unreadable/],
+  ];
+
+  test.each([
+    ['the one half', (index: number) => index % 2 === 0],
+    ['the other half', (index: number) => index % 2 === 1],
+  ])('%s of them', (_, chosen) => {
+    const before = bytesBelow(realpathSync(upload));
+    const open = realpathSync(join(output, 'public'));
+    const now = planted.filter((_plant, index) => chosen(index));
+    for (const [, path, make] of now) writeFileSync(join(open, path), make());
+    try {
+      const ran = publish();
+      expect(ran.code).toBe(1);
+      for (const [what, path, , says] of now) {
+        expect(ran.out, what).toMatch(says);
+        expect(ran.out, what).toContain(path);
+      }
+      expect(ran.out).toContain('Nothing was published');
+      expect(ran.err).not.toMatch(/\bat .*:\d+:\d+/);
+      expect(ran.out + ran.err).not.toContain(secret());
+      expect(bytesBelow(realpathSync(upload))).toEqual(before);
+    } finally {
+      for (const [, path] of now) rmSync(join(open, path));
+    }
+  });
+
+  test('a link out of the folder, a sealed folder that is nobody’s, a sealed file that was changed', () => {
+    const open = realpathSync(join(output, 'public'));
+    symlinkSync(join(content, 'clients/ash-venn/client.md'), join(open, 'linked.md'));
+    mkdirSync(join(open, 'f'.repeat(32)));
+    writeFileSync(join(open, 'f'.repeat(32), 'index.html'), 'nothing');
+    appendFileSync(join(open, sealedFolder(), 'worker.js'), '\n');
+    const ran = publish();
+    expect(ran.code).toBe(1);
+    for (const code of ['public-unreadable', 'sealed-folder-unknown', 'sealed-folder-unlike'])
+      expect(ran.out).toContain(code);
+    rmSync(join(open, 'linked.md'));
+    rmSync(join(open, 'f'.repeat(32)), { recursive: true });
+  });
+});
+
+test('something of the coach’s own is not written over', () => {
+  const own = join(work.path, 'own');
+  mkdirSync(own);
+  writeFileSync(join(own, 'letter.txt'), 'mine');
+  const worker = join(realpathSync(join(output, 'public')), sealedFolder(), 'worker.js');
+  writeFileSync(worker, readFileSync(worker, 'utf8').replace(/\n$/, ''));
+  const ran = publish('--to', own);
+  expect(ran.code, ran.out).toBe(3);
+  expect(ran.out).toContain('output-occupied');
+  expect(readdirSync(own)).toEqual(['letter.txt']);
+});
+
+test('a client named by an ordinary word is told by check, and publishing refuses too', () => {
+  const page = join(content, 'clients/ash-venn/client.md');
+  const text = readFileSync(page, 'utf8');
+  writeFileSync(page, text.replace('name: Ash Venn', 'name: Goblet'));
+  const checked = chalkleaf(['check', '--content', content, '--today', '2026-11-24']);
+  expect(checked.code).toBe(1);
+  expect(checked.out).toMatch(/client\.md:2:7 .*private-in-library.*exercises\/goblet-squat\.md, line \d+/);
+  const ran = publish();
+  expect(ran.code).toBe(1);
+  expect(ran.out).toMatch(/leak-found.*more files/);
+  writeFileSync(page, text);
+});
