@@ -19,7 +19,7 @@ const PROGRAMS = [
   ['gs', 'ghostscript'],
   ['zbarimg', 'zbar-tools'],
   ['java', 'default-jre-headless'],
-  ['nginx', 'nginx-light'],
+  ['/usr/sbin/nginx', 'nginx-light'],
   ['zbarimg', 'zbar-tools'],
   ['jose', 'jose'],
   // A library of the system's own Python, which is no program: known by where its package puts it.
