@@ -97,6 +97,13 @@ function asked(sealed: SealedBooklet, page: Page, inLink: string | undefined): P
     show(form, true);
   };
   ask();
+  // The link opened where the page stands already.
+  const turned = (): void => {
+    given = keyInLink(location.hash) ?? given;
+    say(null);
+    ask();
+  };
+  addEventListener('hashchange', turned);
   let busy = false;
   return new Promise((done) => {
     form.addEventListener('submit', (event) => {
@@ -115,6 +122,7 @@ function asked(sealed: SealedBooklet, page: Page, inLink: string | undefined): P
             ask();
             say(opened.fault);
           } else {
+            removeEventListener('hashchange', turned);
             dropKey();
             const kept = keeps && (await keepKey(opened.key));
             done(whole(opened.bytes, { kept, sealed, key: opened.key, page, unkept: keeps && !kept }));
@@ -152,6 +160,7 @@ interface Standing {
 }
 
 function whole(bytes: Uint8Array, standing: Standing): Unsealed {
+  addEventListener('hashchange', dropKey);
   const text = new TextDecoder().decode(bytes);
   return { text, kept: standing.kept, placed: (book) => placeBeside(book, standing) };
 }

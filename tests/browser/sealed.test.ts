@@ -220,14 +220,18 @@ test('by both, neither the link nor the words are enough', async () => {
   await page.locator('#opening-words').fill(SIX);
   await page.locator(once).click();
   expect(await said(page)).toMatch(/This link does not open it/);
-  await page.goto('about:blank');
+  // Nothing but what stands behind the # is another: the page stays.
   await page.goto(writeLink(served.address, link));
+  await page.locator('.by-link').waitFor({ state: 'hidden' });
+  await page.locator('#opening-words').fill(`${SIX} more`);
   await page.locator(once).click();
   expect(await said(page)).toMatch(/These words do not open it/);
   await nothingShown(page);
   await page.locator('#opening-words').fill(SIX);
   await page.locator(once).click();
   await isOpen(page);
+  await page.goto(writeLink(served.address, link));
+  await page.waitForFunction(() => location.hash === '');
 });
 
 test('paper is opened in the page and put into the downloads; changed on the way, it is not', async () => {
