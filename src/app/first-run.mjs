@@ -20,7 +20,6 @@ const PROGRAMS = [
   ['zbarimg', 'zbar-tools'],
   ['java', 'default-jre-headless'],
   ['/usr/sbin/nginx', 'nginx-light'],
-  ['zbarimg', 'zbar-tools'],
   ['jose', 'jose'],
   // A library of the system's own Python, which is no program: known by where its package puts it.
   ['/usr/lib/python3/dist-packages/jwcrypto', 'python3-jwcrypto'],
