@@ -31,7 +31,7 @@ export const newKey = (): string => base64url.encode(crypto.getRandomValues(new 
 export const nameOfKey = (key: string): Promise<string> => calculateJwkThumbprint({ kty: 'oct', k: key });
 
 /** The key's bytes; `null` where the text is none. */
-export function bytesOfKey(key: string): Uint8Array | null {
+function bytesOfKey(key: string): Uint8Array | null {
   if (!/^[\w-]{43}$/.test(key)) return null;
   try {
     const bytes = base64url.decode(key);

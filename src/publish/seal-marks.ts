@@ -23,8 +23,7 @@ const MOST_BYTES = 16 * 1024 * 1024;
 const jwkOf = <Key extends PublicKey>(key: Key): JWK => ({ kty: 'EC', ...key });
 
 /** Which key it is (RFC 7638). */
-export const nameOfPublicKey = ({ crv, x, y }: PublicKey): Promise<string> =>
-  calculateJwkThumbprint(jwkOf({ crv, x, y }));
+const nameOfPublicKey = ({ crv, x, y }: PublicKey): Promise<string> => calculateJwkThumbprint(jwkOf({ crv, x, y }));
 
 export async function sealMarks(text: string, { crv, x, y }: PublicKey): Promise<string> {
   const key = await importJWK(jwkOf({ crv, x, y }), TO_HOLDER.alg);

@@ -25,7 +25,7 @@ const LEFT_OUT = new Set(
 export const WORDS: readonly string[] = wordlist.filter((word) => !LEFT_OUT.has(word));
 
 /** Six of them: more than 64 bits, each guess of which costs as much as `WORDS_COUNT` makes it. */
-export const WORDS_GIVEN = 6;
+const WORDS_GIVEN = 6;
 
 /** `count` of at least six. */
 export const bitsOfWords = (count = WORDS_GIVEN): number => count * Math.log2(WORDS.length);
