@@ -17,6 +17,25 @@ export interface HandOverSheet {
 /** Millimetres of a module: the least that older cameras read from paper is 0.6 (common practice, no source). */
 const MODULE_MM = 0.7;
 
+function Code({ code, says }: { readonly code: HandOverCode; readonly says: string }) {
+  const side = `${code.size * MODULE_MM}mm`;
+  return (
+    <svg
+      role="img"
+      aria-label={says}
+      class="code"
+      viewBox={`0 0 ${code.size} ${code.size}`}
+      width={side}
+      height={side}
+      shape-rendering="crispEdges"
+    >
+      <rect width={code.size} height={code.size} fill="#fff" />
+      <path d={code.path} fill="#000" />
+    </svg>
+  );
+}
+
+/** Where link and words are both needed they never stand on one slip. */
 function Slip({ sheet: { handOver, code, name } }: { readonly sheet: HandOverSheet }) {
   const { slip, language, direction } = handOver;
   return (
@@ -34,21 +53,10 @@ function Slip({ sheet: { handOver, code, name } }: { readonly sheet: HandOverShe
           </p>
         </>
       )}
-      {code === undefined ? null : (
+      {code === undefined || handOver.by === 'both' ? null : (
         <>
           <p class="soft">{slip.codeTitle}</p>
-          <svg
-            role="img"
-            aria-label={slip.codeTitle}
-            class="code"
-            viewBox={`0 0 ${code.size} ${code.size}`}
-            width={`${code.size * MODULE_MM}mm`}
-            height={`${code.size * MODULE_MM}mm`}
-            shape-rendering="crispEdges"
-          >
-            <rect width={code.size} height={code.size} fill="#fff" />
-            <path d={code.path} fill="#000" />
-          </svg>
+          <Code code={code} says={slip.codeTitle} />
         </>
       )}
     </div>
@@ -83,6 +91,13 @@ export function HandOverPage({ desk, sheet }: { readonly desk: Desk; readonly sh
             </textarea>
           </section>
         )}
+        {handOver.by === 'both' && sheet.code !== undefined ? (
+          <section class="not-on-paper">
+            <h2>{words.handOver.code}</h2>
+            <p class="note">{words.handOver.codeHow}</p>
+            <Code code={sheet.code} says={words.handOver.code} />
+          </section>
+        ) : null}
         <section class="not-on-paper">
           <h2>{words.handOver.calendar}</h2>
           <p class="note">{words.handOver.calendarHow}</p>

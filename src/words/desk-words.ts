@@ -39,6 +39,8 @@ export interface DeskWords {
     readonly title: (name: string) => string;
     readonly message: string;
     readonly messageHow: string;
+    readonly code: string;
+    readonly codeHow: string;
     readonly slip: string;
     readonly slipHow: Readonly<Record<'link' | 'words' | 'both', string>>;
     readonly calendar: string;
@@ -144,6 +146,8 @@ const englishDesk: DeskWords = {
     message: 'The message',
     messageHow:
       'Copy it into a message to this client alone. Change it as you like; leave the link as it is, to its last letter.',
+    code: 'The code',
+    codeHow: 'The link for a camera, to be scanned from this screen. It is on no slip: the words are.',
     slip: 'The slip',
     slipHow: {
       link: 'Print this page and cut along the line. Whoever scans the code can open the booklet.',

@@ -21,15 +21,17 @@ export const englishHandOver: HandOverWords = {
   slip: {
     title: 'Your booklet',
     howTo: ({ by }) =>
-      by === 'link'
-        ? [
-            'Hold your phone’s camera over the square.',
-            'Whoever has this slip can open the booklet. Keep it as you keep a key.',
-          ]
-        : [
-            'Hold your phone’s camera over the square, or open the link from your message.',
-            'Then type the words below. Keep this slip apart from the link.',
-          ],
+      ({
+        link: [
+          'Hold your phone’s camera over the square.',
+          'Whoever has this slip can open the booklet. Keep it as you keep a key.',
+        ],
+        words: [
+          'Hold your phone’s camera over the square, then type the words below.',
+          'Whoever has this slip can open the booklet. Keep it as you keep a key.',
+        ],
+        both: ['Open the link from your message, then type the words below.', 'Keep this slip apart from the link.'],
+      })[by],
     words: 'The words that open it',
     code: 'The link, for a camera',
   },

@@ -21,15 +21,17 @@ export const norwegianHandOver: HandOverWords = {
   slip: {
     title: 'Heftet ditt',
     howTo: ({ by }) =>
-      by === 'link'
-        ? [
-            'Hold kameraet på telefonen over ruten.',
-            'Den som har lappen, kan åpne heftet. Ta vare på den som en nøkkel.',
-          ]
-        : [
-            'Hold kameraet på telefonen over ruten, eller åpne lenken fra meldingen.',
-            'Skriv så inn ordene under. Ha lappen et annet sted enn lenken.',
-          ],
+      ({
+        link: [
+          'Hold kameraet på telefonen over ruten.',
+          'Den som har lappen, kan åpne heftet. Ta vare på den som en nøkkel.',
+        ],
+        words: [
+          'Hold kameraet på telefonen over ruten, og skriv så inn ordene under.',
+          'Den som har lappen, kan åpne heftet. Ta vare på den som en nøkkel.',
+        ],
+        both: ['Åpne lenken fra meldingen, og skriv så inn ordene under.', 'Ha lappen et annet sted enn lenken.'],
+      })[by],
     words: 'Ordene som åpner det',
     code: 'Lenken, for kameraet',
   },
