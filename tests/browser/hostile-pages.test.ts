@@ -28,7 +28,7 @@ import { fieldsOf, hostPages, isWrong, type Pages, put, readPages } from '../pub
 import { openBrowser } from './phone.js';
 import { type Served, serveFolder } from './serve-folder.js';
 
-const TODAY = dayOfIso('2026-11-24') ?? 0;
+const TODAY = dayOfIso('2026-11-24');
 /** Studios, each with other strings in the same fields. */
 const STUDIOS = 5;
 const LONGEST = 4000;
@@ -66,6 +66,7 @@ async function filesOf(content: Content): Promise<Map<string, Uint8Array>> {
   }
   const [client] = clients;
   if (client === undefined) throw new Error('nobody is in the studio');
+  if (TODAY === undefined) throw new Error('the day is none');
   const made = planBlock({ library, client, today: TODAY, edition: 1, linked: linkLibrary(library.exercises) });
   expect(made.problems.filter(isWrong)).toEqual([]);
   if (made.value === null) throw new Error('nothing was planned');
