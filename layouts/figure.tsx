@@ -1,7 +1,9 @@
 /** A drawing on the screen: marks → paths, in half centimetres, in the page's own ink and paper. */
+import type { ComponentChildren } from 'preact';
 import type {
   Box,
   Command,
+  Drawing,
   Mark,
   Motion,
   Outline,
@@ -105,6 +107,27 @@ const Marks = ({ marks, moves }: { readonly marks: readonly Mark[]; readonly mov
 const viewBoxOf = ({ left, right, low, high }: Box): string =>
   `${whole(left)} ${-whole(high)} ${whole(right - left)} ${whole(high - low)}`;
 
+/** Without words of its own a drawing is not told of: what stands around it tells. */
+function Frame({
+  box,
+  alt,
+  children,
+}: {
+  readonly box: Box;
+  readonly alt: string | undefined;
+  readonly children: ComponentChildren;
+}) {
+  return alt === undefined ? (
+    <svg class="figure" viewBox={viewBoxOf(box)} aria-hidden="true">
+      {children}
+    </svg>
+  ) : (
+    <svg class="figure" viewBox={viewBoxOf(box)} role="img" aria-label={alt}>
+      {children}
+    </svg>
+  );
+}
+
 /** One position, which moves where a sheet of styles has what `motionStyle` says of the same moves. */
 export function Figure({
   picture: { marks, box },
@@ -112,34 +135,60 @@ export function Figure({
   moves = [],
 }: {
   readonly picture: Picture;
-  readonly alt: string;
+  readonly alt?: string;
   readonly moves?: readonly PartMove[];
 }) {
   return (
-    <svg class="figure" viewBox={viewBoxOf(box)} role="img" aria-label={alt}>
+    <Frame box={box} alt={alt}>
       <Marks marks={marks} moves={moves} />
-    </svg>
+    </Frame>
   );
 }
 
-/** All positions in a row. `id` is this drawing's own in the page: what was before is shown by what already stands there. */
-export function FigureRow({ row, alt, id }: { readonly row: Row; readonly alt: string; readonly id: string }) {
+/**
+ * All positions in a row. `id` is this drawing's own in the page: what was before is shown by what already stands there.
+ * The first position can move: it alone is to be seen where `.moving` stands about it.
+ */
+export function FigureRow({
+  drawing: { row, motion },
+  alt,
+  id,
+}: {
+  readonly drawing: Drawing;
+  readonly alt?: string;
+  readonly id: string;
+}) {
   return (
-    <svg class="figure" viewBox={viewBoxOf(row.box)} role="img" aria-label={alt}>
+    <Frame box={row.box} alt={alt}>
       {row.places.map(({ room, ghost, figure, arrow }, index) => (
-        <>
+        <g class={index === 0 ? undefined : 'later'}>
           <Marks marks={room} moves={[]} />
           {ghost === undefined ? null : (
             <use class="ghost" href={`#${id}-${ghost.of}`} x={ghost.by[0] === 0 ? undefined : whole(ghost.by[0])} />
           )}
           <g id={row.places.some((place) => place.ghost?.of === index) ? `${id}-${index}` : undefined}>
-            <Marks marks={figure} moves={[]} />
+            <Marks marks={figure} moves={index === 0 ? motion.moves : []} />
           </g>
           <Marks marks={arrow} moves={[]} />
-        </>
+        </g>
       ))}
-    </svg>
+    </Frame>
   );
+}
+
+/** What makes the first position of a row move: the part of the plane it moves in, and its keyframes. */
+export interface Movement {
+  readonly view: string;
+  readonly style: string;
+  /** One repetition. */
+  readonly seconds: number;
+}
+
+/** Nothing where no part moves. */
+export function movementOf({ motion, row }: Drawing): Movement | null {
+  const [first] = row.places;
+  if (motion.moves.length === 0 || !first) return null;
+  return { view: viewBoxOf(motion.picture.box), style: motionStyle(motion), seconds: motion.seconds };
 }
 
 const short = (number: number, places: number): string => {
@@ -150,16 +199,16 @@ const short = (number: number, places: number): string => {
 /** Cycles shown before it keeps still. */
 export const CYCLES = 2;
 
-/** Keyframes for the classes that `Figure` gives; `name` keeps those of several drawings on one page apart. */
-export function motionStyle({ moves, seconds }: Motion, name = ''): string {
+/** Keyframes for the classes that a drawing's moves give their paths, for the one drawing that stands in `.moving`. */
+export function motionStyle({ moves, seconds }: Motion): string {
   return moves
     .map(({ steps }, index) => {
       const frames = steps.map(({ at, shift: { a, b, c, d, e, f } }) => {
         const turn = [a, -b, -c, d].map((number) => short(number, 2));
         return `${short(at * 100, 0)}%{transform:matrix(${[...turn, short(e * SCALE, 0), short(-f * SCALE, 0)].join()})}`;
       });
-      const id = `${name}m${index}`;
-      return `.${name === '' ? '' : `${name} .`}m${index}{animation:${id} ${short(seconds, 2)}s linear ${CYCLES}}@keyframes ${id}{${merged(frames)}}`;
+      const id = `m${index}`;
+      return `.moving .m${index}{animation:${id} ${short(seconds, 2)}s linear ${CYCLES}}@keyframes ${id}{${merged(frames)}}`;
     })
     .join('');
 }

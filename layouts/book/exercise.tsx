@@ -1,6 +1,8 @@
 /** The whole page of one exercise. */
 import type { ExercisePart } from '../../src/model/booklet.js';
 import { plainText } from '../../src/model/prose.js';
+import { sayDrawing } from '../../src/words/say-drawing.js';
+import { FigureRow } from '../figure.js';
 import { Bullets, Paragraphs, Words } from '../lines.js';
 import { Faults } from './faults.js';
 import { LeafFrame, Way } from './leaf.js';
@@ -38,9 +40,15 @@ export function ExercisePage({
   readonly leaf: Leaf;
   readonly part: ExercisePart;
 }) {
+  const drawn = book.drawings.get(part.id);
   return (
     <LeafFrame book={book} leaf={leaf} ways={<Way to="cover">{book.words.toContents}</Way>}>
       <Paragraphs lines={part.description} />
+      {drawn === undefined ? null : (
+        <p class="drawing">
+          <FigureRow drawing={drawn.drawing} alt={sayDrawing(drawn.poses, book.drawingWords)} id={`drawn-${part.id}`} />
+        </p>
+      )}
       {part.sections.map((section) => (
         <section class={section.name === 'film' ? 'film' : undefined}>
           <h3>{section.title}</h3>

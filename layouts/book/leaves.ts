@@ -19,6 +19,9 @@ import type {
   WeekHead,
 } from '../../src/model/booklet.js';
 import { compareIds, type ExerciseId } from '../../src/model/identity.js';
+import type { Drawings } from '../../src/model/picture.js';
+import type { Catalogue } from '../../src/words/catalogue.js';
+import type { DrawingWords } from '../../src/words/drawing-words.js';
 import type { PageWords } from '../../src/words/page-words.js';
 
 /** One session on one day. */
@@ -73,6 +76,8 @@ export interface Book {
   /** In the order they stand in the page. */
   readonly inPage: readonly Leaf[];
   readonly exercises: ReadonlyMap<ExerciseId, ExercisePart>;
+  readonly drawings: Drawings;
+  readonly drawingWords: DrawingWords;
 }
 
 export const exerciseLeafId = (id: ExerciseId): string => `exercise-${id}`;
@@ -166,12 +171,18 @@ function besideTheirLike(leaves: readonly Leaf[]): readonly Leaf[] {
     : [...leaves.slice(0, first), ...sorted, ...leaves.slice(first).filter((leaf) => !inWeeks.includes(leaf))];
 }
 
-export function bookOf(booklet: Booklet, words: PageWords): Book {
+export function bookOf(
+  booklet: Booklet,
+  { page: words, drawing: drawingWords }: Pick<Catalogue, 'page' | 'drawing'>,
+  drawings: Drawings = new Map(),
+): Book {
   const weeks = weeksOf(booklet);
   const pages = booklet.parts.flatMap((part) => (part.kind === 'exercise' ? [part] : []));
   const leaves = leavesOf(booklet, weeks);
   return {
     booklet,
+    drawings,
+    drawingWords,
     labels: booklet.labels,
     words,
     weeks,

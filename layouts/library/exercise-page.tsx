@@ -112,7 +112,7 @@ export function LibraryExercise(props: LibraryExerciseProps & { readonly of: Exe
       <div class="opening">
         <div class="lead-in">
           <Paragraphs lines={of.words.description} />
-          <Drawing of={drawings.get(of.id)} size="whole" />
+          <Drawing of={drawings.get(of.id)} id={of.id} words={speech.words.drawing} size="whole" />
         </div>
         <dl class="facts">
           <Fact name={words.movement}>{words.patterns[facts.pattern]}</Fact>

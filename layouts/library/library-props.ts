@@ -1,14 +1,13 @@
 /** What every page of the library is made from: exercises, programmes, words, and drawings where there are any. */
-import type { ExerciseId } from '../../src/model/identity.js';
+import type { Drawings } from '../../src/model/picture.js';
 import type { PublicLibrary } from '../../src/model/public-library.js';
 import type { LibraryWords } from '../../src/words/library-words.js';
 import type { Speech } from '../../src/words/speech.js';
-import type { DrawingMarkup } from './drawing.js';
 
 export interface LibraryProps {
   readonly library: PublicLibrary;
   readonly words: LibraryWords;
   readonly speech: Speech;
   /** Of those exercises that have one. */
-  readonly drawings: ReadonlyMap<ExerciseId, DrawingMarkup>;
+  readonly drawings: Drawings;
 }

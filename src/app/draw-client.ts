@@ -6,10 +6,13 @@ import { readerSchemas } from '../content/reader-schemas.js';
 import { countSets } from '../engine/audit/count-sets.js';
 import { exercisesById } from '../engine/block-context.js';
 import { listRulebook } from '../engine/rulebook.js';
+import { drawLibrary } from '../figures/draw-library.js';
 import type { Client } from '../model/client.js';
+import type { Exercise } from '../model/exercise.js';
 import type { HandOver } from '../model/hand-over.js';
 import type { ClientId, ExerciseId } from '../model/identity.js';
 import type { PublicKey } from '../model/marks-key.js';
+import type { Drawings } from '../model/picture.js';
 import type { Problem } from '../model/problem.js';
 import { publicPartOf } from '../model/public-library.js';
 import type { Library } from '../model/studio.js';
@@ -27,6 +30,8 @@ import { projectFolder, webSources } from './web-sources.js';
 export interface Drawing {
   readonly parts: ShellParts;
   readonly sources: WebSources;
+  /** Of every exercise that has a table of poses. */
+  readonly drawings: Drawings;
   /** The studio's key that marks are sealed to; `null` where they go as plain text. */
   readonly marksTo: PublicKey | null;
   /** Of the booklet a client was issued, on the web; absent where it has none. */
@@ -40,12 +45,13 @@ export interface DrawnFile {
 }
 
 export async function openDrawing(
+  exercises: readonly Exercise[],
   marksTo: PublicKey | null,
   addressOf: Drawing['addressOf'] = () => undefined,
 ): Promise<Drawing> {
   const { prepareShell } = await import('../web/prepare-shell.js');
   const sources = webSources();
-  return { parts: await prepareShell(sources), sources, marksTo, addressOf };
+  return { parts: await prepareShell(sources), sources, drawings: drawLibrary(exercises), marksTo, addressOf };
 }
 
 const draftName = (name: string): string => name.replace('booklet', 'draft');
@@ -59,7 +65,7 @@ const asText = (value: unknown): string => `${JSON.stringify(value, null, 1)}\n`
 export async function drawClient(
   client: ClientId,
   { book, issued, draft }: Shown,
-  { parts, marksTo, addressOf }: Drawing,
+  { parts, drawings, marksTo, addressOf }: Drawing,
 ): Promise<{ readonly files: readonly DrawnFile[]; readonly problems: readonly Problem[] }> {
   const { renderBookletFile, renderBookletFolder } = await import('../web/render-booklet.js');
   const { renderPartner } = await import('../web/render-partner.js');
@@ -82,19 +88,23 @@ export async function drawClient(
   return {
     files: [
       { path: `${home}/plan.json`, bytes: asText(book.plan) },
-      { path: `${home}/booklet.html`, bytes: renderBookletFile(book.booklet, clientPlan, parts) },
-      ...[...(await renderBookletFolder(book.booklet, clientPlan, parts)), ...renderPartner(book.booklet)].map(
-        (file) => ({
-          path: `${home}/booklet/${file.path}`,
-          bytes: file.bytes,
-        }),
-      ),
+      { path: `${home}/booklet.html`, bytes: renderBookletFile(book.booklet, clientPlan, parts, drawings) },
+      ...[
+        ...(await renderBookletFolder(book.booklet, clientPlan, parts, drawings)),
+        ...renderPartner(book.booklet),
+      ].map((file) => ({
+        path: `${home}/booklet/${file.path}`,
+        bytes: file.bytes,
+      })),
       ...paper.value.map(({ name, bytes }) => ({ path: `${home}/${name}`, bytes })),
       ...(draft === null
         ? []
         : [
             { path: `${home}/draft-plan.json`, bytes: asText(draft.plan) },
-            { path: `${home}/draft.html`, bytes: renderBookletFile(draft.booklet, clientPlanOf(draft.plan), parts) },
+            {
+              path: `${home}/draft.html`,
+              bytes: renderBookletFile(draft.booklet, clientPlanOf(draft.plan), parts, drawings),
+            },
           ]),
       ...(draft === null || draftPaper.value === null
         ? []
@@ -134,6 +144,7 @@ export async function drawStudio(
   await renderLibrary({
     library: publicPartOf(library),
     rulebook: listRulebook(library.overrides),
+    drawings: drawing.drawings,
     ...(since === undefined ? {} : { changed: since }),
     out: join(stage.folder, 'public'),
     fonts,

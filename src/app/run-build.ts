@@ -96,7 +96,7 @@ async function fill(stage: Stage, filling: Filling): Promise<Built> {
   const { studio, planned, shown, problems, options, progress, held } = filling;
   const { library } = studio.content;
   try {
-    const drawing = await openDrawing(publicKeyOf(held), (client) =>
+    const drawing = await openDrawing(library.exercises, publicKeyOf(held), (client) =>
       webAddressOf(library.studio, held.access.get(client)),
     );
     const pages = { paths: studio.files.map(({ path }) => path), sourceOf: studio.sourceOf };

@@ -133,7 +133,8 @@ function inARow(seen: readonly Seen[]): Row {
   const shifts: number[] = [];
   const places = seen.map((one, index): RowPlace => {
     const { posed, figure, arrow, box } = one;
-    const start = index === 0 ? 0 : right + GAP;
+    // The first stays where it is, so that what makes it move fits it in a row too.
+    const start = index === 0 ? box.left : right + GAP;
     const by = start - box.left;
     const before = seen[index - 1];
     const ghost = before && before.posed.pose.view === posed.pose.view;
@@ -147,5 +148,5 @@ function inARow(seen: readonly Seen[]): Row {
     };
   });
   const whole = seen.map(({ box }) => box).reduce(spread);
-  return { places, box: { left: 0, right, low: whole.low, high: whole.high } };
+  return { places, box: { left: seen[0]?.box.left ?? 0, right, low: whole.low, high: whole.high } };
 }

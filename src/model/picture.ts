@@ -3,6 +3,9 @@
  * right and y upwards from the floor, with what each is. Both the screen and the page are drawn from this one list.
  */
 
+import type { ExerciseId } from './identity.js';
+import type { Pose } from './pose.js';
+
 /** A point on the drawing's plane. */
 export type Spot = readonly [number, number];
 
@@ -105,3 +108,11 @@ export interface Drawing {
   readonly row: Row;
   readonly motion: Motion;
 }
+
+/** An exercise's drawing with the table it was made from, of which is said what it shows. */
+export interface Drawn {
+  readonly drawing: Drawing;
+  readonly poses: readonly Pose[];
+}
+
+export type Drawings = ReadonlyMap<ExerciseId, Drawn>;

@@ -9,9 +9,11 @@
  */
 import { renderToString } from 'preact-render-to-string';
 import { BookBody } from '../../layouts/book/book.js';
-import { bookOf } from '../../layouts/book/leaves.js';
+import { type Book, bookOf } from '../../layouts/book/leaves.js';
+import { type Movement, movementOf } from '../../layouts/figure.js';
 import type { Booklet } from '../model/booklet.js';
 import type { ClientPlan } from '../model/client-plan.js';
+import type { Drawings } from '../model/picture.js';
 import { packPlan } from '../session/travelling.js';
 import type { Catalogue } from '../words/catalogue.js';
 import { directionOf } from '../words/language.js';
@@ -39,9 +41,8 @@ export interface Payload {
 /** JSON that can stand in a script element: nothing in it ends the element or opens a comment. */
 export const jsonForHtml = (value: unknown): string => JSON.stringify(value).replaceAll('<', '\\u003c');
 
-export function renderPayload(booklet: Booklet, plan: ClientPlan): Payload {
-  const words = speechOf(booklet.language).words.page;
-  const book = bookOf(booklet, words);
+export function renderPayload(booklet: Booklet, plan: ClientPlan, drawings: Drawings = new Map()): Payload {
+  const book = bookOf(booklet, speechOf(booklet.language).words, drawings);
   const titles = new Map<string, string>([...book.exercises.values()].map(({ id, title }) => [id, title]));
   const body = shortenMarkup(renderToString(<BookBody book={book} />));
   const packed = packPlan(plan, (exercise) => titles.get(exercise));
@@ -50,8 +51,21 @@ export function renderPayload(booklet: Booklet, plan: ClientPlan): Payload {
     title: booklet.title,
     language: booklet.language,
     direction: booklet.direction,
-    html: body + data,
+    html: body + data + movementsOf(book),
   };
+}
+
+/** What makes the drawings of the exercises' pages move, by exercise. */
+function movementsOf({ exercises, drawings }: Book): string {
+  const moves: Record<string, Movement> = {};
+  for (const id of exercises.keys()) {
+    const drawn = drawings.get(id);
+    const movement = drawn === undefined ? null : movementOf(drawn.drawing);
+    if (movement !== null) moves[id] = movement;
+  }
+  return Object.keys(moves).length === 0
+    ? ''
+    : `<script type="application/json" id="movements">${jsonForHtml(moves)}</script>`;
 }
 
 /** The shell as a page of its own, for a folder. It knows no client, only which language its own words are to be in. */
@@ -70,8 +84,13 @@ function renderShell(parts: ShellParts, { language, page: words }: Catalogue): s
   });
 }
 
-export function renderBookletFile(booklet: Booklet, plan: ClientPlan, parts: ShellParts): string {
-  const payload = renderPayload(booklet, plan);
+export function renderBookletFile(
+  booklet: Booklet,
+  plan: ClientPlan,
+  parts: ShellParts,
+  drawings: Drawings = new Map(),
+): string {
+  const payload = renderPayload(booklet, plan, drawings);
   const styles = [...letterSetsIn(payload.html).map((letters) => parts.facesInside[letters]), parts.style];
   const scripts = [
     parts.script,
@@ -145,8 +164,9 @@ export async function renderBookletFolder(
   booklet: Booklet,
   plan: ClientPlan,
   parts: ShellParts,
+  drawings: Drawings = new Map(),
 ): Promise<readonly OutputFile[]> {
-  const payload = renderPayload(booklet, plan);
+  const payload = renderPayload(booklet, plan, drawings);
   const html = renderPage({
     title: payload.title,
     language: payload.language,

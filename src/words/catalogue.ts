@@ -13,10 +13,11 @@ import type { MassUnit } from '../model/quantity.js';
 import type { BookletWords } from './booklet-words.js';
 import type { ChangeWords } from './change-words.js';
 import type { ClientReasons } from './client-reason-words.js';
+import type { DrawingWords } from './drawing-words.js';
 import type { HandOverWords } from './hand-over-words.js';
 import type { PageWords } from './page-words.js';
-import type { SealWords } from './seal-words.js';
 import type { PaperWords } from './paper-words.js';
+import type { SealWords } from './seal-words.js';
 
 export interface DateParts {
   readonly weekday: Weekday;
@@ -193,6 +194,7 @@ export interface Catalogue {
   readonly harderCauses: (causes: readonly Cause[]) => string;
   readonly reasons: ClientReasons;
   readonly page: PageWords;
+  readonly drawing: DrawingWords;
   readonly seal: SealWords;
   readonly paper: PaperWords;
   readonly handOver: HandOverWords;

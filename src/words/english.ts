@@ -2,13 +2,14 @@
 import type { Catalogue } from './catalogue.js';
 import { englishBooklet } from './english-booklet.js';
 import { englishChanges } from './english-changes.js';
+import { englishDrawing } from './english-drawing.js';
 import { englishDates, englishDoses, englishLoads, englishNumbers, englishSides } from './english-figures.js';
 import { englishHandOver } from './english-hand-over.js';
 import { englishPage } from './english-page.js';
-import { englishSeal } from './english-seal.js';
 import { englishPaper } from './english-paper.js';
 import { englishReasonsCare } from './english-reasons-care.js';
 import { englishReasonsWork } from './english-reasons-work.js';
+import { englishSeal } from './english-seal.js';
 import { englishCauses, englishHarderCauses, englishSets } from './english-sets.js';
 
 export const english: Catalogue = {
@@ -60,6 +61,7 @@ export const english: Catalogue = {
   harderCauses: englishHarderCauses,
   reasons: { ...englishReasonsWork, ...englishReasonsCare },
   page: englishPage,
+  drawing: englishDrawing,
   seal: englishSeal,
   paper: englishPaper,
   handOver: englishHandOver,

@@ -3,6 +3,7 @@ import type { Catalogue } from './catalogue.js';
 import { norwegianCauses, norwegianHarderCauses } from './norwegian-body.js';
 import { norwegianBooklet } from './norwegian-booklet.js';
 import { norwegianChanges } from './norwegian-changes.js';
+import { norwegianDrawing } from './norwegian-drawing.js';
 import {
   norwegianDates,
   norwegianDoses,
@@ -12,10 +13,10 @@ import {
 } from './norwegian-figures.js';
 import { norwegianHandOver } from './norwegian-hand-over.js';
 import { norwegianPage } from './norwegian-page.js';
-import { norwegianSeal } from './norwegian-seal.js';
 import { norwegianPaper } from './norwegian-paper.js';
 import { norwegianReasonsCare } from './norwegian-reasons-care.js';
 import { norwegianReasonsWork } from './norwegian-reasons-work.js';
+import { norwegianSeal } from './norwegian-seal.js';
 import { norwegianSets } from './norwegian-sets.js';
 
 export const norwegian: Catalogue = {
@@ -67,6 +68,7 @@ export const norwegian: Catalogue = {
   harderCauses: norwegianHarderCauses,
   reasons: { ...norwegianReasonsWork, ...norwegianReasonsCare },
   page: norwegianPage,
+  drawing: norwegianDrawing,
   seal: norwegianSeal,
   paper: norwegianPaper,
   handOver: norwegianHandOver,

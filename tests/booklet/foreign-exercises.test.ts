@@ -40,7 +40,7 @@ beforeAll(async () => {
   ];
 });
 
-const html = (of: Booklet): string => renderToString(BookBody({ book: bookOf(of, speechOf(of.language).words.page) }));
+const html = (of: Booklet): string => renderToString(BookBody({ book: bookOf(of, speechOf(of.language).words) }));
 
 /** Words that a sentence in English hardly does without, and none in Norwegian. */
 const ENGLISH = /\b(the|and|your|you|of|with|each|is|it|this|not|week|weeks|sets?|rest|leave|day)\b/giu;

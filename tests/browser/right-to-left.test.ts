@@ -53,7 +53,7 @@ beforeAll(async () => {
       styles: [parts.style.text],
       styleFiles: [],
       scripts: [parts.script.text],
-      body: renderToString(BookBody({ book: bookOf(of, speech.words.page) })),
+      body: renderToString(BookBody({ book: bookOf(of, speech.words) })),
     });
     await writeFile(join(folder, `${name}.html`), page);
   }

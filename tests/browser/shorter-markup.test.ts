@@ -41,7 +41,7 @@ test.each([
   ['every shape', everyShapeBooklet],
   ['hostile', hostileBooklet],
 ] as const)('%s', async (_, booklet) => {
-  const whole = renderToString(BookBody({ book: bookOf(booklet, speechOf(booklet.language).words.page) }));
+  const whole = renderToString(BookBody({ book: bookOf(booklet, speechOf(booklet.language).words) }));
   const shorter = shortenMarkup(whole);
   expect(await readAlike(whole, shorter)).toBe(true);
   expect(shorter.length).toBeLessThan(0.97 * whole.length);

@@ -1,4 +1,5 @@
 /** The public library as text. */
+
 import { describe, expect, test } from 'vitest';
 import { rulesOf } from '../../layouts/library/rules-of-exercise.js';
 import { listRulebook } from '../../src/engine/rulebook.js';
@@ -6,6 +7,7 @@ import { type Ask, type Exercise, type Facts, WAYS } from '../../src/model/exerc
 import { exerciseId } from '../../src/model/identity.js';
 import { libraryPages } from '../../src/web/library/render-library.js';
 import { englishAsked } from '../../src/words/english-asks.js';
+import { drawnOf } from '../fixtures/drawn.js';
 import { fixturePublic } from './library-fixture.js';
 
 const pages = new Map(
@@ -114,15 +116,18 @@ describe('the library', () => {
   });
 
   test('a drawing stands on the page and on the line of those it leads to; without one nothing does', async () => {
-    const drawing = { svg: '<svg viewBox="0 0 1 1"></svg>', alternative: 'Sits "down" & stands.' };
-    const drawings = new Map([[exerciseId('goblet-squat'), drawing]]);
+    const drawings = new Map([[exerciseId('goblet-squat'), drawnOf(['Sits "down"', 'stands & waits'])]]);
     const pictures = new Map([[exerciseId('goblet-squat'), 'pictures/goblet-squat.png']]);
     const studio = { ...fixturePublic.studio, address: 'https://slate-yard.example/library' };
     const drawn = await libraryPages({ library: { ...fixturePublic, studio }, rulebook: [], drawings, pictures });
     const of = (id: string): string => drawn.find(({ path }) => path === `exercises/${id}.html`)?.render() ?? '';
-    const label = 'role="img" aria-label="Sits &quot;down&quot; &amp; stands."';
-    expect(of('goblet-squat')).toContain(`<div class="drawing whole" ${label}><svg`);
-    expect(of('box-squat')).toContain(`<div class="drawing small" ${label}><svg`);
+    const label =
+      'role="img" aria-label="Seen from the side. Sits &quot;down&quot;: standing. Stands &amp; waits: standing."';
+    expect(of('goblet-squat')).toMatch(/<div class="drawing whole"><svg class="figure" viewBox="[-\d ]+"/);
+    expect(of('goblet-squat')).toContain(label);
+    expect(of('box-squat')).toMatch(
+      /<div class="drawing small"><svg class="figure" viewBox="[-\d ]+" aria-hidden="true"/,
+    );
     expect(of('box-squat')).not.toContain('drawing whole');
     expect(of('goblet-squat')).toContain(
       '<meta property="og:image" content="https://slate-yard.example/library/pictures/goblet-squat.png"/>',

@@ -5,7 +5,6 @@
 import type { VNode } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import type { PageTold } from '../../../layouts/document.js';
-import type { DrawingMarkup } from '../../../layouts/library/drawing.js';
 import { LibraryExercise } from '../../../layouts/library/exercise-page.js';
 import { LibraryIndex } from '../../../layouts/library/index-page.js';
 import { capital, toolsOf } from '../../../layouts/library/kit-text.js';
@@ -14,11 +13,13 @@ import { LISTS, listTitle } from '../../../layouts/library/lists.js';
 import { LibraryProgramme } from '../../../layouts/library/programme-page.js';
 import { RulebookPage } from '../../../layouts/library/rulebook-page.js';
 import type { ExerciseId } from '../../model/identity.js';
+import type { Drawings } from '../../model/picture.js';
 import { plainText } from '../../model/prose.js';
 import type { PublicLibrary } from '../../model/public-library.js';
 import type { RulebookRoom } from '../../model/rulebook.js';
 import { sayLibraryWords } from '../../words/library-words.js';
 import { sayRulebookWords } from '../../words/rulebook-words.js';
+import { sayDrawing } from '../../words/say-drawing.js';
 import { saySearchWords } from '../../words/search-words.js';
 import { speechOf } from '../../words/speech.js';
 import { libraryPolicy, searchPolicy } from '../policy.js';
@@ -45,7 +46,7 @@ export interface LibraryContent {
   /** Every rule of the planner, room by room. */
   readonly rulebook: readonly RulebookRoom[];
   /** Of those exercises that have one. */
-  readonly drawings?: ReadonlyMap<ExerciseId, DrawingMarkup>;
+  readonly drawings?: Drawings;
   /** Files below the library's root that stand for an exercise where it is spoken of elsewhere; written by whoever has them. */
   readonly pictures?: ReadonlyMap<ExerciseId, string>;
   /** ISO dates on which exercises came to say what they say; without them there is no feed. */
@@ -103,7 +104,8 @@ function draftsOf(content: LibraryContent): readonly Draft[] {
     ...lists,
     ...exercises.map((of): Draft => {
       const file = pictures.get(of.id);
-      const alternative = drawings.get(of.id)?.alternative ?? of.name;
+      const drawn = drawings.get(of.id);
+      const alternative = drawn === undefined ? of.name : sayDrawing(drawn.poses, speech.words.drawing);
       return {
         path: `exercises/${of.id}.html`,
         title: of.name,
