@@ -54,8 +54,8 @@ export function pathOf(outline: Outline): string {
   return outline.map(say).join('');
 }
 
-const PAINTS: Readonly<Record<Paint, string>> = { edge: 'e', paper: 'p', line: 'l', solid: 's' };
-const WEIGHTS: Readonly<Record<Weight, string>> = { near: 'n', far: 'f', ghost: 'g' };
+const PAINTS: Readonly<Record<Paint, string>> = { edge: 'fe', paper: 'fp', line: 'fl', solid: 'fs' };
+const WEIGHTS: Readonly<Record<Weight, string>> = { near: 'fn', far: 'ff', ghost: 'fg' };
 
 interface Run {
   readonly paint: string;
@@ -192,7 +192,8 @@ export function movementOf({ motion, row }: Drawing): Movement | null {
 }
 
 const short = (number: number, places: number): string => {
-  const text = number.toFixed(places).replace(/\.?0+$/, '');
+  const fixed = number.toFixed(places);
+  const text = fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed;
   return text === '-0' || text === '' ? '0' : text;
 };
 

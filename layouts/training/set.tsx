@@ -3,6 +3,7 @@ import { readSetKey } from '../../src/model/identity.js';
 import type { Clock, SetScreen, TallyRow } from '../../src/model/training.js';
 import { sayEffort } from '../../src/words/say-dose.js';
 import { Tally } from '../book/tally.js';
+import { MovementPicture, usePlays } from './movement.js';
 import { Again, Main, Own, Sheet, Tap } from './parts.js';
 import type { LeafSays, Shown } from './shown.js';
 
@@ -19,6 +20,8 @@ export function SetView({ screen, shown }: Props) {
   const { phone } = speech.words;
   const { place, figures, item, key } = screen;
   const says = leaf(place, screen.row, figures.exercise);
+  const plays = usePlays(figures.exercise);
+  const movement = shown.movement(figures.exercise);
   const title = titleOf(figures, shown);
   const resting = screen.rest !== null;
   const timed = !resting && screen.clock.kind === 'timed' && screen.clock.began !== null;
@@ -39,6 +42,9 @@ export function SetView({ screen, shown }: Props) {
             </Tap>
           ) : null}
           {timed ? <Tap on={() => act({ act: 'start again' })}>{phone.startAgain}</Tap> : null}
+          {movement !== null && !resting && !timed && !plays.moving && says.picture.length > 0 ? (
+            <Tap on={plays.again}>{phone.showAgain}</Tap>
+          ) : null}
           {resting ? (
             <>
               <Tap on={() => act({ act: 'easier' })}>{phone.easierToday}</Tap>
@@ -78,6 +84,12 @@ export function SetView({ screen, shown }: Props) {
           <ClockFace screen={screen} shown={shown} />
         </div>
       </div>
+      <MovementPicture
+        key={plays.key}
+        picture={says.picture}
+        movement={plays.moving && !resting ? movement : null}
+        ended={plays.ended}
+      />
       <Again as="ol" nodes={says.cues.slice(0, resting ? 1 : 3)} name="cues" />
       {item.tempo === 'normal' ? null : <p>{sentence(speech.words.sets.tempo[item.tempo])}</p>}
     </Sheet>

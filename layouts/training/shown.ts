@@ -1,8 +1,10 @@
 /** What every training screen is given beside itself: a voice, the booklet's own words, the moment, and where a tap goes. */
+
 import type { ClientSet } from '../../src/model/client-plan.js';
 import type { PlanLoad } from '../../src/model/plan.js';
 import type { Act, SessionPlace } from '../../src/model/training.js';
 import type { PhoneSpeech } from '../../src/words/phone-speech.js';
+import type { Movement } from '../figure.js';
 
 /** What the booklet's own leaf says of an exercise on that day, as nodes of the page to be shown again. */
 export interface LeafSays {
@@ -19,6 +21,8 @@ export interface LeafSays {
   readonly test: readonly Node[];
   /** What makes the load, where that is not plain. */
   readonly pieces: readonly Node[];
+  /** The exercise's drawing, where it has one. */
+  readonly picture: readonly Node[];
 }
 
 /** A film of one set, as the exercise's own page asks for it. */
@@ -44,6 +48,8 @@ export interface Shown {
   /** BCP 47, of the exercises, where it is not the language of the screens. */
   readonly exerciseLanguage: string | undefined;
   readonly leaf: (place: SessionPlace, row: string, exercise: string) => LeafSays;
+  /** How an exercise's drawing moves; `null` where it has none that moves, or the reader wants nothing to move. */
+  readonly movement: (exercise: string) => Movement | null;
   /** The lines of a warm-up or cool-down, from the booklet's leaf. */
   readonly around: (place: SessionPlace, which: 'warm-up' | 'cool-down') => readonly Node[];
   readonly sessionTitle: (place: SessionPlace) => string;

@@ -29,8 +29,8 @@ const holdsTogether = (pose: Pose): boolean => freeWeights(pose).some(({ held })
 const bandInHands = (pose: Pose): boolean =>
   pose.kit.some((item) => item.kind === 'band' && item.ends.includes('hands'));
 
-/** Where on the body a hand is put; `wide` is how far the hands are from the middle when they hold one thing together. */
-function bodyPlace(pose: Pose, spot: HandPlace, side: BodySide): Landmark | undefined {
+/** Where on the body a hand is put; absent where the place is not on the body. */
+export function bodyPlace(pose: Pose, spot: HandPlace, side: BodySide): Landmark | undefined {
   const z = right(side);
   const loaded = freeWeights(pose).some((item) => isHeldBy(item, side));
   switch (spot) {

@@ -30,7 +30,8 @@ export interface PosedBody {
   readonly body: Body;
 }
 
-function carriedIn(pose: Pose): Extract<Goal, { kind: 'mass' }>['carried'] {
+/** Free weights in the hands, as shares of the body's mass. */
+export function carriedIn(pose: Pose): Extract<Goal, { kind: 'mass' }>['carried'] {
   return freeWeights(pose).flatMap((item) => {
     const hands = BODY_SIDES.filter((side) => isHeldBy(item, side));
     const each = item.held === 'both' ? PIECE / 2 : PIECE;

@@ -1,9 +1,21 @@
 /** What the booklet's own leaves say, for the screens that say it again: nothing is written twice in what travels. */
+import type { Movement } from '../../layouts/figure.js';
 import type { LeafSays } from '../../layouts/training/shown.js';
 import type { ClientPlan } from '../model/client-plan.js';
 import type { SessionPlace } from '../model/training.js';
 
-const NOTHING: LeafSays = { id: '', page: '', cues: [], stop: [], why: [], gate: [], choose: [], test: [], pieces: [] };
+const NOTHING: LeafSays = {
+  id: '',
+  page: '',
+  cues: [],
+  stop: [],
+  why: [],
+  gate: [],
+  choose: [],
+  test: [],
+  pieces: [],
+  picture: [],
+};
 
 const byId = (id: string): HTMLElement | null => document.getElementById(id);
 const within = (leaf: Element, selector: string): readonly Node[] => [...leaf.querySelectorAll(selector)];
@@ -21,7 +33,7 @@ export function readTurn(plan: ClientPlan, place: SessionPlace, row: string, exe
   const leaf = byId(id);
   const page = byId(`exercise-${exercise}`);
   const says = leaf === null ? NOTHING : { ...NOTHING, id, ...ofTurn(leaf) };
-  const own = page === null ? says : { ...says, page: page.id };
+  const own = page === null ? says : { ...says, page: page.id, picture: within(page, 'svg.figure') };
   // Of another version than the leaf's own, what is said of that one.
   return page === null || isOf(leaf, exercise) ? own : { ...own, ...ofPage(page) };
 }
@@ -43,6 +55,14 @@ const ofPage = (page: HTMLElement): Partial<LeafSays> => ({
   cues: within(page, 'ol.cues > li').slice(0, 3),
   stop: within(page, '.stop > ul'),
 });
+
+/** What makes the drawings move, as it came with the booklet; read once. */
+export function readMovements(): (exercise: string) => Movement | null {
+  const text = byId('movements')?.textContent ?? '';
+  const movements: ReadonlyMap<string, Movement> = new Map(text === '' ? [] : Object.entries(JSON.parse(text)));
+  const still = matchMedia('(prefers-reduced-motion: reduce)');
+  return (exercise) => (still.matches ? null : (movements.get(exercise) ?? null));
+}
 
 /** The heading of a leaf; empty where there is none. */
 export const headingOf = (id: string): string => textOf(byId(id)?.querySelector('h2'));

@@ -29,6 +29,7 @@ import {
   readChanges,
   readEmergency,
   readExerciseLanguage,
+  readMovements,
   readTurn,
   sessionLeafId,
 } from './read-leaf.js';
@@ -56,6 +57,7 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
   const { phone } = speech.words;
   const emergency = readEmergency();
   const exerciseLanguage = readExerciseLanguage();
+  const movement = readMovements();
   const { root, mount, status, wayIn, wayBack } = buildTraining(book, phone.trainingTitle);
 
   const makeRoom = makeRoomForBar(root, mount);
@@ -142,6 +144,7 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
     load: (load) => sayClientLoad(load, units(), speech),
     nameOf,
     exerciseLanguage,
+    movement,
     leaf: (place, row, exercise) => readTurn(plan, place, row, exercise),
     around: (place, which) => readAround(plan, place, which),
     sessionTitle: titleOf,

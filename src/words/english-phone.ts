@@ -77,6 +77,7 @@ export const englishPhone: PhoneWords = {
   setDone: (number) => `Set ${number} done`,
   startSet: (number) => `Start set ${number}`,
   start: 'Start',
+  showAgain: 'Show the movement again',
   intoPlace: 'Get into place',
   intoPlaceIn: (seconds) => `Get into place. ${seconds} seconds.`,
   startAgain: 'Start again',

@@ -80,6 +80,7 @@ export const norwegianPhone: PhoneWords = {
   setDone: (number) => `Sett ${number} er gjort`,
   startSet: (number) => `Start sett ${number}`,
   start: 'Start',
+  showAgain: 'Vis bevegelsen igjen',
   intoPlace: 'Gå i stilling',
   intoPlaceIn: (seconds) => `Gå i stilling. ${seconds} sekunder.`,
   startAgain: 'Start på nytt',

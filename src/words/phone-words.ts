@@ -73,6 +73,8 @@ export interface PhoneWords {
   readonly startSet: (number: number) => string;
   readonly start: string;
   /** Before the first second of a hold. */
+  /** On a button: the drawing moves once more. */
+  readonly showAgain: string;
   readonly intoPlace: string;
   readonly intoPlaceIn: (seconds: number) => string;
   /** Takes the start of a hold back. */

@@ -46,19 +46,23 @@ export const poseSayings: Sayings<Pick<ContentProblems, ReadCodes> & FigureProbl
     hint: 'angles that let it get there, or leave some of them out',
   }),
   'pose-through': ({ position, part, on, millimetres }) => ({
-    message: `In ${quoted(position)} the ${part} is ${millimetres} mm below the ${on}.`,
+    message: `In ${quoted(position)} the ${part} is ${millimetres} mm ${on === 'wall' ? 'inside' : 'below'} the ${on}.`,
     hint: 'say what it rests on under On, or bend something more',
   }),
   'pose-falls': ({ position, way, millimetres }) => ({
     message: `In ${quoted(position)} the figure would fall ${way}: its weight is ${millimetres} mm outside what bears it.`,
     hint: 'leave the trunk, the hips or the ankles out so that it finds its balance, or write moving under On',
   }),
-  'pose-not-deep': ({ position, text, millimetres }) => ({
-    message: `${quoted(text)} asks for the hip below the knee, and in ${quoted(position)} it is ${millimetres} mm above.`,
+  'pose-not-deep': ({ position, text, wanted, millimetres }) => ({
+    message: `${quoted(text)} asks for the hip ${wanted} the knee, and in ${quoted(position)} it is ${millimetres} mm above.`,
     hint: 'a greater angle under Knees',
   }),
   'pose-bent': ({ position, limb, side, text, degrees }) => ({
     message: `${quoted(text)} asks for a straight ${limb}, and in ${quoted(position)} the ${side} one is bent by ${degrees}°.`,
     hint: limb === 'arm' ? 'straight under Elbows' : 'straight under Knees',
+  }),
+  'pose-against-itself': ({ position, what, said, drawn }) => ({
+    message: `In ${quoted(position)} the ${what} is said to be ${said}° and comes out at ${drawn}°.`,
+    hint: 'the angle as it is drawn, or leave out what stands against it in the same row',
   }),
 };

@@ -1,0 +1,55 @@
+/** The drawing on a set's screen: it moves twice, then stands as a row of positions until it is asked for again. */
+import { useState } from 'preact/hooks';
+import type { Movement } from '../figure.js';
+
+export interface MovementProps {
+  /** The exercise's drawing, as it stands on its own page. */
+  readonly picture: readonly Node[];
+  /** `null` where nothing moves, or is not to. */
+  readonly movement: Movement | null;
+  readonly ended: () => void;
+}
+
+/** Styles made here are the page's own, so a policy that forbids styles in the page's text lets them be. */
+function styleFor({ style }: Movement): () => void {
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(style);
+  document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
+  return () => {
+    document.adoptedStyleSheets = document.adoptedStyleSheets.filter((one) => one !== sheet);
+  };
+}
+
+export function MovementPicture({ picture, movement, ended }: MovementProps) {
+  const [putAway] = useState<{ away?: () => void }>({});
+  const put = (element: Element | null): void => {
+    putAway.away?.();
+    if (element === null) return;
+    const copies = picture.map((node) => node.cloneNode(true));
+    for (const copy of copies) if (copy instanceof Element && movement) copy.setAttribute('viewBox', movement.view);
+    element.replaceChildren(...copies);
+    if (movement) putAway.away = styleFor(movement);
+  };
+  if (picture.length === 0) return null;
+  return <div class={movement === null ? 'movement' : 'movement moving'} ref={put} onAnimationEnd={ended} />;
+}
+
+export interface Plays {
+  readonly moving: boolean;
+  /** Tells it apart from the time before. */
+  readonly key: string;
+  readonly ended: () => void;
+  readonly again: () => void;
+}
+
+/** How often the drawing of one exercise has moved. Another exercise begins anew. */
+export function usePlays(exercise: string): Plays {
+  const [state, set] = useState({ exercise, run: 0, over: false });
+  const now = state.exercise === exercise ? state : { exercise, run: 0, over: false };
+  return {
+    moving: !now.over,
+    key: `${exercise} ${now.run} ${now.over}`,
+    ended: () => set({ ...now, over: true }),
+    again: () => set({ exercise, run: now.run + 1, over: false }),
+  };
+}

@@ -1,0 +1,105 @@
+/** Whether parts of the body get to where they are said to be, and stay above what carries them. */
+import { BODY_SIDES, type BodySide, type Contact, type HandPlace, type Pose, type Surface } from '../model/pose.js';
+import { bodyPlace, freeWeights } from './arm-goals.js';
+import { bearingsOf } from './bearing.js';
+import { ROUND } from './body-goals.js';
+import { fingertip, grip, shoulder } from './landmarks.js';
+import { aheadOf, heightOf } from './scene.js';
+import { type Body, placeOf } from './skeleton.js';
+import { facingOf } from './standing.js';
+import { dot, lengthOf, minus, turned, type Vector } from './vector.js';
+
+export interface Miss {
+  readonly part: string;
+  readonly to: string;
+  readonly millimetres: number;
+}
+
+const nameOf = (contact: Contact): string =>
+  contact.side === undefined ? contact.part : `${contact.side} ${contact.part}`;
+
+/** How far each part that bears is from what it bears on, at its worst point. */
+export function contactMisses(pose: Pose, body: Body): readonly Miss[] {
+  return pose.contacts.map((contact) => {
+    const offs = bearingsOf(contact).map(({ at, off }) => {
+      const [x, y] = placeOf(body, at);
+      if (contact.on !== 'wall') return Math.abs(y - heightOf(pose, contact.on) - off);
+      const wall = aheadOf(pose, 'wall') ?? 0;
+      return Math.abs(x - wall - (wall >= 0 ? -off : off));
+    });
+    return { part: nameOf(contact), to: contact.on, millimetres: Math.round(10 * Math.max(0, ...offs)) };
+  });
+}
+
+const WAYS: Readonly<Partial<Record<HandPlace, Vector>>> = {
+  up: [0, 1, 0],
+  ahead: [1, 0, 0],
+  down: [0, -1, 0],
+};
+
+/** Where a straight arm is to point, it is off by how far the hand is ahead of that line, or behind it. */
+function offLine(pose: Pose, body: Body, side: BodySide, way: Vector): number {
+  const arm = minus(placeOf(body, grip(side)), placeOf(body, shoulder(side)));
+  const facing = facingOf(pose.trunk);
+  const along = dot(arm, turned(facing, way));
+  const across = dot(arm, turned(facing, way[1] === 0 ? [0, 1, 0] : [1, 0, 0]));
+  return along < 0 ? lengthOf(arm) : Math.abs(across);
+}
+
+function handMiss(pose: Pose, body: Body, side: BodySide, spot: HandPlace): number {
+  const way = WAYS[spot];
+  if (way) return offLine(pose, body, side, way);
+  const hand = placeOf(body, grip(side));
+  if (spot === 'floor') return Math.abs(placeOf(body, fingertip(side))[1] - 2);
+  if (spot === 'out') {
+    const arm = minus(hand, placeOf(body, shoulder(side)));
+    return Math.abs(dot(arm, turned(facingOf(pose.trunk), [1, 0, 0])));
+  }
+  if (spot === 'bell') {
+    const ahead = freeWeights(pose).find(({ held }) => held === 'floor')?.ahead ?? 0;
+    return Math.hypot(hand[0] - ahead, hand[1] - 26);
+  }
+  const at = bodyPlace(pose, spot, side);
+  return at ? lengthOf(minus(hand, placeOf(body, at))) : 0;
+}
+
+const SPOKEN: Readonly<Partial<Record<HandPlace, string>>> = {
+  up: 'line straight up',
+  ahead: 'line straight ahead',
+  down: 'line straight down',
+  out: 'line straight out',
+};
+
+/** How far each hand is from the place said for it. */
+export const handMisses = (pose: Pose, body: Body): readonly Miss[] =>
+  BODY_SIDES.flatMap((side) => {
+    const spot = pose.hands[side];
+    if (spot === undefined) return [];
+    const millimetres = Math.round(10 * handMiss(pose, body, side, spot));
+    return [{ part: `${side} hand`, to: SPOKEN[spot] ?? spot, millimetres }];
+  });
+
+export interface Sunk {
+  readonly part: string;
+  readonly on: Surface;
+  readonly millimetres: number;
+}
+
+const PARTS = ['heel', 'foot', 'toes', 'knee', 'elbow', 'wrist', 'hand', 'shoulder', 'seat'] as const;
+const HEAD = { at: { segment: 'head', at: [-2.2, 10, 0] }, off: 7.6 } as const;
+
+/** What is below the floor, or further than the face of a wall, by how much; deepest first. */
+export function sunkParts(pose: Pose, body: Body): readonly Sunk[] {
+  const sided = BODY_SIDES.flatMap((side) =>
+    ROUND.map(({ at, off }, index) => ({ part: `${side} ${PARTS[index] ?? 'side'}`, at: at(side), off })),
+  );
+  const wall = pose.kit.some(({ kind }) => kind === 'wall') ? aheadOf(pose, 'wall') : undefined;
+  return [...sided, { part: 'head', ...HEAD }]
+    .flatMap(({ part, at, off }): readonly Sunk[] => {
+      const [x, y] = placeOf(body, at);
+      const floor: Sunk = { part, on: 'floor', millimetres: Math.round(10 * (off - y)) };
+      const inside = wall === undefined ? 0 : wall >= 0 ? x + off - wall : wall - x + off;
+      return [floor, { part, on: 'wall', millimetres: Math.round(10 * inside) }];
+    })
+    .sort((a, b) => b.millimetres - a.millimetres);
+}
