@@ -9,6 +9,7 @@ import { sayAdviceCount } from '../words/say-advice.js';
 import { sayEdition } from '../words/say-editions.js';
 import { accountIn, findingsOf, recordsOf } from '../words/say-findings.js';
 import { sayWithheld } from '../words/say-withheld.js';
+import { checkFigures } from './check-figures.js';
 import { type Drawing, type DrawnFile, drawClient, drawStudio, openDrawing } from './draw-client.js';
 import { readEditions } from './editions.js';
 import { drawCalendar, handOversOf } from './hand-over.js';
@@ -61,7 +62,8 @@ async function build(studio: ReadStudio, options: CommonOptions, progress: Progr
   if ('code' in chosen) return { problems: [...studio.problems, chosen], ...UNTOUCHED };
   if (studio.problems.some(stopsEverything)) return { problems: studio.problems, ...UNTOUCHED };
 
-  const problems: Problem[] = [...studio.problems];
+  // What is drawn anyway is not sought through twice.
+  const problems: Problem[] = [...studio.problems, ...checkFigures(studio.content.library.exercises)];
   const planned: PlannedClient[] = [];
   const shown = new Map<ClientId, Shown>();
   for (const client of publishable(studio, studio.content.clients)) {

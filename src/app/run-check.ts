@@ -5,6 +5,7 @@ import { sayFindings } from '../words/print-findings.js';
 import { counted } from '../words/problems/said.js';
 import { sayAdviceTold } from '../words/say-advice.js';
 import { accountIn, findingsOf, recordsOf } from '../words/say-findings.js';
+import { checkFigures } from './check-figures.js';
 import type { CommonOptions } from './options.js';
 import { progressOn } from './progress.js';
 import { chosenClients, concerning, planClient, publishable, readStudio } from './read-studio.js';
@@ -15,7 +16,9 @@ export async function runCheck(options: CommonOptions): Promise<number> {
   progress.step('Reading …');
   const studio = await readStudio(options);
   const advice = concerning(studio.advice, options.only);
-  const problems = [...concerning(studio.problems, options.only), ...advice];
+  progress.step('Posing …');
+  const figures = checkFigures(studio.content.library.exercises);
+  const problems = [...concerning(studio.problems, options.only), ...figures, ...advice];
   const plans: Plan[] = [];
   const chosen = chosenClients(studio, options.only);
   if ('code' in chosen) problems.push(chosen);

@@ -8,7 +8,7 @@ import { contactMisses, handMisses, sunkParts } from './check-reach.js';
 import type { PosedBody } from './pose-body.js';
 import { LENIENCE, MOST, RANGES } from './ranges.js';
 import type { Angle } from './skeleton.js';
-import { drawnAngle, statedAngles } from './stated-angles.js';
+import { drawnAngle, type StatedAngle, statedAngles } from './stated-angles.js';
 import { fallOf, isHeld } from './support.js';
 
 /** Millimetres: a contact off by more shows; a hand on the body may rest a little beside its place. */
@@ -74,13 +74,27 @@ function checkJoints(posed: PosedBody): readonly Problem[] {
       ];
     }),
   );
-  const against = statedAngles(pose, body).flatMap(({ column, what, said, drawn, angle }): readonly Problem[] => {
-    if (Math.abs(drawn - said) <= AGAINST || (angle !== undefined && told.has(angle))) return [];
-    const data = { position: pose.name, what, said, drawn: Math.round(drawn) };
-    return [{ code: 'pose-against-itself', ...warning, place: cellOf(posed, column), data }];
-  });
-  return [...beyond, ...against];
+  const against = statedAngles(pose, body).filter(
+    ({ said, drawn, angle }) => Math.abs(drawn - said) > AGAINST && !(angle !== undefined && told.has(angle)),
+  );
+  const worst = against.filter((one) =>
+    against.every((other) => other === one || !isOtherSide(one, other) || missOf(one) > missOf(other)),
+  );
+  return [
+    ...beyond,
+    ...worst.map(({ column, what, said, drawn }): Problem => {
+      const data = { position: pose.name, what, said, drawn: Math.round(drawn) };
+      return { code: 'pose-against-itself', ...warning, place: cellOf(posed, column), data };
+    }),
+  ];
 }
+
+const missOf = ({ said, drawn }: StatedAngle): number => Math.abs(drawn - said);
+
+/** The same said of both sides at once. */
+const isOtherSide = (one: StatedAngle, other: StatedAngle): boolean =>
+  one.said === other.said &&
+  one.angle?.replace(/^(?:left|right) /, '') === other.angle?.replace(/^(?:left|right) /, '');
 
 function checkReach(posed: PosedBody): readonly Problem[] {
   const { pose, body } = posed;

@@ -182,7 +182,18 @@ function goalsOf(pose: Pose, before: Before | undefined, home: Posture): readonl
   ];
 }
 
+/** Found once: a table that is checked and then drawn is not sought through twice. */
+const FOUND = new WeakMap<readonly Pose[], readonly PosedBody[]>();
+
 export function poseBodies(poses: readonly Pose[]): readonly PosedBody[] {
+  const known = FOUND.get(poses);
+  if (known) return known;
+  const bodies = bodiesOf(poses);
+  FOUND.set(poses, bodies);
+  return bodies;
+}
+
+function bodiesOf(poses: readonly Pose[]): readonly PosedBody[] {
   const bodies: PosedBody[] = [];
   let before: Before | undefined;
   for (const pose of poses) {

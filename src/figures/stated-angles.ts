@@ -25,20 +25,20 @@ export function drawnLean(pose: Pose, body: Body): number {
 }
 
 function ofSide(pose: Pose, body: Body, side: BodySide): readonly StatedAngle[] {
-  const one = (column: PoseColumn, joint: string, angle: Angle, said: number | undefined): readonly StatedAngle[] =>
-    said === undefined ? [] : [{ column, what: `${side} ${joint}`, said, drawn: drawnAngle(body, angle), angle }];
+  const one = (column: PoseColumn, what: string, angle: Angle, said: number | undefined): readonly StatedAngle[] =>
+    said === undefined ? [] : [{ column, what, said, drawn: drawnAngle(body, angle), angle }];
   const hip = pose.hips[side];
   const shoulder = pose.shoulders[side];
   return [
-    ...one('Hips', 'hip', `${side} hip flex`, hip.flex),
-    ...one('Hips', 'hip’s way out', `${side} hip out`, hip.out),
-    ...one('Hips', 'hip’s turn', `${side} hip turn`, hip.turn),
-    ...one('Knees', 'knee', `${side} knee`, pose.knees[side]),
-    ...one('Ankles', 'ankle', `${side} ankle`, pose.ankles[side]),
-    ...one('Shoulders', 'shoulder', `${side} shoulder flex`, shoulder.flex),
-    ...one('Shoulders', 'shoulder’s way out', `${side} shoulder out`, shoulder.out),
-    ...one('Shoulders', 'shoulder’s turn', `${side} shoulder turn`, shoulder.turn),
-    ...one('Elbows', 'elbow', `${side} elbow`, pose.elbows[side]),
+    ...one('Hips', `${side} hip`, `${side} hip flex`, hip.flex),
+    ...one('Hips', `outward angle of the ${side} hip`, `${side} hip out`, hip.out),
+    ...one('Hips', `turn of the ${side} hip`, `${side} hip turn`, hip.turn),
+    ...one('Knees', `${side} knee`, `${side} knee`, pose.knees[side]),
+    ...one('Ankles', `${side} ankle`, `${side} ankle`, pose.ankles[side]),
+    ...one('Shoulders', `${side} shoulder`, `${side} shoulder flex`, shoulder.flex),
+    ...one('Shoulders', `outward angle of the ${side} shoulder`, `${side} shoulder out`, shoulder.out),
+    ...one('Shoulders', `turn of the ${side} shoulder`, `${side} shoulder turn`, shoulder.turn),
+    ...one('Elbows', `${side} elbow`, `${side} elbow`, pose.elbows[side]),
   ];
 }
 

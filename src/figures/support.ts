@@ -5,7 +5,6 @@ import { bearingsOf, ELBOW_ROUND, KNEE_ROUND, SEAT_ROUND } from './bearing.js';
 import { isLying } from './body-goals.js';
 import { ball, grip, heel, MASSES, toeTip } from './landmarks.js';
 import { carriedIn } from './pose-body.js';
-import { of } from './proportions.js';
 import { type Body, type Landmark, placeOf } from './skeleton.js';
 import { facingOf } from './standing.js';
 import { add, dot, minus, times, type Vector } from './vector.js';

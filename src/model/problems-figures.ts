@@ -51,8 +51,13 @@ export interface FigureProblems {
     readonly way: 'forwards' | 'backwards' | 'to the left' | 'to the right';
     readonly millimetres: number;
   };
-  /** The text asks for the hip below the knee, and it is drawn above. */
-  readonly 'pose-not-deep': { readonly position: string; readonly text: string; readonly millimetres: number };
+  /** The text asks for the hip below the knee, or level with it, and it is drawn above. */
+  readonly 'pose-not-deep': {
+    readonly position: string;
+    readonly text: string;
+    readonly wanted: 'below' | 'level with';
+    readonly millimetres: number;
+  };
   /** The text asks for a straight limb, and it is drawn bent. */
   readonly 'pose-bent': {
     readonly position: string;
@@ -60,5 +65,12 @@ export interface FigureProblems {
     readonly side: BodySide;
     readonly text: string;
     readonly degrees: number;
+  };
+  /** An angle said in the table that the rest of its row does not let the body take. Whole degrees. */
+  readonly 'pose-against-itself': {
+    readonly position: string;
+    readonly what: string;
+    readonly said: number;
+    readonly drawn: number;
   };
 }
