@@ -108,10 +108,7 @@ function handGoals(pose: Pose, side: BodySide): readonly Goal[] {
     angle(`${side} wrist`, racked ? 75 : 0, racked ? 6 : 3),
     ...(racked ? [angle(`${side} shoulder flex`, 70, 3)] : []),
     ...(spot === 'belly' && !holdsTogether(pose)
-      ? [
-          place(fingertip(side), X, 0, 2, { from: { segment: 'abdomen', at: [12, 3, 0] } }),
-          place(fingertip(side), UP, 0, 2, { from: { segment: 'abdomen', at: [12, 3, 0] } }),
-        ]
+      ? [place(fingertip(side), X, 0, 0.4, { from: { segment: 'abdomen', at: [12, 3, 0] } })]
       : []),
   ];
   return at ? [...AXES.map((axis) => place(grip(side), axis, 0, AT, { from: at })), ...bent] : [];

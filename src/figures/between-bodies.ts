@@ -2,7 +2,7 @@
 import { BODY_SIDES, type BodySide, type Contact } from '../model/pose.js';
 import { bearingsOf } from './bearing.js';
 import { FIRM, floorGoals, place, rangeGoals } from './body-goals.js';
-import { elbow, shoulder } from './landmarks.js';
+import { grip, shoulder } from './landmarks.js';
 import type { PosedBody } from './pose-body.js';
 import { ANGLES, type Body, type Posture, placeOf } from './skeleton.js';
 import { type Goal, solvePosture } from './solve-posture.js';
@@ -42,11 +42,11 @@ function partTurn(from: Turn, to: Turn, share: number): Turn {
   return both(aboutLine(times(spin, (Math.atan2(sine, cosine) * share) / (2 * sine))), from);
 }
 
-const along = (body: Body, side: BodySide): Vector => minus(placeOf(body, elbow(side)), placeOf(body, shoulder(side)));
+const along = (body: Body, side: BodySide): Vector => minus(placeOf(body, grip(side)), placeOf(body, shoulder(side)));
 
-/** Part of the way from one direction to another of the same length, round by the shortest. */
+/** Part of the way from one point to another, both seen from one place: round it by the shortest, nearer or further off. */
 function partWay(a: Vector, b: Vector, share: number): Vector {
-  const length = lengthOf(a);
+  const length = lengthOf(a) * (1 - share) + lengthOf(b) * share;
   const angle = Math.acos(Math.min(1, Math.max(-1, dot(unit(a), unit(b)))));
   if (angle < 1e-3 || Math.PI - angle < 1e-2) return between(a, b, share);
   const [u, v] = [Math.sin((1 - share) * angle), Math.sin(share * angle)];
@@ -77,7 +77,7 @@ export function bodyBetween(from: PosedBody, to: PosedBody, share: number): Body
     }),
     ...BODY_SIDES.flatMap((side) => {
       const arm = partWay(along(from.body, side), along(to.body, side), share);
-      return AXES.map((axis) => place(elbow(side), axis, dot(arm, axis), 2, { from: shoulder(side) }));
+      return AXES.map((axis) => place(grip(side), axis, dot(arm, axis), 2, { from: shoulder(side) }));
     }),
     ...rangeGoals(),
     ...floorGoals(),

@@ -179,7 +179,7 @@ export function trunkGoals(pose: Pose): readonly Goal[] {
   const turn = turnOf(trunk);
   const firm = trunk.lean !== undefined ? 4 : isLying(pose) ? 0.15 : 0.05;
   const square =
-    trunk.facing !== undefined || trunk.tip !== undefined || trunk.lying?.endsWith('side down') ? 1.5 : 0.35;
+    trunk.facing !== undefined || trunk.tip !== undefined || trunk.lying?.endsWith('side down') ? 1.5 : 0.8;
   const [forward, , right] = turn;
   return [
     place(shouldersMiddle, forward, 0, firm, { from: hipsMiddle }),
@@ -288,27 +288,15 @@ export function balanceGoals(pose: Pose, carried: Extract<Goal, { kind: 'mass' }
   if (pose.moving || isLying(pose) || pose.contacts.length === 0) return [];
   if (pose.contacts.some(({ on, part }) => on === 'wall' || part === 'seat')) return [];
   const over = pose.contacts.flatMap((contact) => supportEnds(contact));
-  const { left, right } = footSpots(pose);
-  const stride = pose.feet.left.ahead !== undefined || pose.feet.right.ahead !== undefined;
   return [
-    {
-      kind: 'mass',
-      over,
-      direction: X,
-      slack: stride ? Math.max(8, Math.abs(left[0] - right[0]) * 0.3) : 5,
-      weight: 2.5,
-      carried,
-    },
-    {
-      kind: 'mass',
-      over,
-      direction: RIGHTWARD,
-      slack: Math.max(1, Math.abs(left[1] - right[1]) * 0.5 - 8),
-      weight: 2.5,
-      carried,
-    },
+    { kind: 'mass', over, direction: X, share: LENGTHWISE, weight: 2.5, carried },
+    { kind: 'mass', over, direction: RIGHTWARD, share: SIDEWAYS, weight: 2.5, carried },
   ];
 }
+
+/** How much of what bears the body, about its middle, its weight may be over. */
+const LENGTHWISE = 0.42;
+const SIDEWAYS = 0.7;
 
 export function supportEnds(contact: Contact): readonly Landmark[] {
   if (contact.side && contact.part === 'foot') return [heel(contact.side), toeTip(contact.side)];

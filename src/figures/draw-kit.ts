@@ -307,23 +307,19 @@ function chairMarks(
   ];
 }
 
-/** A mat lies under the whole body. */
-export const matMarks = (pose: Pose, box: Box): readonly Mark[] =>
-  stoodIn(pose).some(({ kind }) => kind === 'mat')
-    ? [
-        mark(
-          'solid',
-          'far',
-          closedLine([
-            [box.left - 4, -2.4],
-            [box.right + 4, -2.4],
-            [box.right + 4, 0],
-            [box.left - 4, 0],
-          ]),
-          'room',
-        ),
-      ]
-    : [];
+/** A mat lies under the whole body: from the side its edge, from the ceiling the whole of it. */
+export function matMarks(pose: Pose, box: Box): readonly Mark[] {
+  if (!stoodIn(pose).some(({ kind }) => kind === 'mat')) return [];
+  const [left, right] = [box.left - 6, box.right + 6];
+  const [low, high] = pose.view === 'above' ? [box.low - 6, box.high + 6] : [-2.4, 0];
+  const outline = closedLine([
+    [left, low],
+    [right, low],
+    [right, high],
+    [left, high],
+  ]);
+  return [mark(pose.view === 'above' ? 'line' : 'solid', 'far', outline, 'room')];
+}
 
 /** A bell that leans on the forearm is nearer the viewer than the arm on the near side; one that hangs has the hand before it. */
 function leaning(pose: Pose, piece: HeldPiece, body: Body, camera: Camera, side: BodySide): number {

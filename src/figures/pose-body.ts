@@ -24,6 +24,7 @@ import { add, radians } from './vector.js';
 
 /** Kilograms a piece in the picture is taken to weigh; only for where the weight of all lies. */
 const PIECE = 12;
+const BAR = 40;
 
 export interface PosedBody {
   readonly pose: Pose;
@@ -32,6 +33,13 @@ export interface PosedBody {
 
 /** Free weights in the hands, as shares of the body's mass. */
 export function carriedIn(pose: Pose): Extract<Goal, { kind: 'mass' }>['carried'] {
+  const bar = pose.kit.find((item) => item.kind === 'bar');
+  if (bar?.kind === 'bar' && bar.held === 'back') {
+    return [{ at: { segment: 'thorax', at: [-11, 20, 0] }, share: shareOfBody(BAR) }];
+  }
+  if (bar?.kind === 'bar' && bar.held === 'both') {
+    return BODY_SIDES.map((side) => ({ at: grip(side), share: shareOfBody(BAR / 2) }));
+  }
   return freeWeights(pose).flatMap((item) => {
     const hands = BODY_SIDES.filter((side) => isHeldBy(item, side));
     const each = item.held === 'both' ? PIECE / 2 : PIECE;

@@ -29,12 +29,12 @@ export type Goal =
       readonly bound: Bound;
       readonly weight: number;
     }
-  /** The centre of mass along a direction, no further than `slack` from the middle of what bears the body. */
+  /** The centre of mass along a direction, within the inner `share` of what bears the body. */
   | {
       readonly kind: 'mass';
       readonly over: readonly Landmark[];
       readonly direction: Vector;
-      readonly slack: number;
+      readonly share: number;
       readonly weight: number;
       /** Held in the hands, as shares of the body's mass. */
       readonly carried: readonly { readonly at: Landmark; readonly share: number }[];
@@ -75,8 +75,11 @@ function massRow(body: Body, goal: Extract<Goal, { kind: 'mass' }>): Row | undef
   const whole = parts.reduce((sum, { share }) => sum + share, 0);
   let miss = 0;
   for (const { at, share } of parts) miss += (dot(placeOf(body, at), goal.direction) * share) / whole;
-  for (const at of goal.over) miss -= dot(placeOf(body, at), goal.direction) / goal.over.length;
-  const beyond = Math.sign(miss) * Math.max(0, Math.abs(miss) - goal.slack);
+  const spots = goal.over.map((at) => dot(placeOf(body, at), goal.direction));
+  const [least, most] = [Math.min(...spots), Math.max(...spots)];
+  miss -= (least + most) / 2;
+  const slack = ((most - least) / 2) * goal.share;
+  const beyond = Math.sign(miss) * Math.max(0, Math.abs(miss) - slack);
   if (beyond === 0) return undefined;
   const slope = new Float64Array(FREEDOMS);
   for (const { at, share } of parts) {
