@@ -24,7 +24,7 @@ import {
 
 const KEPT = 6;
 /** Arms sweep by the shortest way, whatever their angles do. */
-const LOOSE = 0.4;
+const LOOSE = 0.12;
 const AXES: readonly Vector[] = [[1, 0, 0], UP, [0, 0, 1]];
 
 /** Part of the way from one turn to another, by the shortest. */
@@ -77,7 +77,7 @@ export function bodyBetween(from: PosedBody, to: PosedBody, share: number): Body
     }),
     ...BODY_SIDES.flatMap((side) => {
       const arm = partWay(along(from.body, side), along(to.body, side), share);
-      return AXES.map((axis) => place(grip(side), axis, dot(arm, axis), 2, { from: shoulder(side) }));
+      return AXES.map((axis) => place(grip(side), axis, dot(arm, axis), 4, { from: shoulder(side) }));
     }),
     ...rangeGoals(),
     ...floorGoals(),

@@ -85,7 +85,7 @@ export interface Sunk {
   readonly millimetres: number;
 }
 
-const PARTS = ['heel', 'foot', 'toes', 'knee', 'elbow', 'wrist', 'hand', 'shoulder', 'seat'] as const;
+const PARTS = ['heel', 'foot', 'big toe', 'knee', 'elbow', 'wrist', 'hand', 'shoulder', 'seat'] as const;
 const HEAD = { at: { segment: 'head', at: [-2.2, 10, 0] }, off: 7.6 } as const;
 
 /** What is below the floor, or further than the face of a wall, by how much; deepest first. */

@@ -53,6 +53,7 @@ interface Seen {
   readonly posed: PosedBody;
   readonly figure: readonly Mark[];
   readonly furniture: readonly Mark[];
+  readonly mat: readonly Mark[];
   readonly arrow: readonly Mark[];
   readonly box: Box;
 }
@@ -70,9 +71,9 @@ function ground(left: number, right: number): Mark {
   };
 }
 
-const roomOf = ({ posed, figure, furniture }: Seen, box: Box): readonly Mark[] => [
+const roomOf = ({ posed, furniture, mat }: Seen, box: Box): readonly Mark[] => [
   ...(posed.pose.view === 'above' ? [] : [ground(box.left, box.right)]),
-  ...matMarks(posed.pose, boxOf(figure)),
+  ...mat,
   ...furniture,
 ];
 
@@ -104,20 +105,23 @@ export function drawExercise({ poses, facts }: Pick<Exercise, 'poses' | 'facts'>
     const before = bodies[index - 1];
     const figure = figureMarks(posed, alike);
     const furniture = furnitureMarks(posed.pose, bodies);
+    // A mat lies still, as long as all that is done on it.
+    const mat = matMarks(posed.pose, boxOf(bodies.flatMap((one) => figureMarks(one, alike))));
     const arrow = wayTo(legs[index - 1] ?? [], before);
     const ghost = before && before.pose.view === posed.pose.view ? figureMarks(before, alike) : [];
     return {
       posed,
       figure,
       furniture,
+      mat,
       arrow,
-      box: framed(boxOf([...figure, ...furniture, ...arrow, ...ghost]), posed.pose.view),
+      box: framed(boxOf([...figure, ...furniture, ...mat, ...arrow, ...ghost]), posed.pose.view),
     };
   });
   const [first] = seen;
   if (!first) return null;
   const positions = seen.map((one): Position => {
-    const box = framed(boxOf([...one.figure, ...one.furniture]), one.posed.pose.view);
+    const box = framed(boxOf([...one.figure, ...one.furniture, ...one.mat]), one.posed.pose.view);
     return { name: one.posed.pose.name, picture: { marks: [...roomOf(one, box), ...one.figure], box } };
   });
   const swept = positions.map(({ picture }) => picture.box).reduce(spread);

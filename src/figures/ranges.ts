@@ -56,6 +56,6 @@ export const KEPT: Readonly<Record<LimbAngle, readonly [number, number]>> = {
   'hip out': [-30, 50],
   'hip turn': [-45, 60],
   knee: [0, 145],
-  ankle: [-50, 29],
+  ankle: [-50, 32],
   toe: [-10, 75],
 };

@@ -1,8 +1,8 @@
 /** What bears a body, as seen from above, and where its weight lies over that: whether it would stand. */
-import type { Contact, Pose } from '../model/pose.js';
+import { BODY_SIDES, type Contact, type Pose } from '../model/pose.js';
 import type { FigureProblems } from '../model/problems-figures.js';
 import { bearingsOf, ELBOW_ROUND, KNEE_ROUND, SEAT_ROUND } from './bearing.js';
-import { isLying } from './body-goals.js';
+import { isLying, ROUND } from './body-goals.js';
 import { ball, grip, heel, MASSES, toeTip } from './landmarks.js';
 import { carriedIn } from './pose-body.js';
 import { type Body, type Landmark, placeOf } from './skeleton.js';
@@ -43,23 +43,29 @@ const pointsOf = (contact: Contact): readonly Landmark[] =>
       : bearingsOf(contact).map(({ at }) => at);
 
 const AROUND = 8;
+/** Centimetres above the floor. */
+const TOUCHING = 3;
 
 /** The corners of what bears the body, in order; empty where nothing does. */
 export function supportOf(pose: Pose, body: Body): readonly FloorSpot[] {
-  return cornersOf(
-    pose.contacts
-      .filter(({ on }) => on !== 'wall')
-      .flatMap((contact) =>
-        pointsOf(contact).flatMap((point): readonly FloorSpot[] => {
-          const [x, , z] = placeOf(body, point);
-          const round = roundOf(contact);
-          return Array.from({ length: AROUND }, (_, index) => {
-            const angle = (2 * Math.PI * index) / AROUND;
-            return [x + round * Math.cos(angle), z + round * Math.sin(angle)];
-          });
-        }),
-      ),
+  const said = pose.contacts
+    .filter(({ on }) => on !== 'wall')
+    .flatMap((contact) => pointsOf(contact).flatMap((point) => ringOf(placeOf(body, point), roundOf(contact))));
+  // What touches the floor without being said to would catch the body all the same.
+  const touching = BODY_SIDES.flatMap((side) =>
+    ROUND.flatMap(({ at, off }) => {
+      const place = placeOf(body, at(side));
+      return place[1] - off < TOUCHING ? ringOf(place, off) : [];
+    }),
   );
+  return said.length === 0 ? [] : cornersOf([...said, ...touching]);
+}
+
+function ringOf([x, , z]: Vector, round: number): readonly FloorSpot[] {
+  return Array.from({ length: AROUND }, (_, index) => {
+    const angle = (2 * Math.PI * index) / AROUND;
+    return [x + round * Math.cos(angle), z + round * Math.sin(angle)];
+  });
 }
 
 const turnAt = (a: FloorSpot, b: FloorSpot, c: FloorSpot): number =>
