@@ -5,6 +5,7 @@
 import { lstat, open, readdir, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { clientId, compareIds } from '../model/identity.js';
+import { isPicturePath } from '../model/picture-kind.js';
 import { FOLDER, ofClient, type Problem, type Scope } from '../model/problem.js';
 import type { Result } from '../model/result.js';
 import { sayDiskFault } from './disk-fault.js';
@@ -12,9 +13,15 @@ import { sayDiskFault } from './disk-fault.js';
 /** Bounds far beyond any real studio: a page of Markdown is a few thousand bytes. */
 export const BOUNDS = { bytesInAFile: 2 * 1024 * 1024, files: 50_000, depth: 8 } as const;
 
+/** A photograph as a camera of today writes it is a quarter of this. */
+export const PICTURE_BOUND_BYTES = 20 * 1024 * 1024;
+/** What is read of a picture while the folder is gathered: its kind can be told by it. */
+const PICTURE_BEGINNING_BYTES = 4096;
+
 export interface GatheredFile {
   /** Below the content folder, with `/`. */
   readonly path: string;
+  /** Of a picture its beginning alone. */
   readonly bytes: Uint8Array;
 }
 
@@ -25,7 +32,7 @@ interface Found {
 }
 
 /**
- * Every Markdown file below `folder`, in order of path. Editions and logs are left to those who read them.
+ * Every Markdown file below `folder` and every picture beside the exercises, in order of path. Editions and logs are left to those who read them.
  * Reports `content-missing`, `file-unreadable`, `file-too-large`, `too-many-files`, `folder-too-deep`, `link-not-followed`.
  */
 export async function gatherFiles(folder: string): Promise<Result<readonly GatheredFile[]>> {
@@ -66,7 +73,7 @@ async function gatherBelow(root: string, below: string, depth: number, found: Fo
       found.problems.push(wholeFile(path, { code: 'link-not-followed', data: { path } }));
     } else if (isFolder) {
       await gatherBelow(root, path, depth + 1, found);
-    } else if (name.endsWith('.md')) {
+    } else if (name.endsWith('.md') || isPicturePath(path)) {
       await gatherOne(root, path, found);
     }
   }
@@ -79,11 +86,15 @@ async function gatherOne(root: string, path: string, found: Found): Promise<void
     return;
   }
   try {
-    const bytes = await readBounded(join(root, path));
+    const picture = isPicturePath(path);
+    const most = picture ? PICTURE_BOUND_BYTES : BOUNDS.bytesInAFile;
+    const bytes = await readBounded(join(root, path), most, picture ? PICTURE_BEGINNING_BYTES : most);
     if (typeof bytes === 'number') {
       const megabytes = Math.ceil(bytes / 1024 / 1024);
-      const data = { path, megabytes, mostMegabytes: BOUNDS.bytesInAFile / 1024 / 1024 };
+      const data = { path, megabytes, mostMegabytes: most / 1024 / 1024 };
       found.problems.push(wholeFile(path, { code: 'file-too-large', data }));
+      // It is there all the same: nobody is told that it is missing.
+      if (picture) found.files.push({ path, bytes: await beginningOf(join(root, path)) });
     } else {
       found.files.push({ path, bytes });
     }
@@ -92,22 +103,32 @@ async function gatherOne(root: string, path: string, found: Found): Promise<void
   }
 }
 
-/** The file's bytes, or its size where that is beyond the bound. Special files (pipes, devices) are not opened. */
-async function readBounded(path: string): Promise<Uint8Array | number> {
+/**
+ * The file's bytes up to `wanted` of them, or its size where that is beyond `most`. Special files (pipes, devices) are
+ * not opened, and nor are links.
+ */
+export async function readBounded(path: string, most: number, wanted = most): Promise<Uint8Array | number> {
   const entry = await lstat(path);
   if (!entry.isFile()) throw new Error('it is not an ordinary file');
-  if (entry.size > BOUNDS.bytesInAFile) return entry.size;
+  if (entry.size > most) return entry.size;
+  // One byte more than allowed: a file that grows while it is read is caught as well.
+  const bytes = await readFrom(path, Math.min(entry.size + 1024, wanted < most ? wanted : most + 1));
+  return bytes.length > most ? bytes.length : bytes;
+}
+
+const beginningOf = (path: string): Promise<Uint8Array> => readFrom(path, PICTURE_BEGINNING_BYTES);
+
+async function readFrom(path: string, most: number): Promise<Uint8Array> {
   const handle = await open(path, 'r');
   try {
-    // One byte more than allowed: a file that grows while it is read is caught as well.
-    const buffer = new Uint8Array(Math.min(entry.size + 1024, BOUNDS.bytesInAFile + 1));
+    const buffer = new Uint8Array(most);
     let filled = 0;
     while (filled < buffer.length) {
       const { bytesRead } = await handle.read(buffer, filled, buffer.length - filled);
       if (bytesRead === 0) break;
       filled += bytesRead;
     }
-    return filled > BOUNDS.bytesInAFile ? filled : buffer.subarray(0, filled);
+    return buffer.subarray(0, filled);
   } finally {
     await handle.close();
   }

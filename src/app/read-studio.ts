@@ -9,6 +9,7 @@ import type { Client } from '../model/client.js';
 import { dayOfIso } from '../model/day.js';
 import type { History } from '../model/history.js';
 import type { ClientId } from '../model/identity.js';
+import { isPicturePath } from '../model/picture-kind.js';
 import { FOLDER, type Problem } from '../model/problem.js';
 import { invariant, type Result } from '../model/result.js';
 import type { Content } from '../model/studio.js';
@@ -29,7 +30,7 @@ export interface ReadStudio {
   readonly histories: ReadonlyMap<ClientId, History>;
   /** The latest edition, by client; as above. */
   readonly issued: ReadonlyMap<ClientId, IssuedEdition>;
-  /** The pages as they lie in the folder, and all that was read in them. */
+  /** The pages as they lie in the folder, with the beginnings of the pictures beside them, and all that was read in them. */
   readonly files: readonly FolderFile[];
   readonly read: Result<Content>;
   /** What is wrong; `advice` apart, which `check` alone tells in full. */
@@ -40,7 +41,8 @@ export interface ReadStudio {
 
 export async function readStudio(options: CommonOptions): Promise<ReadStudio> {
   const gathered = await gatherFiles(options.content);
-  const texts = new Map(gathered.value.map((file) => [file.path, file.bytes]));
+  const pages = gathered.value.filter(({ path }) => !isPicturePath(path));
+  const texts = new Map(pages.map((file) => [file.path, file.bytes]));
   const sourceOf = (file: string): string | undefined => {
     const bytes = texts.get(file);
     return bytes === undefined ? undefined : new TextDecoder().decode(bytes);
@@ -62,8 +64,7 @@ export async function readStudio(options: CommonOptions): Promise<ReadStudio> {
     if (past.issued !== null) issued.set(id, past.issued);
   }
   const found = [...gathered.problems, ...wrong, ...rules, ...marks];
-  const files = gathered.value;
-  return { content: value, linked, histories, issued, files, read, problems: found, advice, sourceOf };
+  return { content: value, linked, histories, issued, files: gathered.value, read, problems: found, advice, sourceOf };
 }
 
 /** The clients a command is about; the problem `no-such-client` where `--only` names none. */

@@ -6,6 +6,7 @@ import { clientChecks } from './check-clients.js';
 import { exerciseChecks } from './check-exercises.js';
 import { idChecks } from './check-ids.js';
 import { linkChecks } from './check-links.js';
+import { pictureChecks } from './check-pictures.js';
 import { privacyChecks } from './check-privacy.js';
 import { programmeChecks } from './check-programmes.js';
 import { versionChecks } from './check-versions.js';
@@ -16,6 +17,7 @@ export const CHECKS: readonly FolderCheck[] = [
   ...linkChecks,
   ...exerciseChecks,
   ...versionChecks,
+  ...pictureChecks,
   ...programmeChecks,
   ...clientChecks,
   ...privacyChecks,

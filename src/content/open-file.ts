@@ -1,13 +1,13 @@
 /** One file of the folder, opened: its text, its front matter as a tree, its body as blocks, its links. Meaning comes later. */
 import type { z } from 'zod';
 import type { Place } from '../model/place.js';
-import type { Line } from '../model/prose.js';
+import { type Line, plainText } from '../model/prose.js';
 import type { Body, Sentence, SentenceLink } from '../prose/blocks.js';
 import { parseFences } from '../prose/front-matter.js';
 import { parseBody } from '../prose/parse-body.js';
 import { parseBytes, parseText, placeIn, type SourceText } from '../prose/source-text.js';
 import { applySchema, placeAt, placeInText, placeOfKey } from './apply-schema.js';
-import { resolveTarget } from './link-target.js';
+import { idIn, resolveTarget } from './link-target.js';
 import { type Fault, type Read, type Reader, readPart, splitPart } from './read-value.js';
 import type { Report } from './report.js';
 import { type KeysNode, nodeAt, type Path, parseFrontMatter } from './yaml-tree.js';
@@ -65,8 +65,19 @@ export function openFile(
 
 function finish(file: OpenFile): OpenFile {
   for (const { what, place } of file.body.unprinted) file.report.add({ code: 'not-printed', data: { what } }, place);
-  return file;
+  let heading = '';
+  const blocks = file.body.blocks.filter((block) => {
+    if (block.kind === 'heading') heading = plainText(block.words.line).trim().toLowerCase();
+    if (block.kind !== 'picture' || isPictureHome(file.path, heading)) return true;
+    file.report.add({ code: 'not-printed', data: { what: 'picture' } }, block.place);
+    return false;
+  });
+  return { ...file, body: { ...file.body, blocks } };
 }
+
+/** Where a picture stands for the drawing of an exercise; anywhere else none is printed. */
+const isPictureHome = (path: string, heading: string): boolean =>
+  idIn('exercises', path) !== undefined && heading === 'poses';
 
 /** The front matter as a schema reads it. */
 export function readKeys<Schema extends z.ZodType>(file: OpenFile, schema: Schema): z.output<Schema> | undefined {
@@ -117,6 +128,7 @@ export function lineOf(file: OpenFile, { line }: Pick<Sentence, 'line'>): Line {
 /** Every link of the body. */
 export function linksOf(file: OpenFile): readonly SentenceLink[] {
   return file.body.blocks.flatMap((block) => {
+    if (block.kind === 'picture') return [];
     if (block.kind === 'list') return block.items.flatMap((item) => item.links);
     if (block.kind !== 'table') return block.words.links;
     return [block.head, ...block.rows.map((row) => row.cells)].flatMap((cells) => cells.flatMap((cell) => cell.links));

@@ -6,6 +6,7 @@ import {
   type Cue,
   type Exercise,
   type Fault,
+  type OwnPicture,
   type Version,
   type Words,
 } from '../model/exercise.js';
@@ -16,11 +17,12 @@ import { cutLine, sliceLine, trimLine } from '../prose/line.js';
 import { exerciseSchema, factsOf, formerIdsOf, readShare } from './exercise-schema.js';
 import { idIn, resolveTarget } from './link-target.js';
 import { lineOf, type OpenFile, readAt, readKeys } from './open-file.js';
+import { readDepiction } from './read-depiction.js';
 import { slugOf } from './read-id.js';
 import { readPoses } from './read-poses.js';
 import { mapRead, refuse, splitPart, trimPart } from './read-value.js';
 import { readOneOf } from './read-words.js';
-import { itemsOf, linesOf, readSections, type Sections, tableOf } from './sections.js';
+import { itemsOf, linesOf, readSections, type Sections } from './sections.js';
 
 export const EXERCISE_SECTIONS = [
   'Set-up',
@@ -43,12 +45,14 @@ export interface ReadExercise {
   readonly sections: Sections<SectionName>;
   /** Absent where the front matter could not be read. */
   readonly exercise: Exercise | undefined;
+  readonly ownPicture?: OwnPicture;
 }
 
 export function readExercise(file: OpenFile, id: string): ReadExercise {
   const sections = readSections(file, EXERCISE_SECTIONS);
   const words = readWords(file, sections);
-  const poses = readPoses(file, tableOf(file, sections.get('Poses')));
+  const { table, drawingSaid, ownPicture } = readDepiction(file, sections.get('Poses'));
+  const poses = readPoses(file, table);
   const front = readKeys(file, exerciseSchema);
   const exercise: Exercise | undefined = front && {
     id: exerciseId(id),
@@ -57,9 +61,11 @@ export function readExercise(file: OpenFile, id: string): ReadExercise {
     facts: factsOf(front),
     words,
     poses,
+    ...(drawingSaid === undefined ? {} : { drawingSaid }),
+    ...(ownPicture === undefined ? {} : { ownPicture }),
     place: file.place,
   };
-  return { id: exerciseId(id), file, words, sections, exercise };
+  return { id: exerciseId(id), file, words, sections, exercise, ...(ownPicture === undefined ? {} : { ownPicture }) };
 }
 
 function readWords(file: OpenFile, sections: Sections<SectionName>): Words {

@@ -6,6 +6,7 @@ import type { Client } from '../model/client.js';
 import type { Exercise } from '../model/exercise.js';
 import { firstNameOf } from '../model/first-name.js';
 import { clientId, compareIds } from '../model/identity.js';
+import { isPicturePath } from '../model/picture-kind.js';
 import { FOLDER, ofClient, type Problem } from '../model/problem.js';
 import type { Programme } from '../model/programme.js';
 import type { Result } from '../model/result.js';
@@ -26,6 +27,7 @@ import { inOrder, type Report, startReport } from './report.js';
 export interface FolderFile {
   /** Below the content folder, with `/`. */
   readonly path: string;
+  /** Of a picture its beginning is enough. */
   readonly bytes: Uint8Array;
 }
 
@@ -45,7 +47,10 @@ export function readFolder(files: readonly FolderFile[], options: ReadOptions = 
   const problems: Problem[] = [];
   const keep = options.keep ?? (() => true);
   const folder = startReport(FOLDER, problems, keep);
-  const sorted = files.filter(({ path }) => !NOT_READ.test(path)).sort((a, b) => compareIds(a.path, b.path));
+  const pictures = new Map(files.flatMap(({ path, bytes }) => (isPicturePath(path) ? [[path, bytes] as const] : [])));
+  const sorted = files
+    .filter(({ path }) => !NOT_READ.test(path) && !pictures.has(path))
+    .sort((a, b) => compareIds(a.path, b.path));
 
   const opened: OpenFile[] = [];
   const open = (path: string, bytes: Uint8Array, report: Report, front: 'needed' | 'none' = 'needed'): OpenFile => {
@@ -81,7 +86,17 @@ export function readFolder(files: readonly FolderFile[], options: ReadOptions = 
   }
 
   const paths = new Set(files.map(({ path }) => path));
-  const things: ReadThings = { studio, overrides, exercises, programmes, clients, files: opened, paths };
+  const things: ReadThings = {
+    studio,
+    overrides,
+    exercises,
+    programmes,
+    clients,
+    files: opened,
+    paths,
+    pictures,
+    folder,
+  };
   for (const { check } of options.checks ?? CHECKS) check(things);
 
   const content: Content = {

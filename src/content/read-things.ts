@@ -5,6 +5,7 @@ import type { ReadClient } from './read-client.js';
 import type { ReadExercise } from './read-exercise.js';
 import type { ReadProgramme } from './read-programme.js';
 import type { ContentCode } from './read-value.js';
+import type { Report } from './report.js';
 
 export interface ReadThings {
   readonly studio: Studio | undefined;
@@ -17,6 +18,10 @@ export interface ReadThings {
   readonly files: readonly OpenFile[];
   /** Paths of every file given. */
   readonly paths: ReadonlySet<string>;
+  /** Pictures beside the exercises, by path: at least their first bytes. */
+  readonly pictures: ReadonlyMap<string, Uint8Array>;
+  /** For what belongs to no page. */
+  readonly folder: Report;
 }
 
 /** A check across files. Each stands alone: a test takes them out one by one. */

@@ -8,6 +8,7 @@ import type { ContentCode, Finding } from './read-value.js';
 
 const WARNINGS: ReadonlySet<ContentCode> = new Set<ContentCode>([
   'unknown-file',
+  'picture-unused',
   'reserve-below-floor',
   'expect-nobody',
 ]);

@@ -179,6 +179,15 @@ export interface Words {
 export const liftsFromTheFloor = ({ facts: { onTheFloor, way, kit } }: Exercise): boolean =>
   onTheFloor && way !== 'bodyweight' && kit.load.some(({ kind }) => kind !== 'band');
 
+/** A coach's own photograph or drawing, beside the exercise's page. */
+export interface OwnPicture {
+  /** Below the content folder, with `/`. */
+  readonly file: string;
+  /** What is to be seen, for who cannot see it; never empty. */
+  readonly said: string;
+  readonly place: Place;
+}
+
 export interface Exercise {
   readonly id: ExerciseId;
   readonly formerIds: readonly ExerciseId[];
@@ -186,5 +195,9 @@ export interface Exercise {
   readonly facts: Facts;
   readonly words: Words;
   readonly poses: readonly Pose[];
+  /** What the drawing shows in the coach's own words, where they are said in place of what the table of poses says. */
+  readonly drawingSaid?: string;
+  /** Shown on the screen in place of the drawing. */
+  readonly ownPicture?: OwnPicture;
   readonly place: Place;
 }

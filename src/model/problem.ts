@@ -9,11 +9,13 @@ import type { ContentProblems } from './problems-content.js';
 import type { FigureProblems } from './problems-figures.js';
 import type { LogProblems } from './problems-log.js';
 import type { OutputProblems } from './problems-output.js';
+import type { PictureProblems } from './problems-pictures.js';
 import type { PlanProblems } from './problems-plan.js';
 import type { PublishProblems } from './problems-publish.js';
 
 export type ProblemTable = ContentProblems &
   FigureProblems &
+  PictureProblems &
   PlanProblems &
   LogProblems &
   OutputProblems &

@@ -3,6 +3,7 @@
  * Said no more, and never to be used for anything else: `date-after-block` (now `block-ended` or `date-in-future`),
  * `curve-not-six` (now `curve-length`).
  */
+import type { PictureKind } from './picture-kind.js';
 import type { PoseColumn } from './pose.js';
 
 type Nothing = Readonly<Record<string, never>>;
@@ -122,6 +123,20 @@ export interface ContentProblems {
   readonly 'pose-twice': { readonly position: string };
   /** One position is no movement. */
   readonly 'pose-alone': Nothing;
+  // A coach's own picture.
+  /** No such file beside the exercise. */
+  readonly 'picture-missing': { readonly file: string; readonly nearest: string };
+  /** Nothing says what is to be seen; `text` is what stands there in its place, or empty. */
+  readonly 'picture-undescribed': { readonly text: string };
+  /** A kind of picture that is not taken, by the ending of its name. */
+  readonly 'picture-kind': { readonly file: string; readonly ending: string };
+  /** The bytes are of another kind than the name says. */
+  readonly 'picture-other-kind': { readonly file: string; readonly is: PictureKind | undefined };
+  /** An address, a path out of the content folder, or another of its folders. */
+  readonly 'picture-elsewhere': { readonly target: string; readonly why: 'address' | 'outside' | 'folder' };
+  readonly 'picture-twice': Nothing;
+  /** A picture beside the exercises that none of them shows. */
+  readonly 'picture-unused': { readonly file: string };
   readonly 'pick-up-or-put-down': { readonly text: string };
   readonly 'unknown-cause': { readonly text: string; readonly nearest: string };
   readonly 'ratio-unreadable': { readonly text: string };

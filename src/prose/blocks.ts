@@ -22,6 +22,15 @@ export interface Unprinted {
   readonly place: Place;
 }
 
+/** A picture that stands alone, as written; it is printed only where `content` has a use for it. */
+export interface PictureBlock {
+  readonly kind: 'picture';
+  readonly target: string;
+  /** What stands in the brackets. */
+  readonly said: string;
+  readonly place: Place;
+}
+
 export interface Cell extends Sentence {
   /** The cell's text, as written, trimmed; `place` is where it stands. */
   readonly raw: string;
@@ -35,6 +44,7 @@ export interface TableRow {
 export type Block =
   | { readonly kind: 'heading'; readonly level: number; readonly words: Sentence; readonly place: Place }
   | { readonly kind: 'paragraph'; readonly words: Sentence; readonly place: Place }
+  | PictureBlock
   | { readonly kind: 'list'; readonly items: readonly Sentence[]; readonly place: Place }
   | {
       readonly kind: 'table';

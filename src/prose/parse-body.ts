@@ -1,6 +1,7 @@
 /** The Markdown body of a file → a tree of blocks with places. What the blocks mean is left to `content`. */
-import type { Block, Body, Sentence, Unprinted } from './blocks.js';
-import { parseTokens, type Token } from './markdown.js';
+import type { Place } from '../model/place.js';
+import type { Block, Body, PictureBlock, Sentence, Unprinted } from './blocks.js';
+import { parseTokens, spanOf, type Token } from './markdown.js';
 import { type Anchor, parseSentence } from './parse-sentence.js';
 import { parseTable } from './parse-table.js';
 import { endOfLine, lineText, placeIn, type SourceText } from './source-text.js';
@@ -16,6 +17,8 @@ export function parseBody(source: SourceText, bodyLine: number): Body {
   const unprinted: Unprinted[] = [];
   const lineOf = (line: number): number => line + bodyLine;
   const sentence = (inline: Token): Sentence => parseSentence(inline, anchorOf(source, inline, lineOf), unprinted);
+  const picture = (inline: Token): PictureBlock | undefined => pictureIn(inline, anchorOf(source, inline, lineOf));
+  const paragraph = (inline: Token, place: Place): Block => ({ kind: 'paragraph', words: sentence(inline), place });
   for (let at = 0; at < tokens.length; at += 1) {
     const token = tokens[at];
     if (token === undefined) continue;
@@ -34,7 +37,7 @@ export function parseBody(source: SourceText, bodyLine: number): Body {
       }
     } else if (token.type === 'paragraph_open') {
       for (const inline of inside) {
-        if (inline.type === 'inline') blocks.push({ kind: 'paragraph', words: sentence(inline), place });
+        if (inline.type === 'inline') blocks.push(picture(inline) ?? paragraph(inline, place));
       }
     } else if (token.type === 'bullet_list_open' || token.type === 'ordered_list_open') {
       blocks.push({ kind: 'list', items: parseItems(inside, sentence), place });
@@ -42,6 +45,20 @@ export function parseBody(source: SourceText, bodyLine: number): Body {
     at = Math.max(at, end);
   }
   return { blocks, unprinted };
+}
+
+/** A paragraph that is one picture and nothing else. */
+function pictureIn(inline: Token, anchor: Anchor): PictureBlock | undefined {
+  const [only, ...others] = inline.children ?? [];
+  if (only?.type !== 'image' || others.length > 0) return undefined;
+  const span = spanOf(only);
+  const said = (only.children ?? []).map(({ type, content }) => (type === 'softbreak' ? ' ' : content)).join('');
+  return {
+    kind: 'picture',
+    target: String(only.attrGet('src') ?? ''),
+    said: said.trim(),
+    place: span ? anchor.part(span) : anchor.place,
+  };
 }
 
 /** Items of a list in the order written; items of a list within it follow the one they stand in. */

@@ -5,6 +5,7 @@ import { bodySayings } from './problems/content-body.js';
 import { fileSayings } from './problems/content-file.js';
 import { logSayings } from './problems/log.js';
 import { outputSayings } from './problems/output.js';
+import { pictureSayings } from './problems/pictures.js';
 import { planSayings } from './problems/plan.js';
 import { poseSayings } from './problems/poses.js';
 import { publishSayings } from './problems/publish.js';
@@ -15,6 +16,7 @@ const SAYINGS: Sayings<ProblemTable> = {
   ...bodySayings,
   ...adviceSayings,
   ...poseSayings,
+  ...pictureSayings,
   ...planSayings,
   ...logSayings,
   ...outputSayings,

@@ -4,7 +4,7 @@ import { mkdirSync, mkdtempSync, rmSync, symlinkSync, truncateSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { BOUNDS, gatherFiles } from '../../src/app/gather-files.js';
+import { BOUNDS, gatherFiles, PICTURE_BOUND_BYTES } from '../../src/app/gather-files.js';
 
 let folder = '';
 beforeEach(() => {
@@ -74,6 +74,24 @@ describe('gathering files', () => {
       scope: { kind: 'client', client: 'ann' },
       data: { megabytes: 50, mostMegabytes: BOUNDS.bytesInAFile / 1024 / 1024 },
     });
+  });
+
+  test('pictures beside the exercises: their beginnings, within a bound of their own, and no others', async () => {
+    const picture = 'x'.repeat(3 * 1024 * 1024);
+    put('exercises/Squat 1.JPG', picture);
+    put('exercises/huge.png');
+    truncateSync(join(folder, 'exercises/huge.png'), PICTURE_BOUND_BYTES + 1);
+    symlinkSync('huge.png', join(folder, 'exercises', 'linked.webp'));
+    for (const path of ['exercises/x.svg', 'exercises/more/deep.jpg', 'clients/ann/ann.jpg', 'logo.png']) put(path);
+    const { value, problems } = await gatherFiles(folder);
+    expect(value.map(({ path, bytes }) => [path, bytes.length])).toEqual([
+      ['exercises/Squat 1.JPG', 4096],
+      ['exercises/huge.png', 4096],
+    ]);
+    expect(problems.map(({ code, place, data }) => [code, place?.file, data])).toEqual([
+      ['file-too-large', 'exercises/huge.png', { path: 'exercises/huge.png', megabytes: 21, mostMegabytes: 20 }],
+      ['link-not-followed', 'exercises/linked.webp', { path: 'exercises/linked.webp' }],
+    ]);
   });
 
   test('a pipe is not opened: it would wait for ever', async () => {

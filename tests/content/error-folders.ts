@@ -1,6 +1,7 @@
 /** The folders of mistakes: each a studio that is whole but for one thing, and the report a coach then reads. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import { checkFigures } from '../../src/app/check-figures.js';
 import { type FolderFile, type ReadOptions, readFolder } from '../../src/content/read-folder.js';
 import { planBlock } from '../../src/engine/plan-block.js';
 import { RULE_IDS } from '../../src/engine/rulebook.js';
@@ -24,7 +25,7 @@ export interface ErrorFolder {
 
 const filesBelow = (folder: string): FolderFile[] =>
   readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile() && entry.name.endsWith('.md'))
+    .filter((entry) => entry.isFile() && /\.(md|jpg|png|webp)$/.test(entry.name))
     .map((entry) => join(entry.parentPath, entry.name))
     .sort()
     .map((path) => ({ path: path.slice(folder.length + 1), bytes: new Uint8Array(readFileSync(path)) }));
@@ -56,18 +57,20 @@ export function errorFolders(): readonly ErrorFolder[] {
 export const readWith = (files: readonly FolderFile[], options: ReadOptions = {}) =>
   readFolder(files, { rules: RULE_IDS, ...options });
 
-/** What is found in a folder of mistakes: by reading, and where it says so by planning each of its clients. */
+/** What is found in a folder of mistakes: by reading, by posing, and where it says so by planning each of its clients. */
 export function problemsOf({ files, planned }: ErrorFolder, options: ReadOptions = {}): readonly Problem[] {
-  const { value, problems } = readWith(files, options);
+  const keep = options.keep ?? (() => true);
+  const { value, problems: read } = readWith(files, options);
+  const problems = [...read, ...checkFigures(value.library.exercises).filter(keep)];
   const today = planned === undefined ? undefined : dayOfIso(planned);
   if (today === undefined || problems.some(({ severity }) => severity === 'error')) return problems;
   const plans = value.clients.map((client) => planBlock({ library: value.library, client, today, edition: 0 }));
-  const keep = options.keep ?? (() => true);
   return [...problems, ...plans.flatMap((plan) => plan.problems.filter(keep))];
 }
 
 /** The report as `check` prints it. */
 export function reportOf(files: readonly FolderFile[], problems: readonly Problem[]): string {
-  const texts = new Map(files.map(({ path, bytes }) => [path, new TextDecoder().decode(bytes)]));
+  const pages = files.filter(({ path }) => path.endsWith('.md'));
+  const texts = new Map(pages.map(({ path, bytes }) => [path, new TextDecoder().decode(bytes)]));
   return sayProblemReport(problems, (file) => texts.get(file));
 }

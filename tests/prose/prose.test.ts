@@ -146,13 +146,27 @@ describe('blocks', () => {
   });
 
   test('what is not printed is told', () => {
-    const told = bodyOf('![p](a.png)\n\n> q\n\n```\nc\n```\n\n***\n\na <br> b').unprinted;
+    const told = bodyOf('A ![p](a.png)\n\n> q\n\n```\nc\n```\n\n***\n\na <br> b').unprinted;
     expect(told.map(({ what, place }) => [what, place.line])).toEqual([
       ['picture', 1],
       ['quotation', 3],
       ['code', 5],
       ['line', 9],
       ['tag', 11],
+    ]);
+  });
+
+  test('a picture alone is a block of its own, with what is said of it and its place', () => {
+    const text = 'Words.\n\n  ![A *deep* squat](<my squat.jpg>)  \n\n![](b.png)\n![two](c.png)\n';
+    const { blocks, unprinted } = bodyOf(text);
+    const pictures = blocks.flatMap((block) => (block.kind === 'picture' ? [block] : []));
+    expect(pictures.map(({ said, target, place }) => [said, target, covered(text, place)])).toEqual([
+      ['A deep squat', 'my squat.jpg', '![A *deep* squat](<my squat.jpg>)'],
+    ]);
+    // Two in one paragraph stand alone no more.
+    expect(unprinted.map(({ what, place }) => [what, place.line])).toEqual([
+      ['picture', 5],
+      ['picture', 6],
     ]);
   });
 

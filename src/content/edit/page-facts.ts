@@ -37,7 +37,7 @@ export function factsOf({ keys, body }: OpenFile): PageFacts | undefined {
     if (block.kind === 'heading') parts.push({ heading: plainText(block.words.line), blocks: [] });
     else if (block.kind === 'paragraph') into.push({ kind: 'words', line: block.words.line });
     else if (block.kind === 'list') into.push({ kind: 'list', items: block.items.map(({ line }) => line) });
-    else {
+    else if (block.kind === 'table') {
       const heads = block.head.map(({ line }) => plainText(line));
       into.push({ kind: 'table', heads, rows: block.rows.map(({ cells }) => cells.map(({ raw }) => raw)) });
     }

@@ -15,7 +15,9 @@ export const outputSayings: Sayings<OutputProblems> = {
   }),
   'file-too-large': ({ path, megabytes, mostMegabytes }) => ({
     message: `${quoted(path)} is ${megabytes} MB; ${mostMegabytes} MB is the most.`,
-    hint: 'a page of Markdown is a few thousand letters: take out what is not text',
+    hint: path.endsWith('.md')
+      ? 'a page of Markdown is a few thousand letters: take out what is not text'
+      : 'the same picture made smaller: 1280 points across are all that is ever shown',
   }),
   'too-many-files': ({ most }) => ({
     message: `There are more than ${most} files in the content folder.`,
