@@ -28,8 +28,8 @@ describe('each folder gives its report', () => {
   });
 });
 
-/** The codes a coach may meet while a folder is read, or while its clients are planned, as the contract lists them. */
-function listedCodes(layer: 'content' | 'plan' = 'content'): string[] {
+/** The codes a coach may meet while a folder is read, its positions drawn, or its clients planned, as the contract lists them. */
+function listedCodes(layer: 'content' | 'figures' | 'plan' = 'content'): string[] {
   const text = readFileSync(resolve(ERRORS, '..', '..', 'src', 'model', `problems-${layer}.ts`), 'utf8');
   return [...text.matchAll(/^ {2}readonly '([a-z0-9-]+)':/gm)].map((match) => match[1] ?? '');
 }
@@ -50,7 +50,7 @@ test('every code has a folder', () => {
     'rotation-unknown-session',
     'rule-not-found',
   ];
-  const wanted = [...listedCodes(), ...listedCodes('plan')].filter((code) => !guarded.includes(code));
+  const wanted = [...listedCodes(), ...listedCodes('figures'), ...listedCodes('plan')].filter((code) => !guarded.includes(code));
   expect(wanted.length).toBeGreaterThan(80);
   expect(wanted.filter((code) => !codes.has(code))).toEqual([]);
   expect([...codes].filter((code) => !wanted.includes(code))).toEqual([]);
@@ -98,7 +98,7 @@ test('the page of errors is made from these folders', () => {
     ...folder,
     expected: reportOf(folder.files, problemsOf(folder)),
   }));
-  const composed = composeErrorPage(now, [...listedCodes(), ...listedCodes('plan')]);
+  const composed = composeErrorPage(now, [...listedCodes(), ...listedCodes('figures'), ...listedCodes('plan')]);
   if (update) writeFileSync(page, composed);
   else expect(readFileSync(page, 'utf8')).toBe(composed);
 });
