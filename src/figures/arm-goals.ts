@@ -35,7 +35,11 @@ export function bodyPlace(pose: Pose, spot: HandPlace, side: BodySide): Landmark
   const loaded = freeWeights(pose).some((item) => isHeldBy(item, side));
   switch (spot) {
     case 'chest':
-      return onThorax(loaded ? 19 : 14, TRUNK - 12, z * (holdsTogether(pose) ? 4.5 : loaded ? 14 : 6));
+      return onThorax(
+        loaded ? 16.5 : 14,
+        TRUNK - (holdsTogether(pose) ? 8 : 12),
+        z * (holdsTogether(pose) ? 4.5 : loaded ? 14 : 6),
+      );
     case 'shoulder':
       return holdsBar(pose) ? onThorax(13, TRUNK - 1, z * 18) : onThorax(loaded ? 14 : 9, TRUNK - 3, z * 15);
     case 'left ear':
@@ -106,12 +110,13 @@ function handGoals(pose: Pose, side: BodySide): readonly Goal[] {
   const racked = spot === 'shoulder' && holdsBar(pose);
   const bent = [
     angle(`${side} wrist`, racked ? 75 : 0, racked ? 6 : 3),
-    ...(racked ? [angle(`${side} shoulder flex`, 70, 3)] : []),
+    ...(racked ? [angle(`${side} shoulder flex`, 80, 14)] : []),
     ...(spot === 'belly' && !holdsTogether(pose)
       ? [place(fingertip(side), X, 0, 0.4, { from: { segment: 'abdomen', at: [12, 3, 0] } })]
       : []),
   ];
-  return at ? [...AXES.map((axis) => place(grip(side), axis, 0, AT, { from: at })), ...bent] : [];
+  // A bar on the shoulders lies in the fingers: elbows come before hands.
+  return at ? [...AXES.map((axis) => place(grip(side), axis, 0, racked ? 1.5 : AT, { from: at })), ...bent] : [];
 }
 
 /** An arm with nothing to do hangs by its own weight, or lies beside who lies. */
@@ -163,7 +168,7 @@ function shoulderGoals(pose: Pose, side: BodySide): readonly Goal[] {
     ...(elbowSaid === undefined
       ? [angle(`${side} elbow`, leans ? 90 : bears ? 5 : 12, bears ? 1 : 0.15)]
       : [angle(`${side} elbow`, elbowSaid, SAID)]),
-    angle(`${side} wrist`, 0, bears ? 0.5 : 3),
+    angle(`${side} wrist`, bears && !leans ? 70 : 0, bears ? 1.2 : 3),
     ...(stated || bears ? [] : [place(elbow(side), UP, -UPPER_ARM, 0.03, { from: shoulder(side) })]),
   ];
 }

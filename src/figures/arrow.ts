@@ -4,14 +4,14 @@ import type { Mark, Outline, Spot } from '../model/picture.js';
 import type { Pose } from '../model/pose.js';
 import { type Camera, seen } from './camera.js';
 import { heldPieces } from './hold-kit.js';
-import { ankle, grip, headCentre, hipsMiddle, massCentre } from './landmarks.js';
+import { ankle, grip, headCentre, hipsMiddle } from './landmarks.js';
+import { farFrom, type LimbLine, limbLines } from './limb-lines.js';
 import { openLine } from './outlines.js';
 import { type Body, type Landmark, placeOf } from './skeleton.js';
 import { add, times, type Vector } from './vector.js';
 
 /** A path this short needs no arrow. Centimetres. */
 const LEAST = 9;
-const BESIDE = 7;
 const HEAD = 8;
 
 /** What may lead the eye, in order: kit where there is any, else the body's ends and its middle. */
@@ -55,22 +55,49 @@ export function arrowMarks(pose: Pose, bodies: readonly Body[], camera: Camera):
     farOf(track) > farOf(best) * (held && index > 0 ? 1.6 : 1.7) ? track : best,
   );
   if (farOf(furthest) < LEAST) return [];
-  const middle = bodies[Math.floor(bodies.length / 2)];
-  const centre = middle ? seen(camera, massCentre(middle)) : ([0, 0] as const);
+  const now = bodies[bodies.length - 1];
+  const lines = now ? limbLines(now, camera) : [];
   // From the ceiling nothing lies under the floor's line.
-  return arrowAlong(aside(furthest, centre, camera.up[1] === 0 ? Number.NEGATIVE_INFINITY : 3));
+  return arrowAlong(aside(furthest, lines, camera.up[1] === 0 ? Number.NEGATIVE_INFINITY : 3));
 }
 
-/** Moved off to the side that is away from the body. */
-function aside(track: readonly Spot[], centre: Spot, least: number): readonly Spot[] {
+/** To which side, and how far off, an arrow may stand from the way it shows. Centimetres; to the left of the way positive. */
+const OFFSETS = [13, -13, 18, -18, 24, -24, 31, -31];
+/** White left between an arrow and a limb. */
+const CLEAR = 4.5;
+/** What a covered part of an arrow weighs against a centimetre further off. */
+const COVERED = 6;
+const PARTS = 8;
+
+/** Moved off to where the body covers least of it. */
+function aside(track: readonly Spot[], lines: readonly LimbLine[], least: number): readonly Spot[] {
   const [first, last] = [track[0], track[track.length - 1]];
-  const half = track[Math.floor(track.length / 2)];
-  if (!first || !last || !half) return track;
+  if (!first || !last) return track;
   const length = Math.hypot(last[0] - first[0], last[1] - first[1]);
   const side: Spot = [-(last[1] - first[1]) / length, (last[0] - first[0]) / length];
-  const away = (half[0] - centre[0]) * side[0] + (half[1] - centre[1]) * side[1] >= 0 ? 1 : -1;
-  const off = BESIDE + 9;
-  return track.map(([x, y]): Spot => [x + side[0] * off * away, Math.max(least, y + side[1] * off * away)]);
+  const moved = (off: number): readonly Spot[] =>
+    track.map(([x, y]): Spot => [x + side[0] * off, Math.max(least, y + side[1] * off)]);
+  const costs = OFFSETS.map((off) => {
+    const spots = alongBow(moved(off));
+    const covered = spots.filter((spot) => lines.some((line) => farFrom(spot, line) < line.round + CLEAR)).length;
+    // Its point says most.
+    const point = spots[spots.length - 1];
+    const hidden = point !== undefined && lines.some((line) => farFrom(point, line) < line.round + CLEAR + 2) ? 3 : 0;
+    return { off, cost: (covered + hidden) * COVERED + Math.abs(off) };
+  });
+  return moved(costs.reduce((best, one) => (one.cost < best.cost - 1e-6 ? one : best)).off);
+}
+
+function alongBow(track: readonly Spot[]): readonly Spot[] {
+  const [from, to] = [track[0], track[track.length - 1]];
+  const half = track[Math.floor((track.length - 1) / 2)];
+  if (!from || !to || !half) return [];
+  const by = bow(from, half, to);
+  return Array.from({ length: PARTS + 1 }, (_, part): Spot => {
+    const t = part / PARTS;
+    const [a, b, c] = [(1 - t) ** 2, 2 * t * (1 - t), t * t];
+    return [a * from[0] + b * by[0] + c * to[0], a * from[1] + b * by[1] + c * to[1]];
+  });
 }
 
 /** One even bow from the first spot to the last, past the one in the middle of the way. */

@@ -6,21 +6,9 @@ import { type Camera, cameraFor, seen } from './camera.js';
 import { partOfPiece } from './draw-kit.js';
 import { heldPieces } from './hold-kit.js';
 import { grip, massCentre } from './landmarks.js';
+import { farEnd } from './limb-lines.js';
 import type { PosedBody } from './pose-body.js';
-import {
-  ANKLE,
-  BALL,
-  FOREARM,
-  HAND,
-  HEAD_JOINT,
-  MID_BACK,
-  SHANK,
-  THIGH,
-  TRUNK,
-  UPPER_ARM,
-  WAIST,
-} from './proportions.js';
-import { type Body, frameOf, placeOf, SEGMENTS, type Segment } from './skeleton.js';
+import { type Body, frameOf, placeOf, SEGMENTS } from './skeleton.js';
 import { add, between, times, type Vector } from './vector.js';
 
 /** A joint that turns further than this between two moments gets another moment between them. Radians. */
@@ -32,37 +20,6 @@ const LEAST_REST = 0.5;
 const LEAST_HELD = 0.2;
 /** A lift as fast as can be. */
 const FAST = 0.7;
-
-/** The far end of each segment, in its own directions. */
-function farEnd(segment: Segment): Vector {
-  const [, name] = /^(?:left |right )?(.*)$/.exec(segment) ?? [];
-  switch (name) {
-    case 'pelvis':
-      return [0, WAIST, 0];
-    case 'abdomen':
-      return [0, MID_BACK - WAIST, 0];
-    case 'thorax':
-      return [0, TRUNK - MID_BACK, 0];
-    case 'neck':
-      return [0, HEAD_JOINT - TRUNK, 0];
-    case 'head':
-      return [0, 16, 0];
-    case 'upper arm':
-      return [0, -UPPER_ARM, 0];
-    case 'forearm':
-      return [0, -FOREARM, 0];
-    case 'hand':
-      return [0, -HAND, 0];
-    case 'thigh':
-      return [0, -THIGH, 0];
-    case 'shank':
-      return [0, -SHANK, 0];
-    case 'foot':
-      return [BALL, -ANKLE, 0];
-    default:
-      return [8, 0, 0];
-  }
-}
 
 /** A part's near end on the drawing and the line from there to its far end. */
 interface Rod {
