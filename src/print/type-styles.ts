@@ -69,17 +69,20 @@ const LARGE_PRINT_STYLES: Readonly<Record<StyleName, TypeStyle>> = (() => {
 export const stylesOf = ({ type }: Sheet): Readonly<Record<StyleName, TypeStyle>> =>
   type === 'large' ? LARGE_PRINT_STYLES : TYPE_STYLES;
 
+const FIGURES = ['kern', 'lnum', 'tnum'] as const;
+
 /**
- * Lining figures of one width in the display faces, whose own are old-style. Measuring and drawing both read this,
- * so that what was measured is what is drawn. `kern` is there because a list of features replaces nothing: it is
- * already on, and naming it makes the drawing shape each line whole instead of word by word.
+ * Lining figures of one width in every face: those of the display faces are old-style by themselves, and those of the
+ * text faces uneven. Measuring and drawing both read this, so that what was measured is what is drawn. `kern` is there
+ * because a list of features replaces nothing: it is already on, and naming it makes the drawing shape each line whole
+ * instead of word by word.
  */
 export const FEATURES: Readonly<Record<Face, readonly string[]>> = {
-  text: ['kern'],
-  'text-italic': ['kern'],
-  'text-strong': ['kern'],
-  display: ['kern', 'lnum', 'tnum'],
-  'display-strong': ['kern', 'lnum', 'tnum'],
+  text: FIGURES,
+  'text-italic': FIGURES,
+  'text-strong': FIGURES,
+  display: FIGURES,
+  'display-strong': FIGURES,
 };
 
 /** What the layout needs to know of the faces and of the sheet, and all it needs to know. */

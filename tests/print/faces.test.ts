@@ -2,7 +2,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { type Faces, loadFaces, measureWith } from '../../src/print/load-faces.js';
 import { A4_LARGE_SHEET } from '../../src/print/sheet.js';
-import { type Measure, type StyleName, TYPE_STYLES } from '../../src/print/type-styles.js';
+import { type Face, type Measure, type StyleName, TYPE_STYLES } from '../../src/print/type-styles.js';
 
 let faces: Faces;
 let measure: Measure;
@@ -13,7 +13,9 @@ beforeAll(async () => {
 
 const DISPLAY: readonly StyleName[] = ['label', 'label-strong', 'figure', 'figure-plain', 'exercise', 'title'];
 
-describe.each(DISPLAY)('%s', (style) => {
+const RUNNING: readonly StyleName[] = ['text', 'text-italic', 'text-strong', 'note', 'note-italic', 'note-strong'];
+
+describe.each([...DISPLAY, ...RUNNING])('%s', (style) => {
   test('every figure has one width, alone and among others', () => {
     const alone = [...'0123456789'].map((digit) => measure.width(style, digit));
     expect(new Set(alone.map((width) => width.toFixed(4))).size).toBe(1);
@@ -37,10 +39,23 @@ test('large print parts no word', () => {
   expect(measureWith(faces, A4_LARGE_SHEET).partsOf('comfortably', 'en')).toEqual(['comfortably']);
 });
 
-test('its own figures are old-style and uneven, so the features are what makes them even', () => {
-  const [plain] = Object.getPrototypeOf(faces.display).layout('1').positions;
-  const [wide] = Object.getPrototypeOf(faces.display).layout('0').positions;
+const FACES: readonly Face[] = ['text', 'text-italic', 'text-strong', 'display', 'display-strong'];
+
+test.each(FACES)('%s has uneven figures of its own, so the features are what makes them even', (face) => {
+  const [plain] = Object.getPrototypeOf(faces[face]).layout('1').positions;
+  const [wide] = Object.getPrototypeOf(faces[face]).layout('0').positions;
   expect(plain.xAdvance).not.toBe(wide.xAdvance);
+});
+
+test.each(FACES)('%s has figures that stand on the line, as high as its capitals', (face) => {
+  const boxes = [...'0123456789'].map((digit) => faces[face].layout(digit).glyphs[0]?.bbox);
+  const capital = faces[face].layout('H').glyphs[0]?.bbox;
+  // Round ones overshoot, and some faces draw figures a little lower than capitals: within a sixteenth of the em.
+  const slack = faces[face].unitsPerEm / 16;
+  for (const box of boxes) {
+    expect(Math.abs(box?.minY ?? Number.NaN)).toBeLessThan(slack);
+    expect(Math.abs((box?.maxY ?? Number.NaN) - (capital?.maxY ?? Number.NaN))).toBeLessThan(slack);
+  }
 });
 
 test('a text measured is as wide as the glyphs drawn for it', () => {
