@@ -10,7 +10,6 @@ import type {
   Paint,
   PartMove,
   Picture,
-  Row,
   Spot,
   Weight,
 } from '../src/model/picture.js';
@@ -18,7 +17,8 @@ import type {
 /** Half centimetres: whole numbers of them are finer than a phone shows. */
 const SCALE = 2;
 
-const whole = (length: number): number => Math.round(length * SCALE);
+/** A length on the drawing in its own units. */
+export const whole = (length: number): number => Math.round(length * SCALE);
 
 /** Short numbers need no blank before a minus. */
 const joined = (numbers: readonly number[]): string =>
@@ -92,19 +92,58 @@ function pathsOf(marks: readonly Mark[], moves: readonly PartMove[]): readonly P
   return paths;
 }
 
-const Marks = ({ marks, moves }: { readonly marks: readonly Mark[]; readonly moves: readonly PartMove[] }) => (
+const allOf = (outlines: readonly Outline[]): string => outlines.map(pathOf).join('');
+
+/**
+ * One path is inked whole before it is filled whole, so a limb that keeps still needs its parts but once: in ink and
+ * paper together, then the few parts that the paper alone has.
+ */
+function StillMarks({ marks }: { readonly marks: readonly Mark[] }) {
+  const runs = runsOf(marks);
+  return (
+    <>
+      {runs.map((run, index) => {
+        const before = runs[index - 1];
+        const after = runs[index + 1];
+        if (isEdge(run) && isPaperOf(run, after)) {
+          const inked = run.marks.map(({ outline }) => pathOf(outline));
+          const bare = after.marks.map(({ outline }) => pathOf(outline)).filter((path) => !inked.includes(path));
+          return (
+            <>
+              <path class={`${run.paint} fb`} d={inked.join('')} />
+              {bare.length === 0 ? null : <path class="fp" d={bare.join('')} />}
+            </>
+          );
+        }
+        if (before !== undefined && isEdge(before) && isPaperOf(before, run)) return null;
+        return <path class={run.paint} d={allOf(run.marks.map(({ outline }) => outline))} />;
+      })}
+    </>
+  );
+}
+
+const isEdge = ({ paint }: Run): boolean => paint.startsWith(`${PAINTS.edge} `);
+const isPaperOf = (edge: Run, run: Run | undefined): run is Run =>
+  run !== undefined && run.paint === edge.paint.replace(PAINTS.edge, PAINTS.paper);
+
+/** What moves stands in paths of its own, in ink and again in paper: they pass over one another. */
+const MovingMarks = ({ marks, moves }: { readonly marks: readonly Mark[]; readonly moves: readonly PartMove[] }) => (
   <>
     {runsOf(marks).map((run) => (
       <g class={run.paint}>
         {pathsOf(run.marks, moves).map(({ move, outlines }) => (
-          <path class={move === undefined ? undefined : `m${move}`} d={outlines.map(pathOf).join('')} />
+          <path class={move === undefined ? undefined : `m${move}`} d={allOf(outlines)} />
         ))}
       </g>
     ))}
   </>
 );
 
-const viewBoxOf = ({ left, right, low, high }: Box): string =>
+const Marks = ({ marks, moves }: { readonly marks: readonly Mark[]; readonly moves: readonly PartMove[] }) =>
+  moves.length === 0 ? <StillMarks marks={marks} /> : <MovingMarks marks={marks} moves={moves} />;
+
+/** The part of the plane that a box is, in half centimetres, y downwards. */
+export const viewBoxOf = ({ left, right, low, high }: Box): string =>
   `${whole(left)} ${-whole(high)} ${whole(right - left)} ${whole(high - low)}`;
 
 /** Without words of its own a drawing is not told of: what stands around it tells. */

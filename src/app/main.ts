@@ -23,6 +23,7 @@ Examples
   chalkleaf withdraw nell-fane --why ill  nobody trains from her edition any more
   chalkleaf receive tuesday.txt         file what a client marked, as a message or from paper
   chalkleaf publish                     look for clients in what was built, then write what to upload
+  chalkleaf pose goblet-squat --out look  its positions, large, with angles and what is wrong
   chalkleaf key new                     a key for each client whose booklet is to go online
   chalkleaf review                      whom to speak to this week, and what is proposed
 
@@ -185,6 +186,19 @@ function describeCommands(finish: (code: number) => void): Command {
       const { runPublish } = await import('./run-publish.js');
       finish(await runPublish(await common(given), given.to === undefined ? {} : { to: given.to }));
     });
+  program
+    .command('pose')
+    .description('a large sheet of an exercise’s positions for its author: angles, ranges, balance, what is wrong')
+    .argument('[exercise]', 'the name of the exercise’s file, without .md')
+    .option('--all', 'every exercise, and a contact sheet of all of them')
+    .option('--content <folder>', 'the studio’s folder of Markdown', 'content')
+    .requiredOption('--out <folder>', 'where the sheets go')
+    .option('--json', 'print what was drawn as JSON, for other programs')
+    .action(async (exercise: string | undefined, given: Given & { readonly all?: boolean }) => {
+      refuseUnlessOne(exercise, given.all);
+      const { runPose } = await import('./run-pose.js');
+      finish(await runPose(exercise, await common(given)));
+    });
   withCommon(
     program
       .command('review')
@@ -277,6 +291,13 @@ function refuseTwoClients(client: string | undefined, only: string | undefined):
   if (client === undefined || only === undefined || client === only) return;
   const message = `error: two clients are named, ${client} and --only ${only}; name one`;
   throw new CommanderError(EXIT.usage, 'chalkleaf.clients', message);
+}
+
+/** One exercise, or all of them. */
+function refuseUnlessOne(exercise: string | undefined, all: boolean | undefined): void {
+  if ((exercise === undefined) !== (all === undefined)) return;
+  const message = 'error: pose wants the name of one exercise, or --all';
+  throw new CommanderError(EXIT.usage, 'chalkleaf.pose', message);
 }
 
 /** Commander reports help and version as errors too: those are the user’s wish, not a mistake. */

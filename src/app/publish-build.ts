@@ -38,13 +38,18 @@ export interface Stage {
   readonly folder: string;
 }
 
+/** What is written must not lie among what is read, nor what is read among it. Reports `output-in-content`. */
+export async function outInContent(out: string, content: string): Promise<Problem | undefined> {
+  const [outFull, contentFull] = [await realOf(out), await realOf(content)];
+  if (!isInside(outFull, contentFull) && !isInside(contentFull, outFull)) return undefined;
+  return { code: 'output-in-content', severity: 'error', scope: FOLDER, data: { folder: out } };
+}
+
 /** Opens a staging folder below `out`. Reports `output-in-content`, `output-occupied`, `output-not-writable`. */
 export async function openStage(out: string, content: string): Promise<Stage | Problem> {
+  const inside = await outInContent(out, content);
+  if (inside !== undefined) return inside;
   const outFull = await realOf(out);
-  const contentFull = await realOf(content);
-  if (isInside(outFull, contentFull) || isInside(contentFull, outFull)) {
-    return { code: 'output-in-content', severity: 'error', scope: FOLDER, data: { folder: out } };
-  }
   try {
     const builds = join(outFull, BUILDS);
     await makeFolders(builds);

@@ -1,8 +1,15 @@
 /** An exercise's positions, large, with what there is to measure about them. */
 import type { Exercise } from '../model/exercise.js';
-import type { Box, Spot } from '../model/picture.js';
+import type { Box } from '../model/picture.js';
 import { BODY_SIDES, type BodySide, type Pose } from '../model/pose.js';
-import type { PoseSheet, SheetContact, SheetJoint, SheetLabel, SheetPosition } from '../model/pose-sheet.js';
+import type {
+  PoseSheet,
+  SheetAngle,
+  SheetContact,
+  SheetJoint,
+  SheetLabel,
+  SheetPosition,
+} from '../model/pose-sheet.js';
 import { spotOf } from './bearing.js';
 import { type Camera, cameraFor, nearness, seen } from './camera.js';
 import { creaseAbove } from './check-asked.js';
@@ -11,45 +18,23 @@ import { drawExercise } from './draw-exercise.js';
 import { ankle, elbow, hip, kneeCentre, shoulder } from './landmarks.js';
 import { type PosedBody, poseBodies } from './pose-body.js';
 import { LENIENCE, MOST, RANGES, type Range } from './ranges.js';
-import { type Body, type Landmark, type LimbAngle, placeOf } from './skeleton.js';
+import { type Body, type Landmark, placeOf } from './skeleton.js';
 import { drawnAngle, drawnLean, type StatedAngle, statedAngles } from './stated-angles.js';
 import { fallOf, isHeld, supportOf, weightOf } from './support.js';
 
-const JOINTS: readonly {
-  readonly angle: LimbAngle;
-  readonly name: string;
-  readonly at: (side: BodySide) => Landmark;
-}[] = [
-  { angle: 'shoulder flex', name: 'shoulder', at: shoulder },
-  { angle: 'elbow', name: 'elbow', at: elbow },
-  { angle: 'hip flex', name: 'hip', at: hip },
-  { angle: 'knee', name: 'knee', at: kneeCentre },
-  { angle: 'ankle', name: 'ankle', at: ankle },
+const JOINTS: readonly { readonly angle: SheetAngle; readonly at: (side: BodySide) => Landmark }[] = [
+  { angle: 'shoulder flex', at: shoulder },
+  { angle: 'elbow', at: elbow },
+  { angle: 'hip flex', at: hip },
+  { angle: 'knee', at: kneeCentre },
+  { angle: 'ankle', at: ankle },
 ];
 
-const NAMES: Readonly<Partial<Record<LimbAngle, string>>> = {
-  'hip flex': 'hip bent',
-  'hip out': 'hip outwards',
-  'hip turn': 'hip turned out',
-  knee: 'knee bent',
-  ankle: 'ankle drawn up',
-  'shoulder flex': 'shoulder bent',
-  'shoulder out': 'shoulder outwards',
-  elbow: 'elbow bent',
-};
-
-/** Room about a figure for what is said beside its joints, in centimetres. */
-const ROOM = 24;
-const BESIDE = 13;
+/** Room beside a figure for what is said of its joints, and between one line of it and the next, in centimetres. */
+const ROOM = 34;
+const LINE = 8;
 /** Degrees between the sides that are worth a label of their own. */
 const APART = 3;
-
-const sheetBox = ({ left, right, low, high }: Box): Box => ({
-  left: left - ROOM,
-  right: right + ROOM,
-  low: low - 4,
-  high: high + 8,
-});
 
 function rangeOf({ more, less }: Range): readonly [number, number] {
   return [less === undefined ? 0 : -MOST[less], more === undefined ? 0 : MOST[more]];
@@ -65,7 +50,7 @@ function jointsOf(body: Body, stated: readonly StatedAngle[]): readonly SheetJoi
       (range.more !== undefined && drawn(side) > most + LENIENCE) ||
       (range.less !== undefined && drawn(side) < least - LENIENCE);
     return {
-      name: NAMES[range.angle] ?? range.angle,
+      angle: range.angle,
       drawn: { left: drawn('left'), right: drawn('right') },
       said: { left: said('left'), right: said('right') },
       range: [least, most],
@@ -74,38 +59,70 @@ function jointsOf(body: Body, stated: readonly StatedAngle[]): readonly SheetJoi
   });
 }
 
-function labelsOf({ pose, body }: PosedBody, camera: Camera): readonly SheetLabel[] {
-  const middle = seen(camera, weightOf(pose, body));
-  return JOINTS.flatMap(({ angle, name, at }) => {
+type Unplaced = Omit<SheetLabel, 'at'>;
+
+function angleLabels(body: Body, camera: Camera): readonly Unplaced[] {
+  return JOINTS.flatMap(({ angle, at }) => {
     const sides = [...BODY_SIDES].sort(
       (a, b) => nearness(camera, placeOf(body, at(b))) - nearness(camera, placeOf(body, at(a))),
     );
-    const bends = sides.map((side) => Math.round(drawnAngle(body, `${side} ${angle}`)));
-    const alike = Math.abs((bends[0] ?? 0) - (bends[1] ?? 0)) <= APART;
-    return sides.slice(0, alike ? 1 : 2).map((side, index): SheetLabel => {
-      const spot = seen(camera, placeOf(body, at(side)));
-      const [dx, dy] = [spot[0] - middle[0], spot[1] - middle[1]];
-      const far = Math.hypot(dx, dy) || 1;
-      const beside: Spot = [spot[0] + (dx / far) * BESIDE, spot[1] + (dy / far) * BESIDE];
-      return {
-        at: beside,
-        text: `${alike ? '' : `${side} `}${name} ${bends[index] ?? 0}°`,
-        anchor: dx / far > 0.3 ? 'start' : dx / far < -0.3 ? 'end' : 'middle',
-      };
-    });
+    const labels = sides.map((side) => ({
+      side,
+      angle,
+      joint: seen(camera, placeOf(body, at(side))),
+      degrees: Math.round(drawnAngle(body, `${side} ${angle}`)),
+    }));
+    const [near, far] = labels;
+    if (!near || !far || Math.abs(near.degrees - far.degrees) > APART) return labels;
+    const { joint, degrees } = near;
+    return [{ angle, joint, degrees }];
+  });
+}
+
+/** In a column on each side of the figure, none upon another. */
+function labelsOf({ pose, body }: PosedBody, camera: Camera, { left, right }: Box): readonly SheetLabel[] {
+  const middle = seen(camera, weightOf(pose, body))[0];
+  const columns: { readonly onLeft: Unplaced[]; readonly onRight: Unplaced[] } = { onLeft: [], onRight: [] };
+  for (const label of [...angleLabels(body, camera)].sort((a, b) => b.joint[1] - a.joint[1])) {
+    const off = label.joint[0] - middle;
+    const toRight = Math.abs(off) > 4 ? off > 0 : columns.onRight.length <= columns.onLeft.length;
+    (toRight ? columns.onRight : columns.onLeft).push(label);
+  }
+  return [...inColumn(columns.onLeft, left + 2), ...inColumn(columns.onRight, right - 2)];
+}
+
+function inColumn(labels: readonly Unplaced[], x: number): readonly SheetLabel[] {
+  let above = Number.POSITIVE_INFINITY;
+  return labels.map((label) => {
+    above = Math.min(label.joint[1], above - LINE);
+    return { ...label, at: [x, above] };
+  });
+}
+
+/** All as large as the largest, so that every picture of a sheet has one scale. */
+function sheetBoxes(boxes: readonly Box[]): readonly Box[] {
+  const wide = Math.max(...boxes.map(({ left, right }) => right - left)) + 2 * ROOM;
+  const high = Math.max(...boxes.map((box) => box.high - box.low)) + 12;
+  return boxes.map((box) => {
+    const middle = (box.left + box.right) / 2;
+    return { left: middle - wide / 2, right: middle + wide / 2, low: box.low - 6, high: box.low - 6 + high };
   });
 }
 
 const trunkOf = (pose: Pose, body: Body): SheetPosition['trunk'] => {
   const { trunk, head } = pose;
-  const one = (name: string, drawn: number, said: number | undefined) => ({ name, drawn: Math.round(drawn), said });
+  const one = (angle: SheetPosition['trunk'][number]['angle'], drawn: number, said: number | undefined) => ({
+    angle,
+    drawn: Math.round(drawn),
+    said,
+  });
   return [
-    one('trunk leans', drawnLean(pose, body), trunk.lean),
-    one('trunk bent', drawnAngle(body, 'bend'), trunk.bend),
-    one('trunk bent to the right', drawnAngle(body, 'side bend'), trunk.sideBend),
-    one('chest turned left', drawnAngle(body, 'twist'), trunk.turn),
-    one('head nods', drawnAngle(body, 'nod'), head.nod),
-    one('head turned left', drawnAngle(body, 'head turn'), head.turn),
+    one('lean', drawnLean(pose, body), trunk.lean),
+    one('bend', drawnAngle(body, 'bend'), trunk.bend),
+    one('side bend', drawnAngle(body, 'side bend'), trunk.sideBend),
+    one('twist', drawnAngle(body, 'twist'), trunk.turn),
+    one('nod', drawnAngle(body, 'nod'), head.nod),
+    one('head turn', drawnAngle(body, 'head turn'), head.turn),
   ];
 };
 
@@ -123,17 +140,19 @@ function contactsOf({ pose, body }: PosedBody, camera: Camera): readonly SheetCo
 export function poseSheet(exercise: Pick<Exercise, 'id' | 'name' | 'poses' | 'facts'>): PoseSheet | null {
   const drawing = drawExercise(exercise);
   if (drawing === null) return null;
+  const boxes = sheetBoxes(drawing.positions.map(({ picture }) => picture.box));
   const positions = poseBodies(exercise.poses).flatMap((posed, index): readonly SheetPosition[] => {
     const { pose, body } = posed;
     const picture = drawing.positions[index]?.picture;
-    if (!picture) return [];
+    const box = boxes[index];
+    if (!picture || !box) return [];
     const camera = cameraFor(pose.view);
     const weight = weightOf(pose, body);
     return [
       {
         name: pose.name,
-        picture: { marks: picture.marks, box: sheetBox(picture.box) },
-        labels: labelsOf(posed, camera),
+        picture: { marks: picture.marks, box },
+        labels: labelsOf(posed, camera, box),
         joints: jointsOf(body, statedAngles(pose, body)),
         trunk: trunkOf(pose, body),
         contacts: contactsOf(posed, camera),

@@ -3,6 +3,7 @@
  * memory) and the plates of the United States' rating schedule, 38 CFR 4.71. Tables differ by five to ten degrees among
  * themselves, so a drawing is complained of only ten degrees beyond the larger.
  */
+import type { SheetAngle } from '../model/pose-sheet.js';
 import type { JointMotion } from '../model/problems-figures.js';
 import type { LimbAngle } from './skeleton.js';
 
@@ -28,7 +29,7 @@ export const MOST: Readonly<Record<JointMotion, number>> = {
 };
 
 export interface Range {
-  readonly angle: LimbAngle;
+  readonly angle: SheetAngle;
   readonly more?: JointMotion;
   readonly less?: JointMotion;
 }

@@ -13,6 +13,10 @@ export interface OutputProblems {
   readonly 'link-not-followed': { readonly path: string };
   /** No client of this id in the folder. */
   readonly 'no-such-client': { readonly client: string; readonly nearest: string };
+  /** No exercise of this id in the folder. */
+  readonly 'no-such-exercise': { readonly exercise: string; readonly nearest: string };
+  /** An exercise without a table of poses, of which a drawing was asked for. */
+  readonly 'no-poses': { readonly exercise: string };
   /** The output folder cannot be written. */
   readonly 'output-not-writable': { readonly folder: string; readonly why: string };
   /** Output and content would lie inside one another. */

@@ -43,3 +43,6 @@ export const searchPolicy = (data: Hashed): string =>
 
 /** Pages that run nothing at all. */
 export const payloadPolicy = (): string => policy("style-src 'self'", "font-src 'self'");
+
+/** A page of one file that runs nothing. */
+export const sheetPolicy = (styles: readonly Hashed[]): string => policy(`style-src ${sources(styles)}`);

@@ -42,6 +42,14 @@ export const outputSayings: Sayings<OutputProblems> = {
     message: `There is no client ${quoted(client)}.`,
     hint: didYouMean(nearest) || 'the name of a client’s folder',
   }),
+  'no-such-exercise': ({ exercise, nearest }) => ({
+    message: `There is no exercise ${quoted(exercise)}.`,
+    hint: didYouMean(nearest) || 'the name of an exercise’s file, without .md',
+  }),
+  'no-poses': ({ exercise }) => ({
+    message: `${quoted(exercise)} has no table of poses, and so no drawing.`,
+    hint: 'a section Poses on its page, with a row for each position',
+  }),
   'output-not-writable': ({ folder, why }) => ({
     message: `${quoted(folder)} cannot be written: ${why}. The last output stands.`,
     hint: 'another folder, with --out',
