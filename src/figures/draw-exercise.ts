@@ -99,8 +99,7 @@ export function drawExercise({ poses, facts }: Pick<Exercise, 'poses' | 'facts'>
   const alike = alikeIn(
     bodies.map(({ pose, body }) => ({ body, camera: cameraFor(pose.view), graspOf: graspIn(pose) })),
   );
-  // An arrow bends with at least one body between.
-  const legs = bodiesOnTheWay(bodies, (from, to) => Math.max(2, stepsFor(from, to)));
+  const legs = bodiesOnTheWay(bodies, (from, to) => stepsFor(from, to, bodies.length - 1));
   const seen = bodies.map((posed, index): Seen => {
     const before = bodies[index - 1];
     const figure = figureMarks(posed, alike);

@@ -13,6 +13,8 @@ import { add, between, times, type Vector } from './vector.js';
 
 /** A joint that turns further than this between two moments gets another moment between them. Radians. */
 const STEP = 0.6;
+/** All legs of a way together: more would weigh more than they show. */
+const MOST_ON_THE_WAY = 10;
 const MOST_STEPS = 4;
 /** Seconds: the least one way may take on the screen, whatever the tempo, and the least rest between. By eye. */
 const LEAST_WAY = 0.7;
@@ -75,13 +77,14 @@ interface Moment {
   readonly posed: PosedBody;
 }
 
-/** How many steps one leg of the way takes. */
-export function stepsFor(from: PosedBody, to: PosedBody): number {
+/** How many steps one leg of the way takes; two at least, so that an arrow can bend. */
+export function stepsFor(from: PosedBody, to: PosedBody, legs: number): number {
   const most = from.body.posture.angles.reduce(
     (angle, one, index) => Math.max(angle, Math.abs(one - (to.body.posture.angles[index] ?? one))),
     0,
   );
-  return Math.min(MOST_STEPS, Math.max(1, Math.ceil(most / STEP)));
+  const share = Math.floor(MOST_ON_THE_WAY / legs);
+  return Math.max(2, Math.min(MOST_STEPS, share, Math.ceil(most / STEP)));
 }
 
 interface Timing {
