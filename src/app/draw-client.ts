@@ -83,8 +83,9 @@ export async function drawClient(
           ...(marksTo === null ? {} : { marksTo }),
         },
   );
-  const paper = await drawForms(book.booklet, client, issued === null ? undefined : addressOf(client));
-  const draftPaper = draft === null ? { value: null, problems: [] } : await drawBooklet(draft.booklet, client);
+  const paper = await drawForms(book.booklet, client, issued === null ? undefined : addressOf(client), drawings);
+  const draftPaper =
+    draft === null ? { value: null, problems: [] } : await drawBooklet(draft.booklet, client, undefined, drawings);
   return {
     files: [
       { path: `${home}/plan.json`, bytes: asText(book.plan) },

@@ -1,14 +1,17 @@
 /** The booklet on paper, page by page: laid out, checked for letters it cannot show, drawn. The PDF library is loaded on the first call. */
 import type { Booklet } from '../model/booklet.js';
 import type { ClientId } from '../model/identity.js';
+import type { Drawings } from '../model/picture.js';
 import type { ProblemTable } from '../model/problem.js';
 import { ofClient, type Problem } from '../model/problem.js';
 import type { Result } from '../model/result.js';
+import { sayDrawing } from '../words/say-drawing.js';
 import { speechOf } from '../words/speech.js';
 import type { WebAddress } from './code.js';
 import { type DocumentInfo, drawPages } from './draw-pages.js';
 import { formatOf } from './format.js';
-import { layOutBooklet } from './lay-out-booklet.js';
+import { layOutBooklet, type Pictures } from './lay-out-booklet.js';
+import { picturesOf } from './lay-out-picture.js';
 import { type Faces, loadFaces, measureWith } from './load-faces.js';
 import { missingLetters } from './missing-letters.js';
 import type { Page } from './page.js';
@@ -36,6 +39,8 @@ export interface LaidOut {
   readonly info: DocumentInfo;
 }
 
+const NONE: Drawings = new Map();
+
 /**
  * Null with the reason: `not-printable` where the faces lack a letter or the booklet reads from right to left,
  * `too-many-pages` where it would fill more than two folded booklets. One that only would not fold in one is laid out,
@@ -45,6 +50,7 @@ export async function layOutToDraw(
   booklet: Booklet,
   client: ClientId,
   address?: WebAddress,
+  drawings: Drawings = NONE,
 ): Promise<Result<LaidOut | null>> {
   if (booklet.direction === 'rtl')
     return {
@@ -53,9 +59,16 @@ export async function layOutToDraw(
     };
   const faces = await loadFaces();
   const measure = measureWith(faces, sheetOf(booklet));
-  const code =
-    address === undefined ? undefined : { text: address.whole, caption: speechOf(booklet.language).words.paper.code };
-  const { value: pages, problems } = layOutBooklet(booklet, measure, client, code);
+  const { words } = speechOf(booklet.language);
+  const code = address === undefined ? undefined : { text: address.whole, caption: words.paper.code };
+  const pictures: Pictures = new Map(
+    booklet.parts.flatMap((part) => {
+      const drawn = part.kind === 'exercise' ? drawings.get(part.id) : undefined;
+      if (part.kind !== 'exercise' || drawn === undefined) return [];
+      return [[part.id, picturesOf(drawn, sayDrawing(drawn.poses, words.drawing), measure.sheet)] as const];
+    }),
+  );
+  const { value: pages, problems } = layOutBooklet(booklet, measure, client, code, pictures);
   if (pages.length === 0) return { value: null, problems };
   const missing = missingLetters(pages, measure);
   if (missing) return { value: null, problems: [...problems, notPrintable(client, { why: 'letters', ...missing })] };
@@ -68,8 +81,9 @@ export async function drawBooklet(
   booklet: Booklet,
   client: ClientId,
   address?: WebAddress,
+  drawings: Drawings = NONE,
 ): Promise<Result<Uint8Array | null>> {
-  const { value: laid, problems } = await layOutToDraw(booklet, client, address);
+  const { value: laid, problems } = await layOutToDraw(booklet, client, address, drawings);
   if (laid === null) return { value: null, problems };
   const { pages, measure, faces, info } = laid;
   return { value: await drawPages(pages, info, faces, formatOf(measure.sheet)), problems };

@@ -1,4 +1,5 @@
 /** One box on the current page, in PDF operators. The page's axes are pdfkit's: from the top left corner, y downwards. */
+import { drawPicture } from './draw-picture.js';
 import { type Format, sizeOf } from './format.js';
 import type { Box, FrameBox, LineBox, TextBox } from './page.js';
 import { FEATURES, TYPE_STYLES } from './type-styles.js';
@@ -76,6 +77,9 @@ export function drawBox(document: PDFKit.PDFDocument, box: Box, format: Format):
       break;
     case 'frame':
       document.addContent(frameOperators(box));
+      break;
+    case 'picture':
+      drawPicture(document, box);
       break;
   }
 }

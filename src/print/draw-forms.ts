@@ -4,6 +4,7 @@
  */
 import type { Booklet, PartnerPart } from '../model/booklet.js';
 import type { ClientId } from '../model/identity.js';
+import type { Drawings } from '../model/picture.js';
 import type { Result } from '../model/result.js';
 import { speechOf } from '../words/speech.js';
 import { cardSheet } from './card-sheet.js';
@@ -47,8 +48,9 @@ export async function drawForms(
   booklet: Booklet,
   client: ClientId,
   address?: WebAddress,
+  drawings?: Drawings,
 ): Promise<Result<readonly PaperFile[]>> {
-  const { value: laid, problems } = await layOutToDraw(booklet, client, address);
+  const { value: laid, problems } = await layOutToDraw(booklet, client, address, drawings);
   if (laid === null) return { value: [], problems };
   const { pages, measure, faces, info } = laid;
   const bytes = await drawPages(pages, info, faces, formatOf(measure.sheet));

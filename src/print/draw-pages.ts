@@ -35,6 +35,12 @@ function escapeMetadata(document: PDFKit.PDFDocument): void {
 
 const BYTES_IN_AN_ID = 16;
 
+function whatOf(box: Box): string {
+  const at = `${box.x.toFixed(2)} ${box.y.toFixed(2)}`;
+  if (box.kind === 'text') return `${box.text} ${at} ${box.style}`;
+  return box.kind === 'picture' ? `${box.tag?.alt ?? ''} ${at} ${box.width.toFixed(2)}` : box.kind;
+}
+
 /** An identifier from the contents, by FNV-1a in four lanes: no clock and no chance in it. */
 function identify(pages: readonly Page[], info: DocumentInfo): Uint8Array {
   const lanes = [0x811c9dc5, 0x811c9dc6, 0x811c9dc7, 0x811c9dc8];
@@ -47,7 +53,7 @@ function identify(pages: readonly Page[], info: DocumentInfo): Uint8Array {
   take(JSON.stringify(info));
   for (const page of pages) {
     for (const box of page.boxes) {
-      take(box.kind === 'text' ? `${box.text} ${box.x.toFixed(2)} ${box.y.toFixed(2)} ${box.style}` : box.kind);
+      take(whatOf(box));
     }
   }
   return Uint8Array.from({ length: BYTES_IN_AN_ID }, (_, i) => ((lanes[i >> 2] ?? 0) >>> ((i & 3) * 8)) & 0xff);

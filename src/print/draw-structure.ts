@@ -15,6 +15,7 @@ function cornersOf(box: Box, format: Format): readonly (readonly [number, number
         [box.toX + box.thickness / 2, box.toY],
       ];
     case 'frame':
+    case 'picture':
       return [
         [box.x, box.y],
         [box.x + box.width, box.y + box.height],

@@ -33,12 +33,13 @@ function largerBox(box: Box, times: number): Box {
     case 'line':
       return { ...box, ...at, toX: box.toX * times, toY: box.toY * times, thickness: box.thickness * times };
     case 'frame':
+    case 'picture':
       return {
         ...box,
         ...at,
         width: box.width * times,
         height: box.height * times,
-        thickness: box.thickness * times,
+        ...(box.kind === 'frame' ? { thickness: box.thickness * times } : {}),
       };
     case 'empty':
       return { ...box, ...at };

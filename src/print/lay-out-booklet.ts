@@ -3,22 +3,22 @@
  * and draws nothing. What is said, and in which order, was decided when the tree was composed.
  */
 import type { Booklet, Part } from '../model/booklet.js';
-import type { ClientId } from '../model/identity.js';
+import type { ClientId, ExerciseId } from '../model/identity.js';
 import { ofClient } from '../model/problem.js';
 import type { Result } from '../model/result.js';
 import { FOLDING_PAGES } from './fold-parts.js';
-import { wholeSheets } from './impose.js';
+import { PAGES_ON_A_SHEET, wholeSheets } from './impose.js';
 import { layOutCalendar } from './lay-out-calendar.js';
 import { layOutContents } from './lay-out-contents.js';
 import { layOutCover } from './lay-out-cover.js';
-import { layOutExercise } from './lay-out-exercise.js';
+import { choosePicture, layOutExercise } from './lay-out-exercise.js';
 import { layOutHowTo, layOutSafety } from './lay-out-front.js';
 import { type Chapter, fillPages, pagesOfTargets, placePages } from './lay-out-pages.js';
 import { layOutPartner } from './lay-out-partner.js';
 import { layOutNotesPage, layOutRecord } from './lay-out-record.js';
 import { layOutSession } from './lay-out-session.js';
 import type { Page } from './page.js';
-import { partTarget, type Setting, settingOf } from './setting.js';
+import { type Picture, partTarget, type Setting, settingOf } from './setting.js';
 import type { Measure } from './type-styles.js';
 
 /** Two folded booklets; beyond that it is a file, and nobody carries it to train. */
@@ -38,7 +38,7 @@ function chaptersOf(part: Part, index: number, setting: Setting): readonly Chapt
     case 'session':
       return layOutSession(part, setting, target);
     case 'exercise':
-      return [layOutExercise(part, setting)];
+      return [layOutExercise(part, setting, setting.pictures.get(part.id))];
     case 'partner':
       return [layOutPartner(part, setting, target)];
     case 'record':
@@ -80,6 +80,39 @@ function layOutTwice(booklet: Booklet, setting: Setting): readonly Page[] {
   return layOutRound(booklet, { ...setting, pageOf: pagesOfTargets(layOutRound(booklet, setting)) });
 }
 
+/** Of each exercise that is drawn, the ways its drawing may stand on its page, the one to be had rather first. */
+export type Pictures = ReadonlyMap<ExerciseId, readonly Picture[]>;
+
+interface ChosenPictures {
+  readonly all: Setting['pictures'];
+  /** Those that take no page more than the words alone. */
+  readonly free: Setting['pictures'];
+}
+
+/** Chosen once and for both rounds, so that no reference goes wrong. */
+function choosePictures({ parts }: Booklet, setting: Setting, pictures: Pictures): ChosenPictures {
+  const chosen = parts.flatMap((part) => {
+    const ways = part.kind === 'exercise' ? pictures.get(part.id) : undefined;
+    const one = part.kind === 'exercise' && ways ? choosePicture(part, setting, ways) : undefined;
+    return part.kind === 'exercise' && one ? [[part.id, one] as const] : [];
+  });
+  const those = (of: typeof chosen): Setting['pictures'] => new Map(of.map(([id, { picture }]) => [id, picture]));
+  return { all: those(chosen), free: those(chosen.filter(([, { costsPage }]) => !costsPage)) };
+}
+
+/** No drawing is worth a second folded booklet, or a booklet that cannot be had: then those are left out that take a page. */
+function sparedPages(
+  pages: number,
+  { all, free }: ChosenPictures,
+  lay: (pictures: Setting['pictures']) => readonly Page[],
+): readonly Page[] | null {
+  const most = pages > MOST_PAGES ? MOST_PAGES : FOLDING_PAGES;
+  const saved = wholeSheets(all.size - free.size) + PAGES_ON_A_SHEET;
+  if (pages <= most || all.size === free.size || pages - saved > most) return null;
+  const spared = lay(free);
+  return spared.length <= most ? spared : null;
+}
+
 /**
  * Pages in order, a multiple of four of them, or of two in large print, which is not folded; page 1 is the cover. Lengths
  * in layout points.
@@ -90,14 +123,23 @@ export function layOutBooklet(
   given: Measure,
   client: ClientId,
   code?: Setting['code'],
+  pictures: Pictures = new Map(),
 ): Result<readonly Page[]> {
   const measure: Measure = {
     ...given,
     partsOf: (word, language = booklet.language) => given.partsOf(word, language),
   };
-  const roomy = layOutTwice(booklet, settingOf(booklet, measure, false, code));
-  const pages = roomy.length <= FOLDING_PAGES ? roomy : layOutTwice(booklet, settingOf(booklet, measure, true, code));
-  if (pages.length <= FOLDING_PAGES || measure.sheet.type === 'large') return { value: pages, problems: [] };
+  const setting = settingOf(booklet, measure, false, code);
+  const lay = (drawn: Setting['pictures']): readonly Page[] => {
+    const roomy = layOutTwice(booklet, { ...setting, pictures: drawn });
+    return roomy.length <= FOLDING_PAGES ? roomy : layOutTwice(booklet, { ...setting, pictures: drawn, close: true });
+  };
+  const chosen = choosePictures(booklet, setting, pictures);
+  const full = lay(chosen.all);
+  const large = measure.sheet.type === 'large';
+  const spared = large ? null : sparedPages(full.length, chosen, lay);
+  const pages = spared ?? full;
+  if (pages.length <= FOLDING_PAGES || large) return { value: pages, problems: [] };
   const drawn = pages.length <= MOST_PAGES;
   return {
     value: drawn ? pages : [],

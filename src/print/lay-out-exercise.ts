@@ -5,13 +5,14 @@ import { type Block, blankSlug, block, linesOf, paragraph, type Slug, title, wit
 import { layOutEasier } from './lay-out-easier.js';
 import { layOutLines, type StyledRun, styledLine } from './lay-out-lines.js';
 import { columned, runIn } from './lay-out-list.js';
-import type { Chapter } from './lay-out-pages.js';
+import { type Chapter, fillPages } from './lay-out-pages.js';
 import { layOutStopFrame } from './lay-out-stop-frame.js';
 import { weekRuns } from './lay-out-week-runs.js';
-import { type Box, moved, type Tag, tag } from './page.js';
+import { moved, tag } from './page.js';
 import { pageLink } from './page-link.js';
-import { exerciseTarget, type Setting } from './setting.js';
-import { LINE } from './sheet.js';
+import { exerciseTarget, type Picture, type Setting } from './setting.js';
+import { LINE, mm } from './sheet.js';
+import type { Measure } from './type-styles.js';
 import { sayWeeks, type WeekNote, weekNotes } from './week-notes.js';
 
 type Section = ExercisePart['sections'][number];
@@ -164,40 +165,115 @@ function airOf(sections: readonly Laid[], above: number, setting: Setting): Read
   return roomFirst < 0 ? new Set(AIR) : new Set([...airBefore(needed, roomFirst), ...rest.map(({ kind }) => kind)]);
 }
 
-/** A drawing over the words of an exercise, so many steps of the grid high and as wide as the text. */
-export interface Picture {
-  readonly lines: number;
-  /** What it shows, in the booklet's language. */
-  readonly alt: string;
-  /** From the top left corner of its field; every box carries the tag. */
-  readonly draw: (width: number, height: number, of: Tag) => readonly Box[];
-}
-
-/** With half a line of white above and below it. */
-function pictureSlug({ lines, alt, draw }: Picture, { measure }: Setting): Slug {
+/** Above the words, with half a line of white over and under it. */
+function pictureSlug({ lines, alt, draw }: Picture): Slug {
   const of = tag('Figure', undefined, { alt });
-  const boxes = draw(measure.sheet.textWidth, lines * LINE, of).map((box) => moved(box, 0, LINE / 2));
+  const boxes = draw(of).map((box) => moved(box, 0, LINE / 2));
   return { lines: lines + 1, area: 'text', boxes, withNext: true };
 }
 
-/** `picture`: between what the exercise is and how it is done; the words below it keep their order and their grid. */
+/** Of the text, to the left of what stands beside it. */
+const BESIDE_GAP = mm(4);
+
+function narrowed(setting: Setting, by: number): Setting {
+  const { measure } = setting;
+  const { sheet } = measure;
+  return { ...setting, measure: { ...measure, sheet: { ...sheet, textWidth: sheet.textWidth - by } } };
+}
+
+/** Title and what the exercise is; what is narrowed to make room for a picture beside it, and how far down. */
+interface Opening {
+  readonly slugs: readonly Slug[];
+  /** Lines of the sections below that a picture reaches down beside. */
+  readonly reach: number;
+}
+
+function openingOf(part: ExercisePart, setting: Setting, picture: Picture | undefined): Opening {
+  const { measure } = setting;
+  const narrow = picture?.stands === 'beside' ? narrowed(setting, picture.width + BESIDE_GAP).measure : measure;
+  const headed = (width: Measure): readonly Slug[] =>
+    title(part.title, width, {
+      tag: tag('H2', undefined, setting.ownName),
+      target: exerciseTarget(part.id),
+      level: 1,
+    });
+  const wide = headed(measure);
+  const slim = headed(narrow);
+  const description = part.description.flatMap((line) => paragraph(styledLine(line, 'text', tag('P')), narrow));
+  if (picture === undefined) return { slugs: [...wide, ...description], reach: 0 };
+  if (picture.stands === 'over') return { slugs: [...wide, ...withNext(description), pictureSlug(picture)], reach: 0 };
+  // A title that is no longer for it has the picture beside it too.
+  const fromTop = linesOf(slim) === linesOf(wide);
+  const slugs = [...(fromTop ? slim : wide), ...description];
+  const above = linesOf(slugs.slice(0, -1)) - (fromTop ? 0 : linesOf(wide));
+  const boxes = picture
+    .draw(tag('Figure', undefined, { alt: picture.alt }))
+    .map((box) => moved(box, measure.sheet.textWidth - picture.width, -above * LINE));
+  const placed = slugs.map((slug, i) =>
+    i === slugs.length - 1 ? { ...slug, boxes: [...slug.boxes, ...boxes] } : slug,
+  );
+  const reach = picture.lines - linesOf(slugs) + (fromTop ? 0 : linesOf(wide));
+  return { slugs: withNext(placed), reach: Math.max(0, reach) };
+}
+
+/**
+ * Sections narrow as long as the picture stands beside them, or an empty line or two under them where that takes less
+ * of the page than to narrow the next.
+ */
+function besidePicture(slim: readonly Laid[], wide: readonly Laid[], reach: number): readonly Laid[] {
+  const height = (of: readonly Laid[]): number => linesOf(of.flatMap(({ slugs }) => slugs));
+  const padding = (count: number): number => Math.max(0, reach - height(slim.slice(0, count)));
+  const cost = (count: number): number => height(slim.slice(0, count)) - height(wide.slice(0, count)) + padding(count);
+  const [best] = slim.map((_, count) => count).sort((a, b) => cost(a) - cost(b) || b - a);
+  const count = best ?? 0;
+  const blank = padding(count);
+  const beside = slim.slice(0, count);
+  const below = wide.slice(count);
+  if (blank === 0) return [...beside, ...below];
+  return beside.length > 0
+    ? beside.map((one, i) => (i === count - 1 ? { ...one, slugs: [...one.slugs, blankSlug(blank)] } : one))
+    : below.map((one, i) => (i === 0 ? { ...one, slugs: [blankSlug(blank), ...one.slugs] } : one));
+}
+
+/** `picture`: what it looks like; the words keep their order and their grid. */
 export function layOutExercise(part: ExercisePart, setting: Setting, picture?: Picture): Chapter {
   const { measure } = setting;
-  const heading = title(part.title, measure, {
-    tag: tag('H2', undefined, setting.ownName),
-    target: exerciseTarget(part.id),
-    level: 1,
-  });
-  const description = part.description.flatMap((line) => paragraph(styledLine(line, 'text', tag('P')), measure));
-  const shown = picture === undefined ? [] : [pictureSlug(picture, setting)];
-  const above = linesOf([...heading, ...description, ...shown]);
-  const loose = laidSections(part, false, setting);
+  const { slugs: opening, reach } = openingOf(part, setting, picture);
+  const above = linesOf(opening);
+  const laid = (tight: boolean): readonly Laid[] => {
+    const wide = laidSections(part, tight, setting);
+    if (picture === undefined || reach === 0) return wide;
+    return besidePicture(laidSections(part, tight, narrowed(setting, picture.width + BESIDE_GAP)), wide, reach);
+  };
+  const loose = laid(false);
   const fits = above + linesOf(loose.flatMap(({ slugs }) => slugs)) <= measure.sheet.linesOnPage;
-  const sections = fits ? loose : laidSections(part, true, setting);
+  const sections = fits ? loose : laid(true);
   const air = airOf(sections, above, setting);
   const blocks: readonly Block[] = [
-    block(shown.length === 0 ? [...heading, ...description] : [...heading, ...withNext(description), ...shown]),
+    block(opening),
     ...sections.map(({ kind, slugs }) => block(slugs, { whole: true, before: air.has(kind) ? 1 : 0 })),
   ];
   return { start: setting.close ? 'flow' : 'page', running: part.title, blocks };
+}
+
+/** Which of the ways an exercise may be drawn it is, and whether that takes a page more than its words alone. */
+export interface Chosen {
+  readonly picture: Picture;
+  readonly costsPage: boolean;
+}
+
+/** The first that takes no page; where each does, the one that takes the fewest lines. */
+export function choosePicture(part: ExercisePart, setting: Setting, ways: readonly Picture[]): Chosen | undefined {
+  const { linesOnPage } = setting.measure.sheet;
+  const laid = (picture?: Picture): Chapter => layOutExercise(part, setting, picture);
+  const pages = (chapter: Chapter): number => fillPages([chapter], chapter, linesOnPage).length;
+  const bare = pages(laid());
+  let best: { readonly picture: Picture; readonly lines: number } | undefined;
+  for (const picture of ways) {
+    const chapter = laid(picture);
+    if (pages(chapter) <= bare) return { picture, costsPage: false };
+    const lines = linesOf(chapter.blocks.flatMap(({ slugs }) => slugs));
+    if (best === undefined || lines < best.lines) best = { picture, lines };
+  }
+  return best && { picture: best.picture, costsPage: true };
 }

@@ -2,6 +2,7 @@
  * A laid-out page: boxes with their coordinates, in points from the top left corner, in reading order.
  * The layout makes them, the drawing puts them down; neither needs the other.
  */
+import type { Mark, Box as Plane, Spot } from '../model/picture.js';
 import type { PageSide } from './sheet.js';
 import type { StyleName } from './type-styles.js';
 
@@ -92,7 +93,28 @@ export interface EmptyBox {
   readonly tag: Tag;
 }
 
-export type Box = TextBox | LineBox | FrameBox | EmptyBox;
+/** Marks painted together, moved `by` on their plane. */
+export interface Layer {
+  readonly marks: readonly Mark[];
+  readonly by: Spot;
+  /** In thin broken lines and nothing of it filled: where the body was before. */
+  readonly faint: boolean;
+}
+
+/** A part of a drawing's plane, as wide as it says; its height goes with it. */
+export interface PictureBox {
+  readonly kind: 'picture';
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly plane: Plane;
+  /** In the order they are painted. */
+  readonly layers: readonly Layer[];
+  readonly tag?: Tag;
+}
+
+export type Box = TextBox | LineBox | FrameBox | EmptyBox | PictureBox;
 
 export const emptyCell = (of: Tag): EmptyBox => ({ kind: 'empty', x: 0, y: 0, tag: of });
 

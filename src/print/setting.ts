@@ -3,7 +3,20 @@ import type { Booklet, BookletLabel, SessionPart } from '../model/booklet.js';
 import type { ExerciseId } from '../model/identity.js';
 import type { PaperWords } from '../words/paper-words.js';
 import { speechOf } from '../words/speech.js';
+import type { Box, Tag } from './page.js';
 import type { Measure } from './type-styles.js';
+
+/** A drawing among the words of an exercise, so many steps of the grid high. */
+export interface Picture {
+  /** Above the words, or at the far end of the first of them. */
+  readonly stands: 'over' | 'beside';
+  readonly width: number;
+  readonly lines: number;
+  /** What it shows, in the booklet's language. */
+  readonly alt: string;
+  /** From the top left corner of its field; every box carries the tag. */
+  readonly draw: (of: Tag) => readonly Box[];
+}
 
 export interface Setting {
   readonly measure: Measure;
@@ -17,6 +30,8 @@ export interface Setting {
   readonly close: boolean;
   /** What marks a name of the exercises' own language; empty where that is the booklet's. */
   readonly ownName: { readonly lang?: string };
+  /** Of each exercise that is drawn. */
+  readonly pictures: ReadonlyMap<ExerciseId, Picture>;
   /** Of the booklet on the web, for the cover; absent where it has no address. */
   readonly code?: { readonly text: string; readonly caption: string };
 }
@@ -28,6 +43,7 @@ export const settingOf = (booklet: Booklet, measure: Measure, close: boolean, co
   sessions: booklet.parts.filter((part) => part.kind === 'session'),
   pageOf: new Map(),
   close,
+  pictures: new Map(),
   ownName: booklet.exerciseLanguage === undefined ? {} : { lang: booklet.exerciseLanguage },
   ...(code === undefined ? {} : { code }),
 });

@@ -1,12 +1,12 @@
 /** A picture over an exercise's words: as high as it asks, on the grid, read by its own words, and nothing of the page lost. */
 import { beforeAll, expect, test } from 'vitest';
 import { blocksLines } from '../../src/print/lay-out-blocks.js';
-import { layOutExercise, type Picture } from '../../src/print/lay-out-exercise.js';
+import { layOutExercise } from '../../src/print/lay-out-exercise.js';
 import { fillPages, placePages } from '../../src/print/lay-out-pages.js';
 import { layOutNotesPage } from '../../src/print/lay-out-record.js';
 import { loadFaces, measureWith } from '../../src/print/load-faces.js';
 import type { Page } from '../../src/print/page.js';
-import { type Setting, settingOf } from '../../src/print/setting.js';
+import { type Picture, type Setting, settingOf } from '../../src/print/setting.js';
 import { LINE } from '../../src/print/sheet.js';
 import { fixtureBooklet } from '../fixtures/booklet.js';
 import { offTheGrid, offThePage, offTheTextBlock, overlaps } from './grid-faults.js';
@@ -19,11 +19,16 @@ beforeAll(async () => {
   setting = settingOf(fixtureBooklet, measureWith(await loadFaces()), false);
 });
 
-const picture = (lines: number): Picture => ({
-  lines,
-  alt: 'Sitting between the heels, seen from the side',
-  draw: (width, height, tag) => [{ kind: 'line', x: 0, y: 0, toX: width, toY: height, thickness: 1, tag }],
-});
+const picture = (lines: number, stands: Picture['stands'] = 'over'): Picture => {
+  const width = stands === 'over' ? setting.measure.sheet.textWidth : 100;
+  return {
+    stands,
+    width,
+    lines,
+    alt: 'Sitting between the heels, seen from the side',
+    draw: (tag) => [{ kind: 'line', x: 0, y: 0, toX: width, toY: lines * LINE, thickness: 1, tag }],
+  };
+};
 
 function pagesWith(shown?: Picture): readonly Page[] {
   if (!part) throw new Error('the fixture has no exercise');
