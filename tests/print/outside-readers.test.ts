@@ -7,6 +7,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { clientId } from '../../src/model/identity.js';
 import { drawBooklet } from '../../src/print/draw-booklet.js';
 import { fixtureBooklet, longNamesBooklet } from '../fixtures/booklet.js';
+import { readObjects, textOf } from './matterhorn/pdf-objects.js';
 
 const CLIENT = clientId('rowan-ashby');
 const folder = mkdtempSync(join(tmpdir(), 'paper-'));
@@ -36,6 +37,16 @@ describe.each([
     expect(info).toMatch(/^Page size: +419\.528 x 595\.276 pts$/m);
     expect(info).toContain('Ann & <Bob>: six "weeks"');
     expect(run('pdfinfo', '-meta', file)).toContain('Ann &amp; &lt;Bob&gt;');
+  });
+
+  test('its information is title, author, program and day, and not a key more', () => {
+    const objects = readObjects(file);
+    const info = objects.dict(objects.trailer['/Info']) ?? {};
+    expect(Object.keys(info).sort()).toEqual(['/Author', '/CreationDate', '/Creator', '/Producer', '/Title']);
+    const text = (key: string): string => textOf(objects.at(info[key]));
+    expect([text('/Author'), text('/Creator'), text('/Producer')]).toEqual([booklet.author, 'Chalkleaf', 'Chalkleaf']);
+    // ISO 32000-1, 7.9.4: a date is D:YYYYMMDDHHmmSS and a zone; the day alone is told, never an hour somebody worked.
+    expect(text('/CreationDate')).toBe(`D:${booklet.date.replaceAll('-', '')}000000Z`);
   });
 
   test('every face is embedded, cut to what is used, and its letters can be copied out', () => {
