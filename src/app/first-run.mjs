@@ -21,6 +21,7 @@ const PROGRAMS = [
   ['java', 'default-jre-headless'],
   ['/usr/sbin/nginx', 'nginx-light'],
   ['jose', 'jose'],
+  ['exiftool', 'libimage-exiftool-perl'],
   // A library of the system's own Python, which is no program: known by where its package puts it.
   ['/usr/lib/python3/dist-packages/jwcrypto', 'python3-jwcrypto'],
 ];

@@ -113,6 +113,29 @@ export interface Drawing {
 export interface Drawn {
   readonly drawing: Drawing;
   readonly poses: readonly Pose[];
+  /** In the coach's own words; where it is absent the table's are made. */
+  readonly said?: string;
 }
 
 export type Drawings = ReadonlyMap<ExerciseId, Drawn>;
+
+/** One width of a coach's own picture; in its bytes is nothing but the picture. */
+export interface PictureCopy {
+  /** Of the exercise and the width; nothing of the name it came under. */
+  readonly name: string;
+  /** Points. */
+  readonly width: number;
+  readonly height: number;
+  readonly type: 'image/jpeg' | 'image/png';
+  readonly bytes: Uint8Array;
+}
+
+/** A coach's own picture of an exercise, shown on the screen in place of its drawing. */
+export interface Photograph {
+  /** What is to be seen, in the coach's words. */
+  readonly said: string;
+  /** At least one, narrowest first. */
+  readonly copies: readonly PictureCopy[];
+}
+
+export type Photographs = ReadonlyMap<ExerciseId, Photograph>;
