@@ -43,15 +43,25 @@ function wayTo(name: string): HTMLElement {
   return way;
 }
 
-/** The bar lies over the page's end: the page ends above it, and what has the focus is never beneath it. */
+/** Of the height of the screen: more of it the bar does not cover. */
+const MOST_OF_SCREEN = 0.4;
+
+/**
+ * The bar lies over the page's end: the page ends above it, and what has the focus is never beneath it. One that would cover too
+ * much, in large text or from very near, takes its place after the page.
+ */
 export function makeRoomForBar(root: HTMLElement, mount: HTMLElement): () => void {
   let seen: Element | null = null;
   const measure = (): void => {
-    const height = seen?.getBoundingClientRect().height ?? 0;
+    const own = seen?.getBoundingClientRect().height ?? 0;
+    const follows = own > MOST_OF_SCREEN * document.documentElement.clientHeight;
+    const height = follows ? 0 : own;
+    root.classList.toggle('bar-follows', follows);
     root.style.setProperty('--bar', `${Math.ceil(height)}px`);
     document.documentElement.style.setProperty('scroll-padding-bottom', `${Math.ceil(height)}px`);
   };
   const watching = new ResizeObserver(measure);
+  addEventListener('resize', measure);
   return () => {
     const bar = mount.querySelector('.bar');
     if (bar === seen) return;
