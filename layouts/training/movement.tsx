@@ -1,5 +1,5 @@
 /** The drawing on a set's screen: it moves twice, then stands as a row of positions until it is asked for again. */
-import { useState } from 'preact/hooks';
+import { useCallback, useState } from 'preact/hooks';
 import type { Movement } from '../figure.js';
 
 export interface MovementProps {
@@ -20,16 +20,28 @@ function styleFor({ style }: Movement): () => void {
   };
 }
 
+/** A copy has no names of its own: what a drawing shows twice is found in the one it was copied from. */
+function copyOf(node: Node, movement: Movement | null): Node {
+  const copy = node.cloneNode(true);
+  if (!(copy instanceof Element)) return copy;
+  for (const named of copy.querySelectorAll('[id]')) named.removeAttribute('id');
+  if (movement) copy.setAttribute('viewBox', movement.view);
+  return copy;
+}
+
 export function MovementPicture({ picture, movement, ended }: MovementProps) {
-  const [putAway] = useState<{ away?: () => void }>({});
-  const put = (element: Element | null): void => {
-    putAway.away?.();
-    if (element === null) return;
-    const copies = picture.map((node) => node.cloneNode(true));
-    for (const copy of copies) if (copy instanceof Element && movement) copy.setAttribute('viewBox', movement.view);
-    element.replaceChildren(...copies);
-    if (movement) putAway.away = styleFor(movement);
-  };
+  const [putAway] = useState<{ away: (() => void) | undefined }>({ away: undefined });
+  // Set anew for another drawing or another run alone: whatever else changes on the screen, what moves goes on moving.
+  const put = useCallback(
+    (element: Element | null): void => {
+      putAway.away?.();
+      putAway.away = undefined;
+      if (element === null) return;
+      element.replaceChildren(...picture.map((node) => copyOf(node, movement)));
+      if (movement) putAway.away = styleFor(movement);
+    },
+    [picture[0], movement],
+  );
   if (picture.length === 0) return null;
   return <div class={movement === null ? 'movement' : 'movement moving'} ref={put} onAnimationEnd={ended} />;
 }

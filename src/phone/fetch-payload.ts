@@ -22,10 +22,11 @@ export function takeIn(apart: Document): HTMLElement | undefined {
   const book = apart.querySelector<HTMLElement>('.book');
   const main = document.getElementById('booklet');
   if (!book || !main) return undefined;
-  const plan = apart.getElementById('plan');
+  // Beside what is read stand the plan and what makes the drawings move, as data.
+  const data = [apart.getElementById('plan'), apart.getElementById('movements')];
   // Put away while still apart, so that the phone never lays out what nobody looks at.
   for (const leaf of book.querySelectorAll('.leaf')) leaf.setAttribute('hidden', 'until-found');
-  main.replaceChildren(...[book, plan].flatMap((part) => (part ? [document.adoptNode(part)] : [])));
+  main.replaceChildren(...[book, ...data].flatMap((part) => (part ? [document.adoptNode(part)] : [])));
   document.title = apart.title;
   document.documentElement.lang = apart.documentElement.lang;
   document.documentElement.dir = apart.documentElement.dir;

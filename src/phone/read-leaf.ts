@@ -61,7 +61,9 @@ export function readMovements(): (exercise: string) => Movement | null {
   const text = byId('movements')?.textContent ?? '';
   const movements: ReadonlyMap<string, Movement> = new Map(text === '' ? [] : Object.entries(JSON.parse(text)));
   const still = matchMedia('(prefers-reduced-motion: reduce)');
-  return (exercise) => (still.matches ? null : (movements.get(exercise) ?? null));
+  // Browsers of the oldest years served cannot be given styles without breaking the page's policy: there it stands as a row.
+  const cannot = !('adoptedStyleSheets' in document);
+  return (exercise) => (cannot || still.matches ? null : (movements.get(exercise) ?? null));
 }
 
 /** The heading of a leaf; empty where there is none. */

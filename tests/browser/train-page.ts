@@ -3,9 +3,11 @@
 import type { Page } from 'playwright-core';
 import { planClient, readStudio } from '../../src/app/read-studio.js';
 import { composeBooklet } from '../../src/booklet/compose-booklet.js';
+import { drawLibrary } from '../../src/figures/draw-library.js';
 import type { Booklet } from '../../src/model/booklet.js';
 import type { ClientPlan } from '../../src/model/client-plan.js';
 import { bookletId } from '../../src/model/identity.js';
+import type { Drawings } from '../../src/model/picture.js';
 import type { Plan } from '../../src/model/plan.js';
 import { invariant } from '../../src/model/result.js';
 import { clientPlanOf } from '../../src/web/client-plan.js';
@@ -17,6 +19,8 @@ export interface Issued {
   readonly booklet: Booklet;
   readonly plan: Plan;
   readonly sent: ClientPlan;
+  /** Of all the exercises on file. */
+  readonly drawings: Drawings;
 }
 
 /** The demo's content, planned and issued as edition 1. */
@@ -29,7 +33,8 @@ export async function issuedFor(client: string): Promise<Issued> {
   invariant(planned !== null, 'the client can be planned');
   const { plan } = planned;
   const booklet = composeBooklet({ library: studio.content.library, client: one, plan });
-  return { booklet, plan, sent: clientPlanOf(plan, { bookletId: bookletId(BOOKLET), standing: 'stands' }) };
+  const drawings = drawLibrary(studio.content.library.exercises);
+  return { booklet, plan, drawings, sent: clientPlanOf(plan, { bookletId: bookletId(BOOKLET), standing: 'stands' }) };
 }
 
 /** Everything of work in a session, by key. */

@@ -1,0 +1,229 @@
+/**
+ * The drawing on a set's screen: it moves twice and then stands as a row, moves again when asked, keeps still for who wants that, and
+ * does so without a network and within the page's own policy.
+ */
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { webSources } from '../../src/app/web-sources.js';
+import { invariant } from '../../src/model/result.js';
+import { prepareShell } from '../../src/web/prepare-shell.js';
+import { renderBookletFile, renderBookletFolder } from '../../src/web/render-booklet.js';
+import { englishPhone as WORDS } from '../../src/words/english-phone.js';
+import { type Heard, holdPhone, listenTo, openBrowser } from './phone.js';
+import { faultsOf } from './screen-rules.js';
+import { serveFolder } from './serve-folder.js';
+import { issuedFor, kindOf, nextTap, toTraining } from './train-page.js';
+
+let browser: Browser;
+let folder: string;
+let hosted: ReadonlyMap<string, Uint8Array>;
+let context: BrowserContext | undefined;
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'movement-'));
+  const [{ booklet, sent, drawings }, parts] = await Promise.all([
+    issuedFor('rowan-ashby'),
+    prepareShell(webSources()),
+  ]);
+  await writeFile(join(folder, 'booklet.html'), renderBookletFile(booklet, sent, parts, drawings));
+  const files = await renderBookletFolder(booklet, sent, parts, drawings);
+  hosted = new Map(files.map(({ path, bytes }) => [path, bytes]));
+  browser = await openBrowser();
+});
+afterEach(async () => {
+  await context?.close();
+  context = undefined;
+});
+afterAll(async () => {
+  await browser?.close();
+  await rm(folder, { recursive: true, force: true });
+});
+
+interface Opened {
+  readonly page: Page;
+  readonly heard: Heard;
+}
+
+async function hold(motion: 'no-preference' | 'reduce'): Promise<Opened> {
+  context = await holdPhone(browser);
+  const page = await context.newPage();
+  await page.emulateMedia({ reducedMotion: motion });
+  return { page, heard: listenTo(page) };
+}
+
+/** To the first set of the first session. */
+async function toSet(page: Page): Promise<void> {
+  await toTraining(page);
+  for (let taps = 0; taps < 12 && (await kindOf(page)) !== 'set'; taps += 1) {
+    const before = await page.evaluate(() => document.querySelector('#training')?.innerHTML);
+    await page
+      .locator(nextTap(await kindOf(page)))
+      .first()
+      .tap();
+    await page.waitForFunction((was) => document.querySelector('#training')?.innerHTML !== was, before);
+    // Two taps within 600 ms are one.
+    await page.waitForTimeout(650);
+  }
+  expect(await kindOf(page)).toBe('set');
+}
+
+const FILE = (): string => pathToFileURL(join(folder, 'booklet.html')).href;
+
+async function openFile(motion: 'no-preference' | 'reduce'): Promise<Opened> {
+  const opened = await hold(motion);
+  await opened.page.goto(FILE());
+  await toSet(opened.page);
+  return opened;
+}
+
+interface Seen {
+  /** Parts that move. */
+  readonly running: number;
+  /** How often each of them does, and for how long, in milliseconds. */
+  readonly cycles: readonly number[];
+  readonly lengths: readonly number[];
+  /** Positions of the drawing that are to be seen. */
+  readonly positions: number;
+  readonly again: number;
+}
+
+const seenOn = (page: Page): Promise<Seen> =>
+  page.evaluate((again) => {
+    const running = document.getAnimations().filter(({ playState }) => playState === 'running');
+    const timings = running.map(({ effect }) => effect?.getComputedTiming());
+    const positions = [...document.querySelectorAll('#training .movement svg > g')];
+    return {
+      running: running.length,
+      cycles: [...new Set(timings.map((timing) => timing?.iterations ?? 0))],
+      lengths: [...new Set(timings.map((timing) => Number(timing?.activeDuration)))],
+      positions: positions.filter((one) => one.getBoundingClientRect().width > 0).length,
+      again: [...document.querySelectorAll('#training button')].filter(({ textContent }) => textContent === again)
+        .length,
+    };
+  }, WORDS.showAgain);
+
+/** Until nothing moves any more; what still moves is hurried when asked. */
+async function untilStill(page: Page, rate = 1): Promise<void> {
+  await page.evaluate((fast) => {
+    for (const one of document.getAnimations()) one.playbackRate = fast;
+  }, rate);
+  await page.waitForSelector('#training .movement:not(.moving)', { timeout: 20_000 });
+}
+
+const AGAIN = `#training button:text-is(${JSON.stringify(WORDS.showAgain)})`;
+
+test('it moves twice, then stands as a row with a button low on the page that shows it again', async () => {
+  const { page, heard } = await openFile('no-preference');
+  const began = Date.now();
+  const first = await seenOn(page);
+  expect(first.running).toBeGreaterThan(2);
+  expect(first).toMatchObject({ cycles: [2], positions: 1, again: 0 });
+  const [length = 0] = first.lengths;
+  expect(first.lengths).toEqual([length]);
+  await untilStill(page);
+  // It was moving for a moment already when it was looked at first.
+  expect(Date.now() - began).toBeGreaterThan(length - 1500);
+  const after = await seenOn(page);
+  expect(after).toMatchObject({ running: 0, again: 1 });
+  expect(after.positions).toBeGreaterThan(1);
+  const place = await page.locator(AGAIN).boundingBox();
+  invariant(place !== null, 'the button stands on the page');
+  expect(place.y).toBeGreaterThan(0.4 * 640);
+  expect(await faultsOf(page)).toEqual([]);
+  await page.waitForTimeout(650);
+  await page.locator(AGAIN).tap();
+  await page.waitForSelector('#training .movement.moving');
+  expect(await seenOn(page)).toMatchObject({ running: first.running, cycles: [2], positions: 1, again: 0 });
+  await untilStill(page, 40);
+  expect(await seenOn(page)).toEqual(after);
+  expect(heard.complaints).toEqual([]);
+});
+
+test('where nothing is to move nothing does, and nothing is offered; it is told in words', async () => {
+  const { page, heard } = await openFile('reduce');
+  const { positions, ...rest } = await seenOn(page);
+  expect(rest).toEqual({ running: 0, cycles: [], lengths: [], again: 0 });
+  expect(positions).toBeGreaterThan(1);
+  const picture = page.locator('#training .movement svg');
+  expect(await picture.getAttribute('role')).toBe('img');
+  const told = (await picture.getAttribute('aria-label')) ?? '';
+  expect(told.split(/\s+/).length).toBeGreaterThan(5);
+  // As many copies as there are, each name stands once in the page.
+  const names = await page.evaluate(() => [...document.querySelectorAll('[id]')].map(({ id }) => id));
+  expect(names.filter((name, index) => names.indexOf(name) !== index)).toEqual([]);
+  expect(await faultsOf(page)).toEqual([]);
+  expect(heard.complaints).toEqual([]);
+});
+
+test('on the smallest phone the main button and the first cue stand beside it', async () => {
+  const { page } = await openFile('reduce');
+  await page.setViewportSize({ width: 320, height: 568 });
+  await page.evaluate(() => scrollTo(0, 0));
+  const inSight = await page.evaluate(() => {
+    const boxOf = (selector: string) => document.querySelector(`#training ${selector}`)?.getBoundingClientRect();
+    const [bar, main, cue, picture] = ['.bar', '#training-main', '.cues > li', '.movement svg'].map(boxOf);
+    return {
+      main: (main?.height ?? 0) >= 52 && (main?.bottom ?? Number.POSITIVE_INFINITY) <= innerHeight,
+      cue: (cue?.height ?? 0) > 0 && (cue?.bottom ?? Number.POSITIVE_INFINITY) <= (bar?.top ?? 0),
+      picture: (picture?.height ?? 0) >= 56 && (picture?.right ?? Number.POSITIVE_INFINITY) <= innerWidth,
+    };
+  });
+  expect(inSight).toEqual({ main: true, cue: true, picture: true });
+  expect(await faultsOf(page)).toEqual([]);
+});
+
+test('in forced colours a limb is the paper between two edges', async () => {
+  const { page } = await openFile('reduce');
+  await page.emulateMedia({ forcedColors: 'active', reducedMotion: 'reduce' });
+  const painted = await page.evaluate(() => {
+    const probe = document.body.appendChild(document.createElement('p'));
+    const named = (colour: string): string => {
+      probe.style.color = colour;
+      return getComputedStyle(probe).color;
+    };
+    const [paper, ink] = [named('Canvas'), named('CanvasText')];
+    probe.remove();
+    const of = (selector: string, property: 'fill' | 'stroke'): readonly string[] => {
+      const all = [...document.querySelectorAll(`#training .movement svg > g:first-child ${selector}`)];
+      return [...new Set(all.map((one) => getComputedStyle(one)[property]))];
+    };
+    return {
+      paper,
+      ink,
+      limbs: of('.fp path', 'fill'),
+      rims: of('.fp path', 'stroke'),
+      edges: of('.fe path', 'stroke'),
+    };
+  });
+  expect(painted.paper).not.toBe(painted.ink);
+  expect(painted).toMatchObject({ limbs: [painted.paper], rims: ['none'], edges: [painted.ink] });
+});
+
+test('hosted, it moves without a network as with one, and breaks no rule of the page', async () => {
+  const served = await serveFolder(hosted, '/studio/7f3a/');
+  try {
+    const { page, heard } = await hold('no-preference');
+    await page.goto(served.address);
+    await page.waitForSelector('.book.ready');
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+    expect(heard.complaints).toEqual([]);
+    expect(served.missed).toEqual([]);
+    await served.close();
+    await context?.setOffline(true);
+    await page.goto('about:blank');
+    await page.goto(served.address);
+    await toSet(page);
+    expect(await seenOn(page)).toMatchObject({ cycles: [2], positions: 1 });
+    await untilStill(page, 40);
+    expect(await seenOn(page)).toMatchObject({ running: 0, again: 1 });
+    const broken = heard.complaints.filter((one) => /policy|refused|violat/i.test(one));
+    expect(broken).toEqual([]);
+  } finally {
+    await served.close();
+  }
+});
