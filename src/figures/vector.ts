@@ -8,7 +8,7 @@ export const add = (a: Vector, b: Vector): Vector => [a[0] + b[0], a[1] + b[1], 
 export const minus = (a: Vector, b: Vector): Vector => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 export const times = (a: Vector, by: number): Vector => [a[0] * by, a[1] * by, a[2] * by];
 export const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-export const cross = (a: Vector, b: Vector): Vector => [
+const cross = (a: Vector, b: Vector): Vector => [
   a[1] * b[2] - a[2] * b[1],
   a[2] * b[0] - a[0] * b[2],
   a[0] * b[1] - a[1] * b[0],
@@ -68,7 +68,8 @@ export function about(axis: Axis, angle: number): Turn {
 /** About any line through the origin: Rodrigues' formula. */
 export function aboutLine(line: Vector): Turn {
   const angle = lengthOf(line);
-  if (angle === 0) return NO_TURN;
+  // The line of less than this is lost in rounding.
+  if (angle < 1e-12) return NO_TURN;
   const k = times(line, 1 / angle);
   const [c, s] = [Math.cos(angle), Math.sin(angle)];
   const spin = (v: Vector): Vector => add(add(times(v, c), times(cross(k, v), s)), times(k, dot(k, v) * (1 - c)));
