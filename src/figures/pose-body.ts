@@ -82,6 +82,7 @@ function guessFor(pose: Pose, side: BodySide): Guess {
   const { lying, lean = lying === 'face up' ? -90 : lying === 'face down' ? 90 : 0 } = pose.trunk;
   const bears = (part: Contact['part']): boolean =>
     pose.contacts.some((one) => one.part === part && (one.side === undefined || one.side === side));
+  const otherKneels = pose.contacts.some(({ part, side: its }) => part === 'knee' && its !== side);
   const onWall = pose.contacts.some(({ on, side: its }) => on === 'wall' && its === side);
   const onSide = lying?.endsWith('side down') === true;
   const hand = pose.hands[side];
@@ -104,7 +105,9 @@ function guessFor(pose: Pose, side: BodySide): Guess {
         : bears('foot')
           ? lying === 'face up'
             ? { hip: 50, knee: 90 }
-            : { hip: lean + (pose.knees[side] ?? 10) * (1 - SHANK_SHARE), knee: 10 }
+            : otherKneels
+              ? { hip: 90 + lean, knee: 90 }
+              : { hip: lean + (pose.knees[side] ?? 10) * (1 - SHANK_SHARE), knee: 10 }
           : { hip: bears('toes') && !lying ? lean : 0, knee: 6 };
   const ankle = bears('foot') ? (pose.knees[side] ?? 0) * SHANK_SHARE : bears('toes') ? 10 : 0;
   return {
