@@ -11,10 +11,21 @@ import type { Setting } from './setting.js';
 import { LINE } from './sheet.js';
 import type { StyleName } from './type-styles.js';
 
-/** Empty lines above the first. */
-const TOP = 5;
-/** Between what is to be known first and the rest. */
-const NEAR = 2;
+/** Empty lines: above the first, between what belongs together, and round the strokes. */
+interface Spaces {
+  readonly top: number;
+  readonly near: number;
+  readonly wide: number;
+}
+/** From roomy to close; large print of many lines has no room to give away. */
+const SPACES: readonly Spaces[] = [
+  { top: 5, near: 1, wide: 2 },
+  { top: 3, near: 1, wide: 2 },
+  { top: 2, near: 1, wide: 1 },
+  { top: 1, near: 1, wide: 1 },
+  { top: 0, near: 1, wide: 1 },
+  { top: 0, near: 0, wide: 0 },
+];
 /** One stroke a week, large enough to be the picture of the cover. */
 const TALLY_SCALE = 2;
 const TALLY_LINES = 3;
@@ -49,15 +60,18 @@ export function layOutCover(cover: CoverPart, setting: Setting): Chapter {
     withNext: true,
   };
   const notice = cover.notice === undefined ? [] : layOutNotice(cover.notice, setting);
-  const upper = [
-    ...(notice.length === 0 ? [gapSlug(TOP)] : [...notice, gapSlug(Math.max(NEAR, TOP - linesOf(notice)))]),
+  const upperWith = ({ top, near, wide }: Spaces): readonly Slug[] => [
+    ...notice,
+    gapSlug(notice.length === 0 ? top : Math.max(wide, top - linesOf(notice))),
     ...line('exercise', cover.title),
     ...name,
-    gapSlug(1),
+    gapSlug(near),
     ...line('text', cover.programme),
     ...line('text', cover.dates),
-    gapSlug(2),
-    ...(cover.weeks.length === 0 ? [] : [tally, ...line('label', setting.words.strokeAWeek).map(lowered), gapSlug(1)]),
+    gapSlug(wide),
+    ...(cover.weeks.length === 0
+      ? []
+      : [tally, ...line('label', setting.words.strokeAWeek).map(lowered), gapSlug(near)]),
   ];
   const lower = [
     ...withCode(
@@ -67,7 +81,10 @@ export function layOutCover(cover: CoverPart, setting: Setting): Chapter {
     gapSlug(1),
     ...line('note-italic', cover.notMedical),
   ];
-  const room = measure.sheet.linesOnPage - linesOf(upper) - linesOf(lower);
+  const uppers = SPACES.map(upperWith);
+  const most = measure.sheet.linesOnPage - linesOf(lower);
+  const upper = uppers.find((slugs) => linesOf(slugs) <= most) ?? uppers.at(-1) ?? [];
+  const room = most - linesOf(upper);
   const blocks: readonly Block[] = [block([...upper, ...(room > 0 ? [gapSlug(room)] : []), ...lower])];
   return { start: 'page', running: '', blocks, bare: true };
 }

@@ -102,7 +102,8 @@ function putUnit(unit: readonly Slug[], page: Filled, fresh: () => Filled, head:
     put(page, unit);
     return page;
   }
-  let on = fresh();
+  // What no page can hold begins where nothing stands yet, so that no page is left empty before it.
+  let on = page.used === 0 ? page : fresh();
   if (linesOf(unit) <= page.lines - head) {
     put(on, unit);
     return on;
