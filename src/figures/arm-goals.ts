@@ -1,7 +1,7 @@
 /** A position → what the arms are to do: hands where they are said to be or holding what they hold; else they hang. */
 import { BODY_SIDES, type BodySide, type HandPlace, type Pose, type PoseKit } from '../model/pose.js';
 import { angle, isLying, place } from './body-goals.js';
-import { elbow, fingertip, grip, headCentre, kneeTop, shinFront, shoulder, thighFront, wrist } from './landmarks.js';
+import { elbow, fingertip, grip, kneeTop, shinFront, shoulder, thighFront, wrist } from './landmarks.js';
 import { FOREARM, HAND, MID_BACK, TRUNK, UPPER_ARM } from './proportions.js';
 import type { Landmark } from './skeleton.js';
 import type { Goal } from './solve-posture.js';
@@ -188,5 +188,3 @@ export function armGoals(pose: Pose): readonly Goal[] {
   });
   return [...sides, ...togetherGoals(pose)];
 }
-
-export const headOf: Landmark = headCentre;

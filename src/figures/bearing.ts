@@ -12,7 +12,7 @@ export interface Bearing {
 /** Flesh about the joints, as drawn. */
 export const KNEE_ROUND = 5.8;
 export const ELBOW_ROUND = 4;
-export const WRIST_ROUND = 2.8;
+const WRIST_ROUND = 2.8;
 export const SEAT_ROUND = 8.7;
 
 const seatCentre: Landmark = { segment: 'pelvis', at: [-2.6, 0, 0] };

@@ -298,7 +298,7 @@ export function balanceGoals(pose: Pose, carried: Extract<Goal, { kind: 'mass' }
 const LENGTHWISE = 0.42;
 const SIDEWAYS = 0.7;
 
-export function supportEnds(contact: Contact): readonly Landmark[] {
+function supportEnds(contact: Contact): readonly Landmark[] {
   if (contact.side && contact.part === 'foot') return [heel(contact.side), toeTip(contact.side)];
   return bearingsOf(contact).map(({ at }) => at);
 }

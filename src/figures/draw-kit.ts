@@ -68,7 +68,7 @@ function dumbbellMarks(piece: HeldPiece, camera: Camera, part: string): readonly
   ];
 }
 
-export const PLATE_RADIUS = 22.5;
+const PLATE_RADIUS = 22.5;
 const BAR_HALF = 90;
 
 function barLimb(body: Body, camera: Camera, held: 'both' | 'back' | 'floor'): Limb {

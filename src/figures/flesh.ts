@@ -89,8 +89,6 @@ export const HEAD_FLESH: readonly Flesh[] = [
   },
 ];
 
-export const EAR: readonly Ball[] = [{ segment: 'head', at: [-1.4, 7.4, 0], radius: 2.1 }];
-
 export function legFlesh(side: BodySide): readonly Flesh[] {
   const [thigh, shank, foot, toes]: readonly Segment[] = [
     `${side} thigh`,

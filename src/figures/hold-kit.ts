@@ -10,8 +10,8 @@ import { add, between, minus, times, unit, type Vector } from './vector.js';
  * reported second-hand; facts of the trade, no source seen).
  */
 export const BALL_RADIUS = 10.5;
-export const BELL_HEIGHT = 28;
-export const HANDLE_THICK = 3.5;
+const BELL_HEIGHT = 28;
+const HANDLE_THICK = 3.5;
 /** From the ball's middle to the middle of the handle. */
 export const TO_HANDLE = BELL_HEIGHT - BALL_RADIUS - HANDLE_THICK / 2;
 

@@ -14,12 +14,11 @@ import {
   TOE_TIP,
   TRUNK,
   UPPER_ARM,
-  WAIST,
 } from './proportions.js';
 import { type Body, type Landmark, placeOf } from './skeleton.js';
 import { add, times, type Vector } from './vector.js';
 
-const right = (side: BodySide): number => (side === 'right' ? 1 : -1);
+const _right = (side: BodySide): number => (side === 'right' ? 1 : -1);
 
 export const heel = (side: BodySide): Landmark => ({ segment: `${side} foot`, at: [HEEL, -ANKLE, 0] });
 export const ball = (side: BodySide): Landmark => ({ segment: `${side} foot`, at: [BALL, -ANKLE, 0] });
@@ -41,28 +40,13 @@ export const knuckles = (side: BodySide): Landmark => ({ segment: `${side} hand`
 export const fingertip = (side: BodySide): Landmark => ({ segment: `${side} hand`, at: [0, -HAND, 0] });
 
 export const hipsMiddle: Landmark = { segment: 'pelvis', at: [0, 0, 0] };
-export const pelvisTop: Landmark = { segment: 'pelvis', at: [0, WAIST, 0] };
 export const pelvisRight: Landmark = { segment: 'pelvis', at: [0, 0, 10] };
 export const pelvisAhead: Landmark = { segment: 'pelvis', at: [10, 0, 0] };
-export const waist: Landmark = { segment: 'abdomen', at: [0, 0, 0] };
 const onThorax = (x: number, y: number, z: number): Landmark => ({ segment: 'thorax', at: [x, y - MID_BACK, z] });
 export const shouldersMiddle = onThorax(0, TRUNK, 0);
-export const thoraxBase = onThorax(0, MID_BACK, 0);
-export const breastbone = onThorax(11.5, TRUNK - 9, 0);
 export const thoraxRight = onThorax(0, TRUNK, 10);
-export const thoraxAhead = onThorax(10, MID_BACK, 0);
-export const ribs = (side: BodySide): Landmark => onThorax(3, TRUNK * 0.62, right(side) * 19);
-export const shoulderFront = (side: BodySide): Landmark => onThorax(9, TRUNK - 4, right(side) * 13);
 export const upperBack = onThorax(-10.5, TRUNK - 7, 0);
 export const middleBack = onThorax(-9.5, MID_BACK + 3, 0);
-export const bellyFront: Landmark = { segment: 'abdomen', at: [10.5, 2, 0] };
-export const iliac = (side: BodySide): Landmark => ({ segment: 'pelvis', at: [2, 9, right(side) * 17] });
-export const seat: Landmark = { segment: 'pelvis', at: [-4.5, -8.6, 0] };
-export const seatBack: Landmark = { segment: 'pelvis', at: [-11.2, 0, 0] };
-export const hipSide = (side: BodySide): Landmark => ({ segment: 'pelvis', at: [0, 1, right(side) * 16.5] });
-export const shoulderSide = (side: BodySide): Landmark => onThorax(0, TRUNK - 2, right(side) * 24);
-export const headBack: Landmark = { segment: 'head', at: [-8.5, 10, 0] };
-export const headSide = (side: BodySide): Landmark => ({ segment: 'head', at: [0, 10, right(side) * 9.5] });
 export const nose: Landmark = { segment: 'head', at: [12.5, 6, 0] };
 export const headCentre: Landmark = { segment: 'head', at: [1, 9.5, 0] };
 export const headTop: Landmark = { segment: 'head', at: [1, 19.5, 0] };

@@ -87,14 +87,14 @@ export function stepsFor(from: PosedBody, to: PosedBody, legs: number): number {
   return Math.max(2, Math.min(MOST_STEPS, share, Math.ceil(most / STEP)));
 }
 
-interface Timing {
+export interface Timing {
   readonly out: number;
   readonly held: number;
   readonly back: number;
   readonly rest: number;
 }
 
-function timingOf(bodies: readonly PosedBody[], tempo: Tempo): Timing {
+export function timingOf(bodies: readonly PosedBody[], tempo: Tempo): Timing {
   const [first, second] = bodies;
   const lowersFirst = first && second && massCentre(second.body)[1] < massCentre(first.body)[1] - 1;
   const lift = tempo.lift === 'fast' ? FAST : tempo.lift;

@@ -1,10 +1,3 @@
-/**
- * The measures of the figure: a person of 1.75 m. Lengths are fractions of stature after Drillis & Contini (1966) as
- * printed by Winter, Biomechanics and Motor Control of Human Movement, fig. 4.1; masses and their centres are fractions
- * after Dempster as printed by Winter, table 4.1. Where a breadth of flesh is needed for drawing it is ours, by eye.
- */
-import type { Vector } from './vector.js';
-
 /** Centimetres. */
 export const STATURE = 175;
 
@@ -24,14 +17,14 @@ export const FRACTIONS = {
   hipBreadth: 0.191,
 } as const;
 
-export const of = (part: keyof typeof FRACTIONS): number => FRACTIONS[part] * STATURE;
+const of = (part: keyof typeof FRACTIONS): number => FRACTIONS[part] * STATURE;
 
 export const UPPER_ARM = of('upperArm');
 export const FOREARM = of('forearm');
 export const HAND = of('hand');
 export const THIGH = of('thigh');
 export const SHANK = of('shank');
-export const FOOT = of('foot');
+const FOOT = of('foot');
 export const ANKLE = of('ankleHeight');
 export const TRUNK = of('trunk');
 
@@ -50,7 +43,7 @@ export const HEEL = -0.24 * FOOT;
 export const BALL = 0.46 * FOOT;
 export const TOE_TIP = FOOT + HEEL;
 
-export const MASSED = [
+const MASSED = [
   'head',
   'thorax',
   'abdomen',
@@ -83,5 +76,3 @@ export const CENTRES = { upperArm: 0.436, forearm: 0.43, hand: 0.506, thigh: 0.4
 
 /** Kilograms: the figure's own, to weigh it against the kit it holds. */
 export const BODY_MASS = 72;
-
-export const point = (x: number, y: number, z: number): Vector => [x, y, z];

@@ -17,7 +17,7 @@ import {
   UPPER_ARM,
   WAIST,
 } from './proportions.js';
-import { type Axis, about, add, both, minus, NO_TURN, type Turn, turned, type Vector } from './vector.js';
+import { type Axis, about, add, both, NO_TURN, type Turn, turned, type Vector } from './vector.js';
 
 export const SEGMENTS = [
   'pelvis',
@@ -238,6 +238,3 @@ export function addSlope(
     index = joint.parent;
   }
 }
-
-/** A direction that goes with a segment: how its share along `direction` changes with each freedom. */
-export const offset = (a: Landmark, b: Landmark, body: Body): Vector => minus(placeOf(body, a), placeOf(body, b));
