@@ -20,6 +20,8 @@ import { issuedFor, kindOf, nextTap, toTraining } from './train-page.js';
 const START = new Date('2027-01-04T18:00:00');
 const CALF = WORDS.signs['swollen painful calf'];
 const CHEST = WORDS.signs['chest, jaw or arm pain'];
+/** Thirty screens under the rules of axe take half a minute, and a busy machine three times that. */
+const SLOW = { timeout: 90_000 };
 let browser: Browser;
 let folder: string;
 let context: BrowserContext | undefined;
@@ -60,7 +62,7 @@ async function untilSet(page: Page): Promise<void> {
 test.each([
   [360, 640, 'light'],
   [320, 568, 'dark'],
-] as const)('at %i × %i, %s: nothing is wrong with any screen beside the way', async (width, height, scheme) => {
+] as const)('at %i × %i, %s: nothing is wrong with any screen beside the way', SLOW, async (width, height, scheme) => {
   context = await holdPhone(browser, { width, scheme });
   const page = await context.newPage();
   await page.setViewportSize({ width, height });
