@@ -30,7 +30,7 @@ export function SetView({ screen, shown }: Props) {
       name={resting ? 'set resting' : 'set'}
       where={
         <span aria-hidden="true">
-          {speech.words.phone.turn(screen.turn.number, screen.turn.of)} · {sessionTitle(place)}
+          {speech.words.phone.turn(screen.turn.number, screen.turn.of)} · <span>{sessionTitle(place)}</span>
         </span>
       }
       title={<Own shown={shown} text={title} />}
