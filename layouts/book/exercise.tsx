@@ -1,9 +1,10 @@
 /** The whole page of one exercise. */
 import type { ExercisePart } from '../../src/model/booklet.js';
 import { plainText } from '../../src/model/prose.js';
-import { sayDrawing } from '../../src/words/say-drawing.js';
+import { sayDrawn } from '../../src/words/say-drawing.js';
 import { FigureRow } from '../figure.js';
 import { Bullets, Paragraphs, Words } from '../lines.js';
+import { PhotographShown } from '../photograph.js';
 import { Faults } from './faults.js';
 import { LeafFrame, Way } from './leaf.js';
 import { type Book, exerciseLeafId, type Leaf } from './leaves.js';
@@ -41,12 +42,18 @@ export function ExercisePage({
   readonly part: ExercisePart;
 }) {
   const drawn = book.drawings.get(part.id);
+  const photograph = book.photographs.get(part.id);
   return (
     <LeafFrame book={book} leaf={leaf} ways={<Way to="cover">{book.words.toContents}</Way>}>
       <Paragraphs lines={part.description} />
+      {photograph === undefined ? null : (
+        <p class="drawing">
+          <PhotographShown of={photograph} sizes="(min-width: 36rem) 34rem, 100vw" />
+        </p>
+      )}
       {drawn === undefined ? null : (
         <p class="drawing">
-          <FigureRow drawing={drawn.drawing} alt={sayDrawing(drawn.poses, book.drawingWords)} id={`drawn-${part.id}`} />
+          <FigureRow drawing={drawn.drawing} alt={sayDrawn(drawn, book.drawingWords)} id={`drawn-${part.id}`} />
         </p>
       )}
       {part.sections.map((section) => (

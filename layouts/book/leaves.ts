@@ -23,6 +23,7 @@ import type { Drawings } from '../../src/model/picture.js';
 import type { Catalogue } from '../../src/words/catalogue.js';
 import type { DrawingWords } from '../../src/words/drawing-words.js';
 import type { PageWords } from '../../src/words/page-words.js';
+import type { PlacedPhotograph } from '../photograph.js';
 
 /** One session on one day. */
 export interface Day {
@@ -76,7 +77,9 @@ export interface Book {
   /** In the order they stand in the page. */
   readonly inPage: readonly Leaf[];
   readonly exercises: ReadonlyMap<ExerciseId, ExercisePart>;
+  /** Of no exercise that a photograph stands for. */
   readonly drawings: Drawings;
+  readonly photographs: ReadonlyMap<ExerciseId, PlacedPhotograph>;
   readonly drawingWords: DrawingWords;
 }
 
@@ -175,6 +178,7 @@ export function bookOf(
   booklet: Booklet,
   { page: words, drawing: drawingWords }: Pick<Catalogue, 'page' | 'drawing'>,
   drawings: Drawings = new Map(),
+  photographs: Book['photographs'] = new Map(),
 ): Book {
   const weeks = weeksOf(booklet);
   const pages = booklet.parts.flatMap((part) => (part.kind === 'exercise' ? [part] : []));
@@ -182,6 +186,7 @@ export function bookOf(
   return {
     booklet,
     drawings,
+    photographs,
     drawingWords,
     labels: booklet.labels,
     words,

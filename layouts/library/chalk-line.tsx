@@ -19,7 +19,7 @@ interface StationProps extends LibraryProps {
   readonly sayFor: (causes: readonly Cause[]) => string;
 }
 
-function Station({ end, ways, exercises, sayFor, words, speech, drawings }: StationProps) {
+function Station({ end, ways, exercises, sayFor, words, ...shown }: StationProps) {
   const what = (causes: readonly Cause[]) => {
     const said = sayFor(causes);
     return said === '' ? null : <span class="for-what">{said}</span>;
@@ -38,7 +38,7 @@ function Station({ end, ways, exercises, sayFor, words, speech, drawings }: Stat
           ))}
           {exercises.map(({ exercise: { id, name, facts }, causes }) => (
             <li>
-              <Drawing of={drawings.get(id)} id={id} words={speech.words.drawing} size="small" />
+              <Drawing {...shown} of={id} size="small" />
               <a href={`${id}.html`}>{name}</a>
               {facts.signOff ? words.seenFirst : ''} {what(causes)}
             </li>
@@ -50,7 +50,7 @@ function Station({ end, ways, exercises, sayFor, words, speech, drawings }: Stat
 }
 
 export function ChalkLine({ of, ...props }: LibraryProps & { readonly of: Exercise }) {
-  const { library, words, speech, drawings } = props;
+  const { library, words, speech } = props;
   const { easier, harder } = neighboursIn(library.exercises)(of);
   const { causes, harderCauses } = speech.words;
   return (
@@ -60,7 +60,7 @@ export function ChalkLine({ of, ...props }: LibraryProps & { readonly of: Exerci
         <Station {...props} end="easier" ways={ownWays(of.words.easier)} exercises={easier} sayFor={causes} />
         <div class="here">
           <h3>{words.here}</h3>
-          <Drawing of={drawings.get(of.id)} id={of.id} words={speech.words.drawing} size="small" />
+          <Drawing {...props} of={of.id} size="small" />
           <p>{of.name}</p>
         </div>
         <Station {...props} end="harder" ways={ownWays(of.words.harder)} exercises={harder} sayFor={harderCauses} />

@@ -105,14 +105,14 @@ export interface LibraryExerciseProps extends LibraryProps {
 
 /** On the screen a page of the book; printed, one card. */
 export function LibraryExercise(props: LibraryExerciseProps & { readonly of: Exercise }) {
-  const { of, words, speech, drawings, rules } = props;
+  const { of, words, speech, rules } = props;
   const { facts } = of;
   return (
     <InnerPage title={of.name} words={words} card>
       <div class="opening">
         <div class="lead-in">
           <Paragraphs lines={of.words.description} />
-          <Drawing of={drawings.get(of.id)} id={of.id} words={speech.words.drawing} size="whole" />
+          <Drawing {...props} of={of.id} size="whole" />
         </div>
         <dl class="facts">
           <Fact name={words.movement}>{words.patterns[facts.pattern]}</Fact>

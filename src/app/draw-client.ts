@@ -12,7 +12,7 @@ import type { Exercise } from '../model/exercise.js';
 import type { HandOver } from '../model/hand-over.js';
 import type { ClientId, ExerciseId } from '../model/identity.js';
 import type { PublicKey } from '../model/marks-key.js';
-import type { Drawings } from '../model/picture.js';
+import type { Drawings, Photographs } from '../model/picture.js';
 import type { Problem } from '../model/problem.js';
 import { publicPartOf } from '../model/public-library.js';
 import type { Library } from '../model/studio.js';
@@ -32,6 +32,8 @@ export interface Drawing {
   readonly sources: WebSources;
   /** Of every exercise that has a table of poses. */
   readonly drawings: Drawings;
+  /** Of every exercise that has one of the coach's own. */
+  readonly photographs: Photographs;
   /** The studio's key that marks are sealed to; `null` where they go as plain text. */
   readonly marksTo: PublicKey | null;
   /** Of the booklet a client was issued, on the web; absent where it has none. */
@@ -46,12 +48,25 @@ export interface DrawnFile {
 
 export async function openDrawing(
   exercises: readonly Exercise[],
+  photographs: Photographs,
   marksTo: PublicKey | null,
   addressOf: Drawing['addressOf'] = () => undefined,
 ): Promise<Drawing> {
   const { prepareShell } = await import('../web/prepare-shell.js');
   const sources = webSources();
-  return { parts: await prepareShell(sources), sources, drawings: drawLibrary(exercises), marksTo, addressOf };
+  const drawings = withOwnWords(drawLibrary(exercises), exercises);
+  return { parts: await prepareShell(sources), sources, drawings, photographs, marksTo, addressOf };
+}
+
+/** What the coach says of a drawing stands in place of what its table says. */
+function withOwnWords(drawings: Drawings, exercises: readonly Exercise[]): Drawings {
+  const said = new Map(exercises.map(({ id, drawingSaid }) => [id, drawingSaid]));
+  return new Map(
+    [...drawings].map(([id, drawn]) => {
+      const own = said.get(id);
+      return [id, own === undefined ? drawn : { ...drawn, said: own }] as const;
+    }),
+  );
 }
 
 const draftName = (name: string): string => name.replace('booklet', 'draft');
@@ -65,9 +80,14 @@ const asText = (value: unknown): string => `${JSON.stringify(value, null, 1)}\n`
 export async function drawClient(
   client: ClientId,
   { book, issued, draft }: Shown,
-  { parts, drawings, marksTo, addressOf }: Drawing,
-): Promise<{ readonly files: readonly DrawnFile[]; readonly problems: readonly Problem[] }> {
-  const { renderBookletFile, renderBookletFolder } = await import('../web/render-booklet.js');
+  { parts, drawings, photographs, marksTo, addressOf }: Drawing,
+): Promise<{
+  readonly files: readonly DrawnFile[];
+  /** The client's part with everything in it, for where nothing may lie beside it. */
+  readonly alone: () => Uint8Array;
+  readonly problems: readonly Problem[];
+}> {
+  const { renderAlone, renderBookletFile, renderBookletFolder } = await import('../web/render-booklet.js');
   const { renderPartner } = await import('../web/render-partner.js');
   const { clientPlanOf } = await import('../web/client-plan.js');
   const { drawBooklet } = await import('../print/draw-booklet.js');
@@ -89,9 +109,12 @@ export async function drawClient(
   return {
     files: [
       { path: `${home}/plan.json`, bytes: asText(book.plan) },
-      { path: `${home}/booklet.html`, bytes: renderBookletFile(book.booklet, clientPlan, parts, drawings) },
+      {
+        path: `${home}/booklet.html`,
+        bytes: renderBookletFile(book.booklet, clientPlan, parts, drawings, photographs),
+      },
       ...[
-        ...(await renderBookletFolder(book.booklet, clientPlan, parts, drawings)),
+        ...(await renderBookletFolder(book.booklet, clientPlan, parts, drawings, photographs)),
         ...renderPartner(book.booklet),
       ].map((file) => ({
         path: `${home}/booklet/${file.path}`,
@@ -104,13 +127,14 @@ export async function drawClient(
             { path: `${home}/draft-plan.json`, bytes: asText(draft.plan) },
             {
               path: `${home}/draft.html`,
-              bytes: renderBookletFile(draft.booklet, clientPlanOf(draft.plan), parts, drawings),
+              bytes: renderBookletFile(draft.booklet, clientPlanOf(draft.plan), parts, drawings, photographs),
             },
           ]),
       ...(draft === null || draftPaper.value === null
         ? []
         : [{ path: `${home}/${draftName(singleName(draft.booklet))}`, bytes: draftPaper.value }]),
     ],
+    alone: () => renderAlone(book.booklet, clientPlan, drawings, photographs).bytes,
     problems: [
       ...paper.problems,
       ...draftPaper.problems.filter((one) => !paper.problems.some((told) => isDeepStrictEqual(one, told))),
@@ -146,6 +170,7 @@ export async function drawStudio(
     library: publicPartOf(library),
     rulebook: listRulebook(library.overrides),
     drawings: drawing.drawings,
+    photographs: drawing.photographs,
     ...(since === undefined ? {} : { changed: since }),
     out: join(stage.folder, 'public'),
     fonts,

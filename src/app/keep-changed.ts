@@ -28,10 +28,10 @@ export interface Changed {
 }
 
 /** Of all that is read of an exercise, but for where on its page it stood. */
-const digestOf = ({ name, facts, words, poses }: Exercise): string =>
+const digestOf = ({ name, facts, words, poses, drawingSaid, ownPicture }: Exercise): string =>
   createHash('sha256')
     .update(
-      JSON.stringify({ name, facts, words, poses }, (key, value) =>
+      JSON.stringify({ name, facts, words, poses, drawingSaid, ownPicture }, (key, value) =>
         key === 'place' || key === 'cells' ? undefined : value,
       ),
     )

@@ -3,6 +3,7 @@
 import { isRowChange } from '../model/change.js';
 import type { Client } from '../model/client.js';
 import { type ClientId, clientId, compareIds } from '../model/identity.js';
+import type { Photographs } from '../model/picture.js';
 import { ofClient, type Problem } from '../model/problem.js';
 import { sayFindings } from '../words/print-findings.js';
 import { sayAdviceCount } from '../words/say-advice.js';
@@ -19,6 +20,7 @@ import { type Held, publicKeyOf, readHeld } from './keep-state.js';
 import type { CommonOptions } from './options.js';
 import { placeLetters } from './place-letters.js';
 import type { PlannedClient } from './planned-client.js';
+import { preparePictures } from './prepare-pictures.js';
 import { type Progress, progressOn } from './progress.js';
 import {
   abandonStage,
@@ -64,6 +66,10 @@ async function build(studio: ReadStudio, options: CommonOptions, progress: Progr
 
   // What is drawn anyway is not sought through twice.
   const problems: Problem[] = [...studio.problems, ...checkFigures(studio.content.library.exercises)];
+  progress.step('Pictures …');
+  const { exercises } = studio.content.library;
+  const pictures = await preparePictures(options.content, exercises, studio.problems);
+  problems.push(...pictures.problems);
   const planned: PlannedClient[] = [];
   const shown = new Map<ClientId, Shown>();
   for (const client of publishable(studio, studio.content.clients)) {
@@ -81,11 +87,12 @@ async function build(studio: ReadStudio, options: CommonOptions, progress: Progr
 
   const stage = await openStage(options.out, options.content);
   if ('code' in stage) return { problems: [...problems, stage], ...UNTOUCHED };
-  return fill(stage, { studio, planned, shown, problems, options, progress, held });
+  return fill(stage, { studio, photographs: pictures.value, planned, shown, problems, options, progress, held });
 }
 
 interface Filling {
   readonly studio: ReadStudio;
+  readonly photographs: Photographs;
   readonly planned: readonly PlannedClient[];
   readonly shown: ReadonlyMap<ClientId, Shown>;
   readonly problems: Problem[];
@@ -95,10 +102,10 @@ interface Filling {
 }
 
 async function fill(stage: Stage, filling: Filling): Promise<Built> {
-  const { studio, planned, shown, problems, options, progress, held } = filling;
+  const { studio, photographs, planned, shown, problems, options, progress, held } = filling;
   const { library } = studio.content;
   try {
-    const drawing = await openDrawing(library.exercises, publicKeyOf(held), (client) =>
+    const drawing = await openDrawing(library.exercises, photographs, publicKeyOf(held), (client) =>
       webAddressOf(library.studio, held.access.get(client)),
     );
     const pages = { paths: studio.files.map(({ path }) => path), sourceOf: studio.sourceOf };
@@ -115,11 +122,11 @@ async function fill(stage: Stage, filling: Filling): Promise<Built> {
       progress.step(`Drawing ${one.client.id} (${drawn} of ${wanted.length}) …`);
       const show = shown.get(one.client.id);
       if (show === undefined) continue;
-      const { files: drawnFiles, problems: found } = await drawClient(one.client.id, show, drawing);
+      const { files: drawnFiles, alone, problems: found } = await drawClient(one.client.id, show, drawing);
       problems.push(...placeLetters(found, one.client.id, pages));
       const files = [...drawnFiles, ...(await drawCalendar({ studio: library.studio, client: one.client, show }))];
       for (const file of files) await writeStaged(stage, file.path, file.bytes);
-      const unsealed = await sealInto(stage, one.client.id, { show, files, held, state: options.state });
+      const unsealed = await sealInto(stage, one.client.id, { show, files, alone, held, state: options.state });
       if (unsealed !== null) problems.push(unsealed);
     }
     const withheld = [...withheldClients(problems)].sort(compareIds);
@@ -183,6 +190,8 @@ async function fill(stage: Stage, filling: Filling): Promise<Built> {
 interface SealingInto {
   readonly show: Shown;
   readonly files: readonly DrawnFile[];
+  /** The client's part as it is sealed. */
+  readonly alone: () => Uint8Array;
   readonly held: Held;
   readonly state: string;
 }
@@ -191,14 +200,14 @@ interface SealingInto {
 async function sealInto(
   stage: Stage,
   client: ClientId,
-  { show, files, held, state }: SealingInto,
+  { show, files, alone, held, state }: SealingInto,
 ): Promise<Problem | null> {
   if (show.issued === null) return null;
   const access = held.access.get(client);
   if (access === undefined) {
     return { code: 'no-key', severity: 'warning', scope: ofClient(client), data: { client } };
   }
-  const plain = await plainOf(client, files, show.book.booklet.language);
+  const plain = await plainOf(client, files, alone(), show.book.booklet.language);
   const sealed = await sealClient(state, access, plain);
   if ('code' in sealed) return sealed;
   for (const { path, bytes } of sealed) await writeStaged(stage, `public/${access.folder}/${path}`, bytes);
@@ -228,9 +237,10 @@ async function drawKept(
   const known = studio.content.clients.find(({ id }) => id === client);
   const days =
     known === undefined ? [] : await drawCalendar({ studio: studio.content.library.studio, client: known, show });
-  const files = [...(await drawClient(client, show, drawing)).files, ...days];
+  const drawn = await drawClient(client, show, drawing);
+  const files = [...drawn.files, ...days];
   for (const file of files) await writeStaged(stage, file.path, file.bytes);
-  const unsealed = await sealInto(stage, client, { show, files, held, state });
+  const unsealed = await sealInto(stage, client, { show, files, alone: drawn.alone, held, state });
   if (unsealed !== null) problems.push(unsealed);
   return withdrawal === null ? edition.n : null;
 }

@@ -7,6 +7,7 @@ import { sayAdviceTold } from '../words/say-advice.js';
 import { accountIn, findingsOf, recordsOf } from '../words/say-findings.js';
 import { checkFigures } from './check-figures.js';
 import type { CommonOptions } from './options.js';
+import { lookThroughPictures } from './prepare-pictures.js';
 import { progressOn } from './progress.js';
 import { chosenClients, concerning, planClient, publishable, readStudio } from './read-studio.js';
 import { printReport, withheldClients } from './report.js';
@@ -18,7 +19,8 @@ export async function runCheck(options: CommonOptions): Promise<number> {
   const advice = concerning(studio.advice, options.only);
   progress.step('Posing …');
   const figures = checkFigures(studio.content.library.exercises);
-  const problems = [...concerning(studio.problems, options.only), ...figures, ...advice];
+  const pictures = await lookThroughPictures(options.content, studio.content.library.exercises, studio.problems);
+  const problems = [...concerning(studio.problems, options.only), ...figures, ...pictures, ...advice];
   const plans: Plan[] = [];
   const chosen = chosenClients(studio, options.only);
   if ('code' in chosen) problems.push(chosen);

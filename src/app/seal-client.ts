@@ -37,10 +37,19 @@ export interface Plain {
 const sumOf = (bytes: Uint8Array | string): string => createHash('sha256').update(bytes).digest('hex');
 const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
 
-/** What of a client's files goes into the folder; a page that whoever trains beside the client is handed is no part of it. */
-export async function plainOf(client: ClientId, files: readonly DrawnFile[], language: string): Promise<Plain> {
+/**
+ * What of a client's files goes into the folder. A page that whoever trains beside the client is handed is no part of it, and
+ * nor are pictures, which by their names would tell what is done: `alone` is the client's part with its pictures in it.
+ */
+export async function plainOf(
+  client: ClientId,
+  files: readonly DrawnFile[],
+  alone: Uint8Array,
+  language: string,
+): Promise<Plain> {
   const { PAYLOAD } = await import('../web/shell-parts.js');
   const { PARTNER } = await import('../web/render-partner.js');
+  const { PICTURES } = await import('../web/place-photographs.js');
   const { renderSealed } = await import('../web/render-sealed.js');
   const home = `private/clients/${client}/`;
   const bytesOf = (bytes: Uint8Array | string): Uint8Array => (typeof bytes === 'string' ? utf8(bytes) : bytes);
@@ -52,7 +61,9 @@ export async function plainOf(client: ClientId, files: readonly DrawnFile[], lan
   const paper = SINGLE_NAMES.map(at).find((bytes) => bytes !== undefined);
   const calendar = at(BESIDE.calendar.name);
   return {
-    folder: below(`${home}booklet/`).filter(({ path }) => path !== PARTNER),
+    folder: below(`${home}booklet/`)
+      .filter(({ path }) => path !== PARTNER && !path.startsWith(PICTURES))
+      .map((file) => (file.path === PAYLOAD ? { ...file, bytes: alone } : file)),
     payload: PAYLOAD,
     page: (sealed) => renderSealed(sealed, language),
     ...(paper === undefined ? {} : { paper }),

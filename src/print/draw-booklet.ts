@@ -5,7 +5,7 @@ import type { Drawings } from '../model/picture.js';
 import type { ProblemTable } from '../model/problem.js';
 import { ofClient, type Problem } from '../model/problem.js';
 import type { Result } from '../model/result.js';
-import { sayDrawing } from '../words/say-drawing.js';
+import { sayDrawn } from '../words/say-drawing.js';
 import { speechOf } from '../words/speech.js';
 import type { WebAddress } from './code.js';
 import { type DocumentInfo, drawPages } from './draw-pages.js';
@@ -65,7 +65,7 @@ export async function layOutToDraw(
     booklet.parts.flatMap((part) => {
       const drawn = part.kind === 'exercise' ? drawings.get(part.id) : undefined;
       if (part.kind !== 'exercise' || drawn === undefined) return [];
-      return [[part.id, picturesOf(drawn, sayDrawing(drawn.poses, words.drawing), measure.sheet)] as const];
+      return [[part.id, picturesOf(drawn, sayDrawn(drawn, words.drawing), measure.sheet)] as const];
     }),
   );
   const { value: pages, problems } = layOutBooklet(booklet, measure, client, code, pictures);

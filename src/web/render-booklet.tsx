@@ -13,12 +13,13 @@ import { type Book, bookOf } from '../../layouts/book/leaves.js';
 import { type Movement, movementOf } from '../../layouts/figure.js';
 import type { Booklet } from '../model/booklet.js';
 import type { ClientPlan } from '../model/client-plan.js';
-import type { Drawings } from '../model/picture.js';
+import type { Drawings, Photographs } from '../model/picture.js';
 import { packPlan } from '../session/travelling.js';
 import type { Catalogue } from '../words/catalogue.js';
 import { directionOf } from '../words/language.js';
 import { speechOf } from '../words/speech.js';
 import { letterSetsIn } from './letters.js';
+import { besidePage, drawingsBesides, filesBeside, insidePage, type PlacedPhotographs } from './place-photographs.js';
 import { filePolicy, payloadPolicy, shellPolicy } from './policy.js';
 import { renderPage } from './render-page.js';
 import { digestOfAll, PAYLOAD, type ShellParts } from './shell-parts.js';
@@ -41,8 +42,15 @@ export interface Payload {
 /** JSON that can stand in a script element: nothing in it ends the element or opens a comment. */
 export const jsonForHtml = (value: unknown): string => JSON.stringify(value).replaceAll('<', '\\u003c');
 
-export function renderPayload(booklet: Booklet, plan: ClientPlan, drawings: Drawings = new Map()): Payload {
-  const book = bookOf(booklet, speechOf(booklet.language).words, drawings);
+/** `photographs`: of any exercises; one of them stands in the place of a drawing. */
+export function renderPayload(
+  booklet: Booklet,
+  plan: ClientPlan,
+  drawings: Drawings = new Map(),
+  photographs: PlacedPhotographs = new Map(),
+): Payload {
+  const { words } = speechOf(booklet.language);
+  const book = bookOf(booklet, words, drawingsBesides(drawings, photographs), photographs);
   const titles = new Map<string, string>([...book.exercises.values()].map(({ id, title }) => [id, title]));
   const body = shortenMarkup(renderToString(<BookBody book={book} />));
   const packed = packPlan(plan, (exercise) => titles.get(exercise));
@@ -89,8 +97,9 @@ export function renderBookletFile(
   plan: ClientPlan,
   parts: ShellParts,
   drawings: Drawings = new Map(),
+  photographs: Photographs = new Map(),
 ): string {
-  const payload = renderPayload(booklet, plan, drawings);
+  const payload = renderPayload(booklet, plan, drawings, insidePage(photographs));
   const styles = [...letterSetsIn(payload.html).map((letters) => parts.facesInside[letters]), parts.style];
   const scripts = [
     parts.script,
@@ -160,13 +169,8 @@ export async function shellFiles(parts: ShellParts, language: string): Promise<r
   return [...files, { path: 'worker.js', bytes: utf8(`${said.join('')}${parts.worker}`) }];
 }
 
-export async function renderBookletFolder(
-  booklet: Booklet,
-  plan: ClientPlan,
-  parts: ShellParts,
-  drawings: Drawings = new Map(),
-): Promise<readonly OutputFile[]> {
-  const payload = renderPayload(booklet, plan, drawings);
+/** The client's part as a page of its own. */
+function pageOf(payload: Payload): OutputFile {
   const html = renderPage({
     title: payload.title,
     language: payload.language,
@@ -177,5 +181,27 @@ export async function renderBookletFolder(
     scripts: [],
     body: payload.html,
   });
-  return [...(await shellFiles(parts, booklet.language)), { path: PAYLOAD, bytes: utf8(html) }];
+  return { path: PAYLOAD, bytes: utf8(html) };
+}
+
+/** The client's part as it is sealed: pictures stand in it, since files beside it would tell by their names what is done. */
+export const renderAlone = (
+  booklet: Booklet,
+  plan: ClientPlan,
+  drawings: Drawings,
+  photographs: Photographs,
+): OutputFile => pageOf(renderPayload(booklet, plan, drawings, insidePage(photographs)));
+
+/** Pictures lie beside it, of those exercises that have a page. */
+export async function renderBookletFolder(
+  booklet: Booklet,
+  plan: ClientPlan,
+  parts: ShellParts,
+  drawings: Drawings = new Map(),
+  photographs: Photographs = new Map(),
+): Promise<readonly OutputFile[]> {
+  const pages = new Set(booklet.parts.flatMap((part) => (part.kind === 'exercise' ? [part.id] : [])));
+  const shown = new Map([...photographs].filter(([id]) => pages.has(id)));
+  const payload = renderPayload(booklet, plan, drawings, besidePage(shown));
+  return [...(await shellFiles(parts, booklet.language)), ...filesBeside(shown), pageOf(payload)];
 }

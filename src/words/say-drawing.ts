@@ -1,4 +1,5 @@
 /** A table of poses → what its drawing shows, in words: for who cannot see it, and for a screen that does not show it. */
+import type { Drawn } from '../model/picture.js';
 import type { Contact, Pose, PoseKit } from '../model/pose.js';
 import type { DrawingWords, Stance } from './drawing-words.js';
 
@@ -90,3 +91,7 @@ export function sayDrawing(poses: readonly Pose[], words: DrawingWords): string 
   });
   return sentences.join(' ');
 }
+
+/** The coach's own words, or else the table's. */
+export const sayDrawn = ({ said, poses }: Pick<Drawn, 'said' | 'poses'>, words: DrawingWords): string =>
+  said ?? sayDrawing(poses, words);

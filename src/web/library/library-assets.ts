@@ -28,6 +28,8 @@ export interface LibraryAssets {
   readonly out: string;
   /** Every listed page, below the library's root. */
   readonly pages: readonly string[];
+  /** Every picture, likewise. */
+  readonly pictures: readonly string[];
   readonly fonts: readonly FontFile[];
   readonly sources: WebSources;
 }
@@ -54,6 +56,7 @@ export async function writeLibraryAssets({
   changed,
   out,
   pages,
+  pictures,
   fonts,
   sources,
 }: LibraryAssets): Promise<void> {
@@ -64,7 +67,8 @@ export async function writeLibraryAssets({
     bundleScript('worker', sources.search),
   ]);
   const first = firstOf(fonts);
-  const others = [...pages, ...fonts.map(({ name }) => `fonts/${name}`)].filter((name) => !first.includes(name));
+  const faces = fonts.map(({ name }) => `fonts/${name}`);
+  const others = [...pages, ...pictures, ...faces].filter((name) => !first.includes(name));
   const held = `const FIRST=${JSON.stringify(first)},PAGES=${JSON.stringify(others)};`;
   await Promise.all([
     write(SCRIPT, `${script}\n`),

@@ -13,15 +13,16 @@ import { LISTS, listTitle } from '../../../layouts/library/lists.js';
 import { LibraryProgramme } from '../../../layouts/library/programme-page.js';
 import { RulebookPage } from '../../../layouts/library/rulebook-page.js';
 import type { ExerciseId } from '../../model/identity.js';
-import type { Drawings } from '../../model/picture.js';
+import type { Drawings, Photographs } from '../../model/picture.js';
 import { plainText } from '../../model/prose.js';
 import type { PublicLibrary } from '../../model/public-library.js';
 import type { RulebookRoom } from '../../model/rulebook.js';
 import { sayLibraryWords } from '../../words/library-words.js';
 import { sayRulebookWords } from '../../words/rulebook-words.js';
-import { sayDrawing } from '../../words/say-drawing.js';
+import { sayDrawn } from '../../words/say-drawing.js';
 import { saySearchWords } from '../../words/search-words.js';
 import { speechOf } from '../../words/speech.js';
+import { besidePage, drawingsBesides, filesBeside, PICTURES } from '../place-photographs.js';
 import { libraryPolicy, searchPolicy } from '../policy.js';
 import type { WebSources } from '../prepare-shell.js';
 import { renderPage } from '../render-page.js';
@@ -47,6 +48,8 @@ export interface LibraryContent {
   readonly rulebook: readonly RulebookRoom[];
   /** Of those exercises that have one. */
   readonly drawings?: Drawings;
+  /** Of those exercises that have one of the coach's own; their files are written beside the pages. */
+  readonly photographs?: Photographs;
   /** Files below the library's root that stand for an exercise where it is spoken of elsewhere; written by whoever has them. */
   readonly pictures?: ReadonlyMap<ExerciseId, string>;
   /** ISO dates on which exercises came to say what they say; without them there is no feed. */
@@ -74,11 +77,13 @@ interface Draft {
 }
 
 function draftsOf(content: LibraryContent): readonly Draft[] {
-  const { library, rulebook, drawings = new Map(), pictures = new Map() } = content;
+  const { library, rulebook, pictures = new Map(), photographs: taken = new Map() } = content;
   const { studio, exercises, programmes } = library;
   const words = sayLibraryWords(studio.language);
   const speech = speechOf(studio.language);
-  const props = { library, words, speech, drawings };
+  const photographs = besidePage(taken, '../');
+  const drawings = drawingsBesides(content.drawings ?? new Map(), photographs);
+  const props = { library, words, speech, drawings, photographs };
   const book = sayRulebookWords(studio.language);
   const rules = new Set<string>(rulebook.flatMap(({ entries }) => entries.map(({ rule }) => rule.id)));
   const summary = words.summary(studio.name, studio.place, exercises.length);
@@ -103,9 +108,11 @@ function draftsOf(content: LibraryContent): readonly Draft[] {
     },
     ...lists,
     ...exercises.map((of): Draft => {
-      const file = pictures.get(of.id);
+      const widest = taken.get(of.id)?.copies.at(-1);
+      const file = widest === undefined ? pictures.get(of.id) : `${PICTURES}${widest.name}`;
       const drawn = drawings.get(of.id);
-      const alternative = drawn === undefined ? of.name : sayDrawing(drawn.poses, speech.words.drawing);
+      const alternative =
+        taken.get(of.id)?.said ?? (drawn === undefined ? of.name : sayDrawn(drawn, speech.words.drawing));
       return {
         path: `exercises/${of.id}.html`,
         title: of.name,
@@ -191,5 +198,8 @@ export async function renderLibrary({ out, fonts, sources, ...content }: Library
   const notHere = await renderNotHere(content.library.studio, sources);
   await writePages({ input: sources.layouts, out, pages: [...pages, notHere] });
   await writeStudioAssets(out, fonts, sources);
-  await writeLibraryAssets({ ...content, out, pages: pages.map(({ path }) => path), fonts, sources });
+  const beside = filesBeside(content.photographs ?? new Map());
+  await Promise.all(beside.map(({ path, bytes }) => sources.write(`${out}/${path}`, bytes)));
+  const files = { pages: pages.map(({ path }) => path), pictures: beside.map(({ path }) => path) };
+  await writeLibraryAssets({ ...content, ...files, out, fonts, sources });
 }
