@@ -191,14 +191,17 @@ function describeCommands(finish: (code: number) => void): Command {
     .description('a large sheet of an exercise’s positions for its author: angles, ranges, balance, what is wrong')
     .argument('[exercise]', 'the name of the exercise’s file, without .md')
     .option('--all', 'every exercise, and a contact sheet of all of them')
+    .option('--flick', 'with a sheet of twelve leaves to cut, staple and flick through')
     .option('--content <folder>', 'the studio’s folder of Markdown', 'content')
     .requiredOption('--out <folder>', 'where the sheets go')
     .option('--json', 'print what was drawn as JSON, for other programs')
-    .action(async (exercise: string | undefined, given: Given & { readonly all?: boolean }) => {
-      refuseUnlessOne(exercise, given.all);
-      const { runPose } = await import('./run-pose.js');
-      finish(await runPose(exercise, await common(given)));
-    });
+    .action(
+      async (exercise: string | undefined, given: Given & { readonly all?: boolean; readonly flick?: boolean }) => {
+        refuseUnlessOne(exercise, given.all);
+        const { runPose } = await import('./run-pose.js');
+        finish(await runPose(exercise, { ...(await common(given)), flick: given.flick === true }));
+      },
+    );
   withCommon(
     program
       .command('review')

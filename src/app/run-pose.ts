@@ -1,12 +1,16 @@
 /** `chalkleaf pose`: a large sheet of an exercise's positions, or of every exercise's, for whoever writes their tables. */
 import { join, resolve } from 'node:path';
 import { nearestOf } from '../content/nearest.js';
+import { flickFrames } from '../figures/flick-frames.js';
 import { poseSheet } from '../figures/pose-sheet.js';
 import type { Exercise } from '../model/exercise.js';
 import type { PoseSheet } from '../model/pose-sheet.js';
 import { FOLDER, type Problem } from '../model/problem.js';
+import type { Studio } from '../model/studio.js';
 import { counted } from '../words/problems/said.js';
+import { sayDrawing } from '../words/say-drawing.js';
 import { sayProblem } from '../words/say-problem.js';
+import { speechOf } from '../words/speech.js';
 import { checkFigures } from './check-figures.js';
 import { diskFaultCode } from './disk-fault.js';
 import { makeFolders } from './make-folders.js';
@@ -46,8 +50,11 @@ function sheetOf(exercise: Exercise, problems: readonly Problem[]): PoseSheet | 
   return { ...sheet, positions };
 }
 
-/** `exercise` by its id; without one every exercise, with a contact sheet of them. */
-export async function runPose(exercise: string | undefined, options: CommonOptions): Promise<number> {
+/** `exercise` by its id; without one every exercise, with a contact sheet of them. `flick`: a sheet of leaves to cut with each. */
+export async function runPose(
+  exercise: string | undefined,
+  options: CommonOptions & { readonly flick: boolean },
+): Promise<number> {
   const progress = progressOn(process.stderr);
   progress.step('Reading …');
   const studio = await readStudio(options);
@@ -69,7 +76,9 @@ export async function runPose(exercise: string | undefined, options: CommonOptio
     const sheet = sheetOf(one, wrong);
     if (sheet !== null) sheets.push(sheet);
   }
-  const written = sheets.length === 0 ? [] : await write(sheets, exercise === undefined, options);
+  const shown = drawn.filter(({ id }) => sheets.some((sheet) => sheet.exercise === id));
+  const books = options.flick ? await flickBooks(shown, studio.content.library.studio, options.today) : [];
+  const written = sheets.length === 0 ? [] : await write(sheets, books, exercise === undefined, options);
   progress.done();
   if ('code' in written) told.push(written);
   const paths = 'code' in written ? [] : written;
@@ -86,9 +95,35 @@ export async function runPose(exercise: string | undefined, options: CommonOptio
   );
 }
 
+interface FlickFile {
+  readonly path: string;
+  readonly bytes: Uint8Array;
+}
+
+/** Of every exercise that has two positions and more, a sheet to cut and staple. */
+async function flickBooks(
+  exercises: readonly Exercise[],
+  studio: Studio,
+  today: string,
+): Promise<readonly FlickFile[]> {
+  const { drawFlickBook } = await import('../print/draw-flick-book.js');
+  const { drawing } = speechOf(studio.language).words;
+  const files: FlickFile[] = [];
+  for (const exercise of exercises) {
+    const leaves = flickFrames(exercise);
+    if (leaves.length === 0) continue;
+    const alt = sayDrawing(exercise.poses, drawing);
+    const book = { exercise: exercise.name, alt, leaves, paper: studio.paper };
+    const bytes = await drawFlickBook(book, { author: studio.name, language: studio.language, date: today });
+    files.push({ path: `flick-${exercise.id}.pdf`, bytes });
+  }
+  return files;
+}
+
 /** Paths written, the one to open first. Reports `output-in-content`, `output-not-writable`. */
 async function write(
   sheets: readonly PoseSheet[],
+  books: readonly FlickFile[],
   whole: boolean,
   { out, content }: CommonOptions,
 ): Promise<readonly string[] | Problem> {
@@ -99,9 +134,10 @@ async function write(
   try {
     await makeFolders(resolve(out));
     for (const { path, text } of pages) await writeWhole(join(out, path), text);
+    for (const { path, bytes } of books) await writeWhole(join(out, path), bytes);
   } catch (fault) {
     if (diskFaultCode(fault) === undefined) throw fault;
     return notWritable(out, fault);
   }
-  return pages.map(({ path }) => join(out, path));
+  return [...pages, ...books].map(({ path }) => join(out, path));
 }

@@ -6,7 +6,7 @@ import { basename, dirname, join } from 'node:path';
  * Written beside its place, on disk, before it takes it: what stands there is the old file or the new one, never half
  * of one. Rejects with the system's fault; then the old one stands. `mode`: its rights, else what the system gives.
  */
-export async function writeWhole(path: string, text: string, mode?: number): Promise<void> {
+export async function writeWhole(path: string, text: string | Uint8Array, mode?: number): Promise<void> {
   const fresh = join(dirname(path), `.new-${process.pid}-${basename(path)}`);
   try {
     const file = await open(fresh, 'w', mode);
