@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
 import { invariant } from '../../src/model/result.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
@@ -48,11 +48,11 @@ interface Opened {
   readonly heard: Heard;
 }
 
-async function hold(motion: 'no-preference' | 'reduce'): Promise<Opened> {
-  context = await holdPhone(browser);
-  const page = await context.newPage();
+async function hold(motion: 'no-preference' | 'reduce'): Promise<readonly [BrowserContext, Opened]> {
+  const own = await holdPhone(browser);
+  const page = await own.newPage();
   await page.emulateMedia({ reducedMotion: motion });
-  return { page, heard: listenTo(page) };
+  return [own, { page, heard: listenTo(page) }];
 }
 
 /** To the first set of the first session. */
@@ -72,13 +72,6 @@ async function toSet(page: Page): Promise<void> {
 }
 
 const FILE = (): string => pathToFileURL(join(folder, 'booklet.html')).href;
-
-async function openFile(motion: 'no-preference' | 'reduce'): Promise<Opened> {
-  const opened = await hold(motion);
-  await opened.page.goto(FILE());
-  await toSet(opened.page);
-  return opened;
-}
 
 interface Seen {
   /** Parts that move. */
@@ -117,7 +110,10 @@ async function untilStill(page: Page, rate = 1): Promise<void> {
 const AGAIN = `#training button:text-is(${JSON.stringify(WORDS.showAgain)})`;
 
 test('it moves twice, then stands as a row with a button low on the page that shows it again', async () => {
-  const { page, heard } = await openFile('no-preference');
+  const [own, { page, heard }] = await hold('no-preference');
+  context = own;
+  await page.goto(FILE());
+  await toSet(page);
   const began = Date.now();
   const first = await seenOn(page);
   expect(first.running).toBeGreaterThan(2);
@@ -143,70 +139,11 @@ test('it moves twice, then stands as a row with a button low on the page that sh
   expect(heard.complaints).toEqual([]);
 });
 
-test('where nothing is to move nothing does, and nothing is offered; it is told in words', async () => {
-  const { page, heard } = await openFile('reduce');
-  const { positions, ...rest } = await seenOn(page);
-  expect(rest).toEqual({ running: 0, cycles: [], lengths: [], again: 0 });
-  expect(positions).toBeGreaterThan(1);
-  const picture = page.locator('#training .movement svg');
-  expect(await picture.getAttribute('role')).toBe('img');
-  const told = (await picture.getAttribute('aria-label')) ?? '';
-  expect(told.split(/\s+/).length).toBeGreaterThan(5);
-  // As many copies as there are, each name stands once in the page.
-  const names = await page.evaluate(() => [...document.querySelectorAll('[id]')].map(({ id }) => id));
-  expect(names.filter((name, index) => names.indexOf(name) !== index)).toEqual([]);
-  expect(await faultsOf(page)).toEqual([]);
-  expect(heard.complaints).toEqual([]);
-});
-
-test('on the smallest phone the main button and the first cue stand beside it', async () => {
-  const { page } = await openFile('reduce');
-  await page.setViewportSize({ width: 320, height: 568 });
-  await page.evaluate(() => scrollTo(0, 0));
-  const inSight = await page.evaluate(() => {
-    const boxOf = (selector: string) => document.querySelector(`#training ${selector}`)?.getBoundingClientRect();
-    const [bar, main, cue, picture] = ['.bar', '#training-main', '.cues > li', '.movement svg'].map(boxOf);
-    return {
-      main: (main?.height ?? 0) >= 52 && (main?.bottom ?? Number.POSITIVE_INFINITY) <= innerHeight,
-      cue: (cue?.height ?? 0) > 0 && (cue?.bottom ?? Number.POSITIVE_INFINITY) <= (bar?.top ?? 0),
-      picture: (picture?.height ?? 0) >= 56 && (picture?.right ?? Number.POSITIVE_INFINITY) <= innerWidth,
-    };
-  });
-  expect(inSight).toEqual({ main: true, cue: true, picture: true });
-  expect(await faultsOf(page)).toEqual([]);
-});
-
-test('in forced colours a limb is the paper between two edges', async () => {
-  const { page } = await openFile('reduce');
-  await page.emulateMedia({ forcedColors: 'active', reducedMotion: 'reduce' });
-  const painted = await page.evaluate(() => {
-    const probe = document.body.appendChild(document.createElement('p'));
-    const named = (colour: string): string => {
-      probe.style.color = colour;
-      return getComputedStyle(probe).color;
-    };
-    const [paper, ink] = [named('Canvas'), named('CanvasText')];
-    probe.remove();
-    const of = (selector: string, property: 'fill' | 'stroke'): readonly string[] => {
-      const all = [...document.querySelectorAll(`#training .movement svg > g:first-child ${selector}`)];
-      return [...new Set(all.map((one) => getComputedStyle(one)[property]))];
-    };
-    return {
-      paper,
-      ink,
-      limbs: of('.fp path', 'fill'),
-      rims: of('.fp path', 'stroke'),
-      edges: of('.fe path', 'stroke'),
-    };
-  });
-  expect(painted.paper).not.toBe(painted.ink);
-  expect(painted).toMatchObject({ limbs: [painted.paper], rims: ['none'], edges: [painted.ink] });
-});
-
 test('hosted, it moves without a network as with one, and breaks no rule of the page', async () => {
   const served = await serveFolder(hosted, '/studio/7f3a/');
   try {
-    const { page, heard } = await hold('no-preference');
+    const [own, { page, heard }] = await hold('no-preference');
+    context = own;
     await page.goto(served.address);
     await page.waitForSelector('.book.ready');
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
@@ -214,7 +151,7 @@ test('hosted, it moves without a network as with one, and breaks no rule of the 
     expect(heard.complaints).toEqual([]);
     expect(served.missed).toEqual([]);
     await served.close();
-    await context?.setOffline(true);
+    await own.setOffline(true);
     await page.goto('about:blank');
     await page.goto(served.address);
     await toSet(page);
@@ -226,4 +163,75 @@ test('hosted, it moves without a network as with one, and breaks no rule of the 
   } finally {
     await served.close();
   }
+});
+
+describe('for who wants nothing to move', () => {
+  let held: BrowserContext;
+  let still: Opened;
+  beforeAll(async () => {
+    [held, still] = await hold('reduce');
+    await still.page.goto(FILE());
+    await toSet(still.page);
+  });
+  afterAll(() => held?.close());
+
+  test('where nothing is to move nothing does, and nothing is offered; it is told in words', async () => {
+    const { page, heard } = still;
+    const { positions, ...rest } = await seenOn(page);
+    expect(rest).toEqual({ running: 0, cycles: [], lengths: [], again: 0 });
+    expect(positions).toBeGreaterThan(1);
+    const picture = page.locator('#training .movement svg');
+    expect(await picture.getAttribute('role')).toBe('img');
+    const told = (await picture.getAttribute('aria-label')) ?? '';
+    expect(told.split(/\s+/).length).toBeGreaterThan(5);
+    // As many copies as there are, each name stands once in the page.
+    const names = await page.evaluate(() => [...document.querySelectorAll('[id]')].map(({ id }) => id));
+    expect(names.filter((name, index) => names.indexOf(name) !== index)).toEqual([]);
+    expect(await faultsOf(page)).toEqual([]);
+    expect(heard.complaints).toEqual([]);
+  });
+
+  test('on the smallest phone the main button and the first cue stand beside it', async () => {
+    const { page } = still;
+    await page.setViewportSize({ width: 320, height: 568 });
+    await page.evaluate(() => scrollTo(0, 0));
+    const inSight = await page.evaluate(() => {
+      const boxOf = (selector: string) => document.querySelector(`#training ${selector}`)?.getBoundingClientRect();
+      const [bar, main, cue, picture] = ['.bar', '#training-main', '.cues > li', '.movement svg'].map(boxOf);
+      return {
+        main: (main?.height ?? 0) >= 52 && (main?.bottom ?? Number.POSITIVE_INFINITY) <= innerHeight,
+        cue: (cue?.height ?? 0) > 0 && (cue?.bottom ?? Number.POSITIVE_INFINITY) <= (bar?.top ?? 0),
+        picture: (picture?.height ?? 0) >= 56 && (picture?.right ?? Number.POSITIVE_INFINITY) <= innerWidth,
+      };
+    });
+    expect(inSight).toEqual({ main: true, cue: true, picture: true });
+    expect(await faultsOf(page)).toEqual([]);
+  });
+
+  test('in forced colours a limb is the paper between two edges', async () => {
+    const { page } = still;
+    await page.emulateMedia({ forcedColors: 'active', reducedMotion: 'reduce' });
+    const painted = await page.evaluate(() => {
+      const probe = document.body.appendChild(document.createElement('p'));
+      const named = (colour: string): string => {
+        probe.style.color = colour;
+        return getComputedStyle(probe).color;
+      };
+      const [paper, ink] = [named('Canvas'), named('CanvasText')];
+      probe.remove();
+      const of = (selector: string, property: 'fill' | 'stroke'): readonly string[] => {
+        const all = [...document.querySelectorAll(`#training .movement svg > g:first-child ${selector}`)];
+        return [...new Set(all.map((one) => getComputedStyle(one)[property]))];
+      };
+      return {
+        paper,
+        ink,
+        limbs: of('.fp path', 'fill'),
+        rims: of('.fp path', 'stroke'),
+        edges: of('.fe path', 'stroke'),
+      };
+    });
+    expect(painted.paper).not.toBe(painted.ink);
+    expect(painted).toMatchObject({ limbs: [painted.paper], rims: ['none'], edges: [painted.ink] });
+  });
 });
