@@ -11,6 +11,7 @@ import { plainLine } from '../../src/model/prose.js';
 import { drawForms, type PaperFile } from '../../src/print/draw-forms.js';
 import { drawTestSheet } from '../../src/print/draw-test-sheet.js';
 import { imposeFolded } from '../../src/print/impose.js';
+import { contrastOf } from '../browser/contrast.js';
 import { fixtureBooklet } from '../fixtures/booklet.js';
 
 const CLIENT = clientId('rowan-ashby');
@@ -195,6 +196,16 @@ describe.each(Object.keys(BOOKLETS) as Name[])('%s', (name) => {
         '',
       ]);
       expect(said('CreationDate')).toContain('00:00:00');
+      // The keys of ISO 32000-1, table 317, as poppler lists them, and whether there are others.
+      const keys = [...info.matchAll(/^(Title|Author|Subject|Keywords|Creator|Producer|\w+Date|Trapped):/gm)];
+      expect(keys.map(([, key]) => key).sort(), file).toEqual([
+        'Author',
+        'CreationDate',
+        'Creator',
+        'Producer',
+        'Title',
+      ]);
+      expect(said('Custom Metadata'), file).toBe('no');
       if (file.startsWith('partner')) expect(said('Title')).toBe(partner.title);
       else expect(said('Title')).toContain(fixtureBooklet.title);
     }
@@ -309,7 +320,7 @@ test.each([
   ['a4', 'partner-a4.pdf', 1],
   ['letter', 'booklet-half-letter.pdf', 6],
   ['large', 'booklet-large-a4.pdf', 6],
-] as const)('%s %s, page %i, stays legible on a bad copier', (name, file, page) => {
+] as const)('%s %s, page %i, stands out from its paper, and stays legible on a bad copier', (name, file, page) => {
   const resolution = 200;
   const { width, pixels } = grey(fileOf(name, file), page, resolution);
   const scale = resolution / 72;
@@ -327,6 +338,21 @@ test.each([
       }
       return { word, share: black / all };
     });
+  // On paper as it is printed: what WCAG 2.2 asks of a screen at its highest level (1.4.6), by its formula.
+  const asColour = (value: number): string => `#${value.toString(16).padStart(2, '0').repeat(3)}`;
+  const faint = letters.flatMap(({ left, top, right, bottom, word }) => {
+    let [darkest, lightest] = [255, 0];
+    for (let y = Math.floor(top * scale); y < bottom * scale; y += 1) {
+      for (let x = Math.floor(left * scale); x < right * scale; x += 1) {
+        const value = pixels[y * width + x] ?? 255;
+        darkest = Math.min(darkest, value);
+        lightest = Math.max(lightest, value);
+      }
+    }
+    const contrast = contrastOf(asColour(darkest), asColour(lightest));
+    return contrast >= 7 ? [] : [`${word}: ${contrast}`];
+  });
+  expect(faint).toEqual([]);
   expect(inked(96).filter(({ share }) => share < 0.05)).toEqual([]);
   expect(inked(208).filter(({ share }) => share > 0.6)).toEqual([]);
 });
