@@ -25,6 +25,8 @@ import { contrastOf } from './contrast.js';
 import { everyShapeBooklet, everyShapeSent } from './every-shape-booklet.js';
 import { type Held, holdPhone, openBrowser } from './phone.js';
 
+/** A dozen leaves under the rules of axe take half a minute, and a busy machine three times that. */
+const SLOW = { timeout: 90_000 };
 let browser: Browser;
 let folder: string;
 let axe: string;
@@ -142,7 +144,7 @@ describe.each(['light', 'dark'] as const)('colours, %s', (scheme) => {
     },
   );
 
-  test.each(FILES)('axe finds nothing on any kind of leaf of %s', async (file, leaves) => {
+  test.each(FILES)('axe finds nothing on any kind of leaf of %s', SLOW, async (file, leaves) => {
     const page = await open(file, { scheme });
     await page.evaluate(axe);
     for (const leaf of leaves) {
