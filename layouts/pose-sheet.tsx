@@ -132,12 +132,14 @@ function Position({ position, exercise }: { readonly position: SheetPosition; re
               <dt>its weight</dt>
               <dd>{STANDS[stands]}</dd>
             </div>
-            <div>
-              <dt>crease of the hip</dt>
-              <dd>
-                {Math.abs(creaseMillimetres)} mm {creaseMillimetres < 0 ? 'below' : 'above'} the top of the knee
-              </dd>
-            </div>
+            {stands === 'not asked' ? null : (
+              <div>
+                <dt>crease of the hip</dt>
+                <dd>
+                  {Math.abs(creaseMillimetres)} mm {creaseMillimetres < 0 ? 'below' : 'above'} the top of the knee
+                </dd>
+              </div>
+            )}
           </dl>
         </div>
       </div>
