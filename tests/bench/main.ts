@@ -26,7 +26,9 @@ import { drawBooklet } from '../../src/print/draw-booklet.js';
 import { sayPlan } from '../../src/words/say-plan.js';
 import { type BareStrand, bareWalk } from './bare-walk.js';
 import { firstPaints } from './first-paint.js';
+import { measureLibrary } from './library-search.js';
 import { cpuOf, cpuOfPair, processFigures } from './measure.js';
+import { drawMany, measurePapers, peakOfMany } from './papers.js';
 
 // Compiled, this file stands in dist/tests/bench.
 const TOP = resolve(import.meta.dirname, '..', '..', '..');
@@ -283,8 +285,29 @@ async function paper(content: Content, client: Client): Promise<void> {
       `Chromium printing the web booklet ${ms(middle(theirs))}, × ${(middle(theirs) / middle(ours)).toFixed(1)}`,
     );
     row('its bytes', kb(bytes), `Chromium ${kb(chromiumBytes)}, × ${(bytes / chromiumBytes).toFixed(2)}`);
+    const forms = await measurePapers(booklet);
+    const [first] = forms.files;
+    const pages = forms.files.reduce((sum, [, size]) => sum + size, 0);
+    row('all forms on paper, CPU', ms(forms.cpuMs), `${forms.files.length} files, ${kb(pages)}`);
+    for (const [name, size] of forms.files) {
+      const single = first === undefined ? '' : `; × ${(size / first[1]).toFixed(2)} of the single pages`;
+      row(`  ${name}`, kb(size), `Chromium’s one form × ${(size / chromiumBytes).toFixed(2)}${single}`);
+    }
+    const [few, many] = [10, 60].map((times) => peakOfMany(import.meta.filename, times, TOP));
+    row('peak of 60 booklets in all forms', `${many?.toFixed(0)} MiB`, `of 10 ${few?.toFixed(0)} MiB; at most 260 MiB`);
     const folder = join(out, 'private', 'clients', client.id, 'booklet');
     hosted(folder);
+    const searched = await measureLibrary(browser, content.library);
+    for (const [file, size] of searched.sizes) {
+      row(
+        `library of ${searched.exercises}: ${file}`,
+        kb(size),
+        `gzip${file === 'search-index.js' ? '; at most 150 KB' : ''}`,
+      );
+    }
+    for (const [typed, taken] of searched.found) {
+      row(`  first result after ‘${typed}’, 4 × CPU`, ms(taken), 'at most 50 ms');
+    }
     const paints = await firstPaints(browser, folder);
     row(
       'first paint, slow phone',
@@ -370,8 +393,15 @@ const gathered = await gatherFiles(join(TOP, 'content'));
 const { value: content } = readFolder(gathered.value);
 const client = content.clients.find(({ id }) => id === 'rowan-ashby');
 invariant(client !== undefined, 'the demo has its first client');
-versions();
-startUp();
-await planning(content, client);
-await paper(content, client);
-await engineSize();
+const [only, times] = process.argv.slice(2);
+if (only === 'papers') {
+  // Once more, as a process of its own: what it holds at most is told by its end.
+  const plan = sayPlan(planOf(content, client));
+  await drawMany(composeBooklet({ library: content.library, client, plan }), Number(times));
+} else {
+  versions();
+  startUp();
+  await planning(content, client);
+  await paper(content, client);
+  await engineSize();
+}
