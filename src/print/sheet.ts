@@ -6,7 +6,7 @@
 
 /** Millimetres to points: 72 points to the inch, 25.4 mm to the inch. */
 export const mm = (millimetres: number): number => (millimetres * 72) / 25.4;
-export const inch = (inches: number): number => inches * 72;
+const inch = (inches: number): number => inches * 72;
 
 export interface PaperSize {
   /** In points, upright. */

@@ -34,7 +34,7 @@ export function joinPolicies(policies: readonly string[], without: ReadonlySet<s
 }
 
 /** Every header with its value, in the order they are written. */
-export function hostHeaders(policy: string): readonly (readonly [string, string])[] {
+function hostHeaders(policy: string): readonly (readonly [string, string])[] {
   return [
     ['Content-Security-Policy', policy],
     ['Referrer-Policy', 'no-referrer'],

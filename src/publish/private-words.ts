@@ -6,7 +6,7 @@
 import type { ClientId } from '../model/identity.js';
 import { wordsIn } from './word-runs.js';
 
-export const PRIVATE_KINDS = ['name', 'file-name', 'e-mail', 'phone', 'opaque', 'note', 'key', 'mark'] as const;
+const PRIVATE_KINDS = ['name', 'file-name', 'e-mail', 'phone', 'opaque', 'note', 'key', 'mark'] as const;
 export type PrivateKind = (typeof PRIVATE_KINDS)[number];
 
 export interface PrivateWord {

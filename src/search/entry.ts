@@ -6,7 +6,7 @@
 import type { Options } from 'minisearch';
 import { foldTerm, termsOf } from './terms.js';
 
-export const HEADING_KINDS = ['movement', 'kit', 'works', 'asks'] as const;
+const HEADING_KINDS = ['movement', 'kit', 'works', 'asks'] as const;
 export type HeadingKind = (typeof HEADING_KINDS)[number];
 
 export interface Heading {
@@ -45,7 +45,7 @@ export interface StoredIndex extends Omit<Searchable, 'entries'> {
 }
 
 /** Where a word of an exercise's own was found. */
-export const OWN_FIELDS = ['name', 'text'] as const;
+const OWN_FIELDS = ['name', 'text'] as const;
 
 /** The same for writing an index and for reading it: otherwise nothing would be found. */
 export const OWN: Options<Entry> = {

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { chalkleaf, copyDemo, type Ran } from '../app/run-chalkleaf.js';
 
 /** Before any of the demo's clients begin. */
-export const DEMO_DAY = '2026-11-24';
+const DEMO_DAY = '2026-11-24';
 
 export interface DemoStudio {
   readonly content: string;
@@ -42,6 +42,6 @@ export function demoStudio(folder: string, clients: readonly string[], address?:
   return { content, output: join(folder, 'output'), state: join(folder, 'state'), run };
 }
 
-export function change(folder: string, path: string, work: (text: string) => string): void {
+function change(folder: string, path: string, work: (text: string) => string): void {
   writeFileSync(join(folder, path), work(readFileSync(join(folder, path), 'utf8')));
 }

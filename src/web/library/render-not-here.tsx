@@ -15,7 +15,7 @@ import type { Page } from '../write-pages.js';
 import { addressesAt } from './addresses.js';
 
 /** The name under which most plain hosts look for it. */
-export const NOT_HERE = '404.html';
+const NOT_HERE = '404.html';
 
 export async function renderNotHere(studio: Studio, sources: WebSources): Promise<Page> {
   const words = sayLibraryWords(studio.language);
