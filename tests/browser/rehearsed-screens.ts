@@ -10,7 +10,18 @@ import { saySet, saySetAloud } from '../../src/words/say-dose.js';
 import { NO_LOAD, sayLoad, sayLoadText } from '../../src/words/say-load.js';
 import { Held, nextAct } from '../session/training/hold.js';
 
-const NOTHING: LeafSays = { id: '', page: '', cues: [], stop: [], why: [], gate: [], choose: [], test: [], pieces: [], picture: [] };
+const NOTHING: LeafSays = {
+  id: '',
+  page: '',
+  cues: [],
+  stop: [],
+  why: [],
+  gate: [],
+  choose: [],
+  test: [],
+  pieces: [],
+  picture: [],
+};
 
 function shownIn(speech: PhoneSpeech, now: number): Shown {
   const loadOf = ({ load }: { readonly load?: Parameters<typeof sayLoad>[0] }) =>
