@@ -25,7 +25,7 @@ const joined = (numbers: readonly number[]): string =>
   numbers.map((number, index) => (index === 0 || number < 0 ? `${number}` : ` ${number}`)).join('');
 
 /** Path data; every point is rounded where it stands, so that nothing drifts. */
-export function pathOf(outline: Outline): string {
+function pathOf(outline: Outline): string {
   let [x, y] = [0, 0];
   const by = (spot: Spot, keep: boolean): readonly [number, number] => {
     const [nextX, nextY] = [whole(spot[0]), -whole(spot[1])];
@@ -47,7 +47,8 @@ export function pathOf(outline: Outline): string {
         return `q${joined([...by(command.by, false), ...by(command.to, true)])}`;
       case 'arc': {
         const radius = whole(command.radius);
-        return `a${radius} ${radius} 0 ${command.large ? 1 : 0} 0${joined(by(command.to, true)).replace(/^(?!-)/, ' ')}`;
+        // Flags need nothing about them (SVG 2, 9.3.9).
+        return `a${radius} ${radius} 0 ${command.large ? 1 : 0}0${joined(by(command.to, true))}`;
       }
     }
   };
@@ -233,19 +234,22 @@ export function movementOf({ motion, row }: Drawing): Movement | null {
 const short = (number: number, places: number): string => {
   const fixed = number.toFixed(places);
   const text = fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed;
-  return text === '-0' || text === '' ? '0' : text;
+  return text === '-0' || text === '' ? '0' : text.replace(/^(-?)0\./, '$1.');
 };
 
+/** Whole centimetres are less than half a dot of a phone's screen. */
+const shift = (length: number): string => short(Math.round(length) * SCALE, 0);
+
 /** Cycles shown before it keeps still. */
-export const CYCLES = 2;
+const CYCLES = 2;
 
 /** Keyframes for the classes that a drawing's moves give their paths, for the one drawing that stands in `.moving`. */
-export function motionStyle({ moves, seconds }: Motion): string {
+function motionStyle({ moves, seconds }: Motion): string {
   return moves
     .map(({ steps }, index) => {
       const frames = steps.map(({ at, shift: { a, b, c, d, e, f } }) => {
         const turn = [a, -b, -c, d].map((number) => short(number, 2));
-        return `${short(at * 100, 0)}%{transform:matrix(${[...turn, short(e * SCALE, 0), short(-f * SCALE, 0)].join()})}`;
+        return `${short(at * 100, 0)}%{transform:matrix(${[...turn, shift(e), shift(-f)].join()})}`;
       });
       const id = `m${index}`;
       return `.moving .m${index}{animation:${id} ${short(seconds, 2)}s linear ${CYCLES}}@keyframes ${id}{${merged(frames)}}`;

@@ -18,10 +18,10 @@ export const LOADS = [
   'band',
 ] as const;
 export type LoadWord = (typeof LOADS)[number];
-export const THINGS: readonly ThingKind[] = ['chair', 'wall', 'step', 'box', 'bench', 'mat'];
+const THINGS: readonly ThingKind[] = ['chair', 'wall', 'step', 'box', 'bench', 'mat'];
 
 /** Two unlike are enough where they need not be equal, and two alike are as well. */
-export const loadWord = (need: LoadNeed): LoadWord => {
+const loadWord = (need: LoadNeed): LoadWord => {
   if (need.kind === 'bar' || need.kind === 'band') return need.kind;
   return need.count === 1 ? need.kind : `${need.kind}-${need.unequal ? 'unlike' : 'alike'}`;
 };

@@ -25,7 +25,7 @@ const BEGINNINGS: readonly (readonly [PictureKind, (text: string) => boolean])[]
 const LOOKED_AT_BYTES = 1024;
 
 /** `undefined` where no kind that is known begins so. */
-export function kindOfBytes(bytes: Uint8Array): PictureKind | undefined {
+function kindOfBytes(bytes: Uint8Array): PictureKind | undefined {
   const text = String.fromCharCode(...bytes.subarray(0, LOOKED_AT_BYTES));
   return BEGINNINGS.find(([, begins]) => begins(text))?.[0];
 }

@@ -1,5 +1,5 @@
 /** Kinds of picture files: those that are taken first, then those that a coach may well have and that are not. */
-export const TAKEN_KINDS = ['JPEG', 'PNG', 'WebP'] as const;
+const TAKEN_KINDS = ['JPEG', 'PNG', 'WebP'] as const;
 export type TakenKind = (typeof TAKEN_KINDS)[number];
 export type PictureKind = TakenKind | 'SVG' | 'GIF' | 'HEIC' | 'AVIF' | 'TIFF' | 'PDF';
 

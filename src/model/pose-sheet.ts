@@ -4,7 +4,7 @@ import type { Drawing, Picture, Spot } from './picture.js';
 import type { BodySide, OnSides } from './pose.js';
 
 /** Positive as each motion grows: bent forward, outwards, turned out, toes drawn up. */
-export const SHEET_ANGLES = [
+const SHEET_ANGLES = [
   'hip flex',
   'hip out',
   'hip turn',
@@ -15,7 +15,7 @@ export const SHEET_ANGLES = [
   'elbow',
 ] as const;
 export type SheetAngle = (typeof SHEET_ANGLES)[number];
-export const SHEET_TRUNK = ['lean', 'bend', 'side bend', 'twist', 'nod', 'head turn'] as const;
+const SHEET_TRUNK = ['lean', 'bend', 'side bend', 'twist', 'nod', 'head turn'] as const;
 
 /** One angle of a joint, on both sides, in degrees. */
 export interface SheetJoint {

@@ -7,7 +7,7 @@ import type { PictureCopy } from '../model/picture.js';
 import { kindNamed } from '../model/picture-kind.js';
 
 /** Points across, narrowest first: a phone's column at one, two and four points each; wider than the picture is none made. */
-export const WIDTHS = [320, 640, 1280] as const;
+const WIDTHS = [320, 640, 1280] as const;
 
 /** A camera of today has twelve to fifty. */
 export const MOST_MEGAPIXELS = 60;

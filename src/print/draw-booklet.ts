@@ -26,7 +26,7 @@ const notPrintable = (client: ClientId, data: ProblemTable['not-printable']): Pr
 });
 
 /** The sheet a booklet asks for: its size of print, on the studio's paper or on half of it. */
-export function sheetOf({ largePrint, paper }: Booklet): Sheet {
+function sheetOf({ largePrint, paper }: Booklet): Sheet {
   if (paper === 'letter') return largePrint ? LETTER_LARGE_SHEET : HALF_LETTER_SHEET;
   return largePrint ? A4_LARGE_SHEET : A5_SHEET;
 }

@@ -10,7 +10,7 @@ import { mm } from './sheet.js';
 /** Tenths of a centimetre: a fiftieth of a millimetre on an A5 page. */
 const TENTHS = 10;
 /** No line is thinner on paper, in points. */
-export const LEAST_LINE = mm(0.25);
+const LEAST_LINE = mm(0.25);
 
 /** Where the body was: widths and strokes of its broken line in centimetres, as on the screen. */
 const FAINT = { edge: 1.25, line: 1.5, detail: 1, dash: [4, 4.5] } as const;
@@ -52,7 +52,7 @@ function bend(from: Spot, { by, to }: Extract<Command, { kind: 'curve' }>): stri
   return `${at(handle(from))} ${at(handle(to))} ${at(to)} c`;
 }
 
-export function pathOperators(outline: Outline): string {
+function pathOperators(outline: Outline): string {
   let from: Spot = [0, 0];
   const parts: string[] = [];
   for (const command of outline) {

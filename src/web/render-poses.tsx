@@ -12,7 +12,7 @@ export interface PoseFile {
   readonly text: string;
 }
 
-export const POSE_INDEX = 'index.html';
+const POSE_INDEX = 'index.html';
 
 const fileOf = ({ exercise }: PoseSheet): string => `${exercise}.html`;
 

@@ -21,4 +21,4 @@ export function postureOf(angles: Partial<Record<Angle, number>>, at: Vector = [
 }
 export const bent = (angles: Partial<Record<Angle, number>>): Body => bodyOf(postureOf(angles));
 
-export const other = (side: BodySide): BodySide => (side === 'left' ? 'right' : 'left');
+const other = (side: BodySide): BodySide => (side === 'left' ? 'right' : 'left');
