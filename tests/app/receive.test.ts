@@ -158,6 +158,7 @@ describe('a file that does not fit is refused whole, and why is said', () => {
     ['log-nothing', 'an empty file', () => ' \n', /not one mark/],
     ['log-nothing', 'a log without marks', () => logFrom(studio, []), /not one mark/],
     ['log-cut-short', 'no end', () => message((text) => text.slice(0, -40)), /breaks off after 6 marks/],
+    ['log-sealed', 'sealed, and not whole', () => 'Chalkleaf marks, sealed\neyJhbGci', /sealed, and not whole/],
     [
       'log-cut-short',
       'no beginning',
