@@ -65,6 +65,9 @@ const unescaped = (text: string): string =>
     return code <= 0x10ffff ? String.fromCodePoint(code) : whole;
   });
 
+/** There, `\n` and its like part words; in a style the same letters may be part of one, so this is a view of its own. */
+const parted = (text: string): string => unescaped(text.replace(/\\[bfnrtv]/g, ' '));
+
 const fromAddress = (text: string): string =>
   text.replace(/(?:%[0-9a-f]{2})+/gi, (run) => {
     try {
@@ -85,6 +88,7 @@ function viewsOf(text: string): readonly FileText[] {
         )
       : []),
     { inside: 'its text', text: fromAddress(unescaped(decodeHTML(text))) },
+    { inside: 'its text', text: fromAddress(parted(decodeHTML(text))) },
   ];
   const seen = new Set<string>();
   return views.filter((view) => !seen.has(view.text) && seen.add(view.text));
@@ -164,7 +168,7 @@ async function pdfTexts(bytes: Uint8Array, readPdf: PdfReader): Promise<readonly
     const read = await readPdf(bytes);
     return [
       ...read
-        .flatMap((text) => [text, fromAddress(unescaped(text))])
+        .flatMap((text) => [text, fromAddress(unescaped(text)), fromAddress(parted(text))])
         .map((text): FileText => ({ inside: 'its text', text })),
       ...asBytes(bytes, 'its bytes'),
       ...streamsOf(bytes).flatMap((stream) => asBytes(stream, 'its bytes')),

@@ -100,6 +100,8 @@ describe('found', () => {
     ['in a comment', html('<!-- Zoë Strauß -->')],
     ['in an address', html('<a href="clients/Zo%C3%AB_Strau%c3%9f.html">')],
     ['in a script', utf8('var a="Zo\\u00eb Strau\\xdf"')],
+    ['in a script, on two lines', utf8('var a="Zo\\u00eb\\nStrau\\xdf"')],
+    ['in data, in two columns', utf8('{"a":"Zoë\\tStrauß"}')],
     ['in a style', utf8('a::after{content:"Zo\\eb  Strau\\df "}')],
     ['in JSON', utf8(JSON.stringify({ name: 'Zoë Strauß' }))],
     ['in a drawing', utf8('<svg xmlns="http://www.w3.org/2000/svg"><title>Zoë\u200d Strauß</title></svg>')],
