@@ -33,10 +33,16 @@ beforeAll(async () => {
 });
 afterAll(() => rm(folder, { recursive: true, force: true }));
 
-const check = (): { status: number | null; said: string } => {
+/** The checker's list of properties is older than SVG 2, which has this one: https://www.w3.org/TR/SVG2/painting.html#PaintOrder */
+const UNKNOWN = "error: CSS: “paint-order”: Property “paint-order” doesn't exist.";
+
+/** What it says, line by line; it must have run and come to an end. */
+const check = (): readonly string[] => {
   const jar = createRequire(import.meta.url).resolve('vnu-jar/build/dist/vnu.jar');
   const done = spawnSync('java', ['-jar', jar, '--errors-only', '--skip-non-html', folder], { encoding: 'utf8' });
-  return { status: done.status, said: done.stderr };
+  expect(done.error).toBeUndefined();
+  expect([0, 1]).toContain(done.status);
+  return done.stderr.split('\n').filter((line) => line !== '' && !line.endsWith(UNKNOWN));
 };
 
 test('booklets in one file and as a folder, library and desk', async () => {
@@ -61,10 +67,10 @@ test('booklets in one file and as a folder, library and desk', async () => {
     sayProblem,
   };
   await renderDesk({ ...desk, out: join(folder, 'desk'), ...web });
-  expect(check()).toEqual({ status: 0, said: '' });
+  expect(check()).toEqual([]);
 });
 
 test('the checker sees a fault where there is one', async () => {
   await write('fault.html', '<!doctype html><html lang="en"><title>Fault</title><p><a href="#"><a href="#">x</a></a>');
-  expect(check().said).toContain('fault.html');
+  expect(check().join('\n')).toContain('fault.html');
 });
