@@ -100,6 +100,7 @@ interface Laid {
 
 /** What is not about doing the exercise itself; easier versions and stop signs come before it. */
 const AFTERWARDS: readonly Kind[] = ['harder', 'film', 'partner'];
+const isNeeded = (kind: Kind): boolean => kind !== 'why' && !AFTERWARDS.includes(kind);
 
 function laidSections(part: ExercisePart, tight: boolean, setting: Setting): readonly Laid[] {
   const written = part.sections.filter((section) => section.lines.length > 0 && section.name !== 'easier');
@@ -155,7 +156,7 @@ const airBefore = (sections: readonly Laid[], room: number): ReadonlySet<Kind> =
  */
 function airOf(sections: readonly Laid[], above: number, setting: Setting): ReadonlySet<Kind> {
   const height = (of: readonly Laid[]): number => above + linesOf(of.flatMap(({ slugs }) => slugs));
-  const needed = sections.filter(({ kind }) => kind !== 'why' && !AFTERWARDS.includes(kind));
+  const needed = sections.filter(({ kind }) => isNeeded(kind));
   const { linesOnPage } = setting.measure.sheet;
   const room = linesOnPage - height(sections);
   if (room >= 0) return airBefore(sections, room);
@@ -230,13 +231,19 @@ function besidePicture(slim: readonly Laid[], wide: readonly Laid[], reach: numb
   const beside = slim.slice(0, count);
   const below = wide.slice(count);
   if (blank === 0) return [...beside, ...below];
-  return beside.length > 0
-    ? beside.map((one, i) => (i === count - 1 ? { ...one, slugs: [...one.slugs, blankSlug(blank)] } : one))
-    : below.map((one, i) => (i === 0 ? { ...one, slugs: [blankSlug(blank), ...one.slugs] } : one));
+  const [last] = beside.slice(-1);
+  const [next, ...others] = below;
+  if (last) return [...beside.slice(0, -1), { ...last, slugs: [...last.slugs, blankSlug(blank)] }, ...below];
+  return next ? [{ ...next, slugs: [blankSlug(blank), ...next.slugs] }, ...others] : below;
 }
 
-/** `picture`: what it looks like; the words keep their order and their grid. */
-export function layOutExercise(part: ExercisePart, setting: Setting, picture?: Picture): Chapter {
+interface ExerciseBlocks {
+  readonly blocks: readonly Block[];
+  /** How many of them, from the first, are about doing the exercise: the stop signs are the last. */
+  readonly needed: number;
+}
+
+function exerciseBlocks(part: ExercisePart, setting: Setting, picture: Picture | undefined): ExerciseBlocks {
   const { measure } = setting;
   const { slugs: opening, reach } = openingOf(part, setting, picture);
   const above = linesOf(opening);
@@ -253,8 +260,18 @@ export function layOutExercise(part: ExercisePart, setting: Setting, picture?: P
     block(opening),
     ...sections.map(({ kind, slugs }) => block(slugs, { whole: true, before: air.has(kind) ? 1 : 0 })),
   ];
-  return { start: setting.close ? 'flow' : 'page', running: part.title, blocks };
+  return { blocks, needed: 1 + sections.filter(({ kind }) => isNeeded(kind)).length };
 }
+
+/** `picture`: what it looks like; the words keep their order and their grid. */
+export const layOutExercise = (part: ExercisePart, setting: Setting, picture?: Picture): Chapter =>
+  chapterOf(part, setting, exerciseBlocks(part, setting, picture).blocks);
+
+const chapterOf = (part: ExercisePart, setting: Setting, blocks: readonly Block[]): Chapter => ({
+  start: setting.close ? 'flow' : 'page',
+  running: part.title,
+  blocks,
+});
 
 /** Which of the ways an exercise may be drawn it is, and whether that takes a page more than its words alone. */
 export interface Chosen {
@@ -262,17 +279,32 @@ export interface Chosen {
   readonly costsPage: boolean;
 }
 
-/** The first that takes no page; where each does, the one that takes the fewest lines. */
+/**
+ * The first that takes no page; where each does, the one that takes the fewest lines. None that would push the stop
+ * signs over: they stay with the exercise's first words, and the phone has the drawing.
+ */
 export function choosePicture(part: ExercisePart, setting: Setting, ways: readonly Picture[]): Chosen | undefined {
   const { linesOnPage } = setting.measure.sheet;
-  const laid = (picture?: Picture): Chapter => layOutExercise(part, setting, picture);
-  const pages = (chapter: Chapter): number => fillPages([chapter], chapter, linesOnPage).length;
-  const bare = pages(laid());
+  const heights = (within: Setting, picture?: Picture) => {
+    const { blocks, needed } = exerciseBlocks(part, within, picture);
+    const pages = (of: readonly Block[]): number => {
+      const chapter = chapterOf(part, within, of);
+      return fillPages([chapter], chapter, linesOnPage).length;
+    };
+    const lines = linesOf(blocks.flatMap(({ slugs }) => slugs));
+    return { pages: pages(blocks), upToStop: pages(blocks.slice(0, needed)), lines };
+  };
+  // Whether pages are shared is not known yet: the drawing is chosen so that either way is served.
+  const settings = [false, true].map((close): Setting => ({ ...setting, close }));
+  const bare = settings.map((within) => heights(within));
+  const isMore = (what: 'pages' | 'upToStop', drawn: typeof bare): boolean =>
+    drawn.some((one, index) => one[what] > (bare[index]?.[what] ?? 0));
   let best: { readonly picture: Picture; readonly lines: number } | undefined;
   for (const picture of ways) {
-    const chapter = laid(picture);
-    if (pages(chapter) <= bare) return { picture, costsPage: false };
-    const lines = linesOf(chapter.blocks.flatMap(({ slugs }) => slugs));
+    const drawn = settings.map((within) => heights(within, picture));
+    if (isMore('upToStop', drawn)) continue;
+    if (!isMore('pages', drawn)) return { picture, costsPage: false };
+    const [{ lines } = { lines: 0 }] = drawn;
     if (best === undefined || lines < best.lines) best = { picture, lines };
   }
   return best && { picture: best.picture, costsPage: true };

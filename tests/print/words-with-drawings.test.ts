@@ -1,0 +1,87 @@
+/** A drawing takes no word from a page, and never pushes the stop signs of an exercise further from its first words. */
+import { expect, test } from 'vitest';
+import { composeBooklet } from '../../src/booklet/compose-booklet.js';
+import { drawLibrary } from '../../src/figures/draw-library.js';
+import type { Booklet } from '../../src/model/booklet.js';
+import { plainText } from '../../src/model/prose.js';
+import { layOutBooklet, type Pictures } from '../../src/print/lay-out-booklet.js';
+import { picturesOf } from '../../src/print/lay-out-picture.js';
+import { loadFaces, measureWith } from '../../src/print/load-faces.js';
+import type { Page } from '../../src/print/page.js';
+import { exerciseTarget } from '../../src/print/setting.js';
+import { planDemo } from '../studio/demo-plans.js';
+import { partsOf } from './parts-of.js';
+import { taggedTexts } from './tagged-text.js';
+
+const demo = await planDemo();
+const drawings = drawLibrary(demo.library.exercises);
+const measure = measureWith(await loadFaces());
+const pictures: Pictures = new Map(
+  [...drawings].map(([id, drawn]) => [id, picturesOf(drawn, 'as drawn', measure.sheet)] as const),
+);
+
+/** Sections whose lines stand on paper as they were written. */
+const SAID_WHOLE: readonly string[] = ['set-up', 'pick up', 'put down', 'cues', 'breath', 'partner'];
+
+function bookletOf(name: string): { readonly booklet: Booklet; readonly lay: (of?: Pictures) => readonly Page[] } {
+  const client = demo.clients.find(({ id }) => id === name);
+  const plan = client && demo.plans.get(client.id);
+  if (!client || !plan) throw new Error(`${name} has no plan`);
+  const booklet = composeBooklet({ library: demo.library, client, plan });
+  return { booklet, lay: (of) => layOutBooklet(booklet, measure, client.id, undefined, of).value };
+}
+
+/** How many pages after its first words an exercise's frame of stop signs stands. */
+function apart(pages: readonly Page[], { parts }: Booklet): ReadonlyMap<string, number> {
+  const exercises = parts.filter((part) => part.kind === 'exercise').filter(({ stop }) => stop.length > 0);
+  return new Map(
+    exercises.map(({ id }) => {
+      const from = pages.findIndex(({ targets }) => targets.some(({ name }) => name === exerciseTarget(id)));
+      const top = pages[from]?.targets.find(({ name }) => name === exerciseTarget(id))?.y ?? 0;
+      const at = pages.findIndex(
+        ({ boxes }, index) =>
+          index >= from && boxes.some((box) => box.kind === 'frame' && (index > from || box.y > top)),
+      );
+      return [id, at - from] as const;
+    }),
+  );
+}
+
+const lettersOf = (text: string): string => text.replaceAll(/[^\p{L}\p{N}]+/gu, '');
+
+/** What is said of how an exercise is done that is read on no page. */
+function unsaid(pages: readonly Page[], booklet: Booklet): readonly string[] {
+  const read = lettersOf(
+    taggedTexts(pages)
+      .map(({ text }) => text)
+      .join(''),
+  );
+  const lines = partsOf(booklet, 'exercise').flatMap(({ description, sections, stop }) => [
+    ...description,
+    ...sections
+      .filter(({ name }) => SAID_WHOLE.includes(name))
+      .flatMap((section) => section.lines.map(({ text }) => text)),
+    ...stop,
+  ]);
+  return lines.map(plainText).filter((line) => !read.includes(lettersOf(line)));
+}
+
+test.each(['rowan-ashby', 'maud-ferrier', 'torben-slade'])(
+  '%s',
+  (name) => {
+    const { booklet, lay } = bookletOf(name);
+    const barePages = lay();
+    const bare = apart(barePages, booklet);
+    const pages = lay(pictures);
+    const drawn = apart(pages, booklet);
+    expect(bare.size).toBeGreaterThan(10);
+    for (const [id, far] of drawn) expect(far, id).toBeLessThanOrEqual(bare.get(id) ?? 0);
+    expect(unsaid(barePages, booklet)).toEqual([]);
+    expect(unsaid(pages, booklet)).toEqual([]);
+    const shown = new Set(
+      pages.flatMap(({ boxes }) => boxes.flatMap((box) => (box.kind === 'picture' ? [box.tag] : []))),
+    );
+    expect(shown.size).toBeGreaterThan(partsOf(booklet, 'exercise').length * 0.6);
+  },
+  60_000,
+);
