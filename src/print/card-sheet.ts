@@ -1,9 +1,9 @@
 /** Sheets that are no book: a page of two columns, to hang up or to hand over. Slugs are laid out as wide as a column. */
 import { type Block, blankSlug, linesOf, paragraph, type Slug, writingField } from './lay-out-blocks.js';
 import { fillPages } from './lay-out-pages.js';
+import type { Measure } from './measure.js';
 import { type Bookmark, type Box, moved, type Page, tag } from './page.js';
 import { A4_LARGE_SHEET, A5_SHEET, LINE, mm, type PaperSize, type Sheet, sideOf } from './sheet.js';
-import type { Measure } from './type-styles.js';
 
 const EDGE = mm(12);
 const HEAD = mm(12);

@@ -13,10 +13,10 @@ import { formatOf } from './format.js';
 import { layOutBooklet, type Pictures } from './lay-out-booklet.js';
 import { picturesOf } from './lay-out-picture.js';
 import { type Faces, loadFaces, measureWith } from './load-faces.js';
+import type { Measure } from './measure.js';
 import { missingLetters } from './missing-letters.js';
 import type { Page } from './page.js';
 import { A4_LARGE_SHEET, A5_SHEET, HALF_LETTER_SHEET, LETTER_LARGE_SHEET, type Sheet } from './sheet.js';
-import type { Measure } from './type-styles.js';
 
 const notPrintable = (client: ClientId, data: ProblemTable['not-printable']): Problem => ({
   code: 'not-printable',

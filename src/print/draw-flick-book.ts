@@ -6,9 +6,9 @@ import { type DocumentInfo, drawPages } from './draw-pages.js';
 import { formatOf } from './format.js';
 import { layOutLines } from './lay-out-lines.js';
 import { loadFaces, measureWith } from './load-faces.js';
+import type { Measure } from './measure.js';
 import { type Box, type LineBox, moved, type Page, type Tag, tag } from './page.js';
 import { A4, LETTER, mm, type PaperSize } from './sheet.js';
-import type { Measure } from './type-styles.js';
 
 const COLUMNS = 3;
 const ROWS = 4;

@@ -10,9 +10,9 @@ import { HOLES, STAPLE, STAPLES } from './fold-marks.js';
 import { formatOf } from './format.js';
 import { type Block, block, paragraph, rule, title, writingLines } from './lay-out-blocks.js';
 import { loadFaces, measureWith } from './load-faces.js';
+import type { Measure } from './measure.js';
 import { type LineBox, type Page, tag } from './page.js';
 import { A4, LETTER, mm, type PaperSize } from './sheet.js';
-import type { Measure } from './type-styles.js';
 
 const COLUMNS = 2;
 const RULER = 100;

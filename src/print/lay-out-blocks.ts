@@ -1,8 +1,8 @@
 /** The building stones of a page: slugs of whole lines, joined to blocks. Where on which page they stand is decided by lay-out-pages. */
-import { layOutLines, layOutParagraph, type SetLine, type StyledRun } from './lay-out-lines.js';
-import { type Box, type LineBox, moved, type Tag } from './page.js';
+import { layOutLines, layOutParagraph, type StyledRun } from './lay-out-lines.js';
+import type { Measure } from './measure.js';
+import { type Box, type LineBox, moved, type SetLine, type Tag } from './page.js';
 import { type Area, LINE, mm, type Sheet, widthOf } from './sheet.js';
-import type { Measure } from './type-styles.js';
 
 /** A slug as in lead type: so many lines high, never split. Its boxes count from its own top left corner. */
 export interface Slug {

@@ -17,9 +17,9 @@ import { type Chapter, fillPages, pagesOfTargets, placePages } from './lay-out-p
 import { layOutPartner } from './lay-out-partner.js';
 import { layOutNotesPage, layOutRecord } from './lay-out-record.js';
 import { layOutSession } from './lay-out-session.js';
+import type { Measure } from './measure.js';
 import type { Page } from './page.js';
 import { type Picture, partTarget, type Setting, settingOf } from './setting.js';
-import type { Measure } from './type-styles.js';
 
 /** Two folded booklets; beyond that it is a file, and nobody carries it to train. */
 export const MOST_PAGES = 64;
@@ -125,10 +125,7 @@ export function layOutBooklet(
   code?: Setting['code'],
   pictures: Pictures = new Map(),
 ): Result<readonly Page[]> {
-  const measure: Measure = {
-    ...given,
-    partsOf: (word, language = booklet.language) => given.partsOf(word, language),
-  };
+  const measure: Measure = { ...given, language: booklet.language };
   const setting = settingOf(booklet, measure, false, code);
   const lay = (drawn: Setting['pictures']): readonly Page[] => {
     const roomy = layOutTwice(booklet, { ...setting, pictures: drawn });

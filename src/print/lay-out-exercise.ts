@@ -8,11 +8,11 @@ import { columned, runIn } from './lay-out-list.js';
 import { type Chapter, fillPages } from './lay-out-pages.js';
 import { layOutStopFrame } from './lay-out-stop-frame.js';
 import { weekRuns } from './lay-out-week-runs.js';
+import type { Measure } from './measure.js';
 import { moved, tag } from './page.js';
 import { pageLink } from './page-link.js';
 import { exerciseTarget, type Picture, type Setting } from './setting.js';
 import { LINE, mm } from './sheet.js';
-import type { Measure } from './type-styles.js';
 import { sayWeeks, type WeekNote, weekNotes } from './week-notes.js';
 
 type Section = ExercisePart['sections'][number];
@@ -225,7 +225,8 @@ function besidePicture(slim: readonly Laid[], wide: readonly Laid[], reach: numb
   const height = (of: readonly Laid[]): number => linesOf(of.flatMap(({ slugs }) => slugs));
   const padding = (count: number): number => Math.max(0, reach - height(slim.slice(0, count)));
   const cost = (count: number): number => height(slim.slice(0, count)) - height(wide.slice(0, count)) + padding(count);
-  const [best] = slim.map((_, count) => count).sort((a, b) => cost(a) - cost(b) || b - a);
+  const costs = slim.map((_, count) => cost(count));
+  const [best] = costs.map((_, count) => count).sort((a, b) => (costs[a] ?? 0) - (costs[b] ?? 0) || b - a);
   const count = best ?? 0;
   const blank = padding(count);
   const beside = slim.slice(0, count);
@@ -243,14 +244,39 @@ interface ExerciseBlocks {
   readonly needed: number;
 }
 
-function exerciseBlocks(part: ExercisePart, setting: Setting, picture: Picture | undefined): ExerciseBlocks {
+/** The sections tight or not, in a column narrower by so much. */
+type SectionsIn = (tight: boolean, narrower: number) => readonly Laid[];
+
+const sectionsIn =
+  (part: ExercisePart, setting: Setting): SectionsIn =>
+  (tight, narrower) =>
+    laidSections(part, tight, narrower === 0 ? setting : narrowed(setting, narrower));
+
+/** Each set once, for pages that are tried and thrown away. */
+function triedSections(part: ExercisePart, setting: Setting): SectionsIn {
+  const set = sectionsIn(part, setting);
+  const tried = new Map<string, readonly Laid[]>();
+  return (tight, narrower) => {
+    const key = `${tight} ${narrower}`;
+    const laid = tried.get(key) ?? set(tight, narrower);
+    tried.set(key, laid);
+    return laid;
+  };
+}
+
+function exerciseBlocks(
+  part: ExercisePart,
+  setting: Setting,
+  picture: Picture | undefined,
+  sectionsOf = sectionsIn(part, setting),
+): ExerciseBlocks {
   const { measure } = setting;
   const { slugs: opening, reach } = openingOf(part, setting, picture);
   const above = linesOf(opening);
   const laid = (tight: boolean): readonly Laid[] => {
-    const wide = laidSections(part, tight, setting);
+    const wide = sectionsOf(tight, 0);
     if (picture === undefined || reach === 0) return wide;
-    return besidePicture(laidSections(part, tight, narrowed(setting, picture.width + BESIDE_GAP)), wide, reach);
+    return besidePicture(sectionsOf(tight, picture.width + BESIDE_GAP), wide, reach);
   };
   const loose = laid(false);
   const fits = above + linesOf(loose.flatMap(({ slugs }) => slugs)) <= measure.sheet.linesOnPage;
@@ -285,8 +311,9 @@ export interface Chosen {
  */
 export function choosePicture(part: ExercisePart, setting: Setting, ways: readonly Picture[]): Chosen | undefined {
   const { linesOnPage } = setting.measure.sheet;
+  const sections = triedSections(part, setting);
   const heights = (within: Setting, picture?: Picture) => {
-    const { blocks, needed } = exerciseBlocks(part, within, picture);
+    const { blocks, needed } = exerciseBlocks(part, within, picture, sections);
     const pages = (of: readonly Block[]): number => {
       const chapter = chapterOf(part, within, of);
       return fillPages([chapter], chapter, linesOnPage).length;

@@ -18,10 +18,10 @@ import { layOutLines, type StyledRun, styledLine } from './lay-out-lines.js';
 import type { Chapter } from './lay-out-pages.js';
 import { layOutStopFrame } from './lay-out-stop-frame.js';
 import { layOutMark } from './lay-out-tally.js';
+import type { Measure } from './measure.js';
 import { type Box, moved, tag } from './page.js';
 import type { Setting } from './setting.js';
 import { LINE, mm, widthOf } from './sheet.js';
-import type { Measure } from './type-styles.js';
 
 const KEY_WIDTH = mm(14);
 /** Where a key's stroke stands in its two lines, leaving room for a letter beneath. */

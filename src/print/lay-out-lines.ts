@@ -3,9 +3,11 @@
  * allows it and a line would else be left short, or where the word is wider than the column.
  */
 import type { Line } from '../model/prose.js';
-import { type Tag, type TextBox, tag as tagged } from './page.js';
+import { knownLines } from './known-lines.js';
+import type { Measure } from './measure.js';
+import { type SetLine, type Tag, type TextBox, tag as tagged } from './page.js';
 import { BASELINE, LINE } from './sheet.js';
-import { type Measure, type StyleName, stylesOf } from './type-styles.js';
+import { type StyleName, stylesOf } from './type-styles.js';
 
 export interface StyledRun {
   readonly style: StyleName;
@@ -14,14 +16,6 @@ export interface StyledRun {
   readonly to?: string;
   /** BCP 47, where it is another language than the document's. */
   readonly lang?: string;
-}
-
-/** One line of text: its boxes stand on the baseline of a first line, from `x` 0. */
-export interface SetLine {
-  readonly boxes: readonly TextBox[];
-  readonly width: number;
-  /** In lines of the grid. */
-  readonly lines: number;
 }
 
 interface Fragment {
@@ -171,13 +165,16 @@ function languageWithin(of: Tag | undefined): string | undefined {
   return of?.lang ?? (of?.parent ? languageWithin(of.parent) : undefined);
 }
 
+const languageIn = ({ lang, tag }: StyledRun, { language }: Measure): string | undefined =>
+  lang ?? languageWithin(tag) ?? language;
+
 /** The beginning of a word that still fits, with its hyphen, and the rest of it; undefined where none does. */
 function hyphenated(word: Word, room: number, measure: Measure): readonly [Word, Word] | undefined {
   const [only, ...others] = word.fragments;
   if (!only || others.length > 0 || only.run.to !== undefined || !HYPHENATED.has(only.run.style)) return undefined;
   const { run, text } = only;
   const [, before = '', letters = '', after = ''] = LETTERS.exec(text) ?? [];
-  const parts = measure.partsOf(letters, run.lang ?? languageWithin(run.tag));
+  const parts = measure.partsOf(letters, languageIn(run, measure));
   for (let kept = parts.length - 1; kept > 0; kept -= 1) {
     const first = before + parts.slice(0, kept).join('') + SOFT_HYPHEN;
     if (measure.width(run.style, first) > room) continue;
@@ -244,6 +241,11 @@ export function layOutLines(
   measure: Measure,
   first = 0,
 ): readonly SetLine[] {
+  const said = runs.map((run) => ({ ...run, language: languageIn(run, measure) }));
+  return knownLines(said, { width, first }, measure.known, () => breakLines(runs, width, measure, first));
+}
+
+function breakLines(runs: readonly StyledRun[], width: number, measure: Measure, first: number): readonly SetLine[] {
   const words = wordsOf(runs).flatMap((word) => parted(word, width - first, measure));
   const lines: { words: Word[] }[] = [];
   let held: Word[] = [];

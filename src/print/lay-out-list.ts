@@ -3,8 +3,8 @@ import type { Line } from '../model/prose.js';
 import { plainText } from '../model/prose.js';
 import { type Column, columnOf, HANG, hangingItem, paragraph, type Slug } from './lay-out-blocks.js';
 import { languageOf, type StyledRun, styledLine, taggedRuns } from './lay-out-lines.js';
+import type { Measure } from './measure.js';
 import { type Tag, tag } from './page.js';
-import type { Measure } from './type-styles.js';
 
 /** Lines as items of one list, each behind an en dash. */
 export function dashed(

@@ -1,9 +1,9 @@
 /** Blocks into pages: what stays together, what begins a page, and the running foot. The words are laid out already. */
 import type { Block, Slug } from './lay-out-blocks.js';
 import { blocksLines, linesOf } from './lay-out-blocks.js';
+import type { Measure } from './measure.js';
 import { type Bookmark, type Box, moved, type Page, type Target, type TextBox } from './page.js';
 import { BASELINE, LINE, leftOf, type PageSide, type Sheet, sideOf, widthOf } from './sheet.js';
-import type { Measure } from './type-styles.js';
 
 /** Blocks that share a running foot and a rule for where they begin. */
 export interface Chapter {

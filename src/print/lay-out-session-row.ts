@@ -4,10 +4,10 @@
  */
 import type { Cell, SessionRow, WeekHead } from '../model/booklet.js';
 import { type Block, block, rule, type Slug } from './lay-out-blocks.js';
-import { drawable, layOutLines, readOn, type SetLine, type StyledRun } from './lay-out-lines.js';
+import { drawable, layOutLines, readOn, type StyledRun } from './lay-out-lines.js';
 import { layOutRowNotes } from './lay-out-row-notes.js';
 import { layOutTallyRows } from './lay-out-tally-row.js';
-import { type Box, emptyCell, type LineBox, moved, type Tag, type TextBox, tag } from './page.js';
+import { type Box, emptyCell, type LineBox, moved, type SetLine, type Tag, type TextBox, tag } from './page.js';
 import { exerciseTarget, pageNumber, type Setting } from './setting.js';
 import { BASELINE, LINE, type Sheet } from './sheet.js';
 

@@ -3,9 +3,9 @@ import type { Cell } from '../model/booklet.js';
 import type { Slug } from './lay-out-blocks.js';
 import { layOutLines } from './lay-out-lines.js';
 import { layOutFeet, tallyWidth } from './lay-out-tally.js';
+import type { Measure } from './measure.js';
 import { type Box, moved } from './page.js';
 import { BASELINE, LINE, TALLY_UNIT } from './sheet.js';
-import type { Measure } from './type-styles.js';
 
 /** A stroke, and a hair of white above it. */
 const STROKE_ROW = 1.5 * LINE;

@@ -2,9 +2,10 @@
  * The tally: feet that a pencil makes into strokes, and the strokes themselves for the printed key.
  * Four upright and the fifth across them, as on a chalkboard.
  */
+
+import type { Measure } from './measure.js';
 import { type Box, type LineBox, moved, type Tag } from './page.js';
 import { TALLY_UNIT } from './sheet.js';
-import type { Measure } from './type-styles.js';
 
 const UNIT = TALLY_UNIT;
 const SPACING = 0.32 * UNIT;

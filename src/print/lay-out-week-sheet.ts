@@ -10,9 +10,9 @@ import { type Block, block, linesOf, rule, type Slug, slugsOf, together, withNex
 import { drawable, layOutLines, layOutParagraph, type StyledRun, taggedRuns } from './lay-out-lines.js';
 import { tallyWidth } from './lay-out-tally.js';
 import { layOutTallyRows } from './lay-out-tally-row.js';
+import type { Measure } from './measure.js';
 import { type Box, moved, type Page, type Tag, tag } from './page.js';
 import { LINE, mm } from './sheet.js';
-import type { Measure } from './type-styles.js';
 
 export interface WeekSheets {
   readonly booklet: Booklet;

@@ -4,8 +4,10 @@
  */
 import type { Font, Glyph, GlyphRun } from 'fontkit';
 import { loadHyphenation, type PartWord } from './hyphenation.js';
+import type { KnownLines } from './known-lines.js';
+import type { Measure } from './measure.js';
 import { A5_SHEET, type Sheet } from './sheet.js';
-import { type Face, FEATURES, type Measure, type StyleName, stylesOf } from './type-styles.js';
+import { type Face, FEATURES, type StyleName, stylesOf } from './type-styles.js';
 
 /** The faces, and where words set in them may part. */
 export type Faces = Readonly<Record<Face, Font>> & { readonly partWord: PartWord };
@@ -94,15 +96,22 @@ export function loadFaces(): Promise<Faces> {
   return loaded;
 }
 
-const widthsOf = new WeakMap<Faces, Map<string, number>>();
+/** What was found out with the faces, for the booklets that follow. */
+interface Known {
+  readonly widths: Map<string, number>;
+  readonly lines: Readonly<Record<Sheet['type'], KnownLines>>;
+}
 
-/** Widths once taken are kept with the faces, for the booklets that follow. */
+const knownOf = new WeakMap<Faces, Known>();
+
 export function measureWith(faces: Faces, sheet: Sheet = A5_SHEET): Measure {
   const styles = stylesOf(sheet);
-  const widths = widthsOf.get(faces) ?? new Map<string, number>();
-  widthsOf.set(faces, widths);
+  const known = knownOf.get(faces) ?? { widths: new Map(), lines: { book: new Map(), large: new Map() } };
+  knownOf.set(faces, known);
+  const { widths } = known;
   return {
     sheet,
+    known: known.lines[sheet.type],
     // Who needs large print reads a whole word more easily.
     partsOf: (word, language) =>
       language === undefined || sheet.type === 'large' ? [word] : faces.partWord(word, language),

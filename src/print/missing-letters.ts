@@ -1,6 +1,7 @@
 /** Letters a face cannot show. They would come out as empty boxes, so a booklet with any is not drawn at all. */
+
+import type { Measure } from './measure.js';
 import type { Page } from './page.js';
-import type { Measure } from './type-styles.js';
 
 export interface MissingLetters {
   /** Each once, in order of code point. */

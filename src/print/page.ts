@@ -65,6 +65,14 @@ export interface TextBox {
   readonly to?: string;
 }
 
+/** One line of text: its boxes stand on the baseline of a first line, from `x` 0. */
+export interface SetLine {
+  readonly boxes: readonly TextBox[];
+  readonly width: number;
+  /** In lines of the grid. */
+  readonly lines: number;
+}
+
 export interface LineBox {
   readonly kind: 'line';
   readonly x: number;

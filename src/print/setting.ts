@@ -3,8 +3,8 @@ import type { Booklet, BookletLabel, SessionPart } from '../model/booklet.js';
 import type { ExerciseId } from '../model/identity.js';
 import type { PaperWords } from '../words/paper-words.js';
 import { speechOf } from '../words/speech.js';
+import type { Measure } from './measure.js';
 import type { Box, Tag } from './page.js';
-import type { Measure } from './type-styles.js';
 
 /** A drawing among the words of an exercise, so many steps of the grid high. */
 export interface Picture {

@@ -84,13 +84,3 @@ export const FEATURES: Readonly<Record<Face, readonly string[]>> = {
   display: FIGURES,
   'display-strong': FIGURES,
 };
-
-/** What the layout needs to know of the faces and of the sheet, and all it needs to know. */
-export interface Measure {
-  readonly sheet: Sheet;
-  /** In layout points. */
-  readonly width: (style: StyleName, text: string) => number;
-  readonly hasGlyph: (style: StyleName, codePoint: number) => boolean;
-  /** A word into the parts a line's end may part it between; whole where no language is named. BCP 47. */
-  readonly partsOf: (word: string, language?: string) => readonly string[];
-}

@@ -5,9 +5,9 @@ import type { Booklet, Cell, SessionPart, SessionRow } from '../../src/model/boo
 import { clientId, rowId } from '../../src/model/identity.js';
 import { layOutBooklet } from '../../src/print/lay-out-booklet.js';
 import { loadFaces, measureWith } from '../../src/print/load-faces.js';
+import type { Measure } from '../../src/print/measure.js';
 import type { Page } from '../../src/print/page.js';
 import { LINE } from '../../src/print/sheet.js';
-import type { Measure } from '../../src/print/type-styles.js';
 import { fixtureBooklet } from '../fixtures/booklet.js';
 import { offTheGrid, offThePage, offTheTextBlock, overlaps } from './grid-faults.js';
 import { partsOf } from './parts-of.js';

@@ -1,8 +1,9 @@
 /** The faces themselves: figures of one width, in measuring and in drawing; letters of the languages they are chosen for. */
 import { beforeAll, describe, expect, test } from 'vitest';
 import { type Faces, loadFaces, measureWith } from '../../src/print/load-faces.js';
+import type { Measure } from '../../src/print/measure.js';
 import { A4_LARGE_SHEET } from '../../src/print/sheet.js';
-import { type Face, type Measure, type StyleName, TYPE_STYLES } from '../../src/print/type-styles.js';
+import { type Face, type StyleName, TYPE_STYLES } from '../../src/print/type-styles.js';
 
 let faces: Faces;
 let measure: Measure;

@@ -1,9 +1,10 @@
 /** Lines of text: where they may break, and where they may not. Every letter is 5 points wide here, whatever its style. */
 import { describe, expect, test } from 'vitest';
 import { drawable, layOutLines, layOutParagraph } from '../../src/print/lay-out-lines.js';
+import type { Measure } from '../../src/print/measure.js';
 import { tag } from '../../src/print/page.js';
 import { A5_SHEET } from '../../src/print/sheet.js';
-import type { Measure, StyleName } from '../../src/print/type-styles.js';
+import type { StyleName } from '../../src/print/type-styles.js';
 
 const LETTER = 5;
 const measure: Measure = {

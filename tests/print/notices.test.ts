@@ -5,9 +5,9 @@ import type { Booklet, Notice } from '../../src/model/booklet.js';
 import { clientId } from '../../src/model/identity.js';
 import { layOutBooklet } from '../../src/print/lay-out-booklet.js';
 import { loadFaces, measureWith } from '../../src/print/load-faces.js';
+import type { Measure } from '../../src/print/measure.js';
 import type { Page, TextBox } from '../../src/print/page.js';
 import { LINE } from '../../src/print/sheet.js';
-import type { Measure } from '../../src/print/type-styles.js';
 import { fixtureBooklet } from '../fixtures/booklet.js';
 import { offTheGrid, offThePage, offTheTextBlock, overlaps } from './grid-faults.js';
 
