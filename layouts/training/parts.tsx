@@ -50,6 +50,8 @@ export interface SheetProps {
   readonly name: string;
   /** Small words above the heading. */
   readonly where?: ComponentChildren;
+  /** What stands above the heading is read out elsewhere. */
+  readonly whereIsSaid?: true;
   readonly title: ComponentChildren;
   readonly children?: ComponentChildren;
   /** Beneath, always in reach of a thumb. */
@@ -59,12 +61,16 @@ export interface SheetProps {
   readonly after?: ComponentChildren;
 }
 
-export function Sheet({ name, where, title, children, bar, answers, after }: SheetProps) {
+export function Sheet({ name, where, whereIsSaid, title, children, bar, answers, after }: SheetProps) {
   return (
     <div class={`training-sheet ${name}`}>
       <div class="training-page">
         <header>
-          {where === undefined ? null : <p class="where">{where}</p>}
+          {where === undefined ? null : (
+            <p class="where" aria-hidden={whereIsSaid}>
+              {where}
+            </p>
+          )}
           <h2 tabIndex={-1}>{title}</h2>
         </header>
         {children}

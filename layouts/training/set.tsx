@@ -1,8 +1,9 @@
 /** One exercise, one set, one large button; and the rest that follows it on the same page. */
 import { readSetKey } from '../../src/model/identity.js';
-import type { Clock, SetScreen, TallyRow } from '../../src/model/training.js';
+import type { SetScreen, TallyRow } from '../../src/model/training.js';
 import { sayEffort } from '../../src/words/say-dose.js';
 import { Tally } from '../book/tally.js';
+import { ClockFace, CountFace, clockOn, isCounted, isLeading } from './clock.js';
 import { MovementPicture, usePlays } from './movement.js';
 import { Again, Main, Own, Sheet, Tap } from './parts.js';
 import type { LeafSays, Shown } from './shown.js';
@@ -16,7 +17,7 @@ interface Props {
 const LONGER = 30;
 
 export function SetView({ screen, shown }: Props) {
-  const { speech, act, leaf, sessionTitle } = shown;
+  const { speech, act, leaf } = shown;
   const { phone } = speech.words;
   const { place, figures, item, key } = screen;
   const says = leaf(place, screen.row, figures.exercise);
@@ -24,13 +25,17 @@ export function SetView({ screen, shown }: Props) {
   const movement = shown.movement(figures.exercise);
   const title = titleOf(figures, shown);
   const resting = screen.rest !== null;
+  const clock = clockOn(screen, shown.now);
+  const counts = shown.counting && isCounted(screen);
   const timed = !resting && screen.clock.kind === 'timed' && screen.clock.began !== null;
   return (
     <Sheet
       name={resting ? 'set resting' : 'set'}
+      whereIsSaid={true}
       where={
-        <span aria-hidden="true">
-          {speech.words.phone.turn(screen.turn.number, screen.turn.of)} · <span>{sessionTitle(place)}</span>
+        <span class="place">
+          <span>{phone.inSession(place.session, place.week)}</span>{' '}
+          <span>{phone.turn(screen.turn.number, screen.turn.of)}</span>
         </span>
       }
       title={<Own shown={shown} text={title} />}
@@ -57,10 +62,12 @@ export function SetView({ screen, shown }: Props) {
       after={<Below screen={screen} shown={shown} says={says} />}
     >
       <p class="heard">{spokenOf(screen, shown)}</p>
-      <div class="figures-and-margin">
+      <div
+        class={clock === null && !counts && screen.tally.length < 2 ? 'figures-and-margin brief' : 'figures-and-margin'}
+      >
         <div class="doses">
           {resting ? <NextLine screen={screen} shown={shown} /> : null}
-          {isLeading(screen, shown) ? (
+          {isLeading(screen, shown.now) ? (
             <p class="next-line" aria-hidden="true">
               {phone.intoPlace}
             </p>
@@ -81,7 +88,8 @@ export function SetView({ screen, shown }: Props) {
           {screen.tally.map((row) => (
             <TallyLine row={row} shown={shown} />
           ))}
-          <ClockFace screen={screen} shown={shown} />
+          {clock === null ? null : <ClockFace key={clock.key} clock={clock} now={shown.now} />}
+          {counts ? <CountFace now={shown.now} /> : null}
         </div>
       </div>
       <MovementPicture
@@ -205,52 +213,6 @@ function TallyLine({ row, shown }: { readonly row: TallyRow; readonly shown: Sho
     </p>
   );
 }
-
-/** A hold was begun, and its first second is still to come. */
-const isLeading = ({ rest, clock }: SetScreen, { now }: Shown): boolean =>
-  rest === null && clock.kind === 'timed' && clock.began !== null && clock.began > now;
-
-/** The large chalk figures in the margin; what they show is written in by the ticking part, from the clock alone. */
-function ClockFace({ screen, shown }: Props) {
-  const { rest, clock } = screen;
-  if (rest !== null) return <ClockText over={rest.over} now={shown.now} />;
-  if (clock.kind === 'timed' && clock.began !== null) {
-    const leads = isLeading(screen, shown);
-    const over = clock.began + (leads ? 0 : 1000 * clock.seconds);
-    return <ClockText key={over} over={over} now={shown.now} leads={leads} />;
-  }
-  if (clock.kind === 'work and pause' && clock.began !== null)
-    return <ClockText over={clock.began + 1000 * clock.workSeconds} now={shown.now} />;
-  if (clock.kind === 'every' && clock.began !== null)
-    return <ClockText over={signalAfter(clock, shown.now)} now={shown.now} />;
-  return null;
-}
-
-/** The next signal of a clock that has begun. */
-function signalAfter(clock: Extract<Clock, { readonly kind: 'every' }>, now: number): number {
-  const every = 1000 * clock.everySeconds;
-  const began = clock.began ?? now;
-  return began + every * (Math.floor(Math.max(0, now - began) / every) + 1);
-}
-
-/** `1:23`; `0:00` once it is over. */
-export function clockText(over: number, now: number): string {
-  const left = Math.max(0, Math.ceil((over - now) / 1000));
-  return `${Math.floor(left / 60)}:${String(left % 60).padStart(2, '0')}`;
-}
-
-interface ClockProps {
-  readonly over: number;
-  readonly now: number;
-  /** To a beginning, not to an end. */
-  readonly leads?: boolean;
-}
-
-const ClockText = ({ over, now, leads = false }: ClockProps) => (
-  <p class={over <= now ? 'clock over' : leads ? 'clock leads' : 'clock'} data-over={over}>
-    {clockText(over, now)}
-  </p>
-);
 
 /** One frame for work and rest, so that the main button stays the same one and keeps the focus. */
 function SetBar({ screen, shown }: Props) {

@@ -38,6 +38,8 @@ export interface Shown {
   readonly speech: PhoneSpeech;
   readonly act: (act: Act) => void;
   readonly now: number;
+  /** The seconds of slow reps are to be counted. */
+  readonly counting: boolean;
   /** `16 kg × 8`, in the unit wanted. */
   readonly dose: (set: ClientSet) => string;
   /** `16 kilograms, 8 reps`. */

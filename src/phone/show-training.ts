@@ -139,6 +139,7 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
       act(one).catch(() => undefined);
     },
     now,
+    counting: keep.kept().settings.tempo,
     dose: (set) => sayClientSet(set, units(), speech),
     aloud: (set) => sayClientSetAloud(set, units(), speech),
     load: (load) => sayClientLoad(load, units(), speech),
@@ -219,7 +220,8 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
     if (marks.length === 0) keep.put({ state }).catch(() => undefined);
     if (one.act === 'effort') {
       planRest();
-      persisted = await keep.persist();
+      // Once, when there is something to keep: some browsers put the question to whoever holds the phone.
+      if (keep.events().filter(({ kind }) => kind === 'closed').length === 1) persisted = await keep.persist();
     }
     tellOf(one, draw());
   }
@@ -252,7 +254,7 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
   const look = watchClock({
     mount,
     isOn,
-    beat: () => signalBeat(keep.kept().settings),
+    beat: (first) => signalBeat(keep.kept().settings, first),
     ended: draw,
     tell: tellEnd,
   });

@@ -34,24 +34,36 @@ export function signalEnd({ sound, vibration }: PhoneSettings): void {
   if (vibration) navigator.vibrate?.([200, 100, 200]);
 }
 
-/** A second of a slow rep. */
-export function signalBeat({ sound, vibration, tempo }: PhoneSettings): void {
+/** A second of work or of a slow rep; the first of a count sounds higher and lasts longer. */
+export function signalBeat({ sound, vibration, tempo }: PhoneSettings, first: boolean): void {
   if (!tempo) return;
-  if (sound) tone(440, 0.08);
-  if (vibration) navigator.vibrate?.(40);
+  if (sound) tone(first ? 660 : 440, 0.08);
+  if (vibration) navigator.vibrate?.(first ? 90 : 40);
 }
 
 let lock: WakeLockSentinel | null = null;
+let wished = false;
+let settling = false;
 
-/** Where the browser offers it; given up when the page goes to the back, and asked for again when it returns. */
+/**
+ * Where the browser offers it; given up when the page goes to the back, and asked for again when it returns. One at a time
+ * asks: of two locks held at once, one would never be given back.
+ */
 export async function keepAwake(wanted: boolean): Promise<void> {
-  if (!wanted) {
-    const held = lock;
-    lock = null;
-    await held?.release().catch(() => undefined);
-    return;
-  }
-  if (lock !== null && !lock.released) return;
-  if (document.visibilityState !== 'visible' || !('wakeLock' in navigator)) return;
-  lock = await navigator.wakeLock.request('screen').catch(() => null);
+  wished = wanted;
+  if (settling) return;
+  settling = true;
+  let met: boolean;
+  do {
+    met = wished;
+    if (!met) {
+      const held = lock;
+      lock = null;
+      await held?.release().catch(() => undefined);
+    } else if ((lock === null || lock.released) && document.visibilityState === 'visible' && 'wakeLock' in navigator) {
+      lock = await navigator.wakeLock.request('screen').catch(() => null);
+    }
+    // Whoever left the set meanwhile wants it no longer.
+  } while (met !== wished);
+  settling = false;
 }

@@ -1,8 +1,8 @@
 /**
- * The clock that stands on the screen, if one does: its figures follow the time of day, whether the phone slept or not, and
+ * The clock or the count that stands on the screen, if one does: its figures follow the time of day, whether the phone slept or not, and
  * its end is told once.
  */
-import { clockText } from '../../layouts/training/set.js';
+import { clockText, countAt } from '../../layouts/training/clock.js';
 
 /** How often it is looked at while it stands. */
 const LOOK_MS = 200;
@@ -12,8 +12,8 @@ const LATE_MS = 3000;
 export interface Watched {
   readonly mount: HTMLElement;
   readonly isOn: () => boolean;
-  /** A second of work has gone by. */
-  readonly beat: () => void;
+  /** A second of work has gone by; the first of those that are counted, or none of them. */
+  readonly beat: (first: boolean) => void;
   /** It has just ended: draws what follows. `over` is the moment of its end. */
   readonly ended: (over: number) => void;
   /** The same, to be told beside being shown. */
@@ -28,15 +28,21 @@ export function watchClock({ mount, isOn, beat, ended, tell }: Watched): () => v
 
   const look = (): void => {
     const now = Date.now();
+    if (!isOn()) return;
+    const second = Math.floor(now / 1000);
+    const isNew = second !== lastBeat;
+    lastBeat = second;
+    const count = mount.querySelector<HTMLElement>('.count');
+    if (count !== null && isNew) {
+      count.textContent = `${countAt(now)}`;
+      count.classList.toggle('first', countAt(now) === 1);
+      if (document.visibilityState === 'visible') beat(countAt(now) === 1);
+    }
     const clock = mount.querySelector<HTMLElement>('.clock');
-    if (clock === null || !isOn()) return;
+    if (clock === null) return;
     const over = Number(clock.dataset.over);
     clock.textContent = clockText(over, now);
-    const second = Math.floor(now / 1000);
-    if (second !== lastBeat) {
-      lastBeat = second;
-      if (over > now && !clock.matches('.leads') && mount.querySelector('.resting') === null) beat();
-    }
+    if (isNew && over > now && !clock.matches('.leads') && mount.querySelector('.resting') === null) beat(false);
     if (over > now || told === over) return;
     told = over;
     ended(over);

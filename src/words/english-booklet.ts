@@ -1,7 +1,9 @@
 /** English for the fixed prose of a booklet. Safety sentences here are the product's own and are not to be softened. */
+
 import type { BookletWords, Shows, WhoIsWho } from './booklet-words.js';
 import { englishSets } from './english-sets.js';
 import { listed } from './listed.js';
+import { sessionLetter } from './session-letter.js';
 import { NO_BREAK, unbroken } from './spacing.js';
 
 const notMedical = (who: WhoIsWho): string =>
@@ -113,7 +115,7 @@ export const englishBooklet: BookletWords = {
   weekLabel: (week) => `Week${NO_BREAK}${week}`,
 
   sessionTitle: (id, name) => {
-    const letter = `Session${NO_BREAK}${id.length < 3 ? id.toUpperCase() : id}`;
+    const letter = `Session${NO_BREAK}${sessionLetter(id)}`;
     return name === '' || name.toLowerCase() === id.toLowerCase() ? letter : `${letter}: ${name}`;
   },
   again: (title) => `${title}, again`,

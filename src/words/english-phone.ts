@@ -1,5 +1,7 @@
 /** English for the training screens. */
 import type { PhoneWords } from './phone-words.js';
+import { sessionLetter } from './session-letter.js';
+import { NO_BREAK } from './spacing.js';
 
 const some = (count: number, one: string, many: string): string => `${count}\u00a0${count === 1 ? one : many}`;
 const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
@@ -67,6 +69,7 @@ export const englishPhone: PhoneWords = {
   cooledDown: 'I have cooled down',
   passBy: 'Not today',
 
+  inSession: (id, week) => `Session${NO_BREAK}${sessionLetter(id)}, week${NO_BREAK}${week}`,
   turn: (number, of) => `Exercise ${number} of ${of}`,
   setOf: (number, of) => `Set ${number} of ${of}.`,
   roundOf: (number, of) => `Round ${number} of ${of}.`,
@@ -197,7 +200,7 @@ export const englishPhone: PhoneWords = {
   leftHand: 'Buttons for the left hand',
   sound: 'A sound when rest is over',
   vibration: 'A buzz when rest is over',
-  tempo: 'Count slow reps for me',
+  tempo: 'Count the seconds of slow reps',
   awake: 'Keep the screen on while training',
   lockedNote: 'A locked phone may not ring. The time will still be right.',
   units: 'Weights',

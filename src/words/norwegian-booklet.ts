@@ -1,9 +1,11 @@
 /** Norwegian bokmål for the fixed prose of a booklet. Its safety sentences say no less than the English ones. */
+
 import type { BookletWords, Shows, WhoIsWho } from './booklet-words.js';
 import { listed } from './listed.js';
 import { counted } from './norwegian-figures.js';
 import { norwegianSets } from './norwegian-sets.js';
 import { begun } from './rule-words.js';
+import { sessionLetter } from './session-letter.js';
 import { NO_BREAK } from './spacing.js';
 
 const notMedical = (who: WhoIsWho): string =>
@@ -123,7 +125,7 @@ export const norwegianBooklet: BookletWords = {
   weekLabel: (week) => `Uke${NO_BREAK}${week}`,
 
   sessionTitle: (id, name) => {
-    const letter = `Økt${NO_BREAK}${id.length < 3 ? id.toUpperCase() : id}`;
+    const letter = `Økt${NO_BREAK}${sessionLetter(id)}`;
     return name === '' || name.toLowerCase() === id.toLowerCase() ? letter : `${letter}: ${name}`;
   },
   again: (title) => `${title}, en gang til`,

@@ -2,6 +2,8 @@
 import { counted } from './norwegian-figures.js';
 import type { PhoneWords } from './phone-words.js';
 import { midway } from './rule-words.js';
+import { sessionLetter } from './session-letter.js';
+import { NO_BREAK } from './spacing.js';
 
 const NUMBERS = ['ingen', 'én', 'to', 'tre', 'fire', 'fem', 'seks', 'sju', 'åtte', 'ni'];
 
@@ -70,6 +72,7 @@ export const norwegianPhone: PhoneWords = {
   cooledDown: 'Jeg har roet ned',
   passBy: 'Ikke i dag',
 
+  inSession: (id, week) => `Økt${NO_BREAK}${sessionLetter(id)}, uke${NO_BREAK}${week}`,
   turn: (number, of) => `Øvelse ${number} av ${of}`,
   setOf: (number, of) => `Sett ${number} av ${of}.`,
   roundOf: (number, of) => `Runde ${number} av ${of}.`,
@@ -200,7 +203,7 @@ export const norwegianPhone: PhoneWords = {
   leftHand: 'Knapper for venstre hånd',
   sound: 'Lyd når pausen er over',
   vibration: 'Vibrering når pausen er over',
-  tempo: 'Tell sakte repetisjoner for meg',
+  tempo: 'Tell sekundene i sakte repetisjoner',
   awake: 'Hold skjermen på under treningen',
   lockedNote: 'En låst telefon kan være stille. Tiden stemmer likevel.',
   units: 'Vekter',

@@ -59,6 +59,8 @@ export interface PhoneWords {
   readonly passBy: string;
 
   // The set
+  /** `Session B, week 2` */
+  readonly inSession: (id: string, week: number) => string;
   /** `Exercise 3 of 6` */
   readonly turn: (number: number, of: number) => string;
   /** `Set 2 of 3.` */

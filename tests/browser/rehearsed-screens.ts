@@ -30,6 +30,7 @@ function shownIn(speech: PhoneSpeech, now: number): Shown {
     speech,
     act: () => undefined,
     now,
+    counting: true,
     dose: (set) => saySet(loadOf(set), set, speech),
     aloud: (set) => saySetAloud(loadOf(set), set, speech),
     load: (load) => sayLoadText(sayLoad(load, [], speech)),
