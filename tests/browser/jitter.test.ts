@@ -27,7 +27,7 @@ beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'jitter-'));
   issued = await issuedFor('rowan-ashby');
   const parts = await prepareShell(webSources());
-  await writeFile(join(folder, 'booklet.html'), renderBookletFile(issued.booklet, issued.sent, parts));
+  await writeFile(join(folder, 'booklet.html'), renderBookletFile(issued.booklet, issued.sent, parts, issued.drawings));
   browser = await openBrowser();
 });
 afterAll(async () => {

@@ -14,7 +14,7 @@ import { bookletId } from '../../src/model/identity.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile } from '../../src/web/render-booklet.js';
 import { englishPhone as WORDS } from '../../src/words/english-phone.js';
-import { everyShapeBooklet, everyShapeSent } from './every-shape-booklet.js';
+import { everyShapeBooklet, everyShapeDrawings, everyShapeSent } from './every-shape-booklet.js';
 import { holdPhone, openBrowser } from './phone.js';
 import { BOOKLET, kindOf, nextTap, toTraining } from './train-page.js';
 
@@ -37,7 +37,7 @@ beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'large-'));
   const parts = await prepareShell(webSources());
   const sent = { ...everyShapeSent, bookletId: bookletId(BOOKLET) };
-  await writeFile(join(folder, 'shapes.html'), renderBookletFile(everyShapeBooklet, sent, parts));
+  await writeFile(join(folder, 'shapes.html'), renderBookletFile(everyShapeBooklet, sent, parts, everyShapeDrawings));
   browser = await openBrowser();
 });
 afterEach(async () => {
@@ -72,7 +72,7 @@ const says = (text: string): string => `#training button:text-is(${JSON.stringif
 
 /**
  * What of the screen that stands is lost: what is wider than it, words in a box that hides what does not fit in it, words that
- * run out of the button they stand in, and a main button that no scrolling brings to the finger.
+ * run out of the button they stand in or are broken in two there, and a main button that no scrolling brings to the finger.
  */
 const lost = (page: Page, css: string): Promise<readonly string[]> =>
   page.evaluate(async (style) => {
@@ -104,6 +104,18 @@ const lost = (page: Page, css: string): Promise<readonly string[]> =>
         })
         .map((one) => `cut off: ${named(one)}`),
     ];
+    const texts = shown.flatMap((one) =>
+      one.classList.contains('tap') ? [...one.childNodes].filter((node): node is Text => node instanceof Text) : [],
+    );
+    for (const text of texts) {
+      // A word with a hyphen in it may end a line there.
+      for (const { 0: word, index } of text.data.matchAll(/[^\s-]+/g)) {
+        const range = document.createRange();
+        range.setStart(text, index);
+        range.setEnd(text, index + word.length);
+        if (range.getClientRects().length > 1) found.push(`broken in two: ${word} of ${text.data}`);
+      }
+    }
     const main = document.querySelector('#training-main');
     main?.scrollIntoView({ block: 'nearest' });
     const { left, right, top, bottom } = main?.getBoundingClientRect() ?? new DOMRect();

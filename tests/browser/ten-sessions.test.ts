@@ -53,7 +53,8 @@ async function openPage(): Promise<Page> {
 beforeAll(async () => {
   profile = await mkdtemp(join(tmpdir(), 'sessions-'));
   issued = await issuedFor('rowan-ashby');
-  const files = await renderBookletFolder(issued.booklet, issued.sent, await prepareShell(webSources()));
+  const { booklet, sent, drawings } = issued;
+  const files = await renderBookletFolder(booklet, sent, await prepareShell(webSources()), drawings);
   served = await serveFolder(new Map(files.map(({ path, bytes }) => [path, bytes])), '/gym/b/');
   context = await openBrowser();
   const page = await openPage();

@@ -19,7 +19,7 @@ export interface Issued {
   readonly booklet: Booklet;
   readonly plan: Plan;
   readonly sent: ClientPlan;
-  /** Of all the exercises on file. */
+  /** Of the exercises that have a page in it, made when they are asked for: to pose a whole library takes long. */
   readonly drawings: Drawings;
 }
 
@@ -33,8 +33,18 @@ export async function issuedFor(client: string): Promise<Issued> {
   invariant(planned !== null, 'the client can be planned');
   const { plan } = planned;
   const booklet = composeBooklet({ library: studio.content.library, client: one, plan });
-  const drawings = drawLibrary(studio.content.library.exercises);
-  return { booklet, plan, drawings, sent: clientPlanOf(plan, { bookletId: bookletId(BOOKLET), standing: 'stands' }) };
+  const pages = new Set(booklet.parts.flatMap((part) => (part.kind === 'exercise' ? [part.id] : [])));
+  const drawn = studio.content.library.exercises.filter(({ id }) => pages.has(id));
+  let drawings: Drawings | undefined;
+  return {
+    booklet,
+    plan,
+    sent: clientPlanOf(plan, { bookletId: bookletId(BOOKLET), standing: 'stands' }),
+    get drawings() {
+      drawings ??= drawLibrary(drawn);
+      return drawings;
+    },
+  };
 }
 
 /** Everything of work in a session, by key. */

@@ -28,9 +28,9 @@ let context: BrowserContext | undefined;
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'beside-'));
-  const { booklet, sent } = await issuedFor('rowan-ashby');
+  const { booklet, sent, drawings } = await issuedFor('rowan-ashby');
   const parts = await prepareShell(webSources());
-  await writeFile(join(folder, 'booklet.html'), renderBookletFile(booklet, sent, parts));
+  await writeFile(join(folder, 'booklet.html'), renderBookletFile(booklet, sent, parts, drawings));
   browser = await openBrowser();
 });
 afterEach(async () => {

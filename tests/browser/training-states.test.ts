@@ -13,7 +13,7 @@ import type { ClientPlan } from '../../src/model/client-plan.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile } from '../../src/web/render-booklet.js';
 import { englishPhone as WORDS } from '../../src/words/english-phone.js';
-import { everyShapeBooklet, everyShapeSent } from './every-shape-booklet.js';
+import { everyShapeBooklet, everyShapeDrawings, everyShapeSent } from './every-shape-booklet.js';
 import { holdPhone, openBrowser } from './phone.js';
 import { faultsOf } from './screen-rules.js';
 import { type Issued, issuedFor, kindOf, nextTap, toTraining } from './train-page.js';
@@ -28,7 +28,7 @@ let context: BrowserContext | undefined;
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'states-'));
   issued = await issuedFor('rowan-ashby');
-  const { booklet, sent } = issued;
+  const { booklet, sent, drawings } = issued;
   const parts = await prepareShell(webSources());
   const { bookletId: _, ...unissued } = sent;
   const plans: Readonly<Record<string, ClientPlan>> = {
@@ -39,8 +39,9 @@ beforeAll(async () => {
     draft: { ...unissued, edition: 0 },
   };
   for (const [name, plan] of Object.entries(plans))
-    await writeFile(join(folder, `${name}.html`), renderBookletFile(booklet, plan, parts));
-  await writeFile(join(folder, 'shapes.html'), renderBookletFile(everyShapeBooklet, everyShapeSent, parts));
+    await writeFile(join(folder, `${name}.html`), renderBookletFile(booklet, plan, parts, drawings));
+  const shapes = renderBookletFile(everyShapeBooklet, everyShapeSent, parts, everyShapeDrawings);
+  await writeFile(join(folder, 'shapes.html'), shapes);
   browser = await openBrowser();
 });
 afterEach(async () => {

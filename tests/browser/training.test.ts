@@ -10,6 +10,7 @@ import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
 import { logOf } from '../../src/content/read-log.js';
+import { plainText } from '../../src/model/prose.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile } from '../../src/web/render-booklet.js';
 import { contrastOf } from './contrast.js';
@@ -27,7 +28,7 @@ beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'training-'));
   issued = await issuedFor('rowan-ashby');
   const parts = await prepareShell(webSources());
-  await writeFile(join(folder, 'booklet.html'), renderBookletFile(issued.booklet, issued.sent, parts));
+  await writeFile(join(folder, 'booklet.html'), renderBookletFile(issued.booklet, issued.sent, parts, issued.drawings));
   browser = await openBrowser();
 });
 afterEach(async () => {
@@ -76,25 +77,27 @@ async function untilSet(page: Page): Promise<void> {
 }
 
 describe('one set', () => {
-  test('is read aloud in order: heading, all of it in one breath, cues, buttons', async () => {
+  test('is read aloud in order: heading, all of it in one breath, image, cues, buttons', async () => {
     const page = await open();
     await untilSet(page);
-    const read = await page.evaluate(() => {
-      const shown = [
-        ...document.querySelectorAll('#training h2, #training .heard, #training .cues li, #training .bar button'),
-      ];
-      return shown
-        .filter((one) => one.closest('[aria-hidden]') === null && one.id !== 'training-says')
-        .map((one) => one.textContent?.replaceAll(/\s/g, ' '));
-    });
-    expect(read[0]).toBe('Goblet squat');
-    expect(read[1]).toMatch(
-      /^Exercise 1 of \d\. \d+ kilograms, \d+ reps\. Set 1 of \d\. Leave \d( or \d)? in reserve\.$/,
+    // As a screen reader has it: what the eye has beside it is not in it a second time.
+    const tree = (await page.locator('#training').ariaSnapshot()).replaceAll('\u00a0', ' ');
+    const [section, heading, breath, image, list, ...rest] = tree.split('\n').map((line) => line.trim());
+    expect(section).toBe('- region "Training":');
+    expect(heading).toBe('- heading "Goblet squat" [level=2]');
+    expect(breath).toMatch(
+      /^- paragraph: Exercise 1 of \d\. \d+ kilograms, \d+ reps\. Set 1 of \d\. Leave \d( or \d)? in reserve\.$/,
     );
-    expect(read.slice(2, 5)).toHaveLength(3);
-    expect(read.slice(5)).toEqual(['Easier today', 'Something hurts', 'Set 1 done']);
-    // What the eye has beside it is not read a second time.
-    expect(await page.locator('#training .load').getAttribute('aria-hidden')).toBe('true');
+    expect(image).toMatch(/^- '?img "Seen from the side\. Start: standing, .+ a bell in both hands .+"'?$/);
+    expect(list).toBe('- list:');
+    const cues = issued.booklet.parts.flatMap((part) =>
+      part.kind === 'session' ? part.rows.filter(({ exercise }) => exercise === 'goblet-squat') : [],
+    )[0]?.cues;
+    expect(cues).toHaveLength(3);
+    expect(rest.slice(0, 3)).toEqual(cues?.map((line) => `- listitem: ${plainText(line)}`));
+    expect(rest.slice(3, 6)).toEqual(
+      ['Easier today', 'Something hurts', 'Set 1 done'].map((said) => `- button "${said}"`),
+    );
   });
 
   test('marked by one tap: the focus stays, two polite sentences are said, and the clock is silent', async () => {
@@ -281,6 +284,23 @@ describe('for everybody', () => {
     },
   );
 
+  test.each([
+    [360, 592],
+    [320, 568],
+    [640, 320],
+    [640, 360],
+  ] as const)('at %i × %i the whole drawing stands above the bar, large enough to be read', async (width, height) => {
+    const page = await open({ width, height });
+    await untilSet(page);
+    await page.evaluate(() => scrollTo(0, 0));
+    const [drawing, bar] = await Promise.all(
+      ['#training .movement svg', '#training .bar'].map((one) => page.locator(one).first().boundingBox()),
+    );
+    if (!drawing || !bar) expect.fail('both are there');
+    expect(drawing.height).toBeGreaterThanOrEqual(96);
+    expect(drawing.y + drawing.height).toBeLessThanOrEqual(bar.y);
+  });
+
   test('for the left hand the tally and the pair of buttons change sides', async () => {
     const page = await open();
     await tap(page, '.answers .tap >> nth=0');
@@ -289,7 +309,7 @@ describe('for everybody', () => {
     await untilSet(page);
     const x = async (selector: string): Promise<number> =>
       (await page.locator(selector).first().boundingBox())?.x ?? Number.NaN;
-    expect(await x('#training .margin')).toBeLessThan(await x('#training .doses'));
+    expect(await x('#training .margin')).toBeLessThan(await x('#training .load'));
     expect(await x('.pair .tap >> nth=1')).toBeLessThan(await x('.pair .tap >> nth=0'));
   });
 

@@ -18,7 +18,7 @@ import { fixtureBooklet, longNamesBooklet } from '../fixtures/booklet.js';
 import { hostileBooklet } from '../web/hostile-booklet.js';
 import { fixtureLibrary, fixturePublic } from '../web/library-fixture.js';
 import { fixturePlan } from '../web/plan-fixture.js';
-import { everyShapeBooklet, everyShapeSent } from './every-shape-booklet.js';
+import { everyShapeBooklet, everyShapeDrawings, everyShapeSent } from './every-shape-booklet.js';
 
 const plan = clientPlanOf(fixturePlan);
 let folder: string;
@@ -50,7 +50,7 @@ test('booklets in one file and as a folder, library and desk', async () => {
   const parts = await prepareShell(sources);
   await write('ordinary.html', renderBookletFile(fixtureBooklet, plan, parts));
   await write('awkward.html', renderBookletFile(longNamesBooklet, plan, parts));
-  await write('every-shape.html', renderBookletFile(everyShapeBooklet, everyShapeSent, parts));
+  await write('every-shape.html', renderBookletFile(everyShapeBooklet, everyShapeSent, parts, everyShapeDrawings));
   await write('hostile.html', renderBookletFile(hostileBooklet, plan, parts));
   for (const { path, bytes } of await renderBookletFolder(fixtureBooklet, plan, parts))
     await write(join('hosted', path), bytes);
