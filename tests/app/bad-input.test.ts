@@ -16,7 +16,16 @@ import {
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { bytesBelow, chalkleaf, type Ran, smallStudio, TOP, workFolder, writeFiles } from './run-chalkleaf.js';
+import {
+  bytesBelow,
+  chalkleaf,
+  chalkleafAlone,
+  type Ran,
+  smallStudio,
+  TOP,
+  workFolder,
+  writeFiles,
+} from './run-chalkleaf.js';
 
 let work = workFolder();
 let content = '';
@@ -39,22 +48,21 @@ beforeEach(() => {
 });
 afterEach(() => work.away());
 
-const run = (command: string, more: readonly string[] = [], options: Parameters<typeof chalkleaf>[1] = {}): Ran =>
-  chalkleaf(
-    [
-      command,
-      '--content',
-      content,
-      '--out',
-      output,
-      '--state',
-      join(work.path, 'state'),
-      '--today',
-      '2026-11-24',
-      ...more,
-    ],
-    options,
-  );
+const run = (command: string, more: readonly string[] = [], as?: { readonly uid: number }): Ran => {
+  const args = [
+    command,
+    '--content',
+    content,
+    '--out',
+    output,
+    '--state',
+    join(work.path, 'state'),
+    '--today',
+    '2026-11-24',
+    ...more,
+  ];
+  return as === undefined ? chalkleaf(args) : chalkleafAlone(args, as);
+};
 
 function expectPlainSpeech(ran: Ran): void {
   const all = ran.out + ran.err;
@@ -346,7 +354,7 @@ describe('the command line', () => {
     [['why', 'ash-venn', '--week', 'four'], 2],
     [['why', 'ash-venn', '--week', '0'], 2],
   ] as const)('%j exits with %i', (args, code) => {
-    const ran = chalkleaf([...args]);
+    const ran = chalkleafAlone(args);
     expectPlainSpeech(ran);
     expect(ran.code).toBe(code);
   });

@@ -4,7 +4,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { keepLinksTo, STARTER_EXERCISES } from '../../src/app/starter-files.js';
-import { bytesBelow, chalkleaf, type Ran, TOP, workFolder, writeFiles } from './run-chalkleaf.js';
+import { bytesBelow, chalkleaf, chalkleafAlone, type Ran, TOP, workFolder, writeFiles } from './run-chalkleaf.js';
 
 let work = workFolder();
 let studio = '';
@@ -31,7 +31,7 @@ describe('the first ten minutes', () => {
     expect(printed.map(([command]) => command)).toEqual(['begin', 'build', 'check']);
     for (const args of printed) {
       const here = args.map((arg) => arg.replace('../my-studio', studio));
-      const ran = chalkleaf(here[0] === 'begin' ? here : [...here, '--today', '2026-11-24']);
+      const ran = chalkleafAlone(here[0] === 'begin' ? here : [...here, '--today', '2026-11-24']);
       expect(ran.err + ran.out).not.toMatch(/error|warning|advice/);
       expect(ran.code).toBe(0);
     }

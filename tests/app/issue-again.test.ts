@@ -20,9 +20,7 @@ afterEach(() => work.away());
 
 const home = (...below: string[]) => join(work.path, 'content/clients/ash-venn', ...below);
 const run = (today: string, ...args: string[]) =>
-  chalkleaf([...args, '--today', today, '--content', join(work.path, 'content'), '--out', join(work.path, 'out')], {
-    env: { XDG_STATE_HOME: join(work.path, 'state') },
-  });
+  chalkleaf([...args, '--today', today, '--content', join(work.path, 'content'), '--out', join(work.path, 'out')]);
 const issue = (today: string) => run(today, 'issue', 'ash-venn');
 const edition = (n: number): Edition => JSON.parse(readFileSync(home('editions', String(n), 'edition.json'), 'utf8'));
 /** Files everything that was marked so far, as one device. */

@@ -1,4 +1,4 @@
-/** Runs the compiled program as a coach does, in a process of its own, and small folders for it to work on. */
+/** Runs the compiled program as a coach does, and small folders for it to work on. */
 import { spawnSync } from 'node:child_process';
 import {
   cpSync,
@@ -12,6 +12,8 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
+import { MessageChannel, receiveMessageOnPort, Worker } from 'node:worker_threads';
+import type { Asked } from './kept-program.js';
 
 export const TOP = resolve(import.meta.dirname, '..', '..');
 const MAIN = join(TOP, 'dist', 'src', 'app', 'main.js');
@@ -22,13 +24,37 @@ export interface Ran {
   readonly err: string;
 }
 
-export function chalkleaf(
+let kept: Worker | undefined;
+
+/** How long a command may take, in seconds: builds on a busy machine are slow. */
+const PATIENCE = 240;
+
+/** Waits for the command to end, as for a process. */
+export function chalkleaf(args: readonly string[]): Ran {
+  if (kept === undefined) {
+    kept = new Worker(join(TOP, 'dist', 'tests', 'app', 'kept-program.js'));
+    // What is kept for more commands holds up nobody's end.
+    kept.unref();
+  }
+  const done = new Int32Array(new SharedArrayBuffer(4));
+  const { port1, port2 } = new MessageChannel();
+  const asked: Asked = { args, done, answer: port2 };
+  kept.postMessage(asked, [port2]);
+  const waited = Atomics.wait(done, 0, 0, PATIENCE * 1000);
+  const answer: { readonly message: Ran } | undefined = receiveMessageOnPort(port1);
+  port1.close();
+  if (answer === undefined) throw new Error(`${waited} after ${PATIENCE} seconds: chalkleaf ${args.join(' ')}`);
+  return answer.message;
+}
+
+/** In a process of its own: for what a process alone has, and to see that it ends as it should. */
+export function chalkleafAlone(
   args: readonly string[],
-  options: { cwd?: string; env?: NodeJS.ProcessEnv; uid?: number; seconds?: number } = {},
+  options: { cwd?: string; env?: NodeJS.ProcessEnv; uid?: number } = {},
 ): Ran {
   const done = spawnSync(process.execPath, [MAIN, ...args], {
     encoding: 'utf8',
-    timeout: (options.seconds ?? 60) * 1000,
+    timeout: PATIENCE * 1000,
     cwd: options.cwd ?? TOP,
     env: { ...process.env, ...options.env },
     ...(options.uid === undefined ? {} : { uid: options.uid }),

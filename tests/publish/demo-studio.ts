@@ -14,9 +14,6 @@ export interface DemoStudio {
   readonly run: (...args: readonly string[]) => Ran;
 }
 
-/** A booklet in all its forms, on a machine that is busy with other tests. */
-const PATIENCE_SECONDS = 240;
-
 /** A page that a command is not to trip over: what programmes expect of clients who are not there. */
 const EXPECT = /^## Expect\n[\s\S]*?(?=^## |(?![\s\S]))/m;
 
@@ -36,9 +33,7 @@ export function demoStudio(folder: string, clients: readonly string[], address?:
     change(content, join('programmes', name), (text) => text.replace(EXPECT, ''));
   }
   const run = (command = '', ...args: readonly string[]): Ran =>
-    chalkleaf([command, ...args, '--content', content, ...(command === 'publish' ? [] : ['--today', DEMO_DAY])], {
-      seconds: PATIENCE_SECONDS,
-    });
+    chalkleaf([command, ...args, '--content', content, ...(command === 'publish' ? [] : ['--today', DEMO_DAY])]);
   return { content, output: join(folder, 'output'), state: join(folder, 'state'), run };
 }
 

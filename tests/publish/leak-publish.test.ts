@@ -26,9 +26,8 @@ const work = workFolder();
 const content = join(work.path, 'content');
 const output = join(work.path, 'output');
 const upload = join(output, 'upload');
-const PATIENT = { seconds: 240 };
 
-const publish = (...more: readonly string[]): Ran => chalkleaf(['publish', '--content', content, ...more], PATIENT);
+const publish = (...more: readonly string[]): Ran => chalkleaf(['publish', '--content', content, ...more]);
 const sealedFolder = (): string =>
   readdirSync(join(output, 'public')).find((name) => /^[0-9a-f]{32}$/.test(name)) ?? '';
 
@@ -36,7 +35,7 @@ beforeAll(() => {
   writeFiles(content, smallStudio());
   appendFileSync(join(content, 'clients/ash-venn/client.md'), NOTES);
   for (const command of [['issue', 'ash-venn'], ['build']]) {
-    const ran = chalkleaf([...command, '--content', content, '--today', '2026-11-24'], PATIENT);
+    const ran = chalkleaf([...command, '--content', content, '--today', '2026-11-24']);
     expect(ran.code, `${ran.out}${ran.err}`).toBe(0);
   }
 }, 300_000);

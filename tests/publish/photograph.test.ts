@@ -10,8 +10,7 @@ const work = workFolder();
 const content = join(work.path, 'content');
 const output = join(work.path, 'output');
 const picture = join(content, 'exercises', 'Larkspur 2041.jpg');
-const PATIENT = { seconds: 240 };
-const run = (...args: readonly string[]): Ran => chalkleaf([...args, '--content', content], PATIENT);
+const run = (...args: readonly string[]): Ran => chalkleaf([...args, '--content', content]);
 const build = (): Ran => run('build', '--today', '2026-11-24');
 
 /** Its metadata names the client, in every place a program may write a name to. */

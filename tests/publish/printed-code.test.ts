@@ -26,12 +26,14 @@ beforeAll(() => {
   ]);
   writeFiles(content, pages);
   for (const command of ['issue', 'build']) {
-    const ran = chalkleaf(
-      [command, ...(command === 'issue' ? ['ash-venn'] : []), '--content', content, '--today', '2026-11-24'],
-      {
-        seconds: 240,
-      },
-    );
+    const ran = chalkleaf([
+      command,
+      ...(command === 'issue' ? ['ash-venn'] : []),
+      '--content',
+      content,
+      '--today',
+      '2026-11-24',
+    ]);
     expect(ran.code, `${ran.out}${ran.err}`).toBe(0);
   }
   folder = readdirSync(join(work.path, 'output/public')).find((name) => /^[0-9a-f]{32}$/.test(name)) ?? '';
