@@ -1,18 +1,6 @@
 /** A drawing on the screen: marks → paths, in half centimetres, in the page's own ink and paper. */
 import type { ComponentChildren } from 'preact';
-import type {
-  Box,
-  Command,
-  Drawing,
-  Mark,
-  Motion,
-  Outline,
-  Paint,
-  PartMove,
-  Picture,
-  Spot,
-  Weight,
-} from '../src/model/picture.js';
+import type { Box, Command, Drawing, Mark, Outline, Paint, Picture, Spot, Weight } from '../src/model/picture.js';
 
 /** Half centimetres: whole numbers of them are finer than a phone shows. */
 const SCALE = 2;
@@ -75,73 +63,43 @@ function runsOf(marks: readonly Mark[]): readonly Run[] {
   return runs;
 }
 
-interface Paths {
-  /** The number of its move, or nothing where it keeps still. */
-  readonly move: number | undefined;
-  readonly outlines: Outline[];
+/** One path of a drawing: its look, and the marks of which it is made, in order. */
+interface Painted {
+  readonly look: string;
+  readonly marks: readonly Mark[];
 }
-
-function pathsOf(marks: readonly Mark[], moves: readonly PartMove[]): readonly Paths[] {
-  const paths: Paths[] = [];
-  for (const { part, outline } of marks) {
-    const found = moves.findIndex(({ parts }) => parts.includes(part));
-    const move = found < 0 ? undefined : found;
-    const last = paths[paths.length - 1];
-    if (last && last.move === move) last.outlines.push(outline);
-    else paths.push({ move, outlines: [outline] });
-  }
-  return paths;
-}
-
-const allOf = (outlines: readonly Outline[]): string => outlines.map(pathOf).join('');
 
 /**
- * One path is inked whole before it is filled whole, so a limb that keeps still needs its parts but once: in ink and
- * paper together, then the few parts that the paper alone has.
+ * One path is inked whole before it is filled whole, so a limb needs its parts but once: in ink and paper together, then
+ * the few parts that the paper alone has.
  */
-function StillMarks({ marks }: { readonly marks: readonly Mark[] }) {
+export function paintedOf(marks: readonly Mark[]): readonly Painted[] {
   const runs = runsOf(marks);
-  return (
-    <>
-      {runs.map((run, index) => {
-        const before = runs[index - 1];
-        const after = runs[index + 1];
-        if (isEdge(run) && isPaperOf(run, after)) {
-          const inked = run.marks.map(({ outline }) => pathOf(outline));
-          const bare = after.marks.map(({ outline }) => pathOf(outline)).filter((path) => !inked.includes(path));
-          return (
-            <>
-              <path class={`${run.paint} fb`} d={inked.join('')} />
-              {bare.length === 0 ? null : <path class="fp" d={bare.join('')} />}
-            </>
-          );
-        }
-        if (before !== undefined && isEdge(before) && isPaperOf(before, run)) return null;
-        return <path class={run.paint} d={allOf(run.marks.map(({ outline }) => outline))} />;
-      })}
-    </>
-  );
+  return runs.flatMap((run, index): readonly Painted[] => {
+    const [before, after] = [runs[index - 1], runs[index + 1]];
+    if (before !== undefined && isEdge(before) && isPaperOf(before, run)) return [];
+    if (!isEdge(run) || !isPaperOf(run, after)) return [{ look: run.paint, marks: run.marks }];
+    const inked = new Set(run.marks.map(({ outline }) => pathOf(outline)));
+    const bare = after.marks.filter(({ outline }) => !inked.has(pathOf(outline)));
+    const both = { look: `${run.paint} ${BOTH}`, marks: run.marks };
+    return bare.length === 0 ? [both] : [both, { look: PAINTS.paper, marks: bare }];
+  });
 }
 
 const isEdge = ({ paint }: Run): boolean => paint.startsWith(`${PAINTS.edge} `);
 const isPaperOf = (edge: Run, run: Run | undefined): run is Run =>
   run !== undefined && run.paint === edge.paint.replace(PAINTS.edge, PAINTS.paper);
 
-/** What moves stands in paths of its own, in ink and again in paper: they pass over one another. */
-const MovingMarks = ({ marks, moves }: { readonly marks: readonly Mark[]; readonly moves: readonly PartMove[] }) => (
+/** In `figure.css`: inked and filled with paper in one. */
+export const BOTH = 'fb';
+
+export const Marks = ({ marks }: { readonly marks: readonly Mark[] }) => (
   <>
-    {runsOf(marks).map((run) => (
-      <g class={run.paint}>
-        {pathsOf(run.marks, moves).map(({ move, outlines }) => (
-          <path class={move === undefined ? undefined : `m${move}`} d={allOf(outlines)} />
-        ))}
-      </g>
+    {paintedOf(marks).map(({ look, marks: parts }) => (
+      <path class={look} d={parts.map(({ outline }) => pathOf(outline)).join('')} />
     ))}
   </>
 );
-
-const Marks = ({ marks, moves }: { readonly marks: readonly Mark[]; readonly moves: readonly PartMove[] }) =>
-  moves.length === 0 ? <StillMarks marks={marks} /> : <MovingMarks marks={marks} moves={moves} />;
 
 /** The part of the plane that a box is, in half centimetres, y downwards. */
 export const viewBoxOf = ({ left, right, low, high }: Box): string =>
@@ -168,101 +126,57 @@ function Frame({
   );
 }
 
-/** One position, which moves where a sheet of styles has what `motionStyle` says of the same moves. */
-export function Figure({
-  picture: { marks, box },
-  alt,
-  moves = [],
-}: {
-  readonly picture: Picture;
-  readonly alt?: string;
-  readonly moves?: readonly PartMove[];
-}) {
-  return (
-    <Frame box={box} alt={alt}>
-      <Marks marks={marks} moves={moves} />
-    </Frame>
-  );
+/** One position. */
+export const Figure = ({ picture: { marks, box }, alt }: { readonly picture: Picture; readonly alt?: string }) => (
+  <Frame box={box} alt={alt}>
+    <Marks marks={marks} />
+  </Frame>
+);
+
+interface RowProps {
+  readonly drawing: Drawing;
+  /** This drawing's own in the page: what was before is shown by what already stands there. */
+  readonly id: string;
 }
 
-/**
- * All positions in a row. `id` is this drawing's own in the page: what was before is shown by what already stands there.
- * The first position can move: it alone is to be seen where `.moving` stands about it.
- */
-export function FigureRow({
-  drawing: { row, motion },
-  alt,
-  id,
-}: {
-  readonly drawing: Drawing;
-  readonly alt?: string;
-  readonly id: string;
-}) {
-  return (
-    <Frame box={row.box} alt={alt}>
-      {row.places.map(({ room, ghost, figure, arrow }, index) => (
-        <g class={index === 0 ? undefined : 'later'}>
-          <Marks marks={room} moves={[]} />
-          {ghost === undefined ? null : (
-            <use class="ghost" href={`#${id}-${ghost.of}`} x={ghost.by[0] === 0 ? undefined : whole(ghost.by[0])} />
-          )}
-          <g id={row.places.some((place) => place.ghost?.of === index) ? `${id}-${index}` : undefined}>
-            <Marks marks={figure} moves={index === 0 ? motion.moves : []} />
-          </g>
-          <Marks marks={arrow} moves={[]} />
+const Places = ({ drawing: { row }, id }: RowProps) => (
+  <>
+    {row.places.map(({ by, room, ghost, figure, arrow }, index) => (
+      <g transform={by === 0 ? undefined : `translate(${whole(by)})`}>
+        <Marks marks={room} />
+        {ghost === undefined ? null : <use class="ghost" href={`#${id}-${ghost}`} />}
+        <g id={row.places.some((place) => place.ghost === index) ? `${id}-${index}` : undefined}>
+          <Marks marks={figure} />
+        </g>
+        <Marks marks={arrow} />
+      </g>
+    ))}
+  </>
+);
+
+/** All positions in a row. */
+export const FigureRow = ({ drawing, alt, id }: RowProps & { readonly alt?: string }) => (
+  <Frame box={drawing.row.box} alt={alt}>
+    <Places drawing={drawing} id={id} />
+  </Frame>
+);
+
+/** The same where the row itself stands elsewhere in the page, in `FigureStore`. */
+export const FigureOfStore = ({ drawing, alt, id }: RowProps & { readonly alt: string }) => (
+  <Frame box={drawing.row.box} alt={alt}>
+    <use href={`#${id}`} />
+  </Frame>
+);
+
+/** Rows that are shown elsewhere in the page: together, what they have in common is the nearer for gzip. */
+export const FigureStore = ({ rows }: { readonly rows: readonly RowProps[] }) => (
+  <div hidden>
+    <svg class="figure" aria-hidden="true">
+      {rows.map(({ drawing, id }) => (
+        <g id={id}>
+          <Places drawing={drawing} id={id} />
         </g>
       ))}
-    </Frame>
-  );
-}
-
-/** What makes the first position of a row move: the part of the plane it moves in, and its keyframes. */
-export interface Movement {
-  readonly view: string;
-  readonly style: string;
-  /** One repetition. */
-  readonly seconds: number;
-}
-
-/** Nothing where no part moves. */
-export function movementOf({ motion, row }: Drawing): Movement | null {
-  const [first] = row.places;
-  if (motion.moves.length === 0 || !first) return null;
-  return { view: viewBoxOf(motion.picture.box), style: motionStyle(motion), seconds: motion.seconds };
-}
-
-const short = (number: number, places: number): string => {
-  const fixed = number.toFixed(places);
-  const text = fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed;
-  return text === '-0' || text === '' ? '0' : text.replace(/^(-?)0\./, '$1.');
-};
-
-/** Whole centimetres are less than half a dot of a phone's screen. */
-const shift = (length: number): string => short(Math.round(length) * SCALE, 0);
-
-/** Cycles shown before it keeps still. */
-const CYCLES = 2;
-
-/** Keyframes for the classes that a drawing's moves give their paths, for the one drawing that stands in `.moving`. */
-function motionStyle({ moves, seconds }: Motion): string {
-  return moves
-    .map(({ steps }, index) => {
-      const frames = steps.map(({ at, shift: { a, b, c, d, e, f } }) => {
-        const turn = [a, -b, -c, d].map((number) => short(number, 2));
-        return `${short(at * 100, 0)}%{transform:matrix(${[...turn, shift(e), shift(-f)].join()})}`;
-      });
-      const id = `m${index}`;
-      return `.moving .m${index}{animation:${id} ${short(seconds, 2)}s linear ${CYCLES}}@keyframes ${id}{${merged(frames)}}`;
-    })
-    .join('');
-}
-
-/** Moments at which a part is in the same place share their words. */
-function merged(frames: readonly string[]): string {
-  const byPlace = new Map<string, string[]>();
-  for (const frame of frames) {
-    const [moment = '', place = ''] = frame.split('{', 2);
-    byPlace.set(place, [...(byPlace.get(place) ?? []), moment]);
-  }
-  return [...byPlace].map(([place, moments]) => `${moments.join()}{${place}`).join('');
-}
+    </svg>
+  </div>
+);

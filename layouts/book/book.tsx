@@ -1,6 +1,7 @@
 /** The whole booklet as one run of leaves. A new kind of leaf does not compile until it is drawn here. */
 import type { VNode } from 'preact';
-import { ExercisePage } from './exercise.js';
+import { FigureStore } from '../figure.js';
+import { drawnId, ExercisePage } from './exercise.js';
 import { Calendar, Cover, HowTo, Record, Safety } from './front.js';
 import type { Book, Leaf } from './leaves.js';
 import { PartnerLeaf } from './partner.js';
@@ -35,12 +36,17 @@ function drawLeaf(book: Book, leaf: Leaf): VNode {
 }
 
 export function BookBody({ book }: { readonly book: Book }) {
-  const { booklet, inPage } = book;
+  const { booklet, inPage, drawings } = book;
+  const rows = inPage.flatMap((leaf) => {
+    const drawn = leaf.kind === 'exercise' ? drawings.get(leaf.part.id) : undefined;
+    return drawn && leaf.kind === 'exercise' ? [{ drawing: drawn.drawing, id: drawnId(leaf.part.id) }] : [];
+  });
   return (
     <div class="book" lang={booklet.language} dir={booklet.direction}>
       {/* Said at the top of whatever leaf is open; the eye has the cover. */}
       <h1 class="heard">{booklet.title}</h1>
       {inPage.map((leaf) => drawLeaf(book, leaf))}
+      {rows.length === 0 ? null : <FigureStore rows={rows} />}
     </div>
   );
 }

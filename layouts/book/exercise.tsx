@@ -2,7 +2,7 @@
 import type { ExercisePart } from '../../src/model/booklet.js';
 import { plainText } from '../../src/model/prose.js';
 import { sayDrawn } from '../../src/words/say-drawing.js';
-import { FigureRow } from '../figure.js';
+import { FigureOfStore } from '../figure.js';
 import { Bullets, Paragraphs, Words } from '../lines.js';
 import { PhotographShown } from '../photograph.js';
 import { Faults } from './faults.js';
@@ -32,6 +32,9 @@ function Told({ book, section }: { readonly book: Book; readonly section: Sectio
   return section.name === 'cues' ? <ol class="cues">{items}</ol> : <ul>{items}</ul>;
 }
 
+/** The name that a drawing has in the page. */
+export const drawnId = (exercise: ExercisePart['id']): string => `drawn-${exercise}`;
+
 export function ExercisePage({
   book,
   leaf,
@@ -53,7 +56,7 @@ export function ExercisePage({
       )}
       {drawn === undefined ? null : (
         <p class="drawing">
-          <FigureRow drawing={drawn.drawing} alt={sayDrawn(drawn, book.drawingWords)} id={`drawn-${part.id}`} />
+          <FigureOfStore drawing={drawn.drawing} alt={sayDrawn(drawn, book.drawingWords)} id={drawnId(part.id)} />
         </p>
       )}
       {part.sections.map((section) => (

@@ -1,6 +1,7 @@
 /** The drawing on a set's screen: it moves twice, then stands as a row of positions until it is asked for again. */
 import { useCallback, useState } from 'preact/hooks';
-import type { Movement } from '../figure.js';
+import { type Movement, styleOf } from '../movement.js';
+import { movingFigure } from './moving-figure.js';
 
 export interface MovementProps {
   /** The exercise's drawing, as it stands on its own page. */
@@ -11,23 +12,17 @@ export interface MovementProps {
 }
 
 /** Styles made here are the page's own, so a policy that forbids styles in the page's text lets them be. */
-function styleFor({ style }: Movement): () => void {
+function styleFor(movement: Movement): () => void {
   const sheet = new CSSStyleSheet();
-  sheet.replaceSync(style);
+  sheet.replaceSync(styleOf(movement));
   document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
   return () => {
     document.adoptedStyleSheets = document.adoptedStyleSheets.filter((one) => one !== sheet);
   };
 }
 
-/** A copy has no names of its own: what a drawing shows twice is found in the one it was copied from. */
-function copyOf(node: Node, movement: Movement | null): Node {
-  const copy = node.cloneNode(true);
-  if (!(copy instanceof Element)) return copy;
-  for (const named of copy.querySelectorAll('[id]')) named.removeAttribute('id');
-  if (movement) copy.setAttribute('viewBox', movement.view);
-  return copy;
-}
+const shownAs = (node: Node, movement: Movement | null): Node =>
+  (movement && node instanceof Element ? movingFigure(node, movement) : undefined) ?? node.cloneNode(true);
 
 export function MovementPicture({ picture, movement, ended }: MovementProps) {
   const [putAway] = useState<{ away: (() => void) | undefined }>({ away: undefined });
@@ -37,7 +32,7 @@ export function MovementPicture({ picture, movement, ended }: MovementProps) {
       putAway.away?.();
       putAway.away = undefined;
       if (element === null) return;
-      element.replaceChildren(...picture.map((node) => copyOf(node, movement)));
+      element.replaceChildren(...picture.map((node) => shownAs(node, movement)));
       if (movement) putAway.away = styleFor(movement);
     },
     [picture[0], movement],

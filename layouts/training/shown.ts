@@ -4,7 +4,7 @@ import type { ClientSet } from '../../src/model/client-plan.js';
 import type { PlanLoad } from '../../src/model/plan.js';
 import type { Act, SessionPlace } from '../../src/model/training.js';
 import type { PhoneSpeech } from '../../src/words/phone-speech.js';
-import type { Movement } from '../figure.js';
+import type { Movement } from '../movement.js';
 
 /** What the booklet's own leaf says of an exercise on that day, as nodes of the page to be shown again. */
 export interface LeafSays {

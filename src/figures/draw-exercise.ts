@@ -14,7 +14,7 @@ import { type Alike, alikeIn, drawBody } from './draw-body.js';
 import { drawKit, furnitureMarks, matMarks } from './draw-kit.js';
 import type { Grasp } from './flesh.js';
 import { motionOf, stepsFor } from './motion.js';
-import { boxOf, openLine, shifted } from './outlines.js';
+import { boxOf, openLine } from './outlines.js';
 import { type PosedBody, poseBodies } from './pose-body.js';
 
 /** Between positions in a row, in centimetres. */
@@ -128,27 +128,16 @@ export function drawExercise({ poses, facts }: Pick<Exercise, 'poses' | 'facts'>
   return { positions, row: inARow(seen), motion: motionOf(bodies, legs, moving, swept, facts.tempo) };
 }
 
-const moved = (marks: readonly Mark[], by: number): readonly Mark[] =>
-  marks.map((mark): Mark => ({ ...mark, outline: shifted(mark.outline, [by, 0]) }));
-
 function inARow(seen: readonly Seen[]): Row {
   let right = 0;
-  const shifts: number[] = [];
   const places = seen.map((one, index): RowPlace => {
     const { posed, figure, arrow, box } = one;
-    // The first stays where it is, so that what makes it move fits it in a row too.
-    const start = index === 0 ? box.left : right + GAP;
-    const by = start - box.left;
     const before = seen[index - 1];
-    const ghost = before && before.posed.pose.view === posed.pose.view;
-    right = start + box.right - box.left;
-    shifts.push(by);
-    return {
-      room: moved(roomOf(one, box), by),
-      ...(ghost ? { ghost: { of: index - 1, by: [by - (shifts[index - 1] ?? 0), 0] } } : {}),
-      figure: moved(figure, by),
-      arrow: moved(arrow, by),
-    };
+    const ghost = before !== undefined && before.posed.pose.view === posed.pose.view;
+    // The first stays where it is; the others are moved by whole centimetres, so that what is alike stays alike when rounded.
+    const by = index === 0 ? 0 : Math.round(right + GAP - box.left);
+    right = box.right + by;
+    return { by, room: roomOf(one, box), ...(ghost ? { ghost: index - 1 } : {}), figure, arrow };
   });
   const whole = seen.map(({ box }) => box).reduce(spread);
   return { places, box: { left: seen[0]?.box.left ?? 0, right, low: whole.low, high: whole.high } };

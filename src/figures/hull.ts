@@ -7,6 +7,7 @@ export interface Disc {
 }
 
 const DIRECTIONS = 360;
+const QUARTER = Math.PI / 2;
 
 /** Which disc reaches furthest in a direction. */
 function furthest(discs: readonly Disc[], angle: number): number {
@@ -44,30 +45,46 @@ const onDisc = ({ at, radius }: Disc, angle: number): Spot => [
 /** Lines and arcs, against the clock. */
 export function hullOf(discs: readonly Disc[]): Outline {
   const step = (2 * Math.PI) / DIRECTIONS;
-  const changes: { readonly angle: number; readonly from: number; readonly to: number }[] = [];
+  const changes: { readonly angle: number; readonly to: number }[] = [];
   let was = furthest(discs, 0);
   for (let index = 1; index <= DIRECTIONS; index += 1) {
     const now = furthest(discs, index * step);
     const [a, b] = [discs[was], discs[now]];
     if (now !== was && a && b) {
-      changes.push({ angle: equalReach(a, b, (index - 1) * step, index * step), from: was, to: now });
+      changes.push({ angle: equalReach(a, b, (index - 1) * step, index * step), to: now });
       was = now;
     }
   }
   const only = discs[was];
   if (changes.length === 0 || !only) return only ? wholeDisc(only) : [];
-  const commands: Command[] = [];
-  changes.forEach(({ angle, from, to }, index) => {
+  const turns = changes.flatMap(({ angle, to }, index): readonly Turn[] => {
     const next = changes[(index + 1) % changes.length];
-    const [a, b] = [discs[from], discs[to]];
-    if (!a || !b || !next) return;
-    if (index === 0) commands.push({ kind: 'move', to: onDisc(a, angle) });
-    commands.push({ kind: 'line', to: onDisc(b, angle) });
-    const end = next.angle + (index === changes.length - 1 ? 2 * Math.PI : 0);
-    if (b.radius > 0)
-      commands.push({ kind: 'arc', to: onDisc(b, end), radius: b.radius, large: end - angle > Math.PI });
+    const disc = discs[to];
+    if (!next || !disc) return [];
+    return [{ disc, angle, end: next.angle + (index === changes.length - 1 ? 2 * Math.PI : 0) }];
   });
-  return [...commands, { kind: 'close' }];
+  // The line back to the start is what closing it draws.
+  return [...turns.flatMap(turnCommands), { kind: 'close' }];
+}
+
+/** From one direction to the next the outline goes round this disc. */
+interface Turn {
+  readonly disc: Disc;
+  readonly angle: number;
+  readonly end: number;
+}
+
+/** An arc that leaves its corner cut less than this is drawn as that corner: a millimetre nobody sees. */
+const BLUNT = 0.1;
+
+function turnCommands({ disc, angle, end }: Turn, index: number): readonly Command[] {
+  const kind = index === 0 ? 'move' : 'line';
+  const { at, radius } = disc;
+  const half = (end - angle) / 2;
+  const reach = half < QUARTER ? radius / Math.cos(half) : Number.POSITIVE_INFINITY;
+  if (reach - radius < BLUNT) return [{ kind, to: onDisc({ at, radius: reach }, angle + half) }];
+  const arc: Command = { kind: 'arc', to: onDisc(disc, end), radius, large: end - angle > Math.PI };
+  return [{ kind, to: onDisc(disc, angle) }, arc];
 }
 
 function wholeDisc({ at, radius }: Disc): Outline {

@@ -1,12 +1,13 @@
-/** One repetition as it moves: each part of the first position turned, stretched and carried to where it is at each moment. */
+/** One repetition as it moves: each part of the first position turned, stretched and carried to each place on the way. */
 import type { Tempo } from '../model/exercise.js';
-import type { Box, Mark, Motion, PartMove, Shift, Spot } from '../model/picture.js';
+import type { Box, Mark, Motion, PartMove, PartStep, Spot } from '../model/picture.js';
 import type { Pose } from '../model/pose.js';
 import { type Camera, cameraFor, seen } from './camera.js';
 import { partOfPiece } from './draw-kit.js';
 import { heldPieces } from './hold-kit.js';
 import { grip, massCentre } from './landmarks.js';
 import { farEnd } from './limb-lines.js';
+import { boxOf } from './outlines.js';
 import type { PosedBody } from './pose-body.js';
 import { type Body, frameOf, placeOf, SEGMENTS } from './skeleton.js';
 import { add, between, times, type Vector } from './vector.js';
@@ -51,30 +52,40 @@ function rodsOf(pose: Pose, body: Body, camera: Camera): ReadonlyMap<string, Rod
   return rods;
 }
 
-/** Lengths on the drawing below this say nothing of a direction. */
+/** Centimetres on the drawing: what is seen shorter at first cannot be stretched into what it becomes. */
 const FORESHORTENED = 6;
+/** What is seen shorter on the way says nothing of a direction. */
+const POINT = 0.1;
 
-function shiftBetween(from: Rod, to: Rod): Shift {
-  const [length, next] = [Math.hypot(...from.way), Math.hypot(...to.way)];
-  const seenBoth = length > FORESHORTENED && next > FORESHORTENED;
-  const turn = seenBoth ? Math.atan2(to.way[1], to.way[0]) - Math.atan2(from.way[1], from.way[0]) : 0;
-  const stretch = seenBoth ? next / length : 1;
-  const [ux, uy] = seenBoth ? [from.way[0] / length, from.way[1] / length] : [1, 0];
-  // Stretched along the part, then turned.
-  const more = stretch - 1;
-  const [s00, s01, s11] = [1 + more * ux * ux, more * ux * uy, 1 + more * uy * uy];
-  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
-  const [a, c] = [cos * s00 - sin * s01, cos * s01 - sin * s11];
-  const [b, d] = [sin * s00 + cos * s01, sin * s01 + cos * s11];
-  return { a, b, c, d, e: to.at[0] - a * from.at[0] - c * from.at[1], f: to.at[1] - b * from.at[0] - d * from.at[1] };
+const lies = ({ way }: Rod): number => Math.atan2(way[1], way[0]);
+
+/** The least turn from one direction to another, so that nothing goes the long way round. */
+function turnBetween(from: number, to: number): number {
+  const turn = (to - from) % (2 * Math.PI);
+  return turn > Math.PI ? turn - 2 * Math.PI : turn < -Math.PI ? turn + 2 * Math.PI : turn;
 }
 
-const isStill = ({ a, b, c, d, e, f }: Shift): boolean =>
-  Math.abs(a - 1) + Math.abs(b) + Math.abs(c) + Math.abs(d - 1) < 0.004 && Math.abs(e) + Math.abs(f) < 0.4;
+function stepsOf([first, ...others]: readonly [Rod, ...Rod[]]): readonly PartStep[] {
+  const length = Math.hypot(...first.way);
+  let turn = 0;
+  let was = lies(first);
+  return others.map((rod) => {
+    const next = Math.hypot(...rod.way);
+    if (length < FORESHORTENED) return { turn, stretch: 1, at: rod.at };
+    if (next >= POINT) {
+      turn += turnBetween(was, lies(rod));
+      was = lies(rod);
+    }
+    return { turn, stretch: next / length, at: rod.at };
+  });
+}
 
-interface Moment {
-  readonly at: number;
-  readonly posed: PosedBody;
+/** Where a step has carried a spot of the first position. */
+function carried({ joint, lies: angle }: PartMove, { turn, stretch, at }: PartStep, [x, y]: Spot): Spot {
+  const [dx, dy] = [x - joint[0], y - joint[1]];
+  const [along, aside] = [Math.cos(angle) * dx + Math.sin(angle) * dy, Math.cos(angle) * dy - Math.sin(angle) * dx];
+  const [c, s] = [Math.cos(angle + turn), Math.sin(angle + turn)];
+  return [at[0] + c * along * stretch - s * aside, at[1] + s * along * stretch + c * aside];
 }
 
 /** How many steps one leg of the way takes; two at least, so that an arrow can bend. */
@@ -114,35 +125,40 @@ export function timingOf(bodies: readonly PosedBody[], tempo: Tempo): Timing {
 const when = (share: number): number => 0.5 - Math.sin(Math.asin(1 - 2 * share) / 3);
 
 /** Out through every position, held, and back the same way. */
-function momentsOf(
-  bodies: readonly PosedBody[],
-  legs: readonly (readonly PosedBody[])[],
-  timing: Timing,
-): { readonly moments: readonly Moment[]; readonly seconds: number } {
-  const seconds = timing.out + timing.held + timing.back + timing.rest;
-  const way = legs.flatMap((leg, index) =>
-    leg.map((posed, step) => ({ share: (index + (step + 1) / leg.length) / legs.length, posed })),
-  );
-  const first = bodies[0];
-  const out = way.map(({ share, posed }): Moment => ({ at: (when(share) * timing.out) / seconds, posed }));
-  const back = [...way].reverse().map(
-    ({ share, posed }): Moment => ({
-      at: (timing.out + timing.held + when(1 - share) * timing.back) / seconds,
-      posed,
-    }),
-  );
-  const start = first ? [{ at: 0, posed: first }] : [];
-  const end = first ? [{ at: (timing.out + timing.held + timing.back) / seconds, posed: first }] : [];
-  return { moments: [...start, ...out, ...back, ...end], seconds };
+function passedAt(legs: readonly (readonly PosedBody[])[], { out, held, back, rest }: Timing): Motion['passed'] {
+  const seconds = out + held + back + rest;
+  const shares = legs.flatMap((leg, index) => leg.map((_, step) => (index + (step + 1) / leg.length) / legs.length));
+  return [0, ...shares].map((share) => [
+    (when(share) * out) / seconds,
+    (out + held + when(1 - share) * back) / seconds,
+  ]);
 }
 
-const key = (moves: PartMove['steps']): string =>
-  moves
-    .map(
-      ({ shift: { a, b, c, d, e, f } }) =>
-        [a, b, c, d].map((n) => n.toFixed(2)).join() + [e, f].map((n) => n.toFixed(0)).join(),
-    )
-    .join(';');
+/** Centimetres: parts that nowhere come apart by more move as one. */
+const TOGETHER = 0.6;
+const STILL = 0.4;
+
+/** Corners of what a part is drawn as. */
+function cornersOf(marks: readonly Mark[], part: string): readonly Spot[] {
+  const { left, right, low, high } = boxOf(marks.filter((mark) => mark.part === part));
+  return [
+    [left, low],
+    [right, low],
+    [right, high],
+    [left, high],
+  ];
+}
+
+/** Whether one move carries so many spots to where another does, or leaves them where they are. */
+const carriesLike = (one: PartMove, spots: readonly Spot[], most: number, other?: PartMove): boolean =>
+  one.steps.every((step, index) => {
+    const theirs = other?.steps[index];
+    return spots.every((spot) => {
+      const [x, y] = carried(one, step, spot);
+      const [ox, oy] = other && theirs ? carried(other, theirs, spot) : spot;
+      return Math.hypot(x - ox, y - oy) < most;
+    });
+  });
 
 /** `marks` are the first position's own. */
 export function motionOf(
@@ -152,23 +168,26 @@ export function motionOf(
   box: Box,
   tempo: Tempo,
 ): Motion {
-  const first = bodies[0];
-  const { moments, seconds } = momentsOf(bodies, legs, timingOf(bodies, tempo));
+  const [first] = bodies;
+  const timing = timingOf(bodies, tempo);
   const camera = cameraFor(first?.pose.view ?? 'side');
-  const rods = moments.map(({ posed }) =>
-    rodsOf(first?.pose ? { ...first.pose, hands: posed.pose.hands } : posed.pose, posed.body, camera),
-  );
-  const start = rods[0] ?? new Map<string, Rod>();
-  const byMove = new Map<string, { parts: string[]; steps: PartMove['steps'] }>();
+  const rods = (posed: PosedBody): ReadonlyMap<string, Rod> =>
+    rodsOf(first ? { ...first.pose, hands: posed.pose.hands } : posed.pose, posed.body, camera);
+  const start = first ? rods(first) : new Map<string, Rod>();
+  const way = legs.flat().map(rods);
+  const moves: PartMove[] = [];
   for (const part of new Set(marks.map((mark) => mark.part))) {
     const from = start.get(part);
     if (!from) continue;
-    const steps = moments.map(({ at }, index) => ({ at, shift: shiftBetween(from, rods[index]?.get(part) ?? from) }));
-    if (steps.every(({ shift }) => isStill(shift))) continue;
-    const name = key(steps);
-    const known = byMove.get(name);
-    if (known) known.parts.push(part);
-    else byMove.set(name, { parts: [part], steps });
+    const steps = stepsOf([from, ...way.map((one) => one.get(part) ?? from)]);
+    const move = { parts: [part], joint: from.at, lies: lies(from), steps };
+    const corners = cornersOf(marks, part);
+    if (carriesLike(move, corners, STILL)) continue;
+    const known = moves.findIndex((other) => carriesLike(move, corners, TOGETHER, other));
+    const other = moves[known];
+    if (other) moves[known] = { ...other, parts: [...other.parts, part] };
+    else moves.push(move);
   }
-  return { picture: { marks, box }, moves: [...byMove.values()], seconds };
+  const seconds = timing.out + timing.held + timing.back + timing.rest;
+  return { picture: { marks, box }, passed: passedAt(legs, timing), moves, seconds };
 }

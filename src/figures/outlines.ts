@@ -43,20 +43,6 @@ export function boxOf(marks: readonly Mark[]): Box {
   return box;
 }
 
-export function shifted(outline: Outline, by: Spot): Outline {
-  const move = ([x, y]: Spot): Spot => [x + by[0], y + by[1]];
-  return outline.map((command) => {
-    switch (command.kind) {
-      case 'close':
-        return command;
-      case 'curve':
-        return { ...command, by: move(command.by), to: move(command.to) };
-      default:
-        return { ...command, to: move(command.to) };
-    }
-  });
-}
-
 export const openLine = (spots: readonly Spot[]): Outline =>
   spots.map((to, index): Command => ({ kind: index === 0 ? 'move' : 'line', to }));
 

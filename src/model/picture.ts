@@ -61,37 +61,44 @@ export interface Position {
   readonly picture: Picture;
 }
 
-/** The plane's own turn, stretch and shift: x' = a x + c y + e, y' = b x + d y + f. */
-export interface Shift {
-  readonly a: number;
-  readonly b: number;
-  readonly c: number;
-  readonly d: number;
-  readonly e: number;
-  readonly f: number;
+/** Where a part is at a place on the way, seen from where it is in the first position. */
+export interface PartStep {
+  /** Of the part about its joint, in radians, against the clock. */
+  readonly turn: number;
+  /** Along the part: what points at the eye is seen shorter. */
+  readonly stretch: number;
+  /** Where its joint is. */
+  readonly at: Spot;
 }
 
-/** How the marks of some parts move through one repetition, from where the first position has them. */
+/** How the marks of some parts move through one repetition: as one stiff piece. */
 export interface PartMove {
   readonly parts: readonly string[];
-  /** In order; `at` is a share of the repetition, from 0 to 1. */
-  readonly steps: readonly { readonly at: number; readonly shift: Shift }[];
+  /** In the first position: where the joint is, and which way the part lies from it, in radians. */
+  readonly joint: Spot;
+  readonly lies: number;
+  /** At each place on the way after the first. */
+  readonly steps: readonly PartStep[];
 }
 
 export interface Motion {
   /** The first position alone; its box holds the whole repetition. */
   readonly picture: Picture;
+  /** For each place on the way, the first position first: when it is passed, out and back, as shares of the repetition. */
+  readonly passed: readonly (readonly number[])[];
   readonly moves: readonly PartMove[];
   /** One repetition, at the exercise's own tempo. */
   readonly seconds: number;
 }
 
-/** One position in a row. */
+/** One position in a row. Its marks stand where they would stand alone. */
 export interface RowPlace {
+  /** How far to the right it is moved to stand beside the others. */
+  readonly by: number;
   /** What stands about it: painted first. */
   readonly room: readonly Mark[];
-  /** The position before, drawn faintly in broken line under this one: its index, and how far it is moved to lie here. */
-  readonly ghost?: { readonly of: number; readonly by: Spot };
+  /** The index of the position before, drawn faintly in broken line under this one. */
+  readonly ghost?: number;
   readonly figure: readonly Mark[];
   /** The way from the position before: painted last. */
   readonly arrow: readonly Mark[];

@@ -1,5 +1,5 @@
 /** What the booklet's own leaves say, for the screens that say it again: nothing is written twice in what travels. */
-import type { Movement } from '../../layouts/figure.js';
+import type { Movement } from '../../layouts/movement.js';
 import type { LeafSays } from '../../layouts/training/shown.js';
 import type { ClientPlan } from '../model/client-plan.js';
 import type { SessionPlace } from '../model/training.js';

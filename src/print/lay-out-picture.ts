@@ -14,7 +14,7 @@ const BODY = 175;
 const LEAST_WORDS = mm(64);
 
 /** What is seen of a place from left to right. */
-function reachOf({ room, figure, arrow }: RowPlace): readonly [number, number] {
+function reachOf({ by, room, figure, arrow }: RowPlace): readonly [number, number] {
   let [left, right] = [Infinity, -Infinity];
   for (const { outline } of [...room, ...figure, ...arrow]) {
     for (const command of outline) {
@@ -23,18 +23,18 @@ function reachOf({ room, figure, arrow }: RowPlace): readonly [number, number] {
       right = Math.max(right, command.to[0]);
     }
   }
-  return [left, right];
+  return [left + by, right + by];
 }
 
 function layersOf(place: RowPlace, places: readonly RowPlace[]): readonly Layer[] {
   const { room, ghost, figure, arrow } = place;
-  const before = ghost === undefined ? undefined : places[ghost.of];
-  const still = { by: [0, 0], faint: false } as const;
+  const by = [place.by, 0] as const;
+  const before = ghost === undefined ? undefined : places[ghost];
   return [
-    { marks: room, ...still },
-    ...(ghost && before ? [{ marks: before.figure, by: ghost.by, faint: true }] : []),
-    { marks: figure, ...still },
-    { marks: arrow, ...still },
+    { marks: room, by, faint: false },
+    ...(before ? [{ marks: before.figure, by, faint: true }] : []),
+    { marks: figure, by, faint: false },
+    { marks: arrow, by, faint: false },
   ];
 }
 

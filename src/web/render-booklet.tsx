@@ -10,7 +10,7 @@
 import { renderToString } from 'preact-render-to-string';
 import { BookBody } from '../../layouts/book/book.js';
 import { type Book, bookOf } from '../../layouts/book/leaves.js';
-import { type Movement, movementOf } from '../../layouts/figure.js';
+import { type Movement, movementOf } from '../../layouts/movement.js';
 import type { Booklet } from '../model/booklet.js';
 import type { ClientPlan } from '../model/client-plan.js';
 import type { Drawings, Photographs } from '../model/picture.js';

@@ -88,12 +88,19 @@ const seenOn = (page: Page): Promise<Seen> =>
   page.evaluate((again) => {
     const running = document.getAnimations().filter(({ playState }) => playState === 'running');
     const timings = running.map(({ effect }) => effect?.getComputedTiming());
-    const positions = [...document.querySelectorAll('#training .movement svg > g')];
+    // What moves stands on the screen itself; at rest it shows the row that stands in the page.
+    const shown = [...document.querySelectorAll('#training .movement svg > *')].filter(
+      (one) => one.getBoundingClientRect().width > 0,
+    );
+    const positions = shown.reduce((sum, one) => {
+      const row = document.querySelector(one.getAttribute('href') ?? 'none');
+      return sum + (row?.children.length ?? (one.querySelector('path') === null ? 0 : 1));
+    }, 0);
     return {
       running: running.length,
       cycles: [...new Set(timings.map((timing) => timing?.iterations ?? 0))],
       lengths: [...new Set(timings.map((timing) => Number(timing?.activeDuration)))],
-      positions: positions.filter((one) => one.getBoundingClientRect().width > 0).length,
+      positions,
       again: [...document.querySelectorAll('#training button')].filter(({ textContent }) => textContent === again)
         .length,
     };
@@ -137,6 +144,53 @@ test('it moves twice, then stands as a row with a button low on the page that sh
   await untilStill(page, 40);
   expect(await seenOn(page)).toEqual(after);
   expect(heard.complaints).toEqual([]);
+});
+
+test('where it is held, what moved stands as the last position does', async () => {
+  const [own, { page }] = await hold('no-preference');
+  context = own;
+  await page.goto(FILE());
+  await toSet(page);
+  const found = await page.evaluate(() => {
+    const shown = document.querySelector('#training .movement.moving svg');
+    const own = document.querySelector(`.leaf.exercise svg[aria-label=${CSS.escape(shown?.ariaLabel ?? '')}]`);
+    const row = document.querySelector(own?.querySelector('use')?.getAttribute('href') ?? 'none');
+    const last = row?.lastElementChild?.querySelector(':scope > g')?.cloneNode(true);
+    if (!shown || !last) return undefined;
+    const boxes = (all: Iterable<Element>): readonly number[] => {
+      const spots = [...all].flatMap((one) => {
+        if (!(one instanceof SVGGeometryElement)) return [];
+        const length = one.getTotalLength();
+        const to = one.getScreenCTM() ?? new DOMMatrix();
+        return Array.from({ length: 200 }, (_, i) => one.getPointAtLength((length * i) / 200).matrixTransform(to));
+      });
+      const [xs, ys] = [spots.map(({ x }) => x), spots.map(({ y }) => y)];
+      return [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+    };
+    const figure = [...shown.children].findLast(({ tagName }) => tagName === 'g');
+    if (!(figure instanceof Element)) return undefined;
+    const first = boxes(figure.querySelectorAll('path'));
+    for (const one of document.getAnimations()) {
+      one.pause();
+      const { effect } = one;
+      const frames = effect instanceof KeyframeEffect ? effect.getKeyframes() : [];
+      // The middle of the rest between out and back: of the moments in order, those about the longest way out.
+      const offsets = frames.map(({ computedOffset }) => computedOffset).filter((at) => at < 1);
+      const middle = (offsets.length - 1) / 2;
+      const held = ((offsets[Math.floor(middle)] ?? 0) + (offsets[Math.ceil(middle)] ?? 0)) / 2;
+      one.currentTime = held * Number(effect?.getComputedTiming().duration);
+    }
+    const moved = boxes(figure.querySelectorAll('path'));
+    shown.append(last);
+    const still = last instanceof Element ? boxes(last.querySelectorAll('path')) : [];
+    const perCentimetre =
+      (shown.getBoundingClientRect().height / Number(shown.getAttribute('viewBox')?.split(' ')[3])) * 2;
+    const off = (one: readonly number[], other: readonly number[]): number =>
+      Math.max(...one.map((side, index) => Math.abs(side - (other[index] ?? 0)))) / perCentimetre;
+    return { before: off(first, still), after: off(moved, still) };
+  });
+  expect(found?.before).toBeGreaterThan(20);
+  expect(found?.after).toBeLessThan(2);
 });
 
 test('hosted, it moves without a network as with one, and breaks no rule of the page', async () => {
@@ -219,19 +273,14 @@ describe('for who wants nothing to move', () => {
       };
       const [paper, ink] = [named('Canvas'), named('CanvasText')];
       probe.remove();
+      const row = document.querySelector('#training .movement use')?.getAttribute('href') ?? '';
       const of = (selector: string, property: 'fill' | 'stroke'): readonly string[] => {
-        const all = [...document.querySelectorAll(`#training .movement svg > g:first-child ${selector}`)];
+        const all = [...document.querySelectorAll(`${row} > g:first-child > g ${selector}`)];
         return [...new Set(all.map((one) => getComputedStyle(one)[property]))];
       };
-      return {
-        paper,
-        ink,
-        limbs: of('.fp path', 'fill'),
-        rims: of('.fp path', 'stroke'),
-        edges: of('.fe path', 'stroke'),
-      };
+      return { paper, ink, limbs: of('.fb', 'fill'), edges: of('.fb', 'stroke'), bare: of('.fp', 'fill') };
     });
     expect(painted.paper).not.toBe(painted.ink);
-    expect(painted).toMatchObject({ limbs: [painted.paper], rims: ['none'], edges: [painted.ink] });
+    expect(painted).toMatchObject({ limbs: [painted.paper], bare: [painted.paper], edges: [painted.ink] });
   });
 });

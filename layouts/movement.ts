@@ -1,0 +1,100 @@
+/**
+ * How a drawing moves, as it travels beside it: whole numbers, each from the one before. On the phone they become
+ * keyframes, for paths that are taken apart there: in the page no part is written twice.
+ */
+import type { Drawing, PartMove } from '../src/model/picture.js';
+import { paintedOf, viewBoxOf, whole } from './figure.js';
+
+export interface Movement {
+  /** The part of the plane it moves in. */
+  readonly view: string;
+  /** One repetition. */
+  readonly seconds: number;
+  /** For each place on the way, the first position first: when it is passed, out and back, in hundredths of a repetition. */
+  readonly passed: readonly (readonly number[])[];
+  /** For each outline of the first position, in order: with which move it goes, or -1 where it keeps still. */
+  readonly goes: readonly number[];
+  /**
+   * For each move, in whole centimetres and degrees, clockwise and downwards as a screen counts: its joint, and where it
+   * shortens also which way it lies; then for each place, as what it is more than at the place before, its turn, its
+   * joint's way across and down, and where it shortens its length in hundredths.
+   */
+  readonly moves: readonly (readonly number[])[];
+}
+
+const degrees = (radians: number): number => Math.round((-radians * 180) / Math.PI) || 0;
+const right = (length: number): number => Math.round(length) || 0;
+const down = (length: number): number => Math.round(-length) || 0;
+
+const ALONG = 100;
+/** Hundredths of its length that nobody misses of a part. */
+const SAME = 2;
+
+function packed({ joint, lies, steps }: PartMove): readonly number[] {
+  const shortens = steps.some(({ stretch }) => Math.abs(stretch * ALONG - ALONG) > SAME);
+  const places = steps.map(({ turn, stretch, at }) => [
+    degrees(turn),
+    right(at[0] - joint[0]),
+    down(at[1] - joint[1]),
+    ...(shortens ? [Math.round(stretch * ALONG)] : []),
+  ]);
+  const first = shortens ? [0, 0, 0, ALONG] : [0, 0, 0];
+  const deltas = places.flatMap((place, index) =>
+    place.map((value, column) => value - ((places[index - 1] ?? first)[column] ?? 0) || 0),
+  );
+  return [right(joint[0]), down(joint[1]), ...(shortens ? [degrees(lies)] : []), ...deltas];
+}
+
+/** Nothing where no part moves. */
+export function movementOf({ motion, row }: Drawing): Movement | null {
+  const [first] = row.places;
+  if (motion.moves.length === 0 || !first) return null;
+  const outlines = paintedOf(first.figure).flatMap(({ marks }) => marks);
+  return {
+    view: viewBoxOf(motion.picture.box),
+    seconds: Math.round(motion.seconds * 100) / 100,
+    passed: motion.passed.map((moments) => moments.map((moment) => Math.round(moment * 100))),
+    goes: outlines.map(({ part }) => motion.moves.findIndex(({ parts }) => parts.includes(part))),
+    moves: motion.moves.map(packed),
+  };
+}
+
+const carry = (x: number, y: number): string => `translate(${whole(x)}px,${whole(y)}px)`;
+
+/** What each place on the way makes of a part, the first position first. */
+function transformsOf(move: readonly number[], places: number): readonly string[] {
+  const shortens = move.length > 2 + 3 * places;
+  const [x = 0, y = 0, lies = 0] = move;
+  const sums = shortens ? [0, 0, 0, ALONG] : [0, 0, 0];
+  const deltas = move.slice(shortens ? 3 : 2);
+  const at = (): string => {
+    const [turn = 0, across = 0, below = 0, length = ALONG] = sums;
+    const shorter = shortens ? `rotate(${lies}deg)scale(${length / ALONG},1)rotate(${-lies}deg)` : '';
+    return `${carry(x + across, y + below)}rotate(${turn}deg)${shorter}${carry(-x, -y)}`;
+  };
+  return Array.from({ length: places + 1 }, (_, place) => {
+    if (place > 0)
+      sums.forEach((sum, i) => {
+        sums[i] = sum + (deltas[(place - 1) * sums.length + i] ?? 0);
+      });
+    return at();
+  });
+}
+
+/** Cycles shown before it keeps still. */
+const CYCLES = 2;
+
+/** Keyframes for paths with the classes `m0`, `m1` and so on, in `.moving`. */
+export function styleOf({ seconds, passed, moves }: Movement): string {
+  return moves
+    .map((move, index) => {
+      const transforms = transformsOf(move, passed.length - 1);
+      const frames = passed.map((moments, place) => {
+        const when = moments.map((moment) => `${moment}%`).join();
+        return `${when}{transform:${transforms[place]}}`;
+      });
+      const name = `m${index}`;
+      return `.moving .${name}{animation:${name} ${seconds}s linear ${CYCLES}}@keyframes ${name}{${frames.join('')}}`;
+    })
+    .join('');
+}
