@@ -1,171 +1,141 @@
 /**
  * Pages made from hostile strings, opened in Chromium with the policy switched off, so that nothing but how they are
- * written keeps the strings from running: nothing runs, nothing is asked of another host, nothing pops up.
+ * written keeps the strings from running: nothing runs, nothing is asked of another host, nothing pops up. Library, search,
+ * booklet, training screens, sealed booklet, partner's page, desk and hand-over.
  */
 import type { Browser, BrowserContext } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
-import { composeBooklet } from '../../src/booklet/compose-booklet.js';
-import { composeHandOver } from '../../src/booklet/compose-hand-over.js';
-import { linkLibrary, planBlock } from '../../src/engine/plan-block.js';
-import { listRulebook } from '../../src/engine/rulebook.js';
-import { dayOfIso } from '../../src/model/day.js';
-import type { Edition } from '../../src/model/edition.js';
-import type { HandOver } from '../../src/model/hand-over.js';
-import { publicPartOf } from '../../src/model/public-library.js';
-import type { Content } from '../../src/model/studio.js';
-import { clientPlanOf } from '../../src/web/client-plan.js';
-import { deskPages } from '../../src/web/desk/render-desk.js';
-import { libraryPages } from '../../src/web/library/render-library.js';
+import { newKey, writeLink } from '../../src/publish/seal-booklet.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
-import { renderBookletFile } from '../../src/web/render-booklet.js';
-import { renderPartner } from '../../src/web/render-partner.js';
 import type { ShellParts } from '../../src/web/shell-parts.js';
-import { sayPlan } from '../../src/words/say-plan.js';
-import { sayProblem } from '../../src/words/say-problem.js';
-import { ASKED_AWAY, HOSTILE } from '../publish/hostile-strings.js';
-import { fieldsOf, hostPages, isWrong, type Pages, put, readPages } from '../publish/hostile-studio.js';
+import { HOSTILE } from '../publish/hostile-strings.js';
+import { fillStudios, isWrong, readPages } from '../publish/hostile-studio.js';
+import { filesOf, type Made } from './hostile-files.js';
 import { openBrowser } from './phone.js';
 import { type Served, serveFolder } from './serve-folder.js';
+import { openSnare, type Snare } from './snare.js';
+import { kindOf, nextTap, toTraining } from './train-page.js';
 
-const TODAY = dayOfIso('2026-11-24');
 /** Studios, each with other strings in the same fields. */
-const STUDIOS = 5;
+const STUDIOS = 3;
 const LONGEST = 4000;
+/** Enough for a whole session. */
+const TAPS = 24;
+// biome-ignore lint/suspicious/noControlCharactersInRegex: no page takes these, in any field
+const NO_TEXT = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/;
+const strings = HOSTILE.filter((text) => text.length < LONGEST && !NO_TEXT.test(text));
+const studios = fillStudios(strings, STUDIOS);
 
 let browser: Browser;
 let parts: ShellParts;
+let context: BrowserContext;
+const served: Served[] = [];
 beforeAll(async () => {
   browser = await openBrowser();
   parts = await prepareShell(webSources());
 });
 afterAll(async () => browser?.close());
-
-/** Every field that takes one of the strings has one, and the studio can still be planned and drawn. */
-function filled(turn: number): { readonly pages: Pages; readonly strings: readonly string[] } {
-  const candidates = HOSTILE.filter((text) => text.length < LONGEST);
-  let pages = hostPages();
-  const strings: string[] = [];
-  // From the end, so that a field before it stays where it is.
-  for (const [index, field] of [...fieldsOf(pages)].reverse().entries()) {
-    const hostile = candidates[(index * STUDIOS + turn) % candidates.length] ?? '';
-    const changed = put(pages, field, hostile, false);
-    if (readPages(changed).problems.some(isWrong)) continue;
-    pages = changed;
-    strings.push(hostile);
-  }
-  return { pages, strings };
-}
-
-async function filesOf(content: Content): Promise<Map<string, Uint8Array>> {
-  const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
-  const { library, clients } = content;
-  const files = new Map<string, Uint8Array>();
-  for (const { path, render } of await libraryPages({ library: publicPartOf(library), rulebook: listRulebook([]) })) {
-    files.set(path, utf8(render()));
-  }
-  const [client] = clients;
-  if (client === undefined) throw new Error('nobody is in the studio');
-  if (TODAY === undefined) throw new Error('the day is none');
-  const made = planBlock({ library, client, today: TODAY, edition: 1, linked: linkLibrary(library.exercises) });
-  expect(made.problems.filter(isWrong)).toEqual([]);
-  if (made.value === null) throw new Error('nothing was planned');
-  const plan = sayPlan(made.value, library.studio.language);
-  const booklet = composeBooklet({ library, client, plan });
-  files.set('booklet.html', utf8(renderBookletFile(booklet, clientPlanOf(plan), parts)));
-  for (const { path, bytes } of renderPartner(booklet)) files.set(`partner/${path}`, bytes);
-  const edition: Pick<Edition, 'n' | 'from' | 'plan'> = { n: 1, from: plan.starts, plan };
-  const of = { studio: library.studio, client, booklet, edition: edition as Edition };
-  const handOvers = new Map<string, HandOver>([
-    [client.id, composeHandOver(of, { by: 'both', link: 'https://example.org/#open', words: HOSTILE[3] ?? '' })],
-  ]);
-  for (const { path, render } of deskPages({
-    library,
-    clients,
-    plans: [plan],
-    problems: made.problems,
-    handOvers,
-    sayProblem,
-  })) {
-    files.set(`desk/${path}`, utf8(render()));
-  }
-  return files;
-}
-
-/** What a page did that none may do. */
-async function strikesOf(
-  context: BrowserContext,
-  served: Served,
-  paths: readonly string[],
-): Promise<readonly string[]> {
-  const strikes: string[] = [];
-  const page = await context.newPage();
-  let at = '';
-  await page.exposeFunction('struck', () => strikes.push(`${at}: ran`));
-  page.on('dialog', (dialog) => {
-    strikes.push(`${at}: said ${dialog.message()}`);
-    void dialog.dismiss();
-  });
-  page.on('request', (request) => {
-    if (request.url().includes(ASKED_AWAY)) strikes.push(`${at}: asked ${request.url()}`);
-  });
-  page.on('framenavigated', (frame) => {
-    if (frame === page.mainFrame() && !frame.url().startsWith(served.address)) strikes.push(`${at}: left`);
-  });
-  for (const path of paths) {
-    at = path;
-    await page.goto(served.address + path);
-    const odd = await page.evaluate(() => {
-      const all = [...document.querySelectorAll('*')];
-      const bad = all.filter(
-        (one) =>
-          [...one.attributes].some(({ name }) => name.startsWith('on')) ||
-          /^(?:iframe|object|embed|base|plaintext|xmp|video|math)$/i.test(one.tagName) ||
-          /^\s*(?:javascript|vbscript|data:text)/i.test(one.getAttribute('href') ?? '') ||
-          one.hasAttribute('action') ||
-          (one.hasAttribute('src') && /away\.invalid/.test(one.getAttribute('src') ?? '')),
-      );
-      // What only a finger or a pointer would set off is set off.
-      for (const one of all) {
-        for (const kind of ['pointerover', 'focus', 'toggle', 'error', 'load']) one.dispatchEvent(new Event(kind));
-      }
-      return bad.map((one) => one.outerHTML.slice(0, 120));
-    });
-    strikes.push(...odd.map((html) => `${path}: carries ${html}`));
-  }
-  await page.close();
-  return strikes;
-}
-
-test('the snare itself is quick: a page that does run one of them is caught', async () => {
-  const context = await browser.newContext({ bypassCSP: true });
-  const served = await serveFolder(
-    new Map([['a.html', new TextEncoder().encode('<!doctype html><img src=x onerror=struck(1)>')]]),
-    '/s/',
-  );
-  expect(await strikesOf(context, served, ['a.html'])).toEqual(expect.arrayContaining(['a.html: ran']));
-  await served.close();
+beforeEach(async () => {
+  context = await browser.newContext({ bypassCSP: true });
+});
+afterEach(async () => {
   await context.close();
+  for (const one of served.splice(0)) await one.close();
 });
 
-test.each(Array.from({ length: STUDIOS }, (_, turn) => [turn]))(
-  'studio %i: in none of its pages does anything run',
-  async (turn) => {
-    const { pages, strings } = filled(turn);
-    expect(strings.length).toBeGreaterThan(15);
+async function snareAt(
+  files: ReadonlyMap<string, Uint8Array>,
+): Promise<{ readonly snare: Snare; readonly home: string }> {
+  const one = await serveFolder(files, '/s/');
+  served.push(one);
+  return { snare: await openSnare(context, one.address), home: one.address };
+}
+
+test('every string that a page takes as text stands in one of the studios', () => {
+  const shown = studios.flatMap((studio) => studio.strings).join('\n');
+  expect(strings.filter((text) => !shown.includes(text))).toEqual([]);
+});
+
+test('the snare itself is quick: a page that does run one of them is caught', async () => {
+  const page = new TextEncoder().encode('<!doctype html><img src=x onerror=struck(1)>');
+  const { snare, home } = await snareAt(new Map([['a.html', page]]));
+  await snare.visit(`${home}a.html`);
+  await expect.poll(() => snare.strikes).toEqual(expect.arrayContaining(['a.html: ran']));
+});
+
+describe.each(studios.map(({ pages }, turn) => [turn, pages] as const))('studio %i', (turn, pages) => {
+  const key = newKey();
+  let made: Made;
+  beforeAll(async () => {
     const { value, problems } = readPages(pages);
     expect(problems.filter(isWrong)).toEqual([]);
-    const files = await filesOf(value);
-    const all = [...files.values()].map((bytes) => new TextDecoder().decode(bytes)).join('');
+    made = await filesOf(value, parts, key);
+  });
+
+  test('in none of its pages does anything run', async () => {
     // They are there, and shown as text.
+    const all = [...made.files.values()].map((bytes) => new TextDecoder().decode(bytes)).join('');
     expect(all).toContain('struck(1)');
-    const context = await browser.newContext({ bypassCSP: true });
-    const served = await serveFolder(files, '/s/');
-    const paths = [...files.keys()].filter((path) => path.endsWith('.html') && !path.includes('rulebook'));
-    expect(paths.length).toBeGreaterThan(9);
-    expect(await strikesOf(context, served, paths)).toEqual([]);
-    await served.close();
-    await context.close();
-  },
-  120_000,
-);
+    const { snare, home } = await snareAt(made.files);
+    const paths = [...made.files.keys()].filter((path) => path.endsWith('.html') && !path.startsWith('sealed/'));
+    for (const kind of [
+      'index',
+      '404',
+      'exercises/',
+      'programmes/',
+      'booklet',
+      'partner/partner',
+      'desk/',
+      'hand-over/',
+    ]) {
+      expect([kind, paths.some((path) => path.includes(kind))]).toEqual([kind, true]);
+    }
+    for (const path of paths) await snare.visit(home + path);
+    expect(snare.strikes).toEqual([]);
+  }, 120_000);
+
+  test('nor on the training screens', async () => {
+    const { snare, home } = await snareAt(made.files);
+    const { page } = snare;
+    await page.clock.install({ time: new Date(`${made.starts}T18:00:00`) });
+    await page.goto(`${home}booklet.html#now`);
+    await toTraining(page);
+    const met = new Set<string>();
+    let written = '';
+    for (let tap = 0; tap < TAPS; tap += 1) {
+      const kind = await kindOf(page);
+      met.add(kind);
+      if (kind === 'set') written += (await page.locator('#training').textContent()) ?? '';
+      await snare.look(kind);
+      await page.locator(nextTap(kind)).first().click({ timeout: 5000 });
+      await page.clock.runFor(90_000);
+    }
+    expect([...met]).toEqual(expect.arrayContaining(['home', 'question', 'set', 'set resting', 'finished']));
+    expect(written).toContain('struck(1)');
+    expect(snare.strikes).toEqual([]);
+  }, 120_000);
+
+  test('nor in a sealed booklet that was opened', async () => {
+    const { snare, home } = await snareAt(made.files);
+    await snare.visit(writeLink(`${home}sealed/index.html`, key));
+    await snare.page.locator('.opening [value=once]').click();
+    await snare.page.waitForSelector('.book.ready');
+    await snare.look('opened');
+    expect(await snare.page.content()).toContain('struck(1)');
+    expect(snare.strikes).toEqual([]);
+  });
+
+  test('nor in what the search finds, whatever is typed', async () => {
+    const { snare, home } = await snareAt(made.files);
+    await snare.visit(`${home}index.html`);
+    const { page } = snare;
+    await page.fill('#look-for', 'squat');
+    await page.waitForSelector('.found li');
+    for (const typed of strings.filter((_, at) => at % STUDIOS === turn)) {
+      await page.fill('#look-for', typed);
+      await snare.look(`typed ${typed}`);
+    }
+    expect(snare.strikes).toEqual([]);
+  });
+});

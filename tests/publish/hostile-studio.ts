@@ -20,8 +20,8 @@ const NOTES = '\n## Work on this\n\nBreathe before each set.\n\n## Notes\n\nCame
 const OBSERVED =
   '\n## Observations\n\n| Date | Exercise | Side | Seen |\n| --- | --- | --- | --- |\n| 2026-11-16 | [Goblet squat](../../exercises/goblet-squat.md) | | hurrying |\n';
 
-/** More kinds of text than the smallest studio has. */
-export function hostPages(): Pages {
+/** More kinds of text than the smallest studio has, and so many exercises more. */
+export function hostPages(exercises = 0): Pages {
   const pages = new Map(smallStudio());
   const add = (path: string, work: (text: string) => string): void => {
     pages.set(path, work(pages.get(path) ?? ''));
@@ -29,6 +29,10 @@ export function hostPages(): Pages {
   add('studio.md', (text) => `${text}\nA room with a door to the yard.\n`);
   add('clients/ash-venn/client.md', (text) => `${text}${OBSERVED}${NOTES}`);
   add('programmes/first-six-weeks.md', (text) => text.replace('## A: Legs', 'Six weeks from nothing.\n\n## A: Legs'));
+  const another = pages.get('exercises/chair-squat.md') ?? '';
+  for (let n = 1; n <= exercises; n += 1) {
+    pages.set(`exercises/chair-squat-${n}.md`, another.replace('Chair squat', `Chair squat ${n}`));
+  }
   return pages;
 }
 
@@ -64,6 +68,93 @@ export function put(pages: Pages, { path, line, from, to }: Field, hostile: stri
   const value = instead ? hostile : `${old.slice(from, to)} ${hostile}`;
   lines[line] = old.slice(0, from) + value + old.slice(to);
   return new Map([...pages, [path, lines.join('\n')]]);
+}
+
+interface Offer {
+  readonly field: Field;
+  readonly hostile: string;
+}
+
+/** All of them at once. From the end, so that a field before it stays where it is. */
+const withOffers = (pages: Pages, offers: readonly Offer[]): Pages =>
+  [...offers]
+    .sort((a, b) => b.field.line - a.field.line || b.field.from - a.field.from)
+    .reduce((changed, { field, hostile }) => put(changed, field, hostile, false), pages);
+
+/** Those that can stand together with nothing wrong: what is told of a line, or else of a page, is laid to the offers on it. */
+function standing(pages: Pages, offers: readonly Offer[]): readonly Offer[] {
+  const wrong = readPages(withOffers(pages, offers)).problems.filter(isWrong);
+  if (wrong.length === 0) return offers;
+  const lines = new Set(wrong.map(({ place }) => `${place?.file}:${(place?.line ?? 0) - 1}`));
+  const files = new Set(wrong.map(({ place }) => place?.file));
+  const off = offers.filter(({ field: { path, line } }) => !lines.has(`${path}:${line}`));
+  const rest = off.length < offers.length ? off : offers.filter(({ field: { path } }) => !files.has(path));
+  if (rest.length === offers.length) throw new Error('what is wrong is told of a page that nothing was put in');
+  return standing(pages, rest);
+}
+
+const IS_PLAIN = /^(?:name|place|coach|for): /;
+
+/** What a field holds: a name, which is shown as it is written; or prose, which is read as Markdown. */
+const isPlain = (pages: Pages, { path, line }: Field): boolean =>
+  IS_PLAIN.test((pages.get(path) ?? '').split('\n')[line] ?? '');
+
+/** Which of the strings can be a name, and which can stand in prose: each tried on a page or a line of its own. */
+function sorted(strings: readonly string[]): Readonly<Record<'plain' | 'prose', readonly string[]>> {
+  const named = hostPages(strings.length);
+  const prose = new Map(hostPages());
+  const page = 'clients/ash-venn/client.md';
+  prose.set(page, `${prose.get(page)}\n${strings.map(() => 'Rested.').join('\n\n')}\n`);
+  const inOrder = (pages: Pages, are: (field: Field) => boolean): readonly string[] => {
+    const fields = fieldsOf(pages).filter(are).slice(-strings.length);
+    const offers = fields.map((field, index): Offer => ({ field, hostile: strings[index] ?? '' }));
+    return standing(pages, offers).map(({ hostile }) => hostile);
+  };
+  return {
+    plain: inOrder(named, (field) => isPlain(named, field) && field.path.includes('exercises/')),
+    prose: inOrder(prose, ({ path }) => path === page),
+  };
+}
+
+/** Letters that a name has room for, beside its own. */
+const ROOM = 100;
+
+/** Two together where a name has room for both. */
+function inPairs(strings: readonly string[]): readonly string[] {
+  const pairs: string[] = [];
+  for (let at = 0; at < strings.length; at += 1) {
+    const one = strings[at] ?? '';
+    const both = `${one} ${strings[at + 1] ?? ''}`;
+    if (both.length <= ROOM) at += 1;
+    pairs.push(both.length <= ROOM ? both : one);
+  }
+  return pairs;
+}
+
+export interface Filled {
+  readonly pages: Pages;
+  /** What was put in, field by field. */
+  readonly strings: readonly string[];
+}
+
+/** Studios in whose fields the strings stand with nothing wrong: every one of them that can be a name or stand in prose. */
+export function fillStudios(strings: readonly string[], studios: number): readonly Filled[] {
+  const { plain, prose } = sorted(strings);
+  const pairs = inPairs(plain);
+  const pages = hostPages(Math.ceil(pairs.length / studios));
+  const open = standing(
+    pages,
+    fieldsOf(pages).map((field): Offer => ({ field, hostile: 'plainly' })),
+  ).map(({ field }) => field);
+  let [nextPair, nextProse] = [0, 0];
+  return Array.from({ length: studios }, (): Filled => {
+    const offers = open.map((field): Offer => {
+      const from = isPlain(pages, field) ? pairs[nextPair++ % pairs.length] : prose[nextProse++ % prose.length];
+      return { field, hostile: from ?? '' };
+    });
+    const stand = standing(pages, offers);
+    return { pages: withOffers(pages, stand), strings: stand.map(({ hostile }) => hostile) };
+  });
 }
 
 export function readPages(pages: Pages): Result<Content> {

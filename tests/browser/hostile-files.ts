@@ -1,0 +1,78 @@
+/** Every page that is made of a studio, as files of one host: library and search, booklet in all its forms, desk and hand-over. */
+import { webSources } from '../../src/app/web-sources.js';
+import { composeBooklet } from '../../src/booklet/compose-booklet.js';
+import { composeHandOver } from '../../src/booklet/compose-hand-over.js';
+import { linkLibrary, planBlock } from '../../src/engine/plan-block.js';
+import { listRulebook } from '../../src/engine/rulebook.js';
+import { dayOfIso } from '../../src/model/day.js';
+import type { Edition } from '../../src/model/edition.js';
+import type { HandOver } from '../../src/model/hand-over.js';
+import { bookletId } from '../../src/model/identity.js';
+import { publicPartOf } from '../../src/model/public-library.js';
+import type { Content } from '../../src/model/studio.js';
+import { closeLock, sealPart } from '../../src/publish/seal-booklet.js';
+import { FORM } from '../../src/publish/seal-envelope.js';
+import { clientPlanOf } from '../../src/web/client-plan.js';
+import { deskPages } from '../../src/web/desk/render-desk.js';
+import { SCRIPT, searchIndexOf } from '../../src/web/library/library-assets.js';
+import { libraryPages } from '../../src/web/library/render-library.js';
+import { renderNotHere } from '../../src/web/library/render-not-here.js';
+import { bundleScript } from '../../src/web/prepare-shell.js';
+import { renderAlone, renderBookletFile, shellFiles } from '../../src/web/render-booklet.js';
+import { renderPartner } from '../../src/web/render-partner.js';
+import { renderSealed } from '../../src/web/render-sealed.js';
+import type { ShellParts } from '../../src/web/shell-parts.js';
+import { sayPlan } from '../../src/words/say-plan.js';
+import { sayProblem } from '../../src/words/say-problem.js';
+import { HOSTILE } from '../publish/hostile-strings.js';
+import { isWrong } from '../publish/hostile-studio.js';
+
+const TODAY = dayOfIso('2026-11-24');
+const BOOKLET = bookletId('0123456789abcdef0123456789abcdef');
+
+export interface Made {
+  readonly files: ReadonlyMap<string, Uint8Array>;
+  /** ISO date of the first day of the plan. */
+  readonly starts: string;
+}
+
+/** The sealed folder stands in `sealed/` and is opened by `key`. */
+export async function filesOf(content: Content, parts: ShellParts, key: string): Promise<Made> {
+  const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
+  const { library, clients } = content;
+  const files = new Map<string, Uint8Array>();
+  const sources = webSources();
+  const open = publicPartOf(library);
+  const pages = await libraryPages({ library: open, rulebook: listRulebook([]) });
+  for (const { path, render } of [...pages, await renderNotHere(open.studio, sources)]) files.set(path, utf8(render()));
+  files.set(SCRIPT, utf8(await bundleScript('main', sources.search)));
+  files.set('search-index.js', utf8(searchIndexOf(open)));
+  const [one] = clients;
+  if (one === undefined) throw new Error('nobody is in the studio');
+  if (TODAY === undefined) throw new Error('the day is none');
+  // Whoever trains beside the client has as hostile a name.
+  const client = { ...one, partnerName: one.name };
+  const made = planBlock({ library, client, today: TODAY, edition: 1, linked: linkLibrary(library.exercises) });
+  if (made.value === null || made.problems.some(isWrong)) throw new Error('nothing was planned');
+  const plan = sayPlan(made.value, library.studio.language);
+  const booklet = composeBooklet({ library, client, plan });
+  const sent = clientPlanOf(plan, { bookletId: BOOKLET, standing: 'stands' });
+  files.set('booklet.html', utf8(renderBookletFile(booklet, sent, parts)));
+  const shell = await shellFiles(parts, booklet.language);
+  for (const { path, bytes } of [...shell, ...renderPartner(booklet)]) files.set(`partner/${path}`, bytes);
+  for (const { path, bytes } of shell) files.set(`sealed/${path}`, bytes);
+  const lock = await closeLock({ by: 'link', key, link: key });
+  const alone = renderAlone(booklet, sent, new Map(), new Map());
+  const sealed = { form: FORM, by: lock.by, booklet: await sealPart(alone.bytes, 'booklet', key), beside: [] } as const;
+  files.set(`sealed/${alone.path}`, renderSealed(sealed, booklet.language));
+  const edition: Pick<Edition, 'n' | 'from' | 'plan'> = { n: 1, from: plan.starts, plan };
+  const of = { studio: library.studio, client, booklet, edition: edition as Edition };
+  const handOvers = new Map<string, HandOver>([
+    [client.id, composeHandOver(of, { by: 'both', link: 'https://example.org/#open', words: HOSTILE[3] ?? '' })],
+  ]);
+  const { problems } = made;
+  for (const { path, render } of deskPages({ library, clients, plans: [plan], problems, handOvers, sayProblem })) {
+    files.set(`desk/${path}`, utf8(render()));
+  }
+  return { files, starts: plan.starts };
+}
