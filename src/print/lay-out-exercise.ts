@@ -1,7 +1,17 @@
 /** An exercise on its page: titles of its sections in the margin, what to do beside them, stop signs framed. */
 import type { ExercisePart } from '../model/booklet.js';
 import { plainText } from '../model/prose.js';
-import { type Block, blankSlug, block, linesOf, paragraph, type Slug, title, withNext } from './lay-out-blocks.js';
+import {
+  type Block,
+  blankSlug,
+  block,
+  linesOf,
+  paragraph,
+  type Slug,
+  title,
+  withNext,
+  writingField,
+} from './lay-out-blocks.js';
 import { layOutEasier } from './lay-out-easier.js';
 import { layOutLines, type StyledRun, styledLine } from './lay-out-lines.js';
 import { columned, runIn } from './lay-out-list.js';
@@ -297,6 +307,10 @@ const chapterOf = (part: ExercisePart, setting: Setting, blocks: readonly Block[
   start: setting.close ? 'flow' : 'page',
   running: part.title,
   blocks,
+  rest: (lines) => {
+    const field = writingField(lines, 'text', setting.measure.sheet);
+    return marginSection(setting.labels.notes, [field], setting);
+  },
 });
 
 /** Which of the ways an exercise may be drawn it is, and whether that takes a page more than its words alone. */

@@ -15,6 +15,8 @@ export interface Chapter {
   readonly carried?: readonly Slug[];
   /** A page without a number, like a cover. */
   readonly bare?: true;
+  /** So many lines of a page on which little was carried over, for the reader's own use. */
+  readonly rest?: (lines: number) => readonly Slug[];
 }
 
 interface Filled {
@@ -119,18 +121,33 @@ function putUnit(unit: readonly Slug[], page: Filled, fresh: () => Filled, head:
 /** Two empty lines part chapters that share a page. */
 const BETWEEN_CHAPTERS = 2;
 
+/** A page with no more than this of it used is all but empty. */
+const LITTLE = 0.4;
+/** Between what was carried over and what fills the rest. */
+const BEFORE_REST = 2;
+
+/** Whether a chapter stands on the page that the one before it ends on. */
+const isShared = (chapter: Chapter | undefined, last: Filled | undefined): boolean =>
+  chapter?.start === 'flow' &&
+  last !== undefined &&
+  !last.bare &&
+  last.used > 0 &&
+  last.used + BETWEEN_CHAPTERS + blocksLines(chapter.blocks) <= last.lines;
+
+/** What is carried over to a page of its own does not leave it all but empty. */
+function fillRest({ rest }: Chapter, next: Chapter | undefined, pages: readonly Filled[], begun: number): void {
+  const last = pages.at(-1);
+  if (!rest || !last || pages.length <= begun || isShared(next, last) || last.used > last.lines * LITTLE) return;
+  last.used = onGrid(last.used, undefined) + BEFORE_REST;
+  put(last, rest(last.lines - last.used));
+}
+
 /** `filler` is a page of its own, put where a chapter has to wait for a left-hand page; `lines` stand on a page. */
 export function fillPages(chapters: readonly Chapter[], filler: Chapter, lines: number): readonly Filled[] {
   const pages: Filled[] = [];
-  for (const chapter of chapters) {
+  for (const [i, chapter] of chapters.entries()) {
     const last = pages.at(-1);
-    const shares =
-      chapter.start === 'flow' &&
-      last !== undefined &&
-      !last.bare &&
-      last.used > 0 &&
-      last.used + BETWEEN_CHAPTERS + blocksLines(chapter.blocks) <= lines;
-    if (shares && last) last.used += BETWEEN_CHAPTERS;
+    if (last && isShared(chapter, last)) last.used += BETWEEN_CHAPTERS;
     else {
       if (chapter.start === 'even' && pages.length % 2 === 0) {
         pages.push(emptyPage(lines, filler.running));
@@ -138,7 +155,9 @@ export function fillPages(chapters: readonly Chapter[], filler: Chapter, lines: 
       }
       pages.push(emptyPage(lines, chapter.running, chapter.bare === true));
     }
+    const begun = pages.length;
     fillChapter(chapter, pages, lines);
+    fillRest(chapter, chapters[i + 1], pages, begun);
   }
   return pages;
 }

@@ -1,8 +1,8 @@
 /** Weeks said once, the break of an opening, strokes of the tally, where slugs are kept together. */
 import { describe, expect, test } from 'vitest';
 import { fitOpening } from '../../src/print/fit-opening.js';
-import type { Slug } from '../../src/print/lay-out-blocks.js';
-import { fillPages } from '../../src/print/lay-out-pages.js';
+import { block, type Slug } from '../../src/print/lay-out-blocks.js';
+import { type Chapter, fillPages } from '../../src/print/lay-out-pages.js';
 import { layOutFeet, tallyWidth } from '../../src/print/lay-out-tally.js';
 import { A5, A5_SHEET, leftOf, mm, TALLY_UNIT, widthOf } from '../../src/print/sheet.js';
 import { sayWeeks, weekNotes } from '../../src/print/week-notes.js';
@@ -115,6 +115,19 @@ describe('pages', () => {
   test('a block taller than a page is parted', () => {
     const blocks = [{ slugs: Array.from({ length: 40 }, () => slug(1)), whole: true, before: 0 }];
     expect(pageLengths(blocks)).toEqual([35, 5]);
+  });
+  test('what is carried over to a page of its own leaves room to write on, unless another chapter takes it', () => {
+    const rest = (lines: number): readonly Slug[] => [slug(lines)];
+    const carried = { start: 'page', running: '', blocks: [block([slug(30), slug(8)])], rest } as const;
+    const short = { start: 'flow', running: '', blocks: [block([slug(5)])] } as const;
+    const lengths = (chapters: readonly Chapter[]): readonly number[] =>
+      fillPages(chapters, { start: 'page', running: '', blocks: [] }, LINES).map(({ used }) => used);
+    expect(lengths([carried])).toEqual([30, 35]);
+    expect(lengths([carried, { ...short, start: 'page' }])).toEqual([30, 35, 5]);
+    expect(lengths([carried, short])).toEqual([30, 15]);
+    // Nothing was carried over; and what was fills much of its page.
+    expect(lengths([{ ...carried, blocks: [block([slug(8)])] }])).toEqual([8]);
+    expect(lengths([{ ...carried, blocks: [block([slug(30), slug(20)])] }])).toEqual([30, 20]);
   });
   test('text goes back to the grid after lines to write on', () => {
     const blocks = [
