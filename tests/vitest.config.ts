@@ -7,6 +7,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     globalSetup: ['tests/compile-first.ts'],
     maxWorkers: 2,
+    // What a file loads serves the next: the faces, the demo studio read and drawn. No test changes what it imports.
+    isolate: false,
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },

@@ -20,7 +20,7 @@ import { BREAKS, CAUTIONS, type OddPage, oddPage } from './odd-clients.js';
 const PATH = 'clients/ida-fell/client.md';
 const others = baseFiles().filter(({ path }) => path !== PATH);
 const folder = (text: string): FolderFile[] => [...others, { path: PATH, bytes: bytesOf(text) }];
-const RUNS = process.env.CHALKLEAF_DEEP === '1' ? 400 : 20;
+const RUNS = process.env.CHALKLEAF_DEEP === '1' ? 400 : 10;
 /** Where each page is read many times over. */
 const FEWER = Math.ceil(RUNS / 2);
 const SEED = 20_261_124;

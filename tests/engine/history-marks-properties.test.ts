@@ -22,7 +22,7 @@ import {
 } from './make-block.js';
 import { aHistory, alike, aMarkedRow, aSessionDone, doneFrom, type Place } from './make-history.js';
 
-const RUNS = process.env.CHALKLEAF_DEEP === '1' ? 1500 : 100;
+const RUNS = process.env.CHALKLEAF_DEEP === '1' ? 1500 : 40;
 
 const press = anExercise('press', { pattern: 'push' });
 const programme = aProgramme([aSession('A', aBlock([aRow('press')]))]);

@@ -11,7 +11,7 @@ import { chanceFrom } from './chance.js';
 import { PLACE } from './generate-exercises.js';
 import { generateStudio } from './generate-studio.js';
 
-const STUDIOS = process.env.CHALKLEAF_DEEP === '1' ? 600 : 80;
+const STUDIOS = process.env.CHALKLEAF_DEEP === '1' ? 600 : 40;
 const CAREFUL = SEEN.filter((phrase) => phrase !== 'light' && phrase !== 'moves well');
 
 const WALKED: ReadonlySet<string> = new Set(['strength', 'bodyweight', 'combination']);

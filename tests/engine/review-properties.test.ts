@@ -15,7 +15,7 @@ import { aCaution, kg, on } from './make-block.js';
 import { aMarkedRow, aSessionDone, type MadeSet } from './make-history.js';
 import { allDone, reviewOf } from './review-made.js';
 
-const RUNS = process.env.CHALKLEAF_DEEP === '1' ? 2000 : 150;
+const RUNS = process.env.CHALKLEAF_DEEP === '1' ? 2000 : 50;
 const block = allDone();
 
 const aPain: fc.Arbitrary<PainReport> = fc.record(
