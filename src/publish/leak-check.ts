@@ -50,11 +50,10 @@ export function lookFor(words: readonly PrivateWord[]): Look {
       numbers.push({ word, pattern: patternOf(word.text) });
       continue;
     }
-    const run = wordsIn(word.text);
-    const [first] = run;
-    if (first === undefined) continue;
-    const same = byFirst.get(first) ?? [];
-    byFirst.set(first, [...same, { word, words: run, length: run.join('').length }]);
+    for (const run of ordersOf(word)) {
+      const [first = ''] = run;
+      byFirst.set(first, [...(byFirst.get(first) ?? []), { word, words: run, length: run.join('').length }]);
+    }
   }
   return ({ path, texts }) => {
     const found = new Map<PrivateWord, Leak>();
@@ -75,6 +74,13 @@ export function lookFor(words: readonly PrivateWord[]): Look {
     }
     return [...found.values()];
   };
+}
+
+/** A name is found with any of its words in front: lists put the last of them there. */
+function ordersOf({ kind, text }: PrivateWord): readonly (readonly string[])[] {
+  const run = wordsIn(text);
+  const turned = run.map((_, at) => [...run.slice(at), ...run.slice(0, at)]);
+  return kind === 'name' ? turned : turned.slice(0, 1);
 }
 
 function patternOf(phone: string): RegExp {

@@ -5,25 +5,36 @@
  */
 import { decodeHTML } from 'entities';
 import { gunzipSync, unzlibSync } from 'fflate';
-import type { FileText, Inside } from './leak-check.js';
+import type { FileText } from './leak-check.js';
+import { asBytes, tryTo } from './read-bytes.js';
+import { gifTexts, jpegTexts, pngTexts, riffTexts } from './read-picture-texts.js';
 import { cutEnvelopes } from './sealed-form.js';
+import { spelledTexts } from './spelled-texts.js';
 
 export type PdfReader = (bytes: Uint8Array) => Promise<readonly string[]>;
 
 /** `null` where nothing can be said of the file: of a kind that is not known, or broken. */
 export async function readTexts(bytes: Uint8Array, readPdf: PdfReader): Promise<readonly FileText[] | null> {
   if (begins(bytes, '%PDF-')) return pdfTexts(bytes, readPdf);
-  if (begins(bytes, '\x89PNG\r\n\x1a\n')) return pngTexts(bytes);
   if (begins(bytes, '\x1f\x8b')) return unpressed(bytes, readPdf);
-  if (KNOWN.some((start) => begins(bytes, start))) return asBytes(bytes, 'its metadata');
+  const picture = PICTURES.find(([start]) => begins(bytes, start));
+  if (picture !== undefined) return picture[1](bytes);
+  if (FACES.some((start) => begins(bytes, start))) return asBytes(bytes, 'its metadata');
   const whole = textOf(bytes);
   if (whole === null) return null;
   const text = cutEnvelopes(whole);
-  return [...viewsOf(text), ...(await writtenInto(text, readPdf))];
+  const views = viewsOf(text);
+  return [...views, ...(await writtenInto(text, readPdf)), ...spelledTexts(views)];
 }
 
-/** Pictures whose metadata stand in clear among their bytes, and faces. */
-const KNOWN = ['\xff\xd8\xff', 'GIF8', 'RIFF', 'wOF2', 'wOFF'];
+/** By what a file begins with. */
+const PICTURES = [
+  ['\x89PNG\r\n\x1a\n', pngTexts],
+  ['\xff\xd8\xff', jpegTexts],
+  ['GIF8', gifTexts],
+  ['RIFF', riffTexts],
+] as const;
+const FACES = ['wOF2', 'wOFF'];
 
 const begins = (bytes: Uint8Array, start: string): boolean =>
   [...start].every((sign, index) => bytes[index] === sign.charCodeAt(0));
@@ -37,23 +48,6 @@ function textOf(bytes: Uint8Array): string | null {
   } catch {
     return null;
   }
-}
-
-/** Bytes that are no text, read in the ways in which programs write text among them. */
-function asBytes(bytes: Uint8Array, inside: Inside): readonly FileText[] {
-  const read = (coding: string, from: number): FileText => ({
-    inside,
-    text: new TextDecoder(coding).decode(bytes.subarray(from)),
-    byChance: true,
-  });
-  return [
-    read('latin1', 0),
-    read('utf-8', 0),
-    read('utf-16le', 0),
-    read('utf-16le', 1),
-    read('utf-16be', 0),
-    read('utf-16be', 1),
-  ];
 }
 
 const CONTROL = /\\u\{([0-9a-f]{1,6})\}|\\u([0-9a-f]{4})|\\x([0-9a-f]{2})|\\([0-9a-f]{1,6})\s?/gi;
@@ -110,49 +104,6 @@ async function writtenInto(text: string, readPdf: PdfReader): Promise<readonly F
     found.push(...texts.map((one): FileText => ({ ...one, inside: 'what is written into it' })));
   }
   return found;
-}
-
-const SIGNATURE = 8;
-
-/** Chunks of words, pressed or not (PNG specification, third edition, 11.3.3), and every other chunk but the picture's own. */
-function pngTexts(bytes: Uint8Array): readonly FileText[] | null {
-  const texts: FileText[] = [];
-  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  let at = SIGNATURE;
-  while (at + 12 <= bytes.length) {
-    const length = view.getUint32(at);
-    const type = new TextDecoder('latin1').decode(bytes.subarray(at + 4, at + 8));
-    const body = bytes.subarray(at + 8, at + 8 + length);
-    if (body.length < length) return null;
-    at += length + 12;
-    if (type === 'IDAT' || type === 'fdAT') continue;
-    texts.push(...asMetadata(body));
-    if (type === 'IEND') break;
-    const pressed = type === 'zTXt' || type === 'iTXt' || type === 'iCCP' ? pressedPart(body) : null;
-    if (pressed !== null) texts.push(...asMetadata(pressed));
-  }
-  // Whatever follows the last chunk, or stands in part of one.
-  return [...texts, ...asMetadata(bytes.subarray(at))];
-}
-
-const asMetadata = (bytes: Uint8Array): readonly FileText[] =>
-  asBytes(bytes, 'its metadata').map(({ inside, text }) => ({ inside, text }));
-
-/** The pressed text of a chunk begins wherever a stream of zlib can be read. */
-function pressedPart(body: Uint8Array): Uint8Array | null {
-  for (let at = body.indexOf(0x78); at >= 0; at = body.indexOf(0x78, at + 1)) {
-    const read = tryTo(() => unzlibSync(body.subarray(at)));
-    if (read !== null) return read;
-  }
-  return null;
-}
-
-function tryTo(read: () => Uint8Array): Uint8Array | null {
-  try {
-    return read();
-  } catch {
-    return null;
-  }
 }
 
 async function unpressed(bytes: Uint8Array, readPdf: PdfReader): Promise<readonly FileText[] | null> {

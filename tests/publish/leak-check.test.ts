@@ -1,8 +1,10 @@
 /** A client is found in a public file however the file is written, and nobody is found who is not there. */
+import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { gzipSync, zlibSync } from 'fflate';
 import PDFDocument from 'pdfkit';
+import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
 import { clientId } from '../../src/model/identity.js';
 import { lookFor } from '../../src/publish/leak-check.js';
@@ -136,6 +138,74 @@ describe('found', () => {
     ['note', 'My left knee clicked twice on the stairs!'],
   ])('%s: %s', async (kind, text) => expect(await kindsIn(html(text))).toEqual([kind]));
 
+  test.each([
+    ['surname first', html('Strauß Zoë')],
+    ['surname first, with a comma', html('<td>STRAUSS,</td><td>Zoë</td>')],
+    ['spelled in base64', html(`data-of="${base64(utf8('Zoë Strauß'))}"`)],
+    ['spelled so for an address, in a longer one', html(`<a href="?q=${base64Address('name=Zoë Strauß;')}">`)],
+    ['spelled so behind a path', html(`<a href="of/${base64(utf8('a Zoë Strauß'))}">`)],
+    ['spelled so among bytes', html(base64(joined(latin1('\x00\x01\xff'), utf8('-Zoë Strauß-'), latin1('\x02'))))],
+  ])('a name %s', async (_, bytes) => expect(await kindsIn(bytes)).toEqual(['name']));
+
+  test('an e-mail address spelled in base64, wherever in it it begins', async () => {
+    for (const before of ['', 'a', 'ab', 'abc']) {
+      const bytes = utf8(JSON.stringify({ to: base64(utf8(`${before} zoe.strauss+gym@example.org`)) }));
+      expect(await kindsIn(bytes), before).toEqual(expect.arrayContaining(['e-mail']));
+    }
+  });
+
+  describe('a name of few letters', () => {
+    const words = privateWordsOf({ client: clientId('bo'), text: '---\nname: Bo Li\n---\n' });
+    const lookShort = lookFor(words.filter(({ kind }) => kind === 'name'));
+    const found = async (bytes: Uint8Array): Promise<readonly string[]> =>
+      lookShort({ path: 'a', texts: (await readTexts(bytes, readPdfText)) ?? [] }).map(({ inside }) => inside);
+    const plain = sharp({
+      create: {
+        width: 64,
+        height: 64,
+        channels: 3,
+        background: '#777',
+        noise: { type: 'gaussian', mean: 128, sigma: 60 },
+      },
+    });
+    const written = async (kind: 'jpeg' | 'webp' | 'gif' | 'png', ...tags: readonly string[]): Promise<Uint8Array> => {
+      const bytes = await plain.clone().toFormat(kind).toBuffer();
+      const done = spawnSync('exiftool', [...tags, '-o', '-', '-'], { input: bytes });
+      expect(done.stderr.toString()).toBe('');
+      expect(done.stdout.length).toBeGreaterThan(bytes.length);
+      return new Uint8Array(done.stdout);
+    };
+
+    test.each([
+      ['jpeg', '-Comment=Bo Li'],
+      ['jpeg', '-EXIF:Artist=Bo Li'],
+      ['jpeg', '-XMP-dc:Creator=Li, Bo'],
+      ['jpeg', '-IPTC:By-line=Bo Li'],
+      ['webp', '-EXIF:Artist=Bo Li'],
+      ['webp', '-XMP-dc:Creator=Bo Li'],
+      ['gif', '-Comment=Bo Li'],
+      ['gif', '-XMP-dc:Creator=Bo Li'],
+      ['png', '-PNG:Author=Bo Li'],
+    ] as const)('in a %s as exiftool writes it, %s', async (kind, tag) => {
+      expect(await found(await written(kind, tag))).toEqual(['its metadata']);
+    });
+
+    test('behind the end of a picture, and spelled in base64', async () => {
+      for (const kind of ['jpeg', 'webp', 'gif'] as const) {
+        const bytes = await written(kind, '-XMP-dc:Title=Squat');
+        expect(await found(bytes)).toEqual([]);
+        expect(await found(joined(bytes, utf8(' Bo Li')))).toEqual(['its metadata']);
+      }
+      expect(await found(html(`of=${base64(utf8('Bo Li'))}`))).toEqual(['what is written into it']);
+    });
+
+    test('not among the points of a picture, where any letters turn up', async () => {
+      const [scan, ...rest] = ['\xff\xda\0\x08\x01\x01\0\0\x3f\0', ' Bo Li ', '\xff\xd9'];
+      const bytes = joined(latin1('\xff\xd8'), ...[scan ?? '', ...rest].map(latin1));
+      expect(await found(bytes)).toEqual([]);
+    });
+  });
+
   test('an e-mail address, and in it what the folder is called', async () => {
     expect(await kindsIn(html('zoe.strauss+gym@example.org'))).toEqual(expect.arrayContaining(['e-mail']));
   });
@@ -208,6 +278,10 @@ test.each([
 
 function base64(bytes: Uint8Array): string {
   return Buffer.from(bytes).toString('base64');
+}
+
+function base64Address(text: string): string {
+  return Buffer.from(text).toString('base64url');
 }
 
 /** One chunk of words between the first chunk and the last; check sums are nobody's concern here. */
