@@ -33,11 +33,29 @@ export interface PageTold {
   readonly canonical?: string;
   /** Whole address of the feed. */
   readonly feed?: { readonly address: string; readonly title: string };
-  /** A picture's whole address, and what is to be seen. */
-  readonly picture?: { readonly address: string; readonly alternative: string };
+  readonly picture?: PictureTold;
   /** JSON-LD, with nothing in it that could end its element. */
   readonly data: string;
 }
+
+/** A picture by which a page is shown elsewhere: in points, and what is to be seen. */
+export interface PictureTold {
+  /** Its whole address. */
+  readonly address: string;
+  readonly width: number;
+  readonly height: number;
+  readonly alternative: string;
+}
+
+/** In the words of the Open Graph protocol (ogp.me), in the order it asks for: a picture, then what is said of it. */
+const ToldPicture = ({ address, width, height, alternative }: PictureTold) => (
+  <>
+    <meta property="og:image" content={address} />
+    <meta property="og:image:width" content={String(width)} />
+    <meta property="og:image:height" content={String(height)} />
+    <meta property="og:image:alt" content={alternative} />
+  </>
+);
 
 function Told({ title, of }: { readonly title: string; readonly of: PageTold }) {
   return (
@@ -52,8 +70,7 @@ function Told({ title, of }: { readonly title: string; readonly of: PageTold }) 
       {of.feed === undefined ? null : (
         <link rel="alternate" type="application/atom+xml" href={of.feed.address} title={of.feed.title} />
       )}
-      {of.picture === undefined ? null : <meta property="og:image" content={of.picture.address} />}
-      {of.picture === undefined ? null : <meta property="og:image:alt" content={of.picture.alternative} />}
+      {of.picture === undefined ? null : <ToldPicture {...of.picture} />}
       <script type="application/ld+json" dangerouslySetInnerHTML={inside(of.data)} />
     </>
   );

@@ -21,6 +21,7 @@ import type { WebSources } from '../web/prepare-shell.js';
 import type { ShellParts } from '../web/shell-parts.js';
 import { sayProblem } from '../words/say-problem.js';
 import { formsOf, testSheetPath } from './booklet-forms.js';
+import { previewsOf, writePreviews } from './draw-previews.js';
 import type { Shown } from './issued.js';
 import type { PlannedClient } from './planned-client.js';
 import { type Stage, writeStaged } from './publish-build.js';
@@ -166,16 +167,21 @@ export async function drawStudio(
   const { renderDesk } = await import('../web/desk/render-desk.js');
   const { sources } = drawing;
   const { fonts } = drawing.parts;
+  // Whoever shows them elsewhere needs a whole address.
+  const previews =
+    library.studio.address === undefined ? undefined : await previewsOf(drawing.drawings, drawing.photographs);
   await renderLibrary({
     library: publicPartOf(library),
     rulebook: listRulebook(library.overrides),
     drawings: drawing.drawings,
     photographs: drawing.photographs,
+    ...(previews === undefined ? {} : { previews }),
     ...(since === undefined ? {} : { changed: since }),
     out: join(stage.folder, 'public'),
     fonts,
     sources,
   });
+  if (previews !== undefined) await writePreviews(stage, previews.values());
   const { drawTestSheet } = await import('../print/draw-test-sheet.js');
   const { paper, name: author } = library.studio;
   await writeStaged(stage, testSheetPath(paper), await drawTestSheet(paper, author));

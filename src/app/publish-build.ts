@@ -96,12 +96,24 @@ export async function carryOver(stage: Stage, path: string): Promise<void> {
     if (diskFaultCode(fault) === 'ENOENT') return;
     throw fault;
   }
-  for (const file of files) {
-    const to = join(stage.folder, path, file);
-    await mkdir(dirname(to), { recursive: true });
-    // A second name for the same bytes costs nothing; builds are never written to again.
-    await link(join(from, file), to).catch(() => copyFile(join(from, file), to));
+  for (const file of files) await linkFile(join(from, file), join(stage.folder, path, file));
+}
+
+/** Takes one file of the last build into this one as it is; `false` where the last build had none. */
+export async function carryFile(stage: Stage, path: string): Promise<boolean> {
+  try {
+    await linkFile(join(stage.out, BUILDS, CURRENT, path), join(stage.folder, path));
+    return true;
+  } catch (fault) {
+    if (diskFaultCode(fault) === 'ENOENT') return false;
+    throw fault;
   }
+}
+
+/** A second name for the same bytes costs nothing; builds are never written to again. */
+async function linkFile(from: string, to: string): Promise<void> {
+  await mkdir(dirname(to), { recursive: true });
+  await link(from, to).catch(() => copyFile(from, to));
 }
 
 export async function abandonStage(stage: Stage): Promise<void> {

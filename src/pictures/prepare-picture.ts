@@ -1,10 +1,10 @@
 /**
  * A coach's own picture → copies of it in a few widths, each drawn anew point by point: turned upright, in sRGB, on white,
- * and with nothing in the file but the picture. The door to sharp.
+ * and with nothing in the file but the picture.
  */
-import sharp from 'sharp';
 import type { PictureCopy } from '../model/picture.js';
 import { kindNamed } from '../model/picture-kind.js';
+import { sharp } from './open-sharp.js';
 
 /** Points across, narrowest first: a phone's column at one, two and four points each; wider than the picture is none made. */
 const WIDTHS = [320, 640, 1280] as const;
@@ -14,16 +14,6 @@ export const MOST_MEGAPIXELS = 60;
 
 /** Of 100: beyond it a file grows faster than anybody sees. */
 const JPEG_QUALITY = 78;
-
-// The same bytes on every computer: no instructions that only some processors have, and nothing that depends on turns.
-sharp.simd(false);
-sharp.concurrency(1);
-sharp.cache(false);
-// Whatever a file's name says, it meets none but the three readers that are meant.
-sharp.block({ operation: ['VipsForeignLoad'] });
-sharp.unblock({
-  operation: ['VipsForeignLoadJpegBuffer', 'VipsForeignLoadPngBuffer', 'VipsForeignLoadWebpBuffer'],
-});
 
 export type PictureFault =
   | { readonly fault: 'unreadable' }

@@ -117,9 +117,9 @@ describe('the library', () => {
 
   test('a drawing stands on the page and on the line of those it leads to; without one nothing does', async () => {
     const drawings = new Map([[exerciseId('goblet-squat'), drawnOf(['Sits "down"', 'stands & waits'])]]);
-    const pictures = new Map([[exerciseId('goblet-squat'), 'pictures/goblet-squat.png']]);
+    const previews = new Map([[exerciseId('goblet-squat'), { path: 'previews/goblet-squat-0.png' }]]);
     const studio = { ...fixturePublic.studio, address: 'https://slate-yard.example/library' };
-    const drawn = await libraryPages({ library: { ...fixturePublic, studio }, rulebook: [], drawings, pictures });
+    const drawn = await libraryPages({ library: { ...fixturePublic, studio }, rulebook: [], drawings, previews });
     const of = (id: string): string => drawn.find(({ path }) => path === `exercises/${id}.html`)?.render() ?? '';
     const label =
       'role="img" aria-label="Seen from the side. Sits &quot;down&quot;: standing. Stands &amp; waits: standing."';
@@ -130,8 +130,11 @@ describe('the library', () => {
     );
     expect(of('box-squat')).not.toContain('drawing whole');
     expect(of('goblet-squat')).toContain(
-      '<meta property="og:image" content="https://slate-yard.example/library/pictures/goblet-squat.png"/>',
+      '<meta property="og:image" content="https://slate-yard.example/library/previews/goblet-squat-0.png"/>' +
+        '<meta property="og:image:width" content="1200"/><meta property="og:image:height" content="630"/>' +
+        '<meta property="og:image:alt" content="Seen from the side. Sits &quot;down&quot;: standing. Stands &amp; waits: standing."/>',
     );
+    expect(of('goblet-squat')).toContain('"image":"https://slate-yard.example/library/previews/goblet-squat-0.png"');
     expect(of('box-squat')).not.toContain('og:image');
     expect(page('exercises/goblet-squat.html')).not.toMatch(/class="drawing|og:image/);
   });

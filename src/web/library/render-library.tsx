@@ -4,7 +4,7 @@
  */
 import type { VNode } from 'preact';
 import { renderToString } from 'preact-render-to-string';
-import type { PageTold } from '../../../layouts/document.js';
+import type { PageTold, PictureTold } from '../../../layouts/document.js';
 import { LibraryExercise } from '../../../layouts/library/exercise-page.js';
 import { LibraryIndex } from '../../../layouts/library/index-page.js';
 import { capital, toolsOf } from '../../../layouts/library/kit-text.js';
@@ -12,8 +12,9 @@ import { LibraryList } from '../../../layouts/library/list-page.js';
 import { LISTS, listTitle } from '../../../layouts/library/lists.js';
 import { LibraryProgramme } from '../../../layouts/library/programme-page.js';
 import { RulebookPage } from '../../../layouts/library/rulebook-page.js';
+import { PREVIEW } from '../../../layouts/preview.js';
 import type { ExerciseId } from '../../model/identity.js';
-import type { Drawings, Photographs } from '../../model/picture.js';
+import type { Drawings, Photograph, Photographs } from '../../model/picture.js';
 import { plainText } from '../../model/prose.js';
 import type { PublicLibrary } from '../../model/public-library.js';
 import type { RulebookRoom } from '../../model/rulebook.js';
@@ -50,8 +51,8 @@ export interface LibraryContent {
   readonly drawings?: Drawings;
   /** Of those exercises that have one of the coach's own; their files are written beside the pages. */
   readonly photographs?: Photographs;
-  /** Files below the library's root that stand for an exercise where it is spoken of elsewhere; written by whoever has them. */
-  readonly pictures?: ReadonlyMap<ExerciseId, string>;
+  /** Files below the library's root that stand for a drawn exercise where it is spoken of elsewhere; written by whoever has them. */
+  readonly previews?: ReadonlyMap<ExerciseId, { readonly path: string }>;
   /** ISO dates on which exercises came to say what they say; without them there is no feed. */
   readonly changed?: ReadonlyMap<ExerciseId, string>;
 }
@@ -66,18 +67,28 @@ export interface LibraryRun extends LibraryContent {
 /** Where the rulebook stands, from the library's root; a rule is found in it by its id. */
 export const RULEBOOK = 'rulebook/index.html';
 
+/** `path` is below the library's root. */
+type DraftPicture = Omit<PictureTold, 'address'> & { readonly path: string };
+
 interface Draft {
   readonly path: string;
   readonly title: string;
   readonly description: string;
   readonly kind: PageTold['kind'];
-  readonly picture?: { readonly file: string; readonly alternative: string } | undefined;
+  readonly picture?: DraftPicture | undefined;
   readonly data: (facts: PageFacts) => PageData;
   readonly view: () => VNode;
 }
 
+function widestOf({ said, copies }: Photograph): DraftPicture | undefined {
+  const widest = copies.at(-1);
+  if (widest === undefined) return undefined;
+  const { name, width, height } = widest;
+  return { path: `${PICTURES}${name}`, width, height, alternative: said };
+}
+
 function draftsOf(content: LibraryContent): readonly Draft[] {
-  const { library, rulebook, pictures = new Map(), photographs: taken = new Map() } = content;
+  const { library, rulebook, previews = new Map(), photographs: taken = new Map() } = content;
   const { studio, exercises, programmes } = library;
   const words = sayLibraryWords(studio.language);
   const speech = speechOf(studio.language);
@@ -108,17 +119,18 @@ function draftsOf(content: LibraryContent): readonly Draft[] {
     },
     ...lists,
     ...exercises.map((of): Draft => {
-      const widest = taken.get(of.id)?.copies.at(-1);
-      const file = widest === undefined ? pictures.get(of.id) : `${PICTURES}${widest.name}`;
-      const drawn = drawings.get(of.id);
-      const alternative =
-        taken.get(of.id)?.said ?? (drawn === undefined ? of.name : sayDrawn(drawn, speech.words.drawing));
+      const photograph = taken.get(of.id);
+      const [preview, drawn] = [previews.get(of.id), drawings.get(of.id)];
+      const painted =
+        preview === undefined || drawn === undefined
+          ? undefined
+          : { path: preview.path, ...PREVIEW, alternative: sayDrawn(drawn, speech.words.drawing) };
       return {
         path: `exercises/${of.id}.html`,
         title: of.name,
         description: of.words.description.map(plainText).join(' '),
         kind: 'article',
-        picture: file === undefined ? undefined : { file, alternative },
+        picture: photograph === undefined ? painted : widestOf(photograph),
         data: (facts) => exerciseData(of, toolsOf(of, props).map(capital), facts),
         view: () => <LibraryExercise {...props} of={of} rules={rules} />,
       };
@@ -144,6 +156,13 @@ function draftsOf(content: LibraryContent): readonly Draft[] {
   ];
 }
 
+const toldOf = ({ width, height, alternative }: DraftPicture, address: string): PictureTold => ({
+  address,
+  width,
+  height,
+  alternative,
+});
+
 /** Every page that is listed, in the order of the drafts; the page that stands for one that is not here comes last. */
 export async function libraryPages(content: LibraryContent): Promise<readonly Page[]> {
   const { studio } = content.library;
@@ -155,7 +174,7 @@ export async function libraryPages(content: LibraryContent): Promise<readonly Pa
   const pages = await Promise.all(
     draftsOf(content).map(async ({ path, title, description, kind, picture, data, view }): Promise<Page> => {
       const canonical = addressOf?.(path);
-      const shown = picture === undefined ? undefined : addressOf?.(picture.file);
+      const shown = picture === undefined ? undefined : addressOf?.(picture.path);
       const text = writeData(data({ studio, words, title, description, address: canonical, home, picture: shown }));
       const hashed = { text, source: await hashSource(text) };
       const root = '../'.repeat(path.split('/').length - 1);
@@ -167,9 +186,7 @@ export async function libraryPages(content: LibraryContent): Promise<readonly Pa
         data: text,
         ...(canonical === undefined ? {} : { canonical }),
         ...(feed === undefined ? {} : { feed: { address: feed, title: words.changedExercises } }),
-        ...(shown === undefined || picture === undefined
-          ? {}
-          : { picture: { address: shown, alternative: picture.alternative } }),
+        ...(shown === undefined || picture === undefined ? {} : { picture: toldOf(picture, shown) }),
       };
       return {
         path,
