@@ -12,13 +12,13 @@ import {
 } from '../model/exercise.js';
 import { type ExerciseId, exerciseId } from '../model/identity.js';
 import { type Line, plainText } from '../model/prose.js';
+import { slugOf } from '../model/slug.js';
 import type { Sentence } from '../prose/blocks.js';
 import { cutLine, sliceLine, trimLine } from '../prose/line.js';
 import { exerciseSchema, factsOf, formerIdsOf, readShare } from './exercise-schema.js';
 import { idIn, resolveTarget } from './link-target.js';
 import { lineOf, type OpenFile, readAt, readKeys } from './open-file.js';
 import { readDepiction } from './read-depiction.js';
-import { slugOf } from './read-id.js';
 import { readPoses } from './read-poses.js';
 import { mapRead, refuse, splitPart, trimPart } from './read-value.js';
 import { readOneOf } from './read-words.js';

@@ -15,7 +15,7 @@ import type { ReplanPart } from './replan-part.js';
 /** Without what is predicted of it. */
 export type ClientSet = Omit<PlanSet, 'reserve'>;
 
-export type ClientEasier = Pick<EasierItem, 'exercise' | 'say' | 'for'> & {
+export type ClientEasier = Pick<EasierItem, 'exercise' | 'say'> & {
   /** One set of it; it is done for as many sets as the exercise it stands in for. Absent where none is planned. */
   readonly set?: ClientSet;
 };

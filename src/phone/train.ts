@@ -22,9 +22,19 @@ async function planAgainOf({ replan }: ClientPlan): Promise<PlanAgain | null> {
   return isPlanAgain(part) ? part : null;
 }
 
+const pageOf = (exercise: string): string => `#${CSS.escape(`exercise-${exercise}`)}`;
+
 /** As the booklet's own page calls it. */
 function called(exercise: string): string | undefined {
-  return document.querySelector(`#${CSS.escape(`exercise-${exercise}`)} h2`)?.textContent ?? undefined;
+  return document.querySelector(`${pageOf(exercise)} h2`)?.textContent ?? undefined;
+}
+
+function leads(exercise: string): readonly string[] {
+  const all = [...document.querySelectorAll(`${pageOf(exercise)} section li`)].map((line) =>
+    line.querySelector('.lead'),
+  );
+  // A link leads elsewhere.
+  return all.flatMap((lead) => (lead?.querySelector('a[href^="#"]') ? [] : [lead?.textContent?.trimEnd() ?? '']));
 }
 
 /** The book, once its leaves are in order. */
@@ -46,7 +56,7 @@ async function start(): Promise<void> {
   const book = await bookReady();
   const data = document.getElementById('plan')?.textContent;
   if (data === undefined || data === null) return;
-  const plan = unpackPlan(JSON.parse(data), called);
+  const plan = unpackPlan(JSON.parse(data), { called, leads });
   const language = document.documentElement.lang;
   const [keep, again] = await Promise.all([openKeep(plan, document.title), planAgainOf(plan)]);
   showTraining({

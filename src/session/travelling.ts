@@ -1,17 +1,23 @@
 /**
  * A client's plan as it travels, so that a phone fetches little. It leaves out what stands in it or beside it already: of a
- * set's key all that its session, row, side, kind and round say; of an easier way the name, where the page of that exercise
- * has it for a heading. Sessions stand beside those of the same name, for the second is much like the first, and what is
+ * set's key all that its session, row, side, kind and round say; of an easier version the name, where the page of that
+ * exercise has it for a heading, and of a way of doing the same one its words and id, where they stand on its page. Sessions stand beside those of the same name, for the second is much like the first, and what is
  * left is told by its differences. What comes out is what went in.
  */
 import type { ClientItem, ClientPlan, ClientSession, ClientSet } from '../model/client-plan.js';
 import type { SetKey } from '../model/identity.js';
+import { slugOf } from '../model/slug.js';
 import { type ByDifference, readByDifference, tellByDifference } from './by-difference.js';
 
 export type Travelling = ByDifference;
 
-/** What the booklet's own page calls an exercise; `undefined` where it has no page. */
-export type Called = (exercise: string) => string | undefined;
+/** What the booklet's own page of an exercise says of it. */
+export interface PageSays {
+  /** What it is called; `undefined` where it has no page. */
+  readonly called: (exercise: string) => string | undefined;
+  /** The words that lead a line there and no link, in order: among them the ways of doing it. */
+  readonly leads: (exercise: string) => readonly string[];
+}
 
 /** Begins what is left of a text whose stem is said by where it stands; no key and no exercise begins so. */
 const CUT = '/';
@@ -34,24 +40,37 @@ const endOf = ({ side, kind, round }: Omit<ClientSet, 'key'>): string => `${side
 /** A key that is quite said by its set. */
 const SAID = '' as SetKey;
 
-const packing = (called: Called): Way => ({
+/** The place of a way among the words of its exercise's page, where they say its id as well. */
+const PLACE = /^\/(\d+)$/;
+
+function packWay({ exercise = '', say }: Easier, item: ClientItem, { called, leads }: PageSays): Partial<Easier> {
+  const slug = cut(exercise, `${item.exercise}#`);
+  const place = leads(item.exercise).indexOf(say);
+  if (say !== '' && place >= 0 && slug === `${CUT}${slugOf(say)}`) return { exercise: `${CUT}${place}`, say: '' };
+  if (say !== '' && called(exercise) === say) return { exercise: slug, say: '' };
+  return PLACE.test(slug) ? {} : { exercise: slug };
+}
+
+function unpackWay({ exercise = '', say }: Easier, item: ClientItem, { called, leads }: PageSays): Partial<Easier> {
+  const place = say === '' ? PLACE.exec(exercise)?.[1] : undefined;
+  if (place !== undefined) {
+    const said = leads(item.exercise)[Number(place)] ?? '';
+    return { exercise: `${item.exercise}#${slugOf(said)}`, say: said };
+  }
+  const whole = made(exercise, `${item.exercise}#`);
+  return { exercise: whole, say: say === '' ? (called(whole) ?? '') : say };
+}
+
+const packing = (page: PageSays): Way => ({
   key: cut,
   set: (set, stem) => ({ ...set, key: set.key === `${stem}${endOf(set)}` ? SAID : cut(set.key, stem) }),
-  easier: (easier, item) => ({
-    ...easier,
-    ...(easier.exercise === undefined ? {} : { exercise: cut(easier.exercise, `${item.exercise}#`) }),
-    say: easier.exercise !== undefined && easier.say !== '' && called(easier.exercise) === easier.say ? '' : easier.say,
-  }),
+  easier: (easier, item) => ({ ...easier, ...(easier.exercise === undefined ? {} : packWay(easier, item, page)) }),
 });
 
-const unpacking = (called: Called): Way => ({
+const unpacking = (page: PageSays): Way => ({
   key: made,
   set: (set, stem) => ({ ...set, key: set.key === SAID ? (`${stem}${endOf(set)}` as SetKey) : made(set.key, stem) }),
-  easier: (easier, item) => ({
-    ...easier,
-    ...(easier.exercise === undefined ? {} : { exercise: made(easier.exercise, `${item.exercise}#`) }),
-    say: easier.say === '' ? (called(easier.exercise ?? '') ?? '') : easier.say,
-  }),
+  easier: (easier, item) => ({ ...easier, ...(easier.exercise === undefined ? {} : unpackWay(easier, item, page)) }),
 });
 
 /** Every part of a plan anew that changes on its way, each with what stands before it. */
@@ -102,13 +121,13 @@ function putBack({ plan, sessions }: Sorted): ClientPlan {
   return { ...plan, weeks };
 }
 
-const NOBODY: Called = () => undefined;
+const NO_PAGE: PageSays = { called: () => undefined, leads: () => [] };
 
-export const packPlan = (plan: ClientPlan, called: Called = NOBODY): Travelling =>
-  tellByDifference(sort(change(plan, packing(called))));
+export const packPlan = (plan: ClientPlan, page: PageSays = NO_PAGE): Travelling =>
+  tellByDifference(sort(change(plan, packing(page))));
 
-/** Reads what `packPlan` wrote into a booklet's own page back to the very same plan; `called` as it was then. */
-export function unpackPlan(travelling: Travelling, called: Called = NOBODY): ClientPlan {
+/** Reads what `packPlan` wrote into a booklet's own page back to the very same plan; `page` as it was then. */
+export function unpackPlan(travelling: Travelling, page: PageSays = NO_PAGE): ClientPlan {
   // The page was written by the same build, and stands in no other's hands.
-  return change(putBack(readByDifference(travelling) as Sorted), unpacking(called));
+  return change(putBack(readByDifference(travelling) as Sorted), unpacking(page));
 }

@@ -92,12 +92,11 @@ const setOf = (set: PlanSet): ClientSet => ({
   ...(set.stopAt === undefined ? {} : { stopAt: { reserve: set.stopAt.reserve } }),
 });
 
-function easierOf({ exercise, say, for: aims, sets }: EasierItem): ClientEasier {
+function easierOf({ exercise, say, sets }: EasierItem): ClientEasier {
   const [set] = sets;
   return {
     ...(exercise === undefined ? {} : { exercise }),
     say,
-    for: aims,
     ...(set === undefined ? {} : { set: setOf(set) }),
   };
 }

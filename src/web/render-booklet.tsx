@@ -11,10 +11,11 @@ import { renderToString } from 'preact-render-to-string';
 import { BookBody } from '../../layouts/book/book.js';
 import { type Book, bookOf } from '../../layouts/book/leaves.js';
 import { type Movement, movementOf } from '../../layouts/movement.js';
-import type { Booklet } from '../model/booklet.js';
+import type { Booklet, ExercisePart } from '../model/booklet.js';
 import type { ClientPlan } from '../model/client-plan.js';
 import type { Drawings, Photographs } from '../model/picture.js';
-import { packPlan } from '../session/travelling.js';
+import { plainText } from '../model/prose.js';
+import { type PageSays, packPlan } from '../session/travelling.js';
 import type { Catalogue } from '../words/catalogue.js';
 import { directionOf } from '../words/language.js';
 import { speechOf } from '../words/speech.js';
@@ -51,15 +52,26 @@ export function renderPayload(
 ): Payload {
   const { words } = speechOf(booklet.language);
   const book = bookOf(booklet, words, drawingsBesides(drawings, photographs), photographs);
-  const titles = new Map<string, string>([...book.exercises.values()].map(({ id, title }) => [id, title]));
   const body = shortenMarkup(renderToString(<BookBody book={book} />));
-  const packed = packPlan(plan, (exercise) => titles.get(exercise));
+  const packed = packPlan(plan, pagesOf(book));
   const data = `<script type="application/json" id="plan">${jsonForHtml(packed)}</script>`;
   return {
     title: booklet.title,
     language: booklet.language,
     direction: booklet.direction,
     html: body + data + movementsOf(book),
+  };
+}
+
+/** What the exercises' pages say, as the phone reads it there. */
+function pagesOf({ exercises }: Book): PageSays {
+  const pages = new Map<string, ExercisePart>([...exercises.values()].map((page) => [page.id, page]));
+  return {
+    called: (exercise) => pages.get(exercise)?.title,
+    leads: (exercise) =>
+      (pages.get(exercise)?.sections ?? []).flatMap(({ name, lines }) =>
+        name === 'faults' ? [] : lines.flatMap(({ lead, exercise: to }) => (to === undefined ? [plainText(lead)] : [])),
+      ),
   };
 }
 

@@ -87,9 +87,9 @@ function expectSame(read: ReadBooklet, booklet: Booklet, sent: unknown = plan): 
       }
     if (part.kind !== 'session') expect(read.heads).toContain(part.kind === 'cover' ? part.client : part.title);
   }
-  const called = (id: string): string | undefined =>
-    booklet.parts.find((part) => part.kind === 'exercise' && part.id === id)?.title;
-  expect(unpackPlan(JSON.parse(read.plan), called)).toEqual(sent);
+  const pageOf = (exercise: string) => read.pages.find(({ id }) => id === exercise);
+  const says = { called: (id: string) => pageOf(id)?.called, leads: (id: string) => pageOf(id)?.leads ?? [] };
+  expect(unpackPlan(JSON.parse(read.plan), says)).toEqual(sent);
 }
 
 describe('one file, opened from a disk', () => {

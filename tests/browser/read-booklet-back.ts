@@ -41,6 +41,8 @@ export interface ReadBooklet {
   /** All that stands at the openings and ends of sessions, by leaf. */
   readonly around: readonly { readonly id: string; readonly said: string }[];
   readonly plan: string;
+  /** Exercises' own pages: what they are called, and what leads their lines and is no link. */
+  readonly pages: readonly { readonly id: string; readonly called: string; readonly leads: readonly string[] }[];
 }
 
 export function readBookletBack(page: Page): Promise<ReadBooklet> {
@@ -99,6 +101,13 @@ export function readBookletBack(page: Page): Promise<ReadBooklet> {
       })),
       turns: inOrder.filter((leaf) => leaf.matches('.turn')).map(readTurn),
       plan: document.getElementById('plan')?.textContent ?? '',
+      pages: [...document.querySelectorAll('.leaf.exercise')].map((leaf) => ({
+        id: leaf.id.replace('exercise-', ''),
+        called: text(leaf.querySelector('h2')),
+        leads: [...leaf.querySelectorAll('section li')]
+          .filter((line) => line.querySelector('.lead a[href^="#"]') === null)
+          .map((line) => text(line.querySelector('.lead'))),
+      })),
     };
   });
 }

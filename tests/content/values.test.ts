@@ -11,7 +11,7 @@ import {
   speaksOfBothUnits,
   writeTempo,
 } from '../../src/content/read-amounts.js';
-import { isId, slugOf } from '../../src/content/read-id.js';
+import { isId, slugOf } from '../../src/model/slug.js';
 import { readEffort, readPattern, readTempi } from '../../src/content/read-row.js';
 import type { Read } from '../../src/content/read-value.js';
 import {

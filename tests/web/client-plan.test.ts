@@ -39,7 +39,7 @@ const ALLOWED: ReadonlySet<string> = new Set([
     (n) => `${ITEM}.${n}`,
   ),
   ...['min', 'max', 'unit', 'reserve', 'sets'].map((name) => `${ITEM}.asked.${name}`),
-  ...['talk', 'rung.number', 'rung.of', 'easier.exercise', 'easier.say', 'easier.for'].map((name) => `${ITEM}.${name}`),
+  ...['talk', 'rung.number', 'rung.of', 'easier.exercise', 'easier.say'].map((name) => `${ITEM}.${name}`),
   ...held(`${ITEM}.loads`),
   ...set(`${ITEM}.sets`),
   ...set(`${ITEM}.easier.set`),
