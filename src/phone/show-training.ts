@@ -224,6 +224,8 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
       if (keep.events().filter(({ kind }) => kind === 'closed').length === 1) persisted = await keep.persist();
     }
     tellOf(one, draw());
+    // Where keeping took long, the second of two comes as late: it was meant for what stood there before.
+    lastTap = performance.now();
   }
 
   /** What a mark came to, in one polite sentence. */

@@ -81,6 +81,7 @@ interface Trembled {
 const tremble = (page: Page, sessions: number, from: number): Promise<Trembled> =>
   page.evaluate(
     async ([many, first]) => {
+      const SECOND_OF_TWO_MS = 590;
       /** As `(seed × 48271) mod (2³¹ − 1)`: Park and Miller 1988. */
       let seed = first;
       const draw = (below: number): number => {
@@ -90,6 +91,12 @@ const tremble = (page: Page, sessions: number, from: number): Promise<Trembled> 
       const training = document.querySelector('#training > div') ?? document.body;
       // But for the clock, which goes on by itself.
       const look = (): string => training.innerHTML.replaceAll(/<p class="clock.*?<\/p>/g, '');
+      /** Where two looks part. */
+      const parting = (was: string, is: string): string => {
+        const at = [...was].findIndex((letter, i) => letter !== is[i]);
+        const from = Math.max(0, at - 40);
+        return `${was.slice(from, at + 80)} → ${is.slice(from, at + 80)}`;
+      };
       const turn = (): Promise<void> => new Promise((done) => setTimeout(done, 0));
       const kindNow = (): string => document.querySelector('.training-sheet')?.className.slice(15) ?? '';
       const send = (type: string, on: Element, clientX: number, clientY: number): void => {
@@ -126,8 +133,9 @@ const tremble = (page: Page, sessions: number, from: number): Promise<Trembled> 
           told.slid += 1;
           touch(button, true);
           await turn();
-          if (look() !== before) changed.push(`slid off on ${kind}`);
+          if (look() !== before) changed.push(`slid off on ${kind}: ${parting(before, look())}`);
         }
+        const tapped = performance.now();
         const [x, y] = touch(button, false);
         const at = `${Math.round(x)}, ${Math.round(y)} of ${innerHeight}`;
         for (let waits = 0; look() === before; waits += 1) {
@@ -139,11 +147,14 @@ const tremble = (page: Page, sessions: number, from: number): Promise<Trembled> 
           const after = look();
           const on = under(x, y);
           window.ahead += 60 + draw(480);
-          told.doubled += 1;
-          send('pointerdown', on, x, y);
-          send('pointerup', under(x, y), x, y);
-          for (let waits = 0; waits < 4; waits += 1) await turn();
-          if (look() !== after) changed.push(`tapped twice on ${kind}`);
+          // On a machine that was busy meanwhile it is no second of two any more.
+          if (performance.now() - tapped < SECOND_OF_TWO_MS) {
+            told.doubled += 1;
+            send('pointerdown', on, x, y);
+            send('pointerup', under(x, y), x, y);
+            for (let waits = 0; waits < 4; waits += 1) await turn();
+          }
+          if (look() !== after) changed.push(`tapped twice on ${kind}: ${parting(after, look())}`);
         }
         window.ahead += 700;
       }
