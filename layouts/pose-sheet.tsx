@@ -15,6 +15,7 @@ const MOTIONS: Readonly<Record<SheetAngle, string>> = {
   ankle: 'ankle drawn up',
   'shoulder flex': 'shoulder forward',
   'shoulder out': 'shoulder outwards',
+  'shoulder turn': 'shoulder turned out',
   elbow: 'elbow bent',
 };
 const TRUNK: Readonly<Record<SheetPosition['trunk'][number]['angle'], string>> = {

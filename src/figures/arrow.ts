@@ -3,6 +3,7 @@
 import type { Mark, Outline, Spot } from '../model/picture.js';
 import type { Pose } from '../model/pose.js';
 import { type Camera, seen } from './camera.js';
+import { barMiddle, isEndOn, PLATE_RADIUS } from './draw-kit.js';
 import { heldPieces } from './hold-kit.js';
 import { ankle, grip, headCentre, hipsMiddle } from './landmarks.js';
 import { farFrom, type LimbLine, limbLines } from './limb-lines.js';
@@ -56,10 +57,18 @@ export function arrowMarks(pose: Pose, bodies: readonly Body[], camera: Camera):
   );
   if (farOf(furthest) < LEAST) return [];
   const now = bodies[bodies.length - 1];
-  const lines = now ? limbLines(now, camera) : [];
+  const lines = now ? [...limbLines(now, camera), ...plateOf(pose, now, camera)] : [];
   // From the ceiling nothing lies under the floor's line.
   return arrowAlong(aside(furthest, lines, camera.up[1] === 0 ? Number.NEGATIVE_INFINITY : 3));
 }
+
+/** The plate that a bar is from its end: a spot as wide as it. */
+const plateOf = (pose: Pose, body: Body, camera: Camera): readonly LimbLine[] =>
+  pose.kit.flatMap((item): readonly LimbLine[] => {
+    if (item.kind !== 'bar' || !isEndOn(camera)) return [];
+    const at = seen(camera, barMiddle(body, item.held));
+    return [{ from: at, to: at, round: PLATE_RADIUS }];
+  });
 
 /** To which side, and how far off, an arrow may stand from the way it shows. Centimetres; to the left of the way positive. */
 const OFFSETS = [13, -13, 18, -18, 24, -24, 31, -31];

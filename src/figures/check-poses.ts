@@ -28,7 +28,7 @@ const warning = { severity: 'warning', scope: FOLDER } as const;
 export const checkPoses = (bodies: readonly PosedBody[], asks: readonly FigureAsk[] = []): readonly Problem[] =>
   bodies.flatMap((posed, index) => [
     ...checkJoints(posed),
-    ...checkReach(posed),
+    ...checkReach(posed, bodies),
     ...checkBalance(posed),
     ...unasked(posed, index === 0, asks).map((found): Problem => {
       const column = found.code === 'pose-bent' && found.data.limb === 'arm' ? 'Elbows' : 'Knees';
@@ -102,12 +102,12 @@ const isOtherSide = (one: StatedAngle, other: StatedAngle): boolean =>
   one.said === other.said &&
   one.angle?.replace(/^(?:left|right) /, '') === other.angle?.replace(/^(?:left|right) /, '');
 
-function checkReach(posed: PosedBody): readonly Problem[] {
+function checkReach(posed: PosedBody, bodies: readonly PosedBody[]): readonly Problem[] {
   const { pose, body } = posed;
   const position = pose.name;
   const off = contactMisses(pose, body).filter(({ millimetres }) => millimetres > CONTACT_OFF);
   const astray = handMisses(pose, body).filter(({ millimetres }) => millimetres > HAND_OFF);
-  const [sunk] = sunkParts(pose, body);
+  const [sunk] = sunkParts(posed, bodies);
   return [
     ...off.map(
       (miss): Problem => ({

@@ -3,9 +3,12 @@ import { BODY_SIDES, type BodySide, type Contact, type HandPlace, type Pose, typ
 import { bodyPlace, freeWeights } from './arm-goals.js';
 import { bearingsOf } from './bearing.js';
 import { ROUND } from './body-goals.js';
+import { type Solid, solidsIn } from './furniture.js';
 import { fingertip, grip, shoulder } from './landmarks.js';
+import type { PosedBody } from './pose-body.js';
+import { FOREARM, SHANK, THIGH } from './proportions.js';
 import { aheadOf, heightOf } from './scene.js';
-import { type Body, placeOf } from './skeleton.js';
+import { type Body, type Landmark, placeOf } from './skeleton.js';
 import { facingOf } from './standing.js';
 import { dot, lengthOf, minus, turned, type Vector } from './vector.js';
 
@@ -88,18 +91,43 @@ export interface Sunk {
 const PARTS = ['heel', 'foot', 'big toe', 'knee', 'elbow', 'wrist', 'hand', 'shoulder', 'seat'] as const;
 const HEAD = { at: { segment: 'head', at: [-2.2, 10, 0] }, off: 7.6 } as const;
 
-/** What is below the floor, or further than the face of a wall, by how much; deepest first. */
-export function sunkParts(pose: Pose, body: Body): readonly Sunk[] {
-  const sided = BODY_SIDES.flatMap((side) =>
-    ROUND.map(({ at, off }, index) => ({ part: `${side} ${PARTS[index] ?? 'side'}`, at: at(side), off })),
-  );
+interface Ball {
+  readonly part: string;
+  readonly at: Landmark;
+  readonly off: number;
+}
+
+/** What is asked of the floor, and half-way along the limbs, which may lie across an edge. */
+const BALLS: readonly Ball[] = [
+  ...BODY_SIDES.flatMap((side): readonly Ball[] => [
+    ...ROUND.map(({ at, off }, index) => ({ part: `${side} ${PARTS[index] ?? 'side'}`, at: at(side), off })),
+    { part: `${side} thigh`, at: { segment: `${side} thigh`, at: [0, -THIGH / 2, 0] }, off: 6.4 },
+    { part: `${side} shin`, at: { segment: `${side} shank`, at: [-0.5, -SHANK / 2, 0] }, off: 4.4 },
+    { part: `${side} forearm`, at: { segment: `${side} forearm`, at: [0, -FOREARM / 2, 0] }, off: 3.2 },
+  ]),
+  { part: 'head', ...HEAD },
+];
+
+/** How far a ball would have to be moved to be out of a block; less than nothing where it is. */
+function depthIn({ along: [from, to], up: [low, high], aside }: Solid, [x, y, z]: Vector, off: number): number {
+  if (z < aside[0] || z > aside[1]) return Number.NEGATIVE_INFINITY;
+  const below = low > 0 ? y + off - low : Number.POSITIVE_INFINITY;
+  return Math.min(x + off - from, to - x + off, high - y + off, below);
+}
+
+/** What is below the floor, further than the face of a wall or inside what stands there, by how much; deepest first. */
+export function sunkParts({ pose, body }: PosedBody, bodies: readonly PosedBody[]): readonly Sunk[] {
   const wall = pose.kit.some(({ kind }) => kind === 'wall') ? aheadOf(pose, 'wall') : undefined;
-  return [...sided, { part: 'head', ...HEAD }]
-    .flatMap(({ part, at, off }): readonly Sunk[] => {
-      const [x, y] = placeOf(body, at);
-      const floor: Sunk = { part, on: 'floor', millimetres: Math.round(10 * (off - y)) };
-      const inside = wall === undefined ? 0 : wall >= 0 ? x + off - wall : wall - x + off;
-      return [floor, { part, on: 'wall', millimetres: Math.round(10 * inside) }];
-    })
-    .sort((a, b) => b.millimetres - a.millimetres);
+  const solids = solidsIn(pose, bodies);
+  return BALLS.flatMap(({ part, at, off }): readonly Sunk[] => {
+    const place = placeOf(body, at);
+    const [x, y] = place;
+    const inside = wall === undefined ? 0 : wall >= 0 ? x + off - wall : wall - x + off;
+    const depths = [
+      ['floor', off - y] as const,
+      ['wall', inside] as const,
+      ...solids.map((solid) => [solid.kind, depthIn(solid, place, off)] as const),
+    ];
+    return depths.map(([on, depth]) => ({ part, on, millimetres: Math.round(10 * depth) }));
+  }).sort((a, b) => b.millimetres - a.millimetres);
 }

@@ -1,15 +1,13 @@
-/** Kit → marks: what is held, what stands on the floor, what is stretched between hands and feet. */
+/** Kit → marks: what is held, what is stretched between hands and feet, and the mat beneath. */
 
-import type { Box, Mark, Outline, Paint, Spot, Weight } from '../model/picture.js';
-import { type BandEnd, BODY_SIDES, type BodySide, type Contact, type Pose, type PoseKit } from '../model/pose.js';
-import { spotOf } from './bearing.js';
-import { type Camera, cameraFor, nearness, seen } from './camera.js';
+import { type Box, type Mark, type Outline, type Paint, type Spot, type Weight, WIDTHS } from '../model/picture.js';
+import { type BandEnd, BODY_SIDES, type BodySide, type Pose, type PoseKit } from '../model/pose.js';
+import { type Camera, nearness, seen } from './camera.js';
 import { armNearness, type Limb } from './draw-body.js';
 import { BALL_RADIUS, type HeldPiece, heldPieces, TO_HANDLE } from './hold-kit.js';
 import { ball, grip, kneeCentre, middleBack } from './landmarks.js';
 import { circle, closedLine, openLine, smoothLine } from './outlines.js';
-import type { PosedBody } from './pose-body.js';
-import { type Stood, stoodIn } from './scene.js';
+import { stoodIn } from './scene.js';
 import { type Body, placeOf } from './skeleton.js';
 import { add, between, times, type Vector } from './vector.js';
 
@@ -68,46 +66,52 @@ function dumbbellMarks(piece: HeldPiece, camera: Camera, part: string): readonly
   ];
 }
 
-const PLATE_RADIUS = 22.5;
+export const PLATE_RADIUS = 22.5;
 const BAR_HALF = 90;
+const PLATES_AT = 78;
 
-function barLimb(body: Body, camera: Camera, held: 'both' | 'back' | 'floor'): Limb {
-  const middle: Vector =
-    held === 'floor'
-      ? [6, PLATE_RADIUS, 0]
-      : held === 'back'
-        ? placeOf(body, { segment: 'thorax', at: [-11, 20, 0] })
-        : between(placeOf(body, grip('left')), placeOf(body, grip('right')), 0.5);
-  const across = Math.abs(camera.across[2]);
+type HeldBar = Extract<PoseKit, { kind: 'bar' }>['held'];
+
+/** Midway between its plates. */
+export function barMiddle(body: Body, held: HeldBar): Vector {
+  if (held === 'floor') return [6, PLATE_RADIUS, 0];
+  if (held === 'back') return placeOf(body, { segment: 'thorax', at: [-11, 20, 0] });
+  return between(placeOf(body, grip('left')), placeOf(body, grip('right')), 0.5);
+}
+
+/** Whether a bar is seen from its end. */
+export const isEndOn = (camera: Camera): boolean => Math.abs(camera.across[2]) < 0.3;
+
+/** The bar and its plates, each as near as it is: what is nearer hides what is behind it. */
+function barLimbs(body: Body, camera: Camera, held: HeldBar): readonly Limb[] {
+  const middle = barMiddle(body, held);
   const part = 'bar';
-  if (across < 0.3) {
-    const at = seen(camera, middle);
-    return {
-      nearness: 40,
-      marks: [
-        mark('line', 'near', circle(at, PLATE_RADIUS), part),
-        mark('line', 'far', circle(at, 15), part),
-        mark('solid', 'near', circle(at, 2.4), part),
-      ],
-    };
-  }
+  if (isEndOn(camera)) return [{ nearness: IN_FRONT, marks: plateMarks(seen(camera, middle), part) }];
   const end = (far: number): Spot => seen(camera, add(middle, [0, 0, far]));
-  const plate = (far: number): Outline => {
+  const plate = (far: number): Limb => {
     const [x, y] = end(far);
-    return closedLine([
+    const outline = closedLine([
       [x - 2.5, y - PLATE_RADIUS],
       [x + 2.5, y - PLATE_RADIUS],
       [x + 2.5, y + PLATE_RADIUS],
       [x - 2.5, y + PLATE_RADIUS],
     ]);
+    return { nearness: nearness(camera, [0, 0, far]), marks: [mark('solid', 'near', outline, part)] };
   };
-  const marks = [
-    mark('line', 'near', openLine([end(-BAR_HALF), end(BAR_HALF)]), part),
-    mark('solid', 'near', plate(-78), part),
-    mark('solid', 'near', plate(78), part),
-  ];
-  return { nearness: held === 'back' ? -2 : 3, marks };
+  const bar = mark('line', 'near', openLine([end(-BAR_HALF), end(BAR_HALF)]), part);
+  return [{ nearness: held === 'back' ? -2 : 3, marks: [bar] }, plate(-PLATES_AT), plate(PLATES_AT)];
 }
+
+/** Nearer than any part of the body. */
+const IN_FRONT = 40;
+
+/** From its end a bar is the nearer plate, which hides the other, the hands and the legs behind it. */
+const plateMarks = (at: Spot, part: string): readonly Mark[] => [
+  mark('edge', 'near', circle(at, PLATE_RADIUS - WIDTHS.near), part),
+  mark('paper', 'near', circle(at, PLATE_RADIUS - WIDTHS.near), part),
+  mark('line', 'far', circle(at, 11), part),
+  mark('solid', 'near', circle(at, 2.4), part),
+];
 
 function bandSpots(pose: Pose, body: Body, end: BandEnd): readonly Vector[] {
   switch (end) {
@@ -150,163 +154,6 @@ function bandLimb(pose: Pose, body: Body, camera: Camera, ends: readonly [BandEn
   return { nearness: near + 12, marks };
 }
 
-/** The middle of what stands somewhere: as said, or under what first bears on it. */
-function middleOf(stood: Stood, bodies: readonly PosedBody[]): number {
-  if (stood.ahead !== undefined) return stood.ahead;
-  for (const { pose, body } of bodies) {
-    const bearing = pose.contacts.filter((contact: Contact) => contact.on === stood.kind);
-    const spots = bearing.map((contact) => placeOf(body, spotOf(contact))[0]);
-    if (spots.length > 0) return spots.reduce((sum, x) => sum + x, 0) / spots.length;
-  }
-  return 0;
-}
-
-/** What stands about the figure in one of its positions; `bodies` are all of them, since it stays where it is. */
-export const furnitureMarks = (pose: Pose, bodies: readonly PosedBody[]): readonly Mark[] =>
-  stoodIn(pose).flatMap((stood) => furniture(stood, middleOf(stood, bodies), cameraFor(pose.view)));
-
-const HALF_WIDTHS = { chair: 20, bench: 45, box: 24, step: 24, blocks: 9 } as const;
-
-function furniture(stood: Stood, ahead: number, camera: Camera): readonly Mark[] {
-  const part = 'room';
-  const turned = Math.abs(camera.across[0]) < 0.3;
-  const x = turned ? 0 : ahead * camera.across[0];
-  const { kind, high } = stood;
-  const rect = (left: number, right: number, low: number, top: number): Outline =>
-    closedLine([
-      [left, low],
-      [right, low],
-      [right, top],
-      [left, top],
-    ]);
-  const solid = (outline: Outline): readonly Mark[] => [
-    mark('edge', 'far', outline, part),
-    mark('paper', 'far', outline, part),
-  ];
-  if (kind === 'wall') {
-    if (turned) return [];
-    const way = x >= 0 ? 1 : -1;
-    const hatches = Array.from({ length: 9 }, (_, index): Mark => {
-      const y = 14 + index * 22;
-      return mark(
-        'line',
-        'ghost',
-        openLine([
-          [x, y],
-          [x + way * 9, y + 9],
-        ]),
-        part,
-      );
-    });
-    return [
-      mark(
-        'line',
-        'near',
-        openLine([
-          [x, 0],
-          [x, high],
-        ]),
-        part,
-      ),
-      ...hatches,
-    ];
-  }
-  if (kind === 'mat') return [];
-  const half = HALF_WIDTHS[kind];
-  if (kind === 'step' || kind === 'box' || kind === 'blocks') return solid(rect(x - half, x + half, 0, high));
-  if (kind === 'bench') {
-    return [
-      mark(
-        'line',
-        'far',
-        openLine([
-          [x - half + 8, high - 5],
-          [x - half + 4, 0],
-        ]),
-        part,
-      ),
-      mark(
-        'line',
-        'far',
-        openLine([
-          [x + half - 8, high - 5],
-          [x + half - 4, 0],
-        ]),
-        part,
-      ),
-      ...solid(rect(x - half, x + half, high - 5, high)),
-    ];
-  }
-  return chairMarks(x, stood, turned, solid, rect, part);
-}
-
-const SEAT_HEIGHT = 45;
-/** Who holds a chair by the top of its back has the seat beyond. */
-const BACK_HELD = 60;
-
-function chairMarks(
-  x: number,
-  stood: Stood,
-  turned: boolean,
-  solid: (outline: Outline) => readonly Mark[],
-  rect: (left: number, right: number, low: number, top: number) => Outline,
-  part: string,
-): readonly Mark[] {
-  const half = HALF_WIDTHS.chair;
-  const { high } = stood;
-  const held = high > BACK_HELD;
-  const seat = held ? SEAT_HEIGHT : high;
-  const top = held ? high : seat + 42;
-  const other = stood.turned ? -1 : 1;
-  const [back, front] = held ? [x, x + 2 * half * other] : [x - (half + 3) * other, x + half * other];
-  if (turned) {
-    return [
-      ...solid(rect(x - half, x + half, seat + 12, top)),
-      ...solid(rect(x - half, x + half, seat - 4, seat)),
-      mark(
-        'line',
-        'far',
-        openLine([
-          [x - half + 2, seat - 4],
-          [x - half + 2, 0],
-        ]),
-        part,
-      ),
-      mark(
-        'line',
-        'far',
-        openLine([
-          [x + half - 2, seat - 4],
-          [x + half - 2, 0],
-        ]),
-        part,
-      ),
-    ];
-  }
-  return [
-    mark(
-      'line',
-      'near',
-      openLine([
-        [back, 0],
-        [back + 1, seat],
-        [back, top],
-      ]),
-      part,
-    ),
-    mark(
-      'line',
-      'near',
-      openLine([
-        [front - 2 * other, seat - 4],
-        [front, 0],
-      ]),
-      part,
-    ),
-    ...solid(rect(Math.min(back, front), Math.max(back, front), seat - 4, seat)),
-  ];
-}
-
 /** A mat lies under the whole body: from the side its edge, from the ceiling the whole of it. */
 export function matMarks(pose: Pose, box: Box): readonly Mark[] {
   if (!stoodIn(pose).some(({ kind }) => kind === 'mat')) return [];
@@ -336,7 +183,7 @@ export function drawKit(pose: Pose, body: Body, camera: Camera): readonly Limb[]
     return { nearness: hands.length === 0 ? 0.5 : hands.length === 1 ? (hands[0] ?? 0) : 1, marks };
   });
   const rest = pose.kit.flatMap((item: PoseKit): readonly Limb[] => {
-    if (item.kind === 'bar') return [barLimb(body, camera, item.held)];
+    if (item.kind === 'bar') return barLimbs(body, camera, item.held);
     if (item.kind === 'band') return [bandLimb(pose, body, camera, item.ends)];
     return [];
   });

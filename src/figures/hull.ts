@@ -1,5 +1,6 @@
 /** The outline round a few circles, as if a band were stretched about them. */
 import type { Command, Outline, Spot } from '../model/picture.js';
+import { circle } from './outlines.js';
 
 export interface Disc {
   readonly at: Spot;
@@ -56,7 +57,7 @@ export function hullOf(discs: readonly Disc[]): Outline {
     }
   }
   const only = discs[was];
-  if (changes.length === 0 || !only) return only ? wholeDisc(only) : [];
+  if (changes.length === 0 || !only) return only ? circle(only.at, only.radius) : [];
   const turns = changes.flatMap(({ angle, to }, index): readonly Turn[] => {
     const next = changes[(index + 1) % changes.length];
     const disc = discs[to];
@@ -85,13 +86,4 @@ function turnCommands({ disc, angle, end }: Turn, index: number): readonly Comma
   if (reach - radius < BLUNT) return [{ kind, to: onDisc({ at, radius: reach }, angle + half) }];
   const arc: Command = { kind: 'arc', to: onDisc(disc, end), radius, large: end - angle > Math.PI };
   return [{ kind, to: onDisc(disc, angle) }, arc];
-}
-
-function wholeDisc({ at, radius }: Disc): Outline {
-  return [
-    { kind: 'move', to: [at[0] - radius, at[1]] },
-    { kind: 'arc', to: [at[0] + radius, at[1]], radius, large: true },
-    { kind: 'arc', to: [at[0] - radius, at[1]], radius, large: true },
-    { kind: 'close' },
-  ];
 }

@@ -18,8 +18,6 @@ import {
 import { type Body, type Landmark, placeOf } from './skeleton.js';
 import { add, times, type Vector } from './vector.js';
 
-const _right = (side: BodySide): number => (side === 'right' ? 1 : -1);
-
 export const heel = (side: BodySide): Landmark => ({ segment: `${side} foot`, at: [HEEL, -ANKLE, 0] });
 export const ball = (side: BodySide): Landmark => ({ segment: `${side} foot`, at: [BALL, -ANKLE, 0] });
 export const toeTip = (side: BodySide): Landmark => ({ segment: `${side} toes`, at: [TOE_TIP - BALL, 0, 0] });

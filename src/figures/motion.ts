@@ -3,14 +3,14 @@ import type { Tempo } from '../model/exercise.js';
 import type { Box, Mark, Motion, PartMove, PartStep, Spot } from '../model/picture.js';
 import type { Pose } from '../model/pose.js';
 import { type Camera, cameraFor, seen } from './camera.js';
-import { partOfPiece } from './draw-kit.js';
+import { barMiddle, partOfPiece } from './draw-kit.js';
 import { heldPieces } from './hold-kit.js';
-import { grip, massCentre } from './landmarks.js';
+import { massCentre } from './landmarks.js';
 import { farEnd } from './limb-lines.js';
 import { boxOf } from './outlines.js';
 import type { PosedBody } from './pose-body.js';
 import { type Body, frameOf, placeOf, SEGMENTS } from './skeleton.js';
-import { add, between, times, type Vector } from './vector.js';
+import { add, times, type Vector } from './vector.js';
 
 /** A joint that turns further than this between two moments gets another moment between them. Radians. */
 const STEP = 0.6;
@@ -43,12 +43,9 @@ function rodsOf(pose: Pose, body: Body, camera: Camera): ReadonlyMap<string, Rod
   heldPieces(pose, body).forEach((piece, index) => {
     rods.set(partOfPiece(piece, index), rod(camera, piece.grip, add(piece.grip, times(piece.way, 12))));
   });
-  const hands = between(placeOf(body, grip('left')), placeOf(body, grip('right')), 0.5);
   const bar = pose.kit.find((item) => item.kind === 'bar');
-  if (bar?.kind === 'bar' && bar.held !== 'floor') {
-    const at = bar.held === 'back' ? placeOf(body, { segment: 'thorax', at: [-11, 20, 0] }) : hands;
-    rods.set('bar', { at: seen(camera, at), way: [0, 1] });
-  }
+  if (bar?.kind === 'bar' && bar.held !== 'floor')
+    rods.set('bar', { at: seen(camera, barMiddle(body, bar.held)), way: [0, 1] });
   return rods;
 }
 

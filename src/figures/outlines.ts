@@ -11,9 +11,10 @@ const grown = (box: Box, [x, y]: Spot): Box => ({
 });
 
 /** Where an arc from one spot to another, turning left, goes furthest to each side. */
-function bulges(from: Spot, { to, radius, large }: Extract<Command, { kind: 'arc' }>): readonly Spot[] {
+function bulges(from: Spot, { to, radius: said, large }: Extract<Command, { kind: 'arc' }>): readonly Spot[] {
   const chord = Math.hypot(to[0] - from[0], to[1] - from[1]);
-  if (chord === 0 || radius === 0) return [];
+  if (chord === 0 || said === 0) return [];
+  const radius = Math.max(said, chord / 2);
   const off = Math.sqrt(Math.max(0, radius * radius - (chord / 2) ** 2)) * (large ? -1 : 1);
   const [x, y] = [
     (from[0] + to[0]) / 2 - (off * (to[1] - from[1])) / chord,
@@ -61,11 +62,11 @@ export function smoothLine(spots: readonly Spot[]): Outline {
   return commands;
 }
 
+/**
+ * Two half circles. Their radius is said a little too small: an arc that does not reach is widened until it does, and so
+ * is round however its ends are rounded.
+ */
 export function circle([x, y]: Spot, radius: number): Outline {
-  return [
-    { kind: 'move', to: [x - radius, y] },
-    { kind: 'arc', to: [x + radius, y], radius, large: true },
-    { kind: 'arc', to: [x - radius, y], radius, large: true },
-    { kind: 'close' },
-  ];
+  const half = (to: Spot): Command => ({ kind: 'arc', to, radius: radius * 0.8, large: true });
+  return [{ kind: 'move', to: [x - radius, y] }, half([x + radius, y]), half([x - radius, y]), { kind: 'close' }];
 }

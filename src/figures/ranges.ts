@@ -43,6 +43,7 @@ export const RANGES: readonly Range[] = [
   { angle: 'ankle', more: 'ankle drawn up', less: 'ankle pointed' },
   { angle: 'shoulder flex', more: 'shoulder flexion', less: 'shoulder extension' },
   { angle: 'shoulder out', more: 'shoulder abduction' },
+  { angle: 'shoulder turn', more: 'shoulder turned out', less: 'shoulder turned in' },
   { angle: 'elbow', more: 'elbow flexion' },
 ];
 

@@ -96,12 +96,9 @@ export function weightOf(pose: Pose, body: Body): Vector {
   return parts.reduce<Vector>((sum, { at, share }) => add(sum, times(placeOf(body, at), share / whole)), [0, 0, 0]);
 }
 
-/** Where nobody asks whether the figure would stand: caught in movement, lying, held by something it leans on. */
+/** Where nobody asks whether the figure would stand: caught in movement, lying, or leaning against a wall. */
 export const isHeld = (pose: Pose): boolean =>
-  pose.moving ||
-  isLying(pose) ||
-  pose.contacts.length === 0 ||
-  pose.contacts.some(({ on }) => on === 'wall' || on === 'chair');
+  pose.moving || isLying(pose) || pose.contacts.length === 0 || pose.contacts.some(({ on }) => on === 'wall');
 
 export interface Fall {
   /** Centimetres from the edge of what bears the body. */

@@ -12,6 +12,7 @@ const SHEET_ANGLES = [
   'ankle',
   'shoulder flex',
   'shoulder out',
+  'shoulder turn',
   'elbow',
 ] as const;
 export type SheetAngle = (typeof SHEET_ANGLES)[number];

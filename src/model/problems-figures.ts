@@ -38,7 +38,7 @@ export interface FigureProblems {
     readonly to: string;
     readonly millimetres: number;
   };
-  /** A part of the body below what carries it. */
+  /** A part of the body below the floor, or inside something that stands on it. */
   readonly 'pose-through': {
     readonly position: string;
     readonly part: string;

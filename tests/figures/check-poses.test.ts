@@ -94,6 +94,27 @@ test('a position in mid-movement is not asked whether it would stand', () => {
   expect(codes(true)).not.toContain('pose-falls');
 });
 
+test('a chair that is leant on bears the body where it stands, and no further', () => {
+  const leaning = (ahead: number) => {
+    const contacts = [...limb('knee'), ...limb('hand', 'chair')];
+    const kit = [{ kind: 'chair', high: 60, ahead } as const];
+    const upright = { trunk: { lean: 0 }, hips: both({ flex: 0 }), knees: both(90) };
+    const forward = { trunk: { lean: 45 }, hips: both({ flex: 0 }), knees: both(60), elbows: both(0) };
+    return checkPoses(
+      poseBodies([pose('a', { contacts, kit, ...upright }), pose('b', { contacts, kit, ...forward })]),
+    ).map(({ code }) => code);
+  };
+  expect(leaning(50)).not.toContain('pose-falls');
+  expect(leaning(0)).toContain('pose-falls');
+});
+
+test('a toe inside a step is told, one before it is not', () => {
+  const before = (ahead: number) =>
+    checkPoses(poseBodies([pose('a', { kit: [{ kind: 'step', high: 20, ahead }] })])).map(({ code }) => code);
+  expect(before(50)).toEqual([]);
+  expect(before(40)).toEqual(['pose-through']);
+});
+
 test('the demo’s own positions have nothing to mend', async () => {
   const { library } = await readDemo();
   expect(library.exercises.filter(({ poses }) => poses.length >= 2).length).toBeGreaterThanOrEqual(80);

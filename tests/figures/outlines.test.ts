@@ -26,9 +26,14 @@ function legsOf(outline: Outline): readonly Spot[] {
   return spots;
 }
 
-function arcSpots(from: Spot, { to, radius, large }: { to: Spot; radius: number; large: boolean }): readonly Spot[] {
+/** One that does not reach is widened until it does (SVG 2, 9.5.2: out-of-range parameters). */
+function arcSpots(
+  from: Spot,
+  { to, radius: said, large }: { to: Spot; radius: number; large: boolean },
+): readonly Spot[] {
   const half = Math.hypot(to[0] - from[0], to[1] - from[1]) / 2;
   if (half === 0) return [];
+  const radius = Math.max(said, half);
   const turn = 2 * Math.asin(Math.min(1, half / radius));
   const whole = large ? 2 * Math.PI - turn : turn;
   // The middle lies to the left of the way where the arc is the shorter one.

@@ -33,6 +33,11 @@ test('every motion that is judged is in a table, but for one from memory alone',
   expect(judged.filter((motion) => !tabled.includes(motion))).toEqual(['hip adduction']);
 });
 
+test('every motion in the table is judged', () => {
+  const judged = RANGES.flatMap(({ more, less }) => [more, less]);
+  expect(Object.keys(MOST).filter((motion) => !judged.some((one) => one === motion))).toEqual([]);
+});
+
 test('nothing is sought where it would be complained of by more than two degrees', () => {
   for (const { angle, more, less } of RANGES) {
     const [least, most] = KEPT[angle];

@@ -2,7 +2,7 @@
 
 import { ANGLES, type Angle, type Body, bodyOf, type Posture } from '../../src/figures/skeleton.js';
 import { NO_TURN, radians, type Vector } from '../../src/figures/vector.js';
-import type { BodySide, Contact, OnSides, Pose } from '../../src/model/pose.js';
+import type { Contact, OnSides, Pose } from '../../src/model/pose.js';
 import { standing } from '../fixtures/drawn.js';
 
 export const pose = (name: string, change: Partial<Pose> = {}): Pose => ({ ...standing(name), ...change });
@@ -20,5 +20,3 @@ export function postureOf(angles: Partial<Record<Angle, number>>, at: Vector = [
   return { at, turn: NO_TURN, angles: ANGLES.map((name) => radians(angles[name] ?? 0)) };
 }
 export const bent = (angles: Partial<Record<Angle, number>>): Body => bodyOf(postureOf(angles));
-
-const other = (side: BodySide): BodySide => (side === 'left' ? 'right' : 'left');

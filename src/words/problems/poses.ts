@@ -46,7 +46,7 @@ export const poseSayings: Sayings<Pick<ContentProblems, ReadCodes> & FigureProbl
     hint: 'angles that let it get there, or leave some of them out',
   }),
   'pose-through': ({ position, part, on, millimetres }) => ({
-    message: `In ${quoted(position)} the ${part} is ${millimetres} mm ${on === 'wall' ? 'inside' : 'below'} the ${on}.`,
+    message: `In ${quoted(position)} the ${part} is ${millimetres} mm ${on === 'floor' ? 'below' : 'inside'} the ${on}.`,
     hint: 'say what it rests on under On, or bend something more',
   }),
   'pose-falls': ({ position, way, millimetres }) => ({
