@@ -97,7 +97,7 @@ export function composeChoice(subject: Subject, { column, item }: Standing, row:
           choice.exercise === item.exercise ? dose : words.versionDose(nameOf(subject, choice.exercise), dose);
         return { ...choice.left, use };
       }),
-    ).map(({ min, max, use }) => ({ felt: words.felt(min, max), use })),
+    ).map(({ min, max, use }) => ({ felt: words.felt(min, max), left: { min, max }, use })),
   };
 }
 

@@ -54,6 +54,8 @@ export interface Drill {
 /** A feeler set's table. */
 export interface ChoiceRow {
   readonly felt: string;
+  /** The numbers of good ones left that `felt` says, both included; editions issued before it was kept have none. */
+  readonly left?: { readonly min: number; readonly max: number };
   readonly use: string;
 }
 

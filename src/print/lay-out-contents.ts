@@ -1,6 +1,6 @@
 /** Contents: every part with its page, its page first, to turn to or to click. */
 import type { Booklet, Part } from '../model/booklet.js';
-import { type Block, block, type Slug, title } from './lay-out-blocks.js';
+import { type Block, block, linesOf, type Slug, title } from './lay-out-blocks.js';
 import { layOutLines } from './lay-out-lines.js';
 import type { Chapter } from './lay-out-pages.js';
 import { moved, type TextBox, tag } from './page.js';
@@ -61,9 +61,9 @@ export function layOutContents(booklet: Booklet, setting: Setting): Chapter {
       withNext: i < lines.length - 1,
     }));
   });
-  const blocks: readonly Block[] = [
-    block(title(setting.labels.contents, measure, { tag: tag('H2'), target: 'contents', level: 1 })),
-    block(slugs, { before: 1 }),
-  ];
+  const heading = title(setting.labels.contents, measure, { tag: tag('H2'), target: 'contents', level: 1 });
+  // A last entry alone on another page is worse than a heading set close.
+  const close = linesOf([...heading, ...slugs]) === measure.sheet.linesOnPage;
+  const blocks: readonly Block[] = [block(heading), block(slugs, { before: close ? 0 : 1 })];
   return { start: 'flow', running: setting.labels.contents, blocks };
 }

@@ -1,5 +1,6 @@
 /** Under an exercise's columns: what the columns are too narrow for, each sentence once, led by the weeks it holds for. */
 import type { Cell, ChoiceRow, SessionRow } from '../model/booklet.js';
+import { type ChoiceLine, choiceTable } from './choice-table.js';
 import { columnOf, hangingItem, rule, type Slug, withNext } from './lay-out-blocks.js';
 import { drawable, layOutLines, type StyledRun } from './lay-out-lines.js';
 import { weekRuns } from './lay-out-week-runs.js';
@@ -48,6 +49,7 @@ function conditionSlugs(notes: readonly WeekNote[], td: Tag, setting: Setting): 
   });
 }
 
+const NO_BREAK = '\u00a0';
 const CHOICE_GAP = 6;
 const MOST_ACROSS = 6;
 
@@ -102,8 +104,47 @@ function noteSlugs(text: string, td: Tag, setting: Setting): readonly Slug[] {
 
 const sameChoices = (cell: Cell): string => JSON.stringify(cell.choose?.rows ?? null);
 
+/** A line for each thing it may have felt like, with what each week uses then. */
+function tableSlugs(lines: readonly ChoiceLine[], td: Tag, setting: Setting): readonly Slug[] {
+  const list = tag('L', td);
+  const felt = lines.map(({ min, max }) => setting.sayLeft(min, max));
+  const hang = Math.max(...felt.map((text) => setting.measure.width('label-strong', text))) + LEAD_GAP;
+  return lines.flatMap(({ uses }, i) => {
+    const item = tag('LI', list);
+    const body = tag('LBody', item);
+    const notes = weekNotes(uses.map(({ week, text }) => ({ week, text })));
+    const led = notes.every(({ always }) => always) ? '' : `${setting.labels.week}${NO_BREAK}`;
+    return withNext(
+      hangingItem(
+        [{ style: 'label-strong', text: felt[i] ?? '', tag: tag('Lbl', item) }],
+        [{ style: 'label', text: led, tag: body }, ...weekRuns(notes, body)],
+        hang,
+        setting.measure,
+        columnOf('table', setting.measure.sheet),
+      ),
+    );
+  });
+}
+
+/** One table for all weeks, where their choices differ and can be told together. */
+function chooseTogether(row: SessionRow, td: Tag, setting: Setting): readonly Slug[] | undefined {
+  const cells = row.cells.filter(({ choose }) => choose !== undefined);
+  if (new Set(cells.map(sameChoices)).size < 2) return undefined;
+  const table = choiceTable(cells.map(({ week, choose }) => ({ week, rows: choose?.rows ?? [] })));
+  if (table === null) return undefined;
+  const questions = weekNotes(cells.map(({ week, choose }) => ({ week, text: choose?.intro ?? '' })));
+  const notes = weekNotes(cells.map(({ week, choose }) => ({ week, text: choose?.note ?? '' })));
+  return [
+    ...conditionSlugs(questions, td, setting),
+    ...notes.flatMap(({ text }) => noteSlugs(text, td, setting)),
+    ...tableSlugs(table, td, setting),
+  ];
+}
+
 /** Weeks whose choices are the same share one list of them, under each week's own question. */
 function chooseSlugs(row: SessionRow, td: Tag, setting: Setting): readonly Slug[] {
+  const together = chooseTogether(row, td, setting);
+  if (together) return together;
   const groups = new Map<string, Cell[]>();
   for (const cell of row.cells) {
     if (cell.choose) groups.set(sameChoices(cell), [...(groups.get(sameChoices(cell)) ?? []), cell]);
@@ -127,8 +168,6 @@ const lineSlugs = (runs: readonly StyledRun[], setting: Setting): readonly Slug[
     boxes: line.boxes,
     withNext: true,
   }));
-
-const NO_BREAK = '\u00a0';
 
 /** What makes each load that is put together, once for all weeks: a lighter set before the work has its own pieces. */
 function piecesRuns(row: SessionRow, paragraph: () => Tag): readonly StyledRun[] {

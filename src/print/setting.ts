@@ -23,6 +23,8 @@ export interface Setting {
   readonly labels: Readonly<Record<BookletLabel, string>>;
   /** Words that stand on paper alone. */
   readonly words: PaperWords;
+  /** `2 or 3 left`. */
+  readonly sayLeft: (least: number, most: number) => string;
   readonly sessions: readonly SessionPart[];
   /** Absent in the first round, when the pages are not yet known; a reference then keeps room for two figures. */
   readonly pageOf: ReadonlyMap<string, number>;
@@ -40,6 +42,7 @@ export const settingOf = (booklet: Booklet, measure: Measure, close: boolean, co
   measure,
   labels: booklet.labels,
   words: speechOf(booklet.language).words.paper,
+  sayLeft: speechOf(booklet.language).words.sets.felt,
   sessions: booklet.parts.filter((part) => part.kind === 'session'),
   pageOf: new Map(),
   close,

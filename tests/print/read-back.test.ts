@@ -109,7 +109,12 @@ describe.each([
       ...(cell.gate ? [cell.gate.needs, cell.gate.otherwise] : []),
       ...(cell.trial ? [cell.trial] : []),
       ...(cell.choose
-        ? [cell.choose.intro, cell.choose.note ?? '', ...cell.choose.rows.flatMap(({ felt, use }) => [felt, use])]
+        ? [
+            cell.choose.intro,
+            cell.choose.note ?? '',
+            // Lists of several weeks are told as one, in which what was felt may be parted more finely.
+            ...cell.choose.rows.flatMap(({ felt, left, use }) => (left === undefined ? [felt, use] : [use])),
+          ]
         : []),
       ...(cell.test ? [cell.test.says, ...cell.test.notes] : []),
       cell.effort,
