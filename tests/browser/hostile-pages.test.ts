@@ -11,7 +11,7 @@ import { prepareShell } from '../../src/web/prepare-shell.js';
 import type { ShellParts } from '../../src/web/shell-parts.js';
 import { HOSTILE } from '../publish/hostile-strings.js';
 import { fillStudios, isWrong, readPages } from '../publish/hostile-studio.js';
-import { filesOf, type Made } from './hostile-files.js';
+import { filesOf, type Made } from './every-page.js';
 import { openBrowser } from './phone.js';
 import { type Served, serveFolder } from './serve-folder.js';
 import { openSnare, type Snare } from './snare.js';

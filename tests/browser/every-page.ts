@@ -7,7 +7,8 @@ import { listRulebook } from '../../src/engine/rulebook.js';
 import { dayOfIso } from '../../src/model/day.js';
 import type { Edition } from '../../src/model/edition.js';
 import type { HandOver } from '../../src/model/hand-over.js';
-import { bookletId } from '../../src/model/identity.js';
+import { bookletId, exerciseId } from '../../src/model/identity.js';
+import type { Photographs, PictureCopy } from '../../src/model/picture.js';
 import { publicPartOf } from '../../src/model/public-library.js';
 import type { Content } from '../../src/model/studio.js';
 import { closeLock, sealPart } from '../../src/publish/seal-booklet.js';
@@ -17,11 +18,13 @@ import { deskPages } from '../../src/web/desk/render-desk.js';
 import { SCRIPT, searchIndexOf } from '../../src/web/library/library-assets.js';
 import { libraryPages } from '../../src/web/library/render-library.js';
 import { renderNotHere } from '../../src/web/library/render-not-here.js';
-import { bundleScript } from '../../src/web/prepare-shell.js';
+import { filesBeside } from '../../src/web/place-photographs.js';
+import { bundleScript, bundleStyle } from '../../src/web/prepare-shell.js';
 import { renderAlone, renderBookletFile, shellFiles } from '../../src/web/render-booklet.js';
 import { renderPartner } from '../../src/web/render-partner.js';
 import { renderSealed } from '../../src/web/render-sealed.js';
 import type { ShellParts } from '../../src/web/shell-parts.js';
+import { STUDIO_STYLE } from '../../src/web/studio-assets.js';
 import { sayPlan } from '../../src/words/say-plan.js';
 import { sayProblem } from '../../src/words/say-problem.js';
 import { HOSTILE } from '../publish/hostile-strings.js';
@@ -30,20 +33,52 @@ import { isWrong } from '../publish/hostile-studio.js';
 const TODAY = dayOfIso('2026-11-24');
 const BOOKLET = bookletId('0123456789abcdef0123456789abcdef');
 
+/** Of every kind there must be a page; as a part of its path. */
+export const KINDS = [
+  ...['index.html', '404', 'exercises/', 'programmes/', 'rulebook/', 'booklet.html', 'partner/partner', 'sealed/index'],
+  ...['sealed/payload', 'opened/payload', 'desk/index', 'desk/clients/', 'hand-over/'],
+] as const;
+
+const point = (name: string, width: number): PictureCopy => ({
+  name,
+  width,
+  height: width,
+  type: 'image/png',
+  // The smallest picture there is: one grey point.
+  bytes: Uint8Array.from(atob(GREY_POINT), (sign) => sign.charCodeAt(0)),
+});
+const GREY_POINT = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNoAAAAggCBd81ytgAAAABJRU5ErkJggg==';
+
+/** A coach's own of one exercise, in two widths. */
+export const onePhotograph: Photographs = new Map([
+  [
+    exerciseId('goblet-squat'),
+    { said: 'A bell held close.', copies: [point('a-320.png', 320), point('a-640.png', 640)] },
+  ],
+]);
+
 export interface Made {
   readonly files: ReadonlyMap<string, Uint8Array>;
   /** ISO date of the first day of the plan. */
   readonly starts: string;
 }
 
-/** The sealed folder stands in `sealed/` and is opened by `key`. */
-export async function filesOf(content: Content, parts: ShellParts, key: string): Promise<Made> {
+/** The sealed folder stands in `sealed/` and is opened by `key`; what is in it, as it is once it is open, in `opened/`. */
+export async function filesOf(
+  content: Content,
+  parts: ShellParts,
+  key: string,
+  photographs?: Photographs,
+): Promise<Made> {
   const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
   const { library, clients } = content;
   const files = new Map<string, Uint8Array>();
   const sources = webSources();
   const open = publicPartOf(library);
-  const pages = await libraryPages({ library: open, rulebook: listRulebook([]) });
+  const pages = await libraryPages({ library: open, rulebook: listRulebook([]), ...(photographs && { photographs }) });
+  for (const { path, bytes } of filesBeside(photographs ?? new Map())) files.set(path, bytes);
+  for (const { name, bytes } of parts.fonts) files.set(`fonts/${name}`, bytes);
+  files.set(STUDIO_STYLE, utf8(await bundleStyle('studio.css', sources)));
   for (const { path, render } of [...pages, await renderNotHere(open.studio, sources)]) files.set(path, utf8(render()));
   files.set(SCRIPT, utf8(await bundleScript('main', sources.search)));
   files.set('search-index.js', utf8(searchIndexOf(open)));
@@ -64,6 +99,8 @@ export async function filesOf(content: Content, parts: ShellParts, key: string):
   const lock = await closeLock({ by: 'link', key, link: key });
   const alone = renderAlone(booklet, sent, new Map(), new Map());
   const sealed = { form: FORM, by: lock.by, booklet: await sealPart(alone.bytes, 'booklet', key), beside: [] } as const;
+  files.set(`opened/${alone.path}`, alone.bytes);
+  for (const { path, bytes } of shell) if (path.endsWith('.css')) files.set(`opened/${path}`, bytes);
   files.set(`sealed/${alone.path}`, renderSealed(sealed, booklet.language));
   const edition: Pick<Edition, 'n' | 'from' | 'plan'> = { n: 1, from: plan.starts, plan };
   const of = { studio: library.studio, client, booklet, edition: edition as Edition };
