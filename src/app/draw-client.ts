@@ -104,9 +104,14 @@ export async function drawClient(
           ...(marksTo === null ? {} : { marksTo }),
         },
   );
-  const paper = await drawForms(book.booklet, client, issued === null ? undefined : addressOf(client), drawings);
+  const paper = await drawForms(book.booklet, client, issued === null ? undefined : addressOf(client), {
+    drawings,
+    photographs,
+  });
   const draftPaper =
-    draft === null ? { value: null, problems: [] } : await drawBooklet(draft.booklet, client, undefined, drawings);
+    draft === null
+      ? { value: null, problems: [] }
+      : await drawBooklet(draft.booklet, client, undefined, { drawings, photographs });
   return {
     files: [
       { path: `${home}/plan.json`, bytes: asText(book.plan) },

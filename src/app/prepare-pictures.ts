@@ -76,7 +76,7 @@ export async function preparePictures(
     const bytes = await bytesOf(content, picture);
     const prepared = 'fault' in bytes ? bytes : await preparePicture(bytes, nameOf(picture), id);
     if ('fault' in prepared) problems.push(problemOf(picture, prepared, MOST_MEGAPIXELS));
-    else photographs.set(id, { said: picture.said, copies: prepared.copies });
+    else photographs.set(id, { said: picture.said, ...prepared });
   }
   return { value: photographs, problems };
 }

@@ -137,12 +137,14 @@ export interface PictureCopy {
   readonly bytes: Uint8Array;
 }
 
-/** A coach's own picture of an exercise, shown on the screen in place of its drawing. */
+/** A coach's own picture of an exercise, shown in place of its drawing. */
 export interface Photograph {
   /** What is to be seen, in the coach's words. */
   readonly said: string;
   /** At least one, narrowest first. */
   readonly copies: readonly PictureCopy[];
+  /** In greys, for paper: a JPEG. */
+  readonly paper?: PictureCopy;
 }
 
 export type Photographs = ReadonlyMap<ExerciseId, Photograph>;

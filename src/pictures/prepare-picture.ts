@@ -12,6 +12,10 @@ const WIDTHS = [320, 640, 1280] as const;
 /** A camera of today has twelve to fifty. */
 export const MOST_MEGAPIXELS = 60;
 
+/** Points across a column of 60 mm at 300 to the inch. */
+const PAPER_WIDTH = 720;
+const PAPER_QUALITY = 85;
+
 /** Of 100: beyond it a file grows faster than anybody sees. */
 const JPEG_QUALITY = 78;
 
@@ -22,6 +26,8 @@ export type PictureFault =
 export interface PreparedPicture {
   /** At least one, narrowest first. */
   readonly copies: readonly PictureCopy[];
+  /** In greys. */
+  readonly paper: PictureCopy;
 }
 
 const FORMATS = { JPEG: 'jpeg', PNG: 'png', WebP: 'webp' } as const;
@@ -71,7 +77,7 @@ export async function preparePicture(
         bytes: new Uint8Array(data),
       });
     }
-    return { copies };
+    return { copies, paper: await onPaper(bytes, Math.min(PAPER_WIDTH, measured.width), stem) };
   } catch {
     return { fault: 'unreadable' };
   }
@@ -90,6 +96,17 @@ const withLoss = (bytes: Uint8Array, width: number) =>
 
 const withoutLoss = (bytes: Uint8Array, width: number) =>
   points(bytes, width).png({ compressionLevel: 9, adaptiveFiltering: true });
+
+/** As a press prints it: greys alone, which every reader of PDF takes as they are. */
+async function onPaper(bytes: Uint8Array, width: number, stem: string): Promise<PictureCopy> {
+  const { data, info } = await points(bytes, width)
+    .greyscale()
+    .toColourspace('b-w')
+    .jpeg({ quality: PAPER_QUALITY })
+    .toBuffer({ resolveWithObject: true });
+  const { width: across, height } = info;
+  return { name: `${stem}-paper.jpg`, width: across, height, type: 'image/jpeg', bytes: new Uint8Array(data) };
+}
 
 /** So it is with a drawing of few lines, and never with a photograph. */
 async function isSmallerWithoutLoss(bytes: Uint8Array, width: number): Promise<boolean> {

@@ -1,7 +1,7 @@
 /** The booklet on paper, page by page: laid out, checked for letters it cannot show, drawn. The PDF library is loaded on the first call. */
 import type { Booklet } from '../model/booklet.js';
 import type { ClientId } from '../model/identity.js';
-import type { Drawings } from '../model/picture.js';
+import type { Drawings, Photographs } from '../model/picture.js';
 import type { ProblemTable } from '../model/problem.js';
 import { ofClient, type Problem } from '../model/problem.js';
 import type { Result } from '../model/result.js';
@@ -11,6 +11,7 @@ import type { WebAddress } from './code.js';
 import { type DocumentInfo, drawPages } from './draw-pages.js';
 import { formatOf } from './format.js';
 import { layOutBooklet, type Pictures } from './lay-out-booklet.js';
+import { photographWays } from './lay-out-photograph.js';
 import { picturesOf } from './lay-out-picture.js';
 import { type Faces, loadFaces, measureWith } from './load-faces.js';
 import type { Measure } from './measure.js';
@@ -39,7 +40,11 @@ export interface LaidOut {
   readonly info: DocumentInfo;
 }
 
-const NONE: Drawings = new Map();
+/** What stands beside the words: a coach's own picture in the place of a drawing. */
+export interface Shown {
+  readonly drawings?: Drawings;
+  readonly photographs?: Photographs;
+}
 
 /**
  * Null with the reason: `not-printable` where the faces lack a letter or the booklet reads from right to left,
@@ -50,7 +55,7 @@ export async function layOutToDraw(
   booklet: Booklet,
   client: ClientId,
   address?: WebAddress,
-  drawings: Drawings = NONE,
+  { drawings, photographs }: Shown = {},
 ): Promise<Result<LaidOut | null>> {
   if (booklet.direction === 'rtl')
     return {
@@ -63,8 +68,12 @@ export async function layOutToDraw(
   const code = address === undefined ? undefined : { text: address.whole, caption: words.paper.code };
   const pictures: Pictures = new Map(
     booklet.parts.flatMap((part) => {
-      const drawn = part.kind === 'exercise' ? drawings.get(part.id) : undefined;
-      if (part.kind !== 'exercise' || drawn === undefined) return [];
+      if (part.kind !== 'exercise') return [];
+      const photograph = photographs?.get(part.id);
+      if (photograph?.paper !== undefined)
+        return [[part.id, photographWays(photograph.paper, photograph.said, measure.sheet)] as const];
+      const drawn = drawings?.get(part.id);
+      if (drawn === undefined) return [];
       return [[part.id, picturesOf(drawn, sayDrawn(drawn, words.drawing), measure.sheet)] as const];
     }),
   );
@@ -81,9 +90,9 @@ export async function drawBooklet(
   booklet: Booklet,
   client: ClientId,
   address?: WebAddress,
-  drawings: Drawings = NONE,
+  shown: Shown = {},
 ): Promise<Result<Uint8Array | null>> {
-  const { value: laid, problems } = await layOutToDraw(booklet, client, address, drawings);
+  const { value: laid, problems } = await layOutToDraw(booklet, client, address, shown);
   if (laid === null) return { value: null, problems };
   const { pages, measure, faces, info } = laid;
   return { value: await drawPages(pages, info, faces, formatOf(measure.sheet)), problems };

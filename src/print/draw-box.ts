@@ -1,4 +1,5 @@
 /** One box on the current page, in PDF operators. The page's axes are pdfkit's: from the top left corner, y downwards. */
+import { drawPhotograph } from './draw-photograph.js';
 import { drawPicture } from './draw-picture.js';
 import { type Format, sizeOf } from './format.js';
 import type { Box, FrameBox, LineBox, TextBox } from './page.js';
@@ -80,6 +81,9 @@ export function drawBox(document: PDFKit.PDFDocument, box: Box, format: Format):
       break;
     case 'picture':
       drawPicture(document, box);
+      break;
+    case 'photograph':
+      drawPhotograph(document, box);
       break;
   }
 }

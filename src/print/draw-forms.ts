@@ -4,12 +4,11 @@
  */
 import type { Booklet, PartnerPart } from '../model/booklet.js';
 import type { ClientId } from '../model/identity.js';
-import type { Drawings } from '../model/picture.js';
 import type { Result } from '../model/result.js';
 import { speechOf } from '../words/speech.js';
 import { cardSheet } from './card-sheet.js';
 import type { WebAddress } from './code.js';
-import { type LaidOut, layOutToDraw } from './draw-booklet.js';
+import { type LaidOut, layOutToDraw, type Shown } from './draw-booklet.js';
 import { drawPages } from './draw-pages.js';
 import { foldParts } from './fold-parts.js';
 import { formatOf, onPaper } from './format.js';
@@ -48,9 +47,9 @@ export async function drawForms(
   booklet: Booklet,
   client: ClientId,
   address?: WebAddress,
-  drawings?: Drawings,
+  shown?: Shown,
 ): Promise<Result<readonly PaperFile[]>> {
-  const { value: laid, problems } = await layOutToDraw(booklet, client, address, drawings);
+  const { value: laid, problems } = await layOutToDraw(booklet, client, address, shown);
   if (laid === null) return { value: [], problems };
   const { pages, measure, faces, info } = laid;
   const bytes = await drawPages(pages, info, faces, formatOf(measure.sheet));

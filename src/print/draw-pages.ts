@@ -38,7 +38,8 @@ const BYTES_IN_AN_ID = 16;
 function whatOf(box: Box): string {
   const at = `${box.x.toFixed(2)} ${box.y.toFixed(2)}`;
   if (box.kind === 'text') return `${box.text} ${at} ${box.style}`;
-  return box.kind === 'picture' ? `${box.tag?.alt ?? ''} ${at} ${box.width.toFixed(2)}` : box.kind;
+  const isPicture = box.kind === 'picture' || box.kind === 'photograph';
+  return isPicture ? `${box.tag?.alt ?? ''} ${at} ${box.width.toFixed(2)}` : box.kind;
 }
 
 /** An identifier from the contents, by FNV-1a in four lanes: no clock and no chance in it. */

@@ -16,6 +16,7 @@ function cornersOf(box: Box, format: Format): readonly (readonly [number, number
       ];
     case 'frame':
     case 'picture':
+    case 'photograph':
       return [
         [box.x, box.y],
         [box.x + box.width, box.y + box.height],

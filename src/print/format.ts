@@ -34,6 +34,7 @@ function largerBox(box: Box, times: number): Box {
       return { ...box, ...at, toX: box.toX * times, toY: box.toY * times, thickness: box.thickness * times };
     case 'frame':
     case 'picture':
+    case 'photograph':
       return {
         ...box,
         ...at,

@@ -11,7 +11,7 @@ import { LINE, mm, type Sheet } from './sheet.js';
 const BODY_HEIGHTS = [35, 30] as const;
 const BODY = 175;
 /** What is left beside a drawing: the white between, and a column of some forty letters. */
-const LEAST_WORDS = mm(64);
+export const LEAST_WORDS = mm(64);
 
 /** What is seen of a place from left to right. */
 function reachOf({ by, room, figure, arrow }: RowPlace): readonly [number, number] {

@@ -2,7 +2,7 @@
  * A laid-out page: boxes with their coordinates, in points from the top left corner, in reading order.
  * The layout makes them, the drawing puts them down; neither needs the other.
  */
-import type { Mark, Box as Plane, Spot } from '../model/picture.js';
+import type { Mark, PictureCopy, Box as Plane, Spot } from '../model/picture.js';
 import type { PageSide } from './sheet.js';
 import type { StyleName } from './type-styles.js';
 
@@ -122,7 +122,18 @@ export interface PictureBox {
   readonly tag?: Tag;
 }
 
-export type Box = TextBox | LineBox | FrameBox | EmptyBox | PictureBox;
+/** A coach's own picture, in greys. */
+export interface PhotographBox {
+  readonly kind: 'photograph';
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly copy: PictureCopy;
+  readonly tag?: Tag;
+}
+
+export type Box = TextBox | LineBox | FrameBox | EmptyBox | PictureBox | PhotographBox;
 
 export const emptyCell = (of: Tag): EmptyBox => ({ kind: 'empty', x: 0, y: 0, tag: of });
 

@@ -20,7 +20,7 @@ export function offThePage(page: Page, sheet: Sheet = A5_SHEET): readonly string
     const [right, top, bottom] =
       box.kind === 'text'
         ? [box.x + box.width, box.y - styles[box.style].size * ABOVE, box.y + styles[box.style].size * BELOW]
-        : box.kind === 'frame' || box.kind === 'picture'
+        : box.kind === 'frame' || box.kind === 'picture' || box.kind === 'photograph'
           ? [box.x + box.width, box.y, box.y + box.height]
           : [Math.max(box.x, box.toX), Math.min(box.y, box.toY), Math.max(box.y, box.toY)];
     const left = box.kind === 'line' ? Math.min(box.x, box.toX) : box.x;
