@@ -20,6 +20,7 @@ const PROGRAMS = [
   ['zbarimg', 'zbar-tools'],
   ['java', 'default-jre-headless'],
   ['/usr/sbin/nginx', 'nginx-light'],
+  ['/usr/sbin/apache2', 'apache2-bin'],
   ['jose', 'jose'],
   ['exiftool', 'libimage-exiftool-perl'],
   // A library of the system's own Python, which is no program: known by where its package puts it.

@@ -1,5 +1,5 @@
 /**
- * What is published, as it is hosted: by nginx under a sub-path with the strict headers on, by a folder on a stick, and as a
+ * What is published, as it is hosted: by nginx and by Apache under a sub-path with the strict headers on, by a folder on a stick, and as a
  * stranger, a client and a crawler find it.
  */
 import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
@@ -11,9 +11,15 @@ import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type DemoStudio, demoStudio } from '../publish/demo-studio.js';
 import { holdPhone, listenTo, openBrowser } from './phone.js';
+import { serveByApache } from './serve-apache.js';
 import { type Hosted, serveByNginx } from './serve-nginx.js';
 
 const UNDER = '/gym/library/';
+/** Every header a host is asked for. */
+const SENT = [
+  ...['content-security-policy', 'referrer-policy', 'x-content-type-options', 'permissions-policy', 'cache-control'],
+  ...['cross-origin-opener-policy', 'cross-origin-resource-policy', 'x-robots-tag'],
+];
 const work = mkdtempSync(join(tmpdir(), 'chalkleaf-hosting-'));
 const stick = join(work, 'stick with a space');
 let browser: Browser;
@@ -101,6 +107,29 @@ describe('under a sub-path, with the headers on', () => {
     }
   });
 
+  test('Apache reads the same from the file it looks for, and lists no folder', async () => {
+    const apache = await serveByApache(join(studio.output, 'upload'), UNDER, await freePort());
+    const headersAt = async (at: string): Promise<readonly string[]> => {
+      const { status, headers } = await fetch(at);
+      return [String(status), ...SENT.map((name) => `${name}: ${headers.get(name)}`)];
+    };
+    for (const path of [
+      '',
+      'studio.css',
+      'exercises/plank.html',
+      `${folder}/`,
+      `${folder}/worker.js`,
+      `${folder}/paper.jwe`,
+    ]) {
+      expect([path, await headersAt(apache.address + path)]).toEqual([path, await headersAt(hosted.address + path)]);
+    }
+    expect((await fetch(`${apache.address}exercises/`)).status).not.toBe(200);
+    expect((await fetch(`${apache.address}${folder}/paper.jwe`)).headers.get('content-type')).toBe(
+      'application/octet-stream',
+    );
+    await apache.close();
+  });
+
   test('a stranger walks through the library, and finds no booklet', async () => {
     const context = await holdPhone(browser);
     const { page, heard } = await watch(context);
@@ -174,6 +203,33 @@ describe('under a sub-path, with the headers on', () => {
       expect(readFileSync(join(studio.output, 'upload', path), 'utf8'), path).not.toContain(folder);
     }
     expect(index).toContain('exercises/plank.html');
+  });
+
+  test('every page of a sealed folder asks of itself not to be listed, and no page of the library does', () => {
+    const upload = join(studio.output, 'upload');
+    for (const [path, asks] of [
+      [`${folder}/index.html`, true],
+      [`${folder}/payload.html`, true],
+      ['exercises/plank.html', false],
+    ] as const) {
+      expect([path, readFileSync(join(upload, path), 'utf8').includes('<meta name="robots" content="noindex')]).toEqual(
+        [path, asks],
+      );
+    }
+  });
+
+  test('an exercise is shown elsewhere by its drawing, at its whole address under the sub-path', async () => {
+    const page = await (await fetch(`${hosted.address}exercises/plank.html`)).text();
+    const [, picture = ''] = /<meta property="og:image" content="([^"]*)"/.exec(page) ?? [];
+    expect(picture).toMatch(new RegExp(`^http://chalkleaf\\.localhost:\\d+${UNDER}previews/plank-[0-9a-f]{12}\\.png$`));
+    const answer = await fetch(hosted.address + picture.slice(picture.indexOf(UNDER) + UNDER.length));
+    expect(answer.headers.get('content-type')).toBe('image/png');
+    const bytes = new DataView(await answer.arrayBuffer());
+    // Where a PNG says how large it is (PNG specification, third edition, 11.2.1).
+    expect([bytes.getUint32(16), bytes.getUint32(20)]).toEqual([1200, 630]);
+    expect(page).toContain(
+      '<meta property="og:image:width" content="1200"/><meta property="og:image:height" content="630"/>',
+    );
   });
 });
 
