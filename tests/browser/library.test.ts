@@ -92,6 +92,40 @@ const axeFaults = async (page: Page): Promise<readonly string[]> => {
   });
 };
 
+/** So little of what is seen may move where nothing was touched: a fifth of what https://web.dev/articles/cls calls good. */
+const MOST_MOVED = 0.02;
+
+test('nothing moves under a finger when the search comes late', async () => {
+  served = await serveFolder(await filesOf(), UNDER);
+  context = await holdPhone(browser);
+  const page = await context.newPage();
+  // As tall as most: what stands below the search is seen.
+  await page.setViewportSize({ width: 412, height: 823 });
+  // Faces that come late move words as well, which is another matter.
+  await page.route('**/fonts/*', (route) => route.abort());
+  let come = (): void => undefined;
+  const late = new Promise<void>((done) => {
+    come = done;
+  });
+  await page.route('**/search.js', (route) => late.then(() => route.continue()));
+  await page.goto(served.address, { waitUntil: 'commit' });
+  await page.waitForFunction(() => performance.getEntriesByName('first-contentful-paint').length > 0);
+  await page.waitForTimeout(300);
+  come();
+  await page.waitForFunction(() => document.querySelector('.search:not([hidden])') !== null);
+  const moved = await page.evaluate(
+    () =>
+      new Promise<number>((done) => {
+        let sum = 0;
+        new PerformanceObserver((list) => {
+          for (const entry of list.getEntries()) sum += Number(Reflect.get(entry, 'value'));
+        }).observe({ type: 'layout-shift', buffered: true });
+        setTimeout(() => done(sum), 300);
+      }),
+  );
+  expect(moved).toBeLessThan(MOST_MOVED);
+});
+
 describe.each(['light', 'dark'] as const)('every kind of page, %s', (scheme) => {
   test.each(KINDS)(
     '%s: axe finds nothing, nothing is wider than 360 pixels, nothing is complained of',
