@@ -23,8 +23,10 @@ import { invariant, type Result } from '../../src/model/result.js';
 import type { StrandInput } from '../../src/model/strand.js';
 import type { Content } from '../../src/model/studio.js';
 import { drawBooklet } from '../../src/print/draw-booklet.js';
+import { clientPlanOf } from '../../src/web/client-plan.js';
 import { sayPlan } from '../../src/words/say-plan.js';
 import { type BareStrand, bareWalk } from './bare-walk.js';
+import { measureDrawings } from './drawings.js';
 import { firstPaints } from './first-paint.js';
 import { measureLibrary } from './library-search.js';
 import { cpuOf, cpuOfPair, processFigures } from './measure.js';
@@ -377,6 +379,17 @@ const withoutTexts: Plugin = {
   },
 };
 
+async function drawings(content: Content, client: Client): Promise<void> {
+  const whole = planOf(content, client);
+  const booklet = composeBooklet({ library: content.library, client, plan: sayPlan(whole) });
+  const figures = await measureDrawings(content.library.exercises, booklet, clientPlanOf(whole));
+  const { cpuMs, drawn, alone, inBooklet } = figures;
+  row('drawing an exercise from its table, CPU', ms(cpuMs), `mean of ${drawn}`);
+  row('  alone with what moves it, gzip', kb(alone.mean), `largest ${kb(alone.most)}, at most 6 KB`);
+  row('  one more in a booklet, gzip', kb(inBooklet.bytes / inBooklet.drawn), 'at most 1.5 KB on average');
+  row('  all in a booklet, gzip', kb(inBooklet.bytes), `${inBooklet.drawn} drawings; at most 25 KB`);
+}
+
 async function engineSize(): Promise<void> {
   const whole = await bundled("export * from './plan-block.js';");
   const heaviest = [...whole.by].sort(([, a], [, b]) => b - a).slice(0, 9);
@@ -403,5 +416,6 @@ if (only === 'papers') {
   startUp();
   await planning(content, client);
   await paper(content, client);
+  await drawings(content, client);
   await engineSize();
 }
