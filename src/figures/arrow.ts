@@ -42,10 +42,20 @@ const never = (): never => {
 
 const middleOf = (grip: Vector, way: Vector): Vector => add(grip, times(way, 10));
 
-const farOf = (track: readonly Spot[]): number => {
+const wayOf = (track: readonly Spot[]): Spot => {
   const [first, last] = [track[0], track[track.length - 1]];
-  return first && last ? Math.hypot(last[0] - first[0], last[1] - first[1]) : 0;
+  return first && last ? [last[0] - first[0], last[1] - first[1]] : [0, 0];
 };
+
+const farOf = (track: readonly Spot[]): number => Math.hypot(...wayOf(track));
+
+/** How far one track goes the way of another; nothing where it goes more aside than a third of that. */
+function alongOf(track: readonly Spot[], other: readonly Spot[]): number {
+  const [[x, y], [ox, oy]] = [wayOf(track), wayOf(other)];
+  const long = Math.hypot(ox, oy);
+  const along = (x * ox + y * oy) / long;
+  return Math.abs(x * oy - y * ox) / long > along / 3 ? 0 : along;
+}
 
 /** `bodies` run from the position before to this one. */
 export function arrowMarks(pose: Pose, bodies: readonly Body[], camera: Camera): readonly Mark[] {
@@ -59,8 +69,21 @@ export function arrowMarks(pose: Pose, bodies: readonly Body[], camera: Camera):
   const now = bodies[bodies.length - 1];
   const lines = now ? [...limbLines(now, camera), ...plateOf(pose, now, camera)] : [];
   // From the ceiling nothing lies under the floor's line.
-  return arrowAlong(aside(furthest, lines, camera.up[1] === 0 ? Number.NEGATIVE_INFINITY : 3));
+  const least = camera.up[1] === 0 ? Number.NEGATIVE_INFINITY : 3;
+  const stands = aside(furthest, lines, least);
+  if (stands.cost <= CROWDED) return arrowAlong(stands.track);
+  // Where it would run across the body, another part that goes the same way nearly as far tells it as well.
+  const others = all
+    .filter((track) => alongOf(track, furthest) >= NEARLY * farOf(furthest))
+    .map((track) => aside(track, lines, least));
+  const clearest = others.reduce((best, one) => (one.cost < best.cost - CLEARER ? one : best), stands);
+  return arrowAlong(clearest.track);
 }
+
+/** What an arrow may cost before another is looked for; how far the other goes of its way; how much clearer it is to be. */
+const CROWDED = 45;
+const NEARLY = 0.65;
+const CLEARER = 12;
 
 /** The plate that a bar is from its end: a spot as wide as it. */
 const plateOf = (pose: Pose, body: Body, camera: Camera): readonly LimbLine[] =>
@@ -78,10 +101,16 @@ const CLEAR = 4.5;
 const COVERED = 6;
 const PARTS = 8;
 
+interface Aside {
+  readonly track: readonly Spot[];
+  /** How much of it is covered, and how far it is from what it shows. */
+  readonly cost: number;
+}
+
 /** Moved off to where the body covers least of it. */
-function aside(track: readonly Spot[], lines: readonly LimbLine[], least: number): readonly Spot[] {
+function aside(track: readonly Spot[], lines: readonly LimbLine[], least: number): Aside {
   const [first, last] = [track[0], track[track.length - 1]];
-  if (!first || !last) return track;
+  if (!first || !last) return { track, cost: Number.POSITIVE_INFINITY };
   const length = Math.hypot(last[0] - first[0], last[1] - first[1]);
   const side: Spot = [-(last[1] - first[1]) / length, (last[0] - first[0]) / length];
   const moved = (off: number): readonly Spot[] =>
@@ -94,7 +123,8 @@ function aside(track: readonly Spot[], lines: readonly LimbLine[], least: number
     const hidden = point !== undefined && lines.some((line) => farFrom(point, line) < line.round + CLEAR + 2) ? 3 : 0;
     return { off, cost: (covered + hidden) * COVERED + Math.abs(off) };
   });
-  return moved(costs.reduce((best, one) => (one.cost < best.cost - 1e-6 ? one : best)).off);
+  const { off, cost } = costs.reduce((best, one) => (one.cost < best.cost - 1e-6 ? one : best));
+  return { track: moved(off), cost };
 }
 
 function alongBow(track: readonly Spot[]): readonly Spot[] {
