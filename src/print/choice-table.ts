@@ -30,8 +30,11 @@ export function choiceTable(weeks: readonly WeekChoices[]): readonly ChoiceLine[
     return { min, max: (starts[i + 1] ?? end + 1) - 1, uses };
   });
   if (lines.some(({ uses }) => uses.length < weeks.length)) return null;
-  return lines.reduce<readonly ChoiceLine[]>((told, line) => {
+  const told: ChoiceLine[] = [];
+  for (const line of lines) {
     const last = told.at(-1);
-    return last && sameUses(last, line) ? [...told.slice(0, -1), { ...last, max: line.max }] : [...told, line];
-  }, []);
+    if (last && sameUses(last, line)) told[told.length - 1] = { ...last, max: line.max };
+    else told.push(line);
+  }
+  return told;
 }

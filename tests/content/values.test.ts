@@ -11,7 +11,6 @@ import {
   speaksOfBothUnits,
   writeTempo,
 } from '../../src/content/read-amounts.js';
-import { isId, slugOf } from '../../src/model/slug.js';
 import { readEffort, readPattern, readTempi } from '../../src/content/read-row.js';
 import type { Read } from '../../src/content/read-value.js';
 import {
@@ -25,6 +24,7 @@ import {
   readYesNo,
 } from '../../src/content/read-words.js';
 import { dayOfIso, isoOfDay } from '../../src/model/day.js';
+import { isId, slugOf } from '../../src/model/slug.js';
 
 /** The value, or the code that refuses it. */
 const outcome = <Value>(read: Read<Value>): Value | string | undefined =>
