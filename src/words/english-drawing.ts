@@ -1,5 +1,17 @@
 /** What a drawing shows, in English. */
-import type { DrawingWords } from './drawing-words.js';
+import type { ArmPlace, DrawingWords, Whose } from './drawing-words.js';
+
+const ARM_PLACES: Readonly<Record<ArmPlace, string>> = {
+  hanging: 'hanging down',
+  before: 'before the chest',
+  head: 'beside the head',
+  out: 'out to the side',
+  across: 'across the body',
+  behind: 'behind the body',
+  beside: 'beside the body',
+};
+
+const limb = (whose: Whose, one: string): string => (whose === 'both' ? `${one}s` : `${whose} ${one}`);
 
 export const englishDrawing: DrawingWords = {
   view: {
@@ -27,13 +39,35 @@ export const englishDrawing: DrawingWords = {
     'on one arm': 'propped on one arm',
   },
   upright: 'trunk upright',
-  leaning: (way, much) => `trunk leaning ${much ? 'far ' : ''}${way}`,
+  leaning: (way, much) =>
+    `trunk leaning ${much ? 'far ' : ''}${way === 'left' || way === 'right' ? `to the ${way}` : way}`,
+  rounded: 'back rounded',
+  arched: 'back arched',
+  bentAside: (way) => `trunk bent to the ${way}`,
+  turned: (way) => `chest turned to the ${way}`,
+  feetWide: 'feet wide apart',
+  footOut: (side) => `${side} foot out to the side`,
   knees: {
     straight: 'legs straight',
     'a little': 'knees a little bent',
     bent: 'knees bent',
     deep: 'knees deeply bent',
   },
+  oneKnee: (side, bend) =>
+    ({
+      straight: `${side} leg straight`,
+      'a little': `${side} knee a little bent`,
+      bent: `${side} knee bent`,
+      deep: `${side} knee deeply bent`,
+    })[bend],
+  legLifted: (whose) => `${limb(whose, 'leg')} lifted`,
+  legLow: (whose) => `${limb(whose, 'leg')} just above the floor`,
+  arm: (whose, bend, place) =>
+    [
+      limb(whose, bend === 'bent' ? 'elbow' : 'arm'),
+      ...(bend === undefined ? [] : [{ straight: 'straight', 'a little': 'a little bent', bent: 'bent' }[bend]]),
+      ...(place === undefined ? [] : [ARM_PLACES[place]]),
+    ].join(' '),
   hands: {
     up: 'overhead',
     ahead: 'straight ahead',
@@ -54,8 +88,18 @@ export const englishDrawing: DrawingWords = {
     'right ear': 'by the right ear',
     neck: 'behind the neck',
   },
+  handToCeiling: 'up towards the ceiling',
   bothHands: (place) => `hands ${place}`,
   oneHand: (side, place) => `${side} hand ${place}`,
+  on: {
+    floor: 'on the floor',
+    wall: 'on the wall',
+    chair: 'on the chair',
+    bench: 'on the bench',
+    box: 'on the box',
+    step: 'on the step',
+    blocks: 'on the blocks',
+  },
   kit: {
     bell: 'a bell',
     dumbbell: 'a dumbbell',

@@ -2,12 +2,7 @@
 import type { Drawn } from '../model/picture.js';
 import type { Contact, Pose, PoseKit } from '../model/pose.js';
 import type { DrawingWords, Stance } from './drawing-words.js';
-
-const bears = (pose: Pose, part: Contact['part'], side?: Contact['side']): boolean =>
-  pose.contacts.some((one) => one.part === part && (side === undefined || one.side === side));
-
-const onFeet = (pose: Pose, side: 'left' | 'right'): boolean =>
-  bears(pose, 'foot', side) || bears(pose, 'toes', side) || bears(pose, 'heel', side);
+import { armsOf, bears, feetOf, handPlaces, kneesOf, legsOf, onFeet } from './say-limbs.js';
 
 function stanceOf(pose: Pose): Stance {
   const { lying } = pose.trunk;
@@ -20,7 +15,7 @@ function stanceOf(pose: Pose): Stance {
   if (bears(pose, 'belly') || bears(pose, 'hips')) return 'on the belly';
   if (onFloor('back')) return 'on the back';
   if (onFloor('shoulders')) return 'bridging';
-  if (bears(pose, 'seat')) return 'sitting';
+  if (onFloor('seat')) return 'sitting';
   if (onFloor('forearm'))
     return bears(pose, 'forearm', 'left') && bears(pose, 'forearm', 'right') ? 'on the forearms' : 'on one arm';
   const [left, right] = [bears(pose, 'knee', 'left'), bears(pose, 'knee', 'right')];
@@ -36,28 +31,24 @@ function stanceOf(pose: Pose): Stance {
 
 const LITTLE = 12;
 const MUCH = 40;
-const DEEP = 95;
 
-function trunkOf({ trunk: { lean } }: Pose, words: DrawingWords): readonly string[] {
+/** Which of two words a signed angle asks for; none where it is too small to see. */
+const either = (angle: number | undefined, more: string, less: string): readonly string[] =>
+  angle === undefined || Math.abs(angle) < LITTLE ? [] : [angle > 0 ? more : less];
+
+function leanOf({ lean, tip = 0 }: Pose['trunk'], words: DrawingWords): readonly string[] {
+  if (Math.abs(tip) >= LITTLE) return [words.leaning(tip > 0 ? 'right' : 'left', Math.abs(tip) > MUCH)];
   if (lean === undefined) return [];
   if (Math.abs(lean) < LITTLE) return [words.upright];
   return [words.leaning(lean > 0 ? 'forward' : 'back', Math.abs(lean) > MUCH)];
 }
 
-function kneesOf({ knees: { left, right } }: Pose, words: DrawingWords): readonly string[] {
-  const most = Math.max(left ?? -1, right ?? -1);
-  if (most < 0) return [];
-  if (most < LITTLE) return [words.knees.straight];
-  return [most < MUCH ? words.knees['a little'] : most < DEEP ? words.knees.bent : words.knees.deep];
-}
-
-function handsOf({ hands: { left, right } }: Pose, words: DrawingWords): readonly string[] {
-  if (left !== undefined && left === right) return [`${words.hands[left]}`];
-  return (['left', 'right'] as const).flatMap((side) => {
-    const place = side === 'left' ? left : right;
-    return place === undefined ? [] : [words.oneHand(side, words.hands[place])];
-  });
-}
+const trunkOf = ({ trunk }: Pose, words: DrawingWords): readonly string[] => [
+  ...leanOf(trunk, words),
+  ...either(trunk.bend, words.rounded, words.arched),
+  ...either(trunk.sideBend, words.bentAside('right'), words.bentAside('left')),
+  ...either(trunk.turn, words.turned('left'), words.turned('right')),
+];
 
 function kitOf(item: PoseKit, words: DrawingWords): readonly string[] {
   if (item.kind === 'mat') return [];
@@ -65,19 +56,34 @@ function kitOf(item: PoseKit, words: DrawingWords): readonly string[] {
   return 'held' in item ? [`${name} ${words.held[item.held]}`] : [name];
 }
 
-function sayPosition(pose: Pose, words: DrawingWords): string {
-  const hands = handsOf(pose, words);
-  const held = pose.kit.filter((item) => 'held' in item && (item.held === 'both' || item.held === 'each'));
-  const kit = pose.kit.flatMap((item) => kitOf(item, words));
-  const inHands = held.length > 0 && pose.hands.left !== undefined && pose.hands.left === pose.hands.right;
-  const said = inHands ? [`${kit.join(', ')} ${hands.join()}`] : [...kit, ...armsAlone(pose, hands, words)];
-  const parts = [words.stance[stanceOf(pose)], ...trunkOf(pose, words), ...kneesOf(pose, words), ...said];
-  return `${pose.name}: ${parts.join(', ')}`;
+/** What both hands have is said together with where they are. */
+function kitAndHands(pose: Pose, words: DrawingWords): readonly string[] {
+  const { left, right } = pose.hands;
+  const alike = left !== undefined && left === right;
+  const inHands = (item: PoseKit): boolean => 'held' in item && (item.held === 'both' || item.held === 'each');
+  const held = alike ? pose.kit.filter(inHands) : [];
+  const rest = pose.kit.filter((item) => !held.includes(item)).flatMap((item) => kitOf(item, words));
+  const places = handPlaces(pose, words);
+  if (held.length === 0) return [...rest, ...places.map(({ alone }) => alone)];
+  return [
+    `${held.flatMap((item) => kitOf(item, words)).join(', ')} ${places.map(({ place }) => place).join()}`,
+    ...rest,
+  ];
 }
 
-/** Two arms in one place with nothing in them need their own word. */
-const armsAlone = (pose: Pose, hands: readonly string[], words: DrawingWords): readonly string[] =>
-  pose.hands.left !== undefined && pose.hands.left === pose.hands.right ? [words.bothHands(hands.join())] : hands;
+function sayPosition(pose: Pose, words: DrawingWords): string {
+  const stance = stanceOf(pose);
+  const parts = [
+    words.stance[stance],
+    ...trunkOf(pose, words),
+    ...feetOf(pose, words),
+    ...kneesOf(pose, words),
+    ...legsOf(pose, stance, words),
+    ...armsOf(pose, stance, words),
+    ...kitAndHands(pose, words),
+  ];
+  return `${pose.name}: ${parts.join(', ')}`;
+}
 
 /** `Seen from the side. Start: standing, trunk upright, a bell in both hands at the chest. Bottom: …` */
 export function sayDrawing(poses: readonly Pose[], words: DrawingWords): string {
