@@ -154,14 +154,16 @@ function Doses({ book, cell }: { readonly book: Book; readonly cell: Cell }) {
 function Manner({ row, cell }: { readonly row: SessionRow; readonly cell: Cell }) {
   const tempo = cell.tempo === '' ? '' : `${cell.tempo.slice(0, 1).toUpperCase()}${cell.tempo.slice(1)}.`;
   const sides = cell.sets.some(({ side }) => side !== undefined) ? '' : row.sides;
-  const said = [tempo, sides, row.group, row.rest].filter((text) => text !== '');
+  // A clock or a circuit that leads it is told again where one trains.
+  const group = row.group === '' ? '' : <span class="led">{row.group}</span>;
+  const said = [tempo, sides, group, row.rest].filter((part) => part !== '');
   return (
     <div class="manner">
       {cell.effort === '' ? null : <p class="effort">{cell.effort}</p>}
       {cell.how.map((text) => (
         <p>{text}</p>
       ))}
-      {said.length === 0 ? null : <p>{said.join(' ')}</p>}
+      {said.length === 0 ? null : <p>{said.flatMap((part, i) => (i === 0 ? [part] : [' ', part]))}</p>}
     </div>
   );
 }

@@ -3,7 +3,7 @@ import { readSetKey } from '../../src/model/identity.js';
 import type { SetScreen, TallyRow } from '../../src/model/training.js';
 import { sayEffort } from '../../src/words/say-dose.js';
 import { Tally } from '../book/tally.js';
-import { ClockFace, CountFace, clockOn, isCounted, isLeading } from './clock.js';
+import { ClockFigures, CountFigures, clockOn, isCounted, isLeading, isUp } from './clock.js';
 import { MovementPicture, usePlays } from './movement.js';
 import { Again, Main, Own, Sheet, Tap } from './parts.js';
 import type { LeafSays, Shown } from './shown.js';
@@ -27,6 +27,7 @@ export function SetView({ screen, shown }: Props) {
   const resting = screen.rest !== null;
   const clock = clockOn(screen, shown.now);
   const counts = shown.counting && isCounted(screen);
+  const byTheClock = isLeading(screen, shown.now) ? phone.intoPlace : isUp(screen, shown.now) ? phone.timeUp : null;
   const timed = !resting && screen.clock.kind === 'timed' && screen.clock.began !== null;
   return (
     <Sheet
@@ -67,11 +68,11 @@ export function SetView({ screen, shown }: Props) {
       >
         <div class="doses">
           {resting ? <NextLine screen={screen} shown={shown} /> : null}
-          {isLeading(screen, shown.now) ? (
+          {byTheClock === null ? null : (
             <p class="next-line" aria-hidden="true">
-              {phone.intoPlace}
+              {byTheClock}
             </p>
-          ) : null}
+          )}
           <p class={wide(shown.dose(figures.set)) ? 'load lesser' : 'load'} aria-hidden="true">
             {shown.dose(figures.set)}
           </p>
@@ -81,6 +82,7 @@ export function SetView({ screen, shown }: Props) {
           {screen.paper === undefined && figures.easier === undefined ? (
             <Again nodes={says.pieces} name="pieces" />
           ) : null}
+          {waits(screen) ? <Again nodes={says.led} name="led" /> : null}
           <Printed screen={screen} shown={shown} />
           <Again nodes={resting ? [] : ofTheDay(screen, says)} name="of-the-day" />
         </div>
@@ -88,8 +90,10 @@ export function SetView({ screen, shown }: Props) {
           {screen.tally.map((row) => (
             <TallyLine row={row} shown={shown} />
           ))}
-          {clock === null ? null : <ClockFace key={clock.key} clock={clock} now={shown.now} />}
-          {counts ? <CountFace now={shown.now} /> : null}
+          {clock === null ? null : (
+            <ClockFigures key={clock.key} clock={clock} beats={shown.counting && !resting} now={shown.now} />
+          )}
+          {counts ? <CountFigures now={shown.now} /> : null}
         </div>
       </div>
       <MovementPicture
@@ -106,6 +110,10 @@ export function SetView({ screen, shown }: Props) {
 
 const sentence = (words: string): string =>
   words === '' ? '' : `${words.slice(0, 1).toUpperCase()}${words.slice(1)}.`;
+
+/** A clock that will lead the sets was not begun: how it leads them is to be known before. */
+const waits = ({ rest, clock }: SetScreen): boolean =>
+  rest === null && (clock.kind === 'every' || clock.kind === 'work and pause') && clock.began === null;
 
 /** A way within an exercise is called with it: `Goblet squat: slower on the way down`. */
 function titleOf({ exercise, easier }: SetScreen['figures'], { nameOf }: Shown): string {

@@ -21,6 +21,8 @@ export interface LeafSays {
   readonly test: readonly Node[];
   /** What makes the load, where that is not plain. */
   readonly pieces: readonly Node[];
+  /** How a clock or a circuit leads it. */
+  readonly led: readonly Node[];
   /** The exercise's drawing, where it has one. */
   readonly picture: readonly Node[];
 }

@@ -14,6 +14,7 @@ const NOTHING: LeafSays = {
   choose: [],
   test: [],
   pieces: [],
+  led: [],
   picture: [],
 };
 
@@ -48,6 +49,7 @@ const ofTurn = (leaf: HTMLElement): Partial<LeafSays> => ({
   gate: within(leaf, '.gate'),
   choose: within(leaf, 'table.choose'),
   test: within(leaf, '.test .trial'),
+  led: within(leaf, '.manner .led'),
   pieces: within(leaf, '.doses:not(.before) > .pieces').slice(0, 1),
 });
 

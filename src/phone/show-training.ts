@@ -3,6 +3,7 @@
  * a stroke that is seen is a stroke that is there. Clocks are read, never counted.
  */
 import { h, render } from 'preact';
+import { lastsFor } from '../../layouts/training/clock.js';
 import { ScreenView } from '../../layouts/training/screen.js';
 import type { Shown } from '../../layouts/training/shown.js';
 import type { ClientPlan } from '../model/client-plan.js';
@@ -247,10 +248,14 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
     signalEnd(keep.kept().settings);
     const screen = screenOf(told(), state);
     if (screen.kind !== 'set') return;
-    if (screen.rest !== null) announce(phone.restOverFor(screen.number));
-    else if (screen.clock.kind === 'timed' && screen.clock.began === over) announce(phone.workNow);
-    // Work that goes by the clock has begun by itself.
-    else if (screen.clock.kind === 'work and pause' && screen.clock.began === over) announce(phone.workNow);
+    const { rest, clock, number } = screen;
+    if (rest !== null) announce(phone.restOverFor(number));
+    else if (clock.kind === 'every') announce(phone.startSet(number));
+    else if (clock.kind !== 'none' && clock.began !== null) {
+      // Of work that goes by the clock the beginning is told as well: it begins by itself.
+      if (clock.began === over) announce(phone.workNow);
+      else if (clock.began + 1000 * lastsFor(clock) === over) announce(phone.timeUp);
+    }
   }
 
   const look = watchClock({

@@ -2,7 +2,7 @@
  * The clock or the count that stands on the screen, if one does: its figures follow the time of day, whether the phone slept or not, and
  * its end is told once.
  */
-import { clockText, countAt } from '../../layouts/training/clock.js';
+import { clockFace, countAt, countFace, type Face, readClock, secondsLeft } from '../../layouts/training/clock.js';
 
 /** How often it is looked at while it stands. */
 const LOOK_MS = 200;
@@ -24,33 +24,44 @@ export interface Watched {
 export function watchClock({ mount, isOn, beat, ended, tell }: Watched): () => void {
   /** The end that was told last: a moment, so that none is told twice. */
   let told = 0;
-  let lastBeat = 0;
+  let lastCount = 0;
+  /** The second of which clock was looked at last. */
+  let last = { over: 0, left: 0 };
+
+  const lookAtCount = (count: HTMLElement, now: number): void => {
+    const second = Math.floor(now / 1000);
+    show(count, countFace(now));
+    if (second !== lastCount && document.visibilityState === 'visible') beat(countAt(now) === 1);
+    lastCount = second;
+  };
 
   const look = (): void => {
     const now = Date.now();
     if (!isOn()) return;
-    const second = Math.floor(now / 1000);
-    const isNew = second !== lastBeat;
-    lastBeat = second;
     const count = mount.querySelector<HTMLElement>('.count');
-    if (count !== null && isNew) {
-      count.textContent = `${countAt(now)}`;
-      count.classList.toggle('first', countAt(now) === 1);
-      if (document.visibilityState === 'visible') beat(countAt(now) === 1);
-    }
+    if (count !== null) lookAtCount(count, now);
     const clock = mount.querySelector<HTMLElement>('.clock');
     if (clock === null) return;
-    const over = Number(clock.dataset.over);
-    clock.textContent = clockText(over, now);
-    if (isNew && over > now && !clock.matches('.leads') && mount.querySelector('.resting') === null) beat(false);
+    const given = readClock(clock);
+    const { over } = given;
+    const left = secondsLeft(over, now);
+    show(clock, clockFace(given, now));
+    if (given.beats && left > 0 && over === last.over && left !== last.left) beat(false);
+    last = { over, left };
     if (over > now || told === over) return;
     told = over;
     ended(over);
     // Shown in the same frame as it sounds, whatever has been drawn since.
-    clock.classList.toggle('over', Number(clock.dataset.over) <= now);
+    const drawn = mount.querySelector<HTMLElement>('.clock');
+    if (drawn !== null) show(drawn, clockFace(readClock(drawn), now));
     if (now - over <= LATE_MS || document.visibilityState === 'visible') tell(over);
   };
 
   setInterval(look, LOOK_MS);
   return look;
+}
+
+function show(element: HTMLElement, { text, name }: Face): void {
+  element.textContent = text;
+  element.className = name;
 }

@@ -26,7 +26,6 @@ export interface PhoneWords {
   readonly draft: readonly string[];
   readonly cannotKeep: Readonly<Record<KeepFault, readonly string[]>>;
   readonly newEdition: (edition: number) => readonly string[];
-  readonly whatChanged: string;
   /** `It has been 9 days. Nothing to catch up.` */
   readonly away: (days: number) => readonly string[];
   /** `lighter`: the session to come was made lighter since it was printed. */
@@ -74,9 +73,9 @@ export interface PhoneWords {
   readonly setDone: (number: number) => string;
   readonly startSet: (number: number) => string;
   readonly start: string;
-  /** Before the first second of a hold. */
   /** On a button: the drawing moves once more. */
   readonly showAgain: string;
+  /** Before the first second of a hold. */
   readonly intoPlace: string;
   readonly intoPlaceIn: (seconds: number) => string;
   /** Takes the start of a hold back. */
@@ -89,7 +88,6 @@ export interface PhoneWords {
   readonly lastWasDifferent: string;
   readonly rubOutLast: string;
   readonly longerRest: (seconds: number) => string;
-  readonly restOver: string;
   /** Said aloud: `Set 2 marked. Rest, 90 seconds.` */
   readonly marked: (number: number, seconds: number) => string;
   readonly markedOnly: (number: number) => string;
@@ -108,10 +106,9 @@ export interface PhoneWords {
   readonly stopHere: string;
   readonly wholeExercise: string;
   readonly wholeWeek: string;
-  readonly tally: Readonly<Record<'to do' | 'done' | 'easier' | 'left out' | 'extra', string>>;
-  /** `Signal every 60 seconds.` */
-  readonly signalEvery: (seconds: number) => string;
+  /** A hold or timed work begins by itself. */
   readonly workNow: string;
+  /** A hold or timed work is over. */
   readonly timeUp: string;
   readonly side: Readonly<Record<'left' | 'right', string>>;
   readonly stop: string;

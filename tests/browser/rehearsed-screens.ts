@@ -20,6 +20,7 @@ const NOTHING: LeafSays = {
   choose: [],
   test: [],
   pieces: [],
+  led: [],
   picture: [],
 };
 

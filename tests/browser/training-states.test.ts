@@ -216,6 +216,9 @@ test('a hold counts the seconds to get into place, then its own; its start is ta
   expect(await faultsOf(page)).toEqual([]);
   await page.clock.runFor(1000 * seconds);
   expect(await clock()).toBe('0:00');
+  expect(await says()).toBe(WORDS.timeUp);
+  expect(await page.locator('#training .next-line').textContent()).toBe(WORDS.timeUp);
+  expect(await faultsOf(page)).toEqual([]);
   const whole = `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
   expect(await page.evaluate(() => (window as unknown as { felt: string[] }).felt)).toEqual([whole, '0:00']);
   expect(await heading()).toBe(name);
