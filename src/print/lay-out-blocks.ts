@@ -27,6 +27,10 @@ export interface Block {
   readonly breakBefore?: true;
   /** On a fresh page it stands under nothing carried over. */
   readonly apart?: true;
+  /** On one page with the blocks before it, from the last that is not joined, or on one opening where no page holds them. */
+  readonly joined?: true;
+  /** Drawn over its first slug, by how many empty lines stand above it. */
+  readonly over?: (white: number) => readonly Box[];
 }
 
 export const HAIRLINE = 0.5;

@@ -65,53 +65,83 @@ function unitsOf(slugs: readonly Slug[]): readonly (readonly Slug[])[] {
   return units;
 }
 
+/** A block under so many empty lines; nothing else of it hangs on where it stands. */
+function crowned({ slugs: [first, ...others], over }: Pick<Block, 'slugs' | 'over'>, white: number): readonly Slug[] {
+  if (first === undefined) return [];
+  return [over === undefined ? first : { ...first, boxes: [...over(white), ...first.boxes] }, ...others];
+}
+
+/** The block and those joined to it, one under the other. */
+function runLines(blocks: readonly Block[], from: number): number {
+  const next = blocks.slice(from + 1).findIndex(({ joined }) => !joined);
+  return blocksLines(blocks.slice(from, next === -1 ? undefined : from + 1 + next));
+}
+
 function fillChapter(chapter: Chapter, pages: Filled[], lines: number): void {
+  const carried = chapter.carried ?? [];
+  const head = linesOf(carried);
   const fresh = (apart = false): Filled => {
     const page = emptyPage(lines, chapter.running, chapter.bare === true);
-    if (!apart) put(page, chapter.carried ?? []);
+    if (!apart) put(page, carried);
     pages.push(page);
     return page;
   };
   let page = pages.at(-1) ?? fresh();
-  for (const block of chapter.blocks) {
-    const head = linesOf(chapter.carried ?? []);
+  /** Under what is carried over, the white that a block asks for is given where it has room. */
+  const begin = (block: Block, whole: number, apart = false): void => {
+    page = fresh(apart);
+    const white = page.used > 0 && whole + head + block.before <= lines ? block.before : 0;
+    page.used += white;
+    put(page, crowned(block, white));
+  };
+  for (const [at, block] of chapter.blocks.entries()) {
     const gap = page.used === 0 ? 0 : block.before;
-    const total = linesOf(block.slugs);
-    if (block.breakBefore && page.used > 0) {
-      page = fresh();
-      page.used += head > 0 ? block.before : 0;
-      put(page, block.slugs);
-      continue;
-    }
-    if (fits(page, block.slugs, gap)) {
+    const height = linesOf(block.slugs);
+    const run = block.joined ? height : runLines(chapter.blocks, at);
+    const isRun = run > height && page.used + gap + run > lines;
+    const isKept = isRun && run <= lines - head;
+    // What needs two pages begins on the left one, so that no leaf is turned in it.
+    const isOpened = isRun && page.used > head && run <= 2 * (lines - head) && sideOf(pages.length) === 'recto';
+    if ((block.breakBefore || isKept || isOpened) && page.used > 0) {
+      begin(block, isKept ? run : height);
+    } else if (fits(page, block.slugs, gap)) {
       page.used += gap;
-      put(page, block.slugs);
-      continue;
+      put(page, crowned(block, gap));
+    } else if (block.whole && height <= lines - head) {
+      begin(block, height, block.apart);
+    } else {
+      if (page.used > 0) page.used = Math.min(page.used + gap, lines);
+      const [first = [], ...units] = unitsOf(block.slugs);
+      page = putUnit(first, page, fresh, head, { ...block, before: gap });
+      for (const unit of units) page = putUnit(unit, page, fresh, head);
     }
-    if (block.whole && total <= lines - head) {
-      page = fresh(block.apart);
-      page.used += page.used > 0 && total + head + block.before <= lines ? block.before : 0;
-      put(page, block.slugs);
-      continue;
-    }
-    if (page.used > 0) page.used = Math.min(page.used + gap, lines);
-    for (const unit of unitsOf(block.slugs)) page = putUnit(unit, page, fresh, head);
   }
 }
 
-function putUnit(unit: readonly Slug[], page: Filled, fresh: () => Filled, head: number): Filled {
+const BARE: Pick<Block, 'before' | 'over'> = { before: 0 };
+
+/** `white`: how much of it the page has above the unit already, and what is drawn in it. */
+function putUnit(
+  unit: readonly Slug[],
+  page: Filled,
+  fresh: () => Filled,
+  head: number,
+  { before, over }: Pick<Block, 'before' | 'over'> = BARE,
+): Filled {
+  const set = (white: number): readonly Slug[] =>
+    crowned({ slugs: unit, ...(over === undefined ? {} : { over }) }, white);
   if (fits(page, unit)) {
-    put(page, unit);
+    put(page, set(before));
     return page;
   }
   // What no page can hold begins where nothing stands yet, so that no page is left empty before it.
   let on = page.used === 0 ? page : fresh();
   if (linesOf(unit) <= page.lines - head) {
-    put(on, unit);
+    put(on, set(0));
     return on;
   }
   // Taller than a page: there is no better place to part it than where the page ends.
-  for (const slug of unit) {
+  for (const slug of set(0)) {
     if (!fits(on, [slug])) on = fresh();
     put(on, [slug]);
   }

@@ -213,20 +213,32 @@ export function layOutSessionRow(
 }
 
 const GROUP_BAR = -6;
-/** Where the rule stands above an exercise: in the white before it, or midway between tails above and capitals below. */
+/** Where the rule stands above an exercise: in the white over it, or midway between tails above and capitals below. */
 const RULE_IN_WHITE = -5;
 const RULE_IN_TIGHT = 0;
 
 /** A laid row with `before` empty lines above it, its rule in them, and the bar of its circuit beside it. */
 export function rowBlock(row: LaidRow, before: number, sheet: Sheet): Block {
   const last = row.slugs.length - 1;
-  const slugs = row.slugs.map((slug, i): Slug => {
-    const ruled = i === 0 ? [rule(0, before > 0 ? RULE_IN_WHITE : RULE_IN_TIGHT, sheet.tableWidth)] : [];
-    const from = i === 0 && !row.opens ? -before * LINE : 0;
-    const bar: readonly LineBox[] = row.grouped
-      ? [{ kind: 'line', x: GROUP_BAR, y: from, toX: GROUP_BAR, toY: slug.lines * LINE, thickness: 1 }]
-      : [];
-    return { ...slug, boxes: [...ruled, ...slug.boxes, ...bar], withNext: i < last };
+  const bar = (from: number, to: number): LineBox => ({
+    kind: 'line',
+    x: GROUP_BAR,
+    y: from,
+    toX: GROUP_BAR,
+    toY: to,
+    thickness: 1,
   });
-  return block(slugs, { whole: true, before });
+  const slugs = row.slugs.map(
+    (slug, i): Slug => ({
+      ...slug,
+      boxes: [...slug.boxes, ...(row.grouped ? [bar(0, slug.lines * LINE)] : [])],
+      withNext: i < last,
+    }),
+  );
+  const joined = row.grouped && !row.opens;
+  const over = (white: number): readonly LineBox[] => [
+    rule(0, white > 0 ? RULE_IN_WHITE : RULE_IN_TIGHT, sheet.tableWidth),
+    ...(joined && white > 0 ? [bar(-white * LINE, 0)] : []),
+  ];
+  return { ...block(slugs, { whole: true, before }), over };
 }

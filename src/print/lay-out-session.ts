@@ -18,7 +18,7 @@ import {
 } from './lay-out-blocks.js';
 import { layOutDrills } from './lay-out-drills.js';
 import { layOutLines, readOn, type StyledRun, styledLine } from './lay-out-lines.js';
-import type { Chapter } from './lay-out-pages.js';
+import { type Chapter, fillPages } from './lay-out-pages.js';
 import {
   type LaidRow,
   layOutSessionRow,
@@ -45,8 +45,17 @@ const ROOMS: readonly Room[] = [
 const STEP_COST = 6;
 /** A shorter field is not worth ruling. */
 const LEAST_NOTES = 5;
-/** For a session that needs more than one opening however close it is set. */
-const LONG: Room = { strip: 1, air: 1, asidesInColumn: true };
+/**
+ * For a session that needs more than one opening however close it is set: strips 10 mm high where they take no page,
+ * and closer than the second only where what is done turn about then stands on one page.
+ */
+const LONG_ROOMS: readonly Room[] = [
+  { strip: 2, air: 1, asidesInColumn: true },
+  { strip: 1, air: 1, asidesInColumn: true },
+  { strip: 1, air: 1, asidesInColumn: false },
+  { strip: 0, air: 1, asidesInColumn: false },
+];
+const LONG_BY_PAGES = 2;
 
 /** White around the coach's line: half a line above and below it, or a whole one; `least` leaves none over the weeks. */
 type HeadAir = 'least' | 'half' | 'whole';
@@ -144,8 +153,13 @@ function setRows(part: SessionPart, room: Room, before: number, after: number, s
   };
 }
 
-/** The roomiest setting whose opening is well filled; each step closer must be worth it. */
-function bestSetup(part: SessionPart, linesBefore: (room: Room) => number, after: number, setting: Setting): Setup {
+/** The roomiest setting whose opening is well filled; each step closer must be worth it. None if no opening holds it all. */
+function bestSetup(
+  part: SessionPart,
+  linesBefore: (room: Room) => number,
+  after: number,
+  setting: Setting,
+): Setup | undefined {
   let best: Setup | undefined;
   let least = Number.POSITIVE_INFINITY;
   for (const [step, room] of ROOMS.entries()) {
@@ -157,7 +171,34 @@ function bestSetup(part: SessionPart, linesBefore: (room: Room) => number, after
       least = cost;
     }
   }
-  return best ?? setRows(part, LONG, linesBefore(LONG), after, setting);
+  return best;
+}
+
+/** Those done turn about with the rows before them. */
+const isJoined = ({ grouped, opens }: LaidRow): boolean => grouped && !opens;
+
+/** How many circuits no page can hold. */
+function partedCircuits({ rows, head, room }: Setup, linesOnPage: number): number {
+  const runs: number[] = [];
+  for (const row of rows) {
+    const lines = linesOf(row.slugs);
+    if (isJoined(row)) runs.push((runs.pop() ?? 0) + room.air + lines);
+    else runs.push(row.grouped ? lines : 0);
+  }
+  return runs.filter((lines) => lines > linesOnPage - head.lines).length;
+}
+
+/** On as many pages as it takes; `pagesOf` fills them. */
+function longSetup(part: SessionPart, pagesOf: (setup: Setup) => number, setting: Setting): Setup {
+  const setups = LONG_ROOMS.map((room): Setup => ({ ...setRows(part, room, 0, 0, setting), opening: undefined }));
+  const weighed = setups.map((setup, i) => ({
+    setup,
+    parted: partedCircuits(setup, setting.measure.sheet.linesOnPage),
+    pages: i < LONG_BY_PAGES ? pagesOf(setup) : Number.POSITIVE_INFINITY,
+  }));
+  return weighed.reduce((best, one) =>
+    one.parted < best.parted || (one.parted === best.parted && one.pages < best.pages) ? one : best,
+  ).setup;
 }
 
 /** Where rows are set close, the empty lines a page has left go between its exercises first, then over the first. */
@@ -173,11 +214,35 @@ export function layOutSession(part: SessionPart, setting: Setting, target: strin
   const closest = (room: Room): readonly Slug[] => (room.air === 0 ? heads.least : heads.half);
   const coolDown = layOutDrills(setting.labels['cool-down'], part.coolDown, setting);
   const after = coolDown.length === 0 ? 0 : linesOf(coolDown) + 1;
-  const { opening, rows, head, room } = bestSetup(part, (one) => linesOf(closest(one)), after, setting);
-  const breakAt = opening?.breakAt;
+  const ending: readonly Block[] =
+    coolDown.length > 0 ? [{ ...block([ruledSlug(setting), ...coolDown], { whole: true }), apart: true as const }] : [];
+  const carried = [weekHeads(weekColumns(part.weeks, setting.measure.sheet), setting)];
+  const long = (setup: Setup): Chapter => ({
+    start: 'even',
+    running: part.title,
+    carried,
+    blocks: [
+      block(withNext([...heads.half, setup.head])),
+      ...setup.rows.map((row): Block => {
+        const one = rowBlock(row, setup.room.air, setting.measure.sheet);
+        return isJoined(row) ? { ...one, joined: true } : one;
+      }),
+      ...ending,
+    ],
+  });
+  const best = bestSetup(part, (one) => linesOf(closest(one)), after, setting);
+  if (best?.opening === undefined) {
+    const pagesOf = (setup: Setup): number => {
+      const chapter = long(setup);
+      return fillPages([chapter], chapter, setting.measure.sheet.linesOnPage).length;
+    };
+    return [long(longSetup(part, pagesOf, setting))];
+  }
+  const { opening, rows, head, room } = best;
+  const { breakAt } = opening;
   const onVerso = breakAt ?? rows.length;
-  const versoLeft = opening ? setting.measure.sheet.linesOnPage - opening.versoLines : 0;
-  const rectoLeft = opening && breakAt !== undefined ? setting.measure.sheet.linesOnPage - opening.rectoLines : 0;
+  const versoLeft = setting.measure.sheet.linesOnPage - opening.versoLines;
+  const rectoLeft = breakAt === undefined ? 0 : setting.measure.sheet.linesOnPage - opening.rectoLines;
   const intro = room.air === 1 && versoLeft >= linesOf(heads.whole) - linesOf(heads.half) ? heads.whole : closest(room);
   const airVerso = leftAir(onVerso, versoLeft);
   const airRecto = leftAir(rows.length - onVerso, rectoLeft);
@@ -186,20 +251,18 @@ export function layOutSession(part: SessionPart, setting: Setting, target: strin
   const chapter: Chapter = {
     start: 'even',
     running: part.title,
-    carried: [weekHeads(weekColumns(part.weeks, setting.measure.sheet), setting)],
+    carried,
     blocks: [
       block(withNext([...intro, head])),
       ...rows.map((row, i): Block => {
         const one = rowBlock(row, airOver(i), setting.measure.sheet);
         return i === breakAt ? { ...one, breakBefore: true } : one;
       }),
-      ...(coolDown.length > 0
-        ? [{ ...block([ruledSlug(setting), ...coolDown], { whole: true }), apart: true as const }]
-        : []),
+      ...ending,
       ...(notes >= LEAST_NOTES ? [notesBlock(notes, setting)] : []),
     ],
   };
-  if (!opening || breakAt !== undefined) return [chapter];
+  if (breakAt !== undefined) return [chapter];
   return [
     chapter,
     { start: 'page', running: part.title, blocks: [notesBlock(setting.measure.sheet.linesOnPage, setting)] },

@@ -1,7 +1,7 @@
 /**
  * The sheets a booklet is laid out on, each with its grid and its scale of type. Layout reckons every length in points
  * of the A5 page, where a line of the grid is 14 high; a sheet for larger print is laid out in the same lengths and
- * enlarged when it is done (`enlarge.ts`). It knows measures alone; what stands on a page is laid out elsewhere.
+ * enlarged when it is done (`format.ts`). It knows measures alone; what stands on a page is laid out elsewhere.
  */
 
 /** Millimetres to points: 72 points to the inch, 25.4 mm to the inch. */

@@ -56,17 +56,79 @@ export function offTheGrid(page: Page, step: number, { head }: Sheet = A5_SHEET)
     .map((box) => named(page, box));
 }
 
-export function overlaps(page: Page, sheet: Sheet = A5_SHEET): readonly string[] {
-  const styles = stylesOf(sheet);
-  const boxes = textBoxes(page);
-  return boxes.flatMap((one, i) =>
-    boxes.slice(i + 1).flatMap((other) => {
-      const apart =
-        one.x + one.width <= other.x + SLACK ||
-        other.x + other.width <= one.x + SLACK ||
-        one.y + styles[one.style].size * BELOW <= other.y - styles[other.style].size * ABOVE + SLACK ||
-        other.y + styles[other.style].size * BELOW <= one.y - styles[one.style].size * ABOVE + SLACK;
-      return apart ? [] : [`${named(page, one)} and ${named(page, other)}`];
-    }),
+interface Field {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+/** What letters take up, whether or not these have tails. */
+function fieldOf(box: TextBox, sheet: Sheet): Field {
+  const { size } = stylesOf(sheet)[box.style];
+  return { left: box.x, top: box.y - size * ABOVE, right: box.x + box.width, bottom: box.y + size * BELOW };
+}
+
+const isApart = (one: Field, other: Field): boolean =>
+  one.right <= other.left + SLACK ||
+  other.right <= one.left + SLACK ||
+  one.bottom <= other.top + SLACK ||
+  other.bottom <= one.top + SLACK;
+
+const isWithin = (one: Field, other: Field): boolean =>
+  one.left >= other.left && one.right <= other.right && one.top >= other.top && one.bottom <= other.bottom;
+
+interface Named {
+  readonly name: string;
+  readonly field: Field;
+}
+
+const boxField = ({ x, y, width, height }: Extract<Page['boxes'][number], { height: number }>): Field => ({
+  left: x,
+  top: y,
+  right: x + width,
+  bottom: y + height,
+});
+
+/** Drawings and photographs. */
+const pictured = (page: Page): readonly Named[] =>
+  page.boxes.flatMap((box) =>
+    box.kind === 'picture' || box.kind === 'photograph'
+      ? [{ name: `page ${page.number}, a ${box.kind}`, field: boxField(box) }]
+      : [],
   );
+
+/**
+ * Words over words, words over a drawing or a photograph, pictures over each other; a frame or a rule through words or
+ * a picture. What is within a frame is in order.
+ */
+export function overlaps(page: Page, sheet: Sheet = A5_SHEET): readonly string[] {
+  const words = textBoxes(page).map((box): Named => ({ name: named(page, box), field: fieldOf(box, sheet) }));
+  const filled = [...words, ...pictured(page)];
+  const frames = page.boxes.flatMap((box) => (box.kind === 'frame' ? [boxField(box)] : []));
+  const over = filled.flatMap((one, i) =>
+    filled.slice(i + 1).flatMap((other) => (isApart(one.field, other.field) ? [] : [`${one.name} and ${other.name}`])),
+  );
+  const through = frames.flatMap((frame) =>
+    filled.flatMap(({ name, field }) =>
+      isApart(field, frame) || isWithin(field, frame) ? [] : [`a frame through ${name}`],
+    ),
+  );
+  return [...over, ...through, ...struck(page, sheet)];
+}
+
+/** Words that a level rule runs through. */
+function struck(page: Page, sheet: Sheet): readonly string[] {
+  const rules = page.boxes.flatMap((box) => (box.kind === 'line' && box.y === box.toY ? [box] : []));
+  return textBoxes(page).flatMap((box) => {
+    const { left, top, right, bottom } = fieldOf(box, sheet);
+    const through = rules.some(
+      ({ x, toX, y, thickness }) =>
+        Math.min(x, toX) < right - SLACK &&
+        Math.max(x, toX) > left + SLACK &&
+        y + thickness / 2 > top + SLACK &&
+        y - thickness / 2 < bottom - SLACK,
+    );
+    return through ? [`a rule through ${named(page, box)}`] : [];
+  });
 }

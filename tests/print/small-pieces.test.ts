@@ -1,7 +1,7 @@
 /** Weeks said once, the break of an opening, strokes of the tally, where slugs are kept together. */
 import { describe, expect, test } from 'vitest';
 import { fitOpening } from '../../src/print/fit-opening.js';
-import { block, type Slug } from '../../src/print/lay-out-blocks.js';
+import { type Block, block, type Slug } from '../../src/print/lay-out-blocks.js';
 import { type Chapter, fillPages } from '../../src/print/lay-out-pages.js';
 import { layOutFeet, tallyWidth } from '../../src/print/lay-out-tally.js';
 import { A5, A5_SHEET, leftOf, mm, TALLY_UNIT, widthOf } from '../../src/print/sheet.js';
@@ -91,9 +91,7 @@ describe('the sheet', () => {
 });
 
 const slug = (lines: number, withNext = false): Slug => ({ lines, area: 'text', boxes: [], withNext });
-const pageLengths = (
-  blocks: readonly { slugs: readonly Slug[]; whole: boolean; before: number }[],
-): readonly number[] =>
+const pageLengths = (blocks: readonly Block[]): readonly number[] =>
   fillPages([{ start: 'page', running: '', blocks }], { start: 'page', running: '', blocks: [] }, LINES).map(
     ({ used }) => used,
   );
@@ -128,6 +126,33 @@ describe('pages', () => {
     // Nothing was carried over; and what was fills much of its page.
     expect(lengths([{ ...carried, blocks: [block([slug(8)])] }])).toEqual([8]);
     expect(lengths([{ ...carried, blocks: [block([slug(30), slug(20)])] }])).toEqual([30, 20]);
+  });
+  test('blocks that are joined begin a page together rather than part', () => {
+    const joined = (lines: number): Block => ({ ...block([slug(lines)], { whole: true, before: 1 }), joined: true });
+    const opened = (lines: number): Block => block([slug(lines)], { whole: true, before: 1 });
+    expect(pageLengths([opened(20), opened(8), joined(8)])).toEqual([20, 17]);
+    expect(pageLengths([opened(17), opened(8), joined(8)])).toEqual([35]);
+    // Too long for any page: from the left page to the right one, where it would else go over a leaf.
+    expect(pageLengths([opened(20), opened(8), joined(30)])).toEqual([20, 8, 30]);
+    expect(pageLengths([opened(30), opened(30), opened(3), joined(33)])).toEqual([30, 34, 33]);
+  });
+  test('what is drawn over a block knows the white it stands in', () => {
+    const given: number[] = [];
+    const over = (white: number): readonly [] => {
+      given.push(white);
+      return [];
+    };
+    const ruled = (lines: number, whole = true): Block => ({ ...block([slug(lines)], { whole, before: 1 }), over });
+    const carried = [slug(3)];
+    const fill = (blocks: readonly Block[]): readonly number[] =>
+      fillPages(
+        [{ start: 'page', running: '', carried, blocks }],
+        { start: 'page', running: '', blocks: [] },
+        LINES,
+      ).map(({ used }) => used);
+    // On a page of its own, with room for the white; with none, where it fills the page; after others; parted from them.
+    expect(fill([block([slug(20)]), ruled(20), ruled(32), ruled(5), ruled(30, false)])).toEqual([20, 24, 35, 10, 33]);
+    expect(given).toEqual([1, 0, 1, 0]);
   });
   test('text goes back to the grid after lines to write on', () => {
     const blocks = [

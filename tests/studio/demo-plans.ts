@@ -7,7 +7,7 @@ import { invariant } from '../../src/model/result.js';
 import { type ReadDemo, readDemo } from './demo-library.js';
 import { itemsOf } from './plan-lines.js';
 
-const TODAY = '2026-11-24';
+export const TODAY = '2026-11-24';
 
 export interface PlannedDemo extends ReadDemo {
   /** By client; only those whose plan stands. */
