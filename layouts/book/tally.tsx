@@ -35,6 +35,26 @@ interface Drawn {
   readonly d: string;
   readonly of: 'foot' | 'slant' | 'full';
   readonly letter?: { readonly x: number; readonly y: number; readonly text: string };
+  /** Beside a dotted line, of which it would be no more than another dot. */
+  readonly dash?: string;
+}
+
+/** The fifth crosses the four; what tells its state stands beneath its end, beside theirs. */
+function drawFifth(mark: Mark, base: number): Drawn {
+  const d = `M${round(xOf(0) - 6)} ${round(base - 0.25 * U)}L${round(xOf(3) + 6)} ${round(base - 0.75 * U)}`;
+  const x = round(xOf(4) - 2);
+  switch (mark) {
+    case 'to do':
+      return { d, of: 'slant' };
+    case 'done':
+      return { d, of: 'full' };
+    case 'easier':
+      return { d, of: 'full', letter: { x, y: base + 2, text: 'e' } };
+    case 'left out':
+      return { d, of: 'slant', dash: `M${round(x - 4)} ${round(base - 4)}h8` };
+    case 'extra':
+      return { d, of: 'full', letter: { x, y: base + 2, text: '+' } };
+  }
 }
 
 /** One mark as a path; `index` counts from 0 over the whole row of the tally. */
@@ -43,10 +63,7 @@ export function drawMark(mark: Mark, index: number, key: string): Drawn {
   const base = Math.floor(index / 5) * LINE + U;
   const x = xOf(within);
   const lean = leanOf(key);
-  if (within === 4) {
-    const slant = `M${round(xOf(0) - 6)} ${round(base - 0.25 * U)}L${round(xOf(3) + 6)} ${round(base - 0.75 * U)}`;
-    return { d: slant, of: mark === 'to do' || mark === 'left out' ? 'slant' : 'full' };
-  }
+  if (within === 4) return drawFifth(mark, base);
   switch (mark) {
     case 'to do':
       return { d: foot(x, base), of: 'foot' };
@@ -85,13 +102,17 @@ export function Tally({ marks, label }: TallyProps) {
   const height = Math.max(1, Math.ceil(marks.length / 5)) * LINE;
   const drawn = marks.map(({ mark, key }, index) => drawMark(mark, index, key));
   const size = { width: GROUP_WIDTH, height };
-  const kinds = [...new Set(drawn.map(({ of }) => of))];
+  const lines = drawn.flatMap(({ of, d, dash }) => [
+    { of, d },
+    ...(dash === undefined ? [] : [{ of: 'foot', d: dash }]),
+  ]);
+  const kinds = [...new Set(lines.map(({ of }) => of))];
   const strokes = (
     <>
       {kinds.map((kind) => (
         <path
           {...(kind === 'foot' ? {} : { class: kind })}
-          d={drawn
+          d={lines
             .filter(({ of }) => of === kind)
             .map(({ d }) => d)
             .join('')}

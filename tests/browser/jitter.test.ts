@@ -8,7 +8,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { type Mark, Tally } from '../../layouts/book/tally.js';
 import { webSources } from '../../src/app/web-sources.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile } from '../../src/web/render-booklet.js';
@@ -190,6 +193,8 @@ test(`${SESSIONS} sessions with trembling hands: every set is marked once, and n
   }
 });
 
+const STATES = ['to do', 'done', 'easier', 'left out', 'extra'] as const;
+
 test.each(['none', 'active'] as const)(
   'five states of the tally differ in shape alone, forced colours: %s',
   async (forcedColors) => {
@@ -210,6 +215,20 @@ test.each(['none', 'active'] as const)(
     const shots: string[] = [];
     for (let i = 0; i < 5; i += 1) shots.push((await marks.nth(i).screenshot()).toString('base64'));
     expect(new Set(shots).size).toBe(5);
+    // The fifth of a row crosses the four before it, and tells its state beside them.
+    const fifths = STATES.map((state) => {
+      const row = [...Array<Mark>(4).fill('done'), state].map((mark, place) => ({ mark, key: `${place}` }));
+      return renderToString(h(Tally, { marks: row, label: '' }));
+    });
+    await page.evaluate((drawn) => {
+      const key = document.querySelector('#how-to .key');
+      if (key) key.innerHTML = drawn.map((svg) => `<li style="padding: 12px">${svg}</li>`).join('');
+    }, fifths);
+    const rows = page.locator('#how-to .key li');
+    expect(await rows.count()).toBe(5);
+    const looks: string[] = [];
+    for (let i = 0; i < 5; i += 1) looks.push((await rows.nth(i).screenshot()).toString('base64'));
+    expect(new Set(looks).size).toBe(5);
     await page.context().close();
   },
 );

@@ -44,3 +44,14 @@ test('easier and extra carry their letter beneath; left out carries a dash', () 
   expect(drawMark('extra', 0, 'key').letter?.text).toBe('+');
   expect(drawMark('left out', 0, 'key').d).toContain('h8');
 });
+
+test('at each place of a row the five states are drawn in five ways', () => {
+  const states = ['to do', 'done', 'easier', 'left out', 'extra'] as const;
+  for (let index = 0; index < 10; index += 1) {
+    const drawn = states.map((state) => JSON.stringify(drawMark(state, index, 'key')));
+    expect(new Set(drawn).size, `place ${index}`).toBe(states.length);
+  }
+  expect(drawMark('easier', 4, 'key').letter?.text).toBe('e');
+  expect(drawMark('extra', 4, 'key').letter?.text).toBe('+');
+  expect(drawMark('left out', 4, 'key').dash).toContain('h8');
+});
