@@ -28,7 +28,7 @@ export function restOf({ state, today, told }: InSession, next: SetToday): Rest 
   if (marked - told.now > PUT_BACK_MS) return null;
   const longer = state.longer?.after === stepped.key ? state.longer.seconds : 0;
   const began = Math.min(marked, told.now);
-  return { began, over: began + 1000 * (seconds + longer) };
+  return { began, over: began + Math.round(1000 * (seconds + longer)) };
 }
 
 function isOtherSide(a: SetToday, b: SetToday): boolean {

@@ -2,7 +2,7 @@
 import type { ClientItem } from '../../model/client-plan.js';
 import type { SetKey } from '../../model/identity.js';
 import type { Act } from '../../model/training.js';
-import { clockName, clockOf } from './clocks.js';
+import { clockName, clockOf, restOf } from './clocks.js';
 import { keysOfOneMore } from './extra-sets.js';
 import { askedToday, type InSession, inSession, latestMarked, nextOpen } from './in-session.js';
 import { NOTHING_SAID } from './pain-screen.js';
@@ -201,11 +201,15 @@ const takenBack = ({ marks }: InSession, key: SetKey): readonly Mark[] =>
     event.kind === 'set' && event.key === key ? [{ kind: 'void', event: event.id } as const] : [],
   );
 
-function longerRest({ today }: InSession, state: TrainingState, seconds: number): TrainingState {
+/** From now on where it is over: who asks for more then is not to be given what has gone by. */
+function longerRest(at: InSession, state: TrainingState, seconds: number): TrainingState {
+  const { told, today } = at;
   const after = latestMarked(today)?.stepped.key;
-  if (after === undefined) return state;
+  const next = nextOpen(today);
+  if (after === undefined || next === null) return state;
   const before = state.longer?.after === after ? state.longer.seconds : 0;
-  return { ...state, longer: { after, seconds: before + seconds } };
+  const goneBy = Math.max(0, told.now - (restOf(at, next)?.over ?? told.now)) / 1000;
+  return { ...state, longer: { after, seconds: before + goneBy + seconds } };
 }
 
 function reserve(at: InSession, state: TrainingState, reps: number | null): Stepped {

@@ -170,6 +170,18 @@ describe('a set', () => {
     expect(isSet(held.reload()).rest?.over).toBe((rest?.over ?? 0) + 30_000);
   });
 
+  test('a rest that is over is made longer from now on, however long ago it ended', () => {
+    const held = begun();
+    const { key } = isSet(held.screen());
+    const { rest } = isSet(held.act({ act: 'mark', key }));
+    const seconds = ((rest?.over ?? 0) - (rest?.began ?? 0)) / 1000;
+    held.wait(seconds + 47);
+    expect(isSet(held.act({ act: 'longer rest', seconds: 30 })).rest?.over).toBe(held.now + 30_000);
+    // Once it runs again, the next tap adds to what is left.
+    held.wait(10);
+    expect(isSet(held.act({ act: 'longer rest', seconds: 30 })).rest?.over).toBe(held.now + 50_000);
+  });
+
   test('left out, nothing is rested for and no figure is kept', () => {
     const held = begun();
     const { key } = isSet(held.screen());
