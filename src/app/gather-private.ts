@@ -1,19 +1,26 @@
 /** All that may stand in no public file: of every client whose page lies in the folder, read in full or not, and of every key. */
 import { type ClientId, clientId } from '../model/identity.js';
 import { PRIVATE_MARK } from '../model/private-mark.js';
+import type { Problem } from '../model/problem.js';
+import type { Result } from '../model/result.js';
 import { type PrivateWord, privateWordsOf } from '../publish/private-words.js';
+import { readEditions } from './editions.js';
 import type { Held } from './keep-state.js';
 import { readLogs } from './read-history.js';
 import type { ReadStudio } from './read-studio.js';
 
-type Studio = Pick<ReadStudio, 'content' | 'files' | 'issued'>;
+type Studio = Pick<ReadStudio, 'content' | 'files'>;
 
-/** `content` is the studio's folder, where marks that came back lie beside each client. */
+/**
+ * `content` is the studio's folder, where editions and marks that came back lie beside each client. What of them cannot
+ * be read is told, as `edition-unreadable` and `marks-unreadable`: nobody can look for it.
+ */
 export async function gatherPrivate(
   studio: Studio,
   content: string,
   { access, pairs }: Held,
-): Promise<readonly PrivateWord[]> {
+): Promise<Result<readonly PrivateWord[]>> {
+  const problems: Problem[] = [];
   const pages = new Map<ClientId, string>();
   for (const { path, bytes } of studio.files) {
     const id = /^clients\/([^/]+)\/client\.md$/.exec(path)?.[1];
@@ -26,8 +33,10 @@ export async function gatherPrivate(
     const name = studio.content.clients.find(({ id }) => id === client)?.name;
     const held = access.get(client);
     const lock = held?.lock;
-    const logs = (await readLogs(content, client)).value;
-    const ids = [studio.issued.get(client)?.edition.bookletId, held?.folder];
+    const { value: logs, problems: unreadMarks } = await readLogs(content, client);
+    const { value: editions, problems: unreadEditions } = await readEditions(content, client);
+    problems.push(...unreadEditions, ...unreadMarks);
+    const ids = [...editions.map(({ edition }) => edition.bookletId), held?.folder];
     words.push(
       ...privateWordsOf({
         client,
@@ -39,5 +48,5 @@ export async function gatherPrivate(
       }),
     );
   }
-  return words;
+  return { value: words, problems };
 }

@@ -52,14 +52,28 @@ export async function runPublish(options: CommonOptions, { to }: PublishOptions)
   );
 }
 
+/** What could not be read cannot be looked for. */
+const UNSEEN: ReadonlySet<Problem['code']> = new Set<Problem['code']>([
+  'content-missing',
+  'file-unreadable',
+  'file-too-large',
+  'folder-too-deep',
+  'too-many-files',
+  'link-not-followed',
+  'not-utf-8',
+]);
+
 async function publish(studio: ReadStudio, options: CommonOptions, to: string, progress: Progress): Promise<Published> {
+  const unseen = studio.problems.filter(({ code }) => UNSEEN.has(code));
+  if (unseen.length > 0) return refused(unseen);
   const held = await readHeld(options.state);
   if ('code' in held) return refused([held]);
   const built = await readBuilt(options.out);
   if ('code' in built) return refused([built]);
   const { value: files, problems } = built;
   const folders = new Map([...held.access.values()].map(({ folder, client }) => [folder as string, client]));
-  const words = await gatherPrivate(studio, options.content, held);
+  const { value: words, problems: unread } = await gatherPrivate(studio, options.content, held);
+  if (unread.length > 0) return refused(unread);
   progress.step(`Looking through ${counted(files.length, 'file')} …`);
   const sealed = checkSealed(files, new Set(folders.keys()));
   const leaks = await findLeaks(files, lookFor(words));
@@ -71,7 +85,9 @@ async function publish(studio: ReadStudio, options: CommonOptions, to: string, p
   ];
   if (found.length > 0) return refused(found);
 
-  const upload = [...files, ...besides(files)].sort((a, b) => compareIds(a.path, b.path));
+  const upload = [...files, ...besides(files, studio.content.library.studio.address)].sort((a, b) =>
+    compareIds(a.path, b.path),
+  );
   const placed = await placeUpload(to, upload);
   if ('code' in placed) return refused([placed]);
   const booklets = new Set(files.flatMap(({ path }) => sealedFolderOf(path) ?? [])).size;
@@ -172,18 +188,28 @@ function placeOfText(source: string, text: string): Omit<Place, 'file'> {
 /** As a policy names the digest of what stands in a page (Content Security Policy Level 3, section 2.3.1). */
 const digestSource = (text: string): string => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
 
+/** The page for what is not there. */
+const NOT_HERE = '404.html';
+
 /** What stands beside the library in the folder to upload: its list, and headers in the forms that hosts read. */
-function besides(files: readonly PublicFile[]): readonly { readonly path: string; readonly bytes: Uint8Array }[] {
+function besides(
+  files: readonly PublicFile[],
+  address: string | undefined,
+): readonly { readonly path: string; readonly bytes: Uint8Array }[] {
   const pages = files.filter(({ path }) => path.endsWith('.html')).map(({ bytes }) => new TextDecoder().decode(bytes));
   const policies = new Set(pages.flatMap((page) => policyIn(page) ?? []));
   const data = new Set(pages.flatMap(dataIn).map(digestSource));
   const policy = joinPolicies([...policies], data);
   const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
+  const notHere =
+    address === undefined || files.every(({ path }) => path !== NOT_HERE)
+      ? null
+      : new URL(NOT_HERE, address.replace(/\/?$/, '/')).pathname;
   const list = writeManifest(files.filter(({ path }) => sealedFolderOf(path) === undefined));
   return [
     { path: MANIFEST, bytes: utf8(list) },
     { path: '_headers', bytes: utf8(headersList(policy)) },
-    { path: '.htaccess', bytes: utf8(apacheFile(policy)) },
-    { path: 'nginx-headers.conf', bytes: utf8(nginxSnippet(policy)) },
+    { path: '.htaccess', bytes: utf8(apacheFile(policy, notHere)) },
+    { path: 'nginx-headers.conf', bytes: utf8(nginxSnippet(policy, notHere)) },
   ];
 }

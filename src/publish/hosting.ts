@@ -57,10 +57,14 @@ export const headersList = (policy: string): string =>
     .map(([name, value]) => `  ${name}: ${value}\n`)
     .join('')}`;
 
-/** For the Apache HTTP Server 2.4, where it lets folders say something of themselves and has `mod_headers`. */
-export const apacheFile = (policy: string): string =>
+/**
+ * For the Apache HTTP Server 2.4, where it lets folders say something of themselves and has `mod_headers`. `notHere`: the
+ * path of the page for what is not there; null where nobody knows under which path the library will stand.
+ */
+export const apacheFile = (policy: string, notHere: string | null): string =>
   [
     'Options -Indexes',
+    ...(notHere === null ? [] : [`ErrorDocument 404 ${notHere}`]),
     'AddDefaultCharset utf-8',
     'AddType application/manifest+json .webmanifest',
     'AddType application/octet-stream .jwe',
@@ -73,13 +77,14 @@ export const apacheFile = (policy: string): string =>
     '',
   ].join('\n');
 
-/** For nginx: to be included in a `location` that has a `root` or an `alias`. */
-export const nginxSnippet = (policy: string): string =>
+/** For nginx: to be included in a `location` that has a `root` or an `alias`. `notHere` as for Apache. */
+export const nginxSnippet = (policy: string, notHere: string | null): string =>
   [
     '# Include this in the location that serves the library.',
     'charset utf-8;',
     'autoindex off;',
     'index index.html;',
+    ...(notHere === null ? [] : [`error_page 404 ${notHere};`]),
     'set $chalkleaf_robots "";',
     `if ($uri ~ "${SEALED}") {`,
     `  set $chalkleaf_robots "${ROBOTS}";`,

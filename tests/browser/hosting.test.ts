@@ -120,9 +120,12 @@ describe('under a sub-path, with the headers on', () => {
       `${folder}/`,
       `${folder}/worker.js`,
       `${folder}/paper.jwe`,
+      'exercises/nothing-here.html',
     ]) {
       expect([path, await headersAt(apache.address + path)]).toEqual([path, await headersAt(hosted.address + path)]);
     }
+    const missing = await (await fetch(`${apache.address}exercises/nothing-here.html`)).text();
+    expect(missing).toBe(readFileSync(join(studio.output, 'upload', '404.html'), 'utf8'));
     expect((await fetch(`${apache.address}exercises/`)).status).not.toBe(200);
     expect((await fetch(`${apache.address}${folder}/paper.jwe`)).headers.get('content-type')).toBe(
       'application/octet-stream',
@@ -145,6 +148,16 @@ describe('under a sub-path, with the headers on', () => {
       expect(await page.locator('h1').count(), href).toBe(1);
     }
     expect(heard()).toEqual([]);
+    await context.close();
+  });
+
+  test('who asks for what is not there is told so, and led back into the library', async () => {
+    const context = await holdPhone(browser);
+    const page = await context.newPage();
+    expect((await page.goto(`${hosted.address}exercises/nothing-here.html`))?.status()).toBe(404);
+    await page.locator('main a[href], nav a[href]').first().click();
+    expect(new URL(page.url()).pathname).toBe(UNDER);
+    expect(await page.locator('h1').count()).toBe(1);
     await context.close();
   });
 
@@ -187,7 +200,8 @@ describe('under a sub-path, with the headers on', () => {
     await page.goto(`${hosted.address}exercises/plank.html`);
     expect(await page.locator('main').textContent()).toContain('Plank');
     await page.goto(`${hosted.address}${folder}/`);
-    expect((await page.locator('body').textContent())?.length).toBeGreaterThan(20);
+    await page.locator('a.main').click();
+    expect(await page.locator('.unopened').textContent()).toContain('ask your coach for it on paper');
     expect(await page.content()).not.toContain('Nell');
     await context.close();
   });
@@ -202,7 +216,22 @@ describe('under a sub-path, with the headers on', () => {
     for (const path of telling.filter((one) => !existsSync(join(studio.output, 'upload', one, '.')))) {
       expect(readFileSync(join(studio.output, 'upload', path), 'utf8'), path).not.toContain(folder);
     }
-    expect(index).toContain('exercises/plank.html');
+    // From link to link, as a crawler goes; and the map says the same.
+    const found = new Set([hosted.address]);
+    for (const at of found) {
+      const page = at === hosted.address ? index : await (await fetch(at)).text();
+      for (const [, href = ''] of page.matchAll(/<a [^>]*?href="([^"#]+)/g)) {
+        const to = new URL(href, at).href.replace(/index\.html$/, '');
+        if (to.startsWith(hosted.address) && /(\.html|\/)$/.test(to)) found.add(to);
+      }
+    }
+    const pages = files
+      .filter((path) => path.endsWith('.html') && !path.startsWith(folder) && path !== '404.html')
+      .map((path) => new URL(path.replace(/index\.html$/, ''), hosted.address).href);
+    expect([...found].sort()).toEqual(pages.sort());
+    const map = await (await fetch(`${hosted.address}sitemap.xml`)).text();
+    const mapped = [...map.matchAll(/<loc>([^<]+)<\/loc>/g)].map(([, at = '']) => new URL(at).pathname);
+    expect(mapped.sort()).toEqual(pages.map((at) => new URL(at).pathname));
   });
 
   test('every page of a sealed folder asks of itself not to be listed, and no page of the library does', () => {

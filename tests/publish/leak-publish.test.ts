@@ -3,11 +3,13 @@
 import { spawnSync } from 'node:child_process';
 import {
   appendFileSync,
+  cpSync,
   existsSync,
   mkdirSync,
   readdirSync,
   readFileSync,
   realpathSync,
+  renameSync,
   rmSync,
   symlinkSync,
   writeFileSync,
@@ -148,6 +150,83 @@ describe('refused, with the client’s page and line, and what stands stands', (
       expect(ran.out).toContain(code);
     rmSync(join(open, 'linked.md'));
     rmSync(join(open, 'f'.repeat(32)), { recursive: true });
+  });
+});
+
+describe('refused where something private cannot be read: it cannot be looked for', () => {
+  const client = join(content, 'clients/ash-venn/client.md');
+  const kept = join(work.path, 'kept');
+  const edition = join(content, 'clients/ash-venn/editions/1/edition.json');
+  const state = ['--state', join(work.path, 'state')];
+  const utf16 = (text: string): Buffer => Buffer.from(`\ufeff${text}`, 'utf16le');
+
+  test.each<readonly [string, RegExp, () => void, () => void]>([
+    ['no folder of content', /content-missing/, () => renameSync(content, kept), () => renameSync(kept, content)],
+    [
+      'a client’s page that is no UTF-8',
+      /not-utf-8/,
+      () => {
+        cpSync(client, kept);
+        writeFileSync(client, utf16(readFileSync(client, 'utf8')));
+      },
+      () => renameSync(kept, client),
+    ],
+    [
+      'a client’s page that is too large',
+      /file-too-large/,
+      () => {
+        cpSync(client, kept);
+        appendFileSync(client, 'x'.repeat(3 * 1024 * 1024));
+      },
+      () => renameSync(kept, client),
+    ],
+    [
+      'clients behind a link',
+      /link-not-followed/,
+      () => {
+        renameSync(join(content, 'clients'), kept);
+        symlinkSync(kept, join(content, 'clients'));
+      },
+      () => {
+        rmSync(join(content, 'clients'));
+        renameSync(kept, join(content, 'clients'));
+      },
+    ],
+    [
+      'an edition that was changed by hand',
+      /edition-unreadable/,
+      () => {
+        cpSync(edition, kept);
+        writeFileSync(edition, '{');
+      },
+      () => renameSync(kept, edition),
+    ],
+    [
+      'marks that are none, beside a client’s page with a mistake',
+      /marks-unreadable/,
+      () => {
+        cpSync(client, kept);
+        writeFileSync(client, readFileSync(client, 'utf8').replace(/^days:/m, 'dayz:'));
+        writeFiles(content, [['clients/ash-venn/log/phone.json', '{']]);
+      },
+      () => {
+        rmSync(join(content, 'clients/ash-venn/log'), { recursive: true });
+        renameSync(kept, client);
+      },
+    ],
+  ])('%s', (_what, says, plant, mend) => {
+    const before = bytesBelow(realpathSync(upload));
+    plant();
+    try {
+      const ran = publish(...state);
+      expect(ran.code, ran.out).toBe(1);
+      expect(ran.out).toMatch(says);
+      expect(ran.out).toContain('Nothing was published');
+      expect(ran.out).not.toContain('none was found');
+      expect(bytesBelow(realpathSync(upload))).toEqual(before);
+    } finally {
+      mend();
+    }
   });
 });
 
