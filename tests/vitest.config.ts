@@ -9,7 +9,7 @@ export default defineConfig({
     maxWorkers: 2,
     // What a file loads serves the next: the faces, the demo studio read and drawn. No test changes what it imports.
     isolate: false,
-    testTimeout: 60_000,
-    hookTimeout: 120_000,
+    testTimeout: 180_000,
+    hookTimeout: 300_000,
   },
 });

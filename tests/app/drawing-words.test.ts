@@ -55,7 +55,7 @@ describe('a drawing', () => {
   beforeAll(async () => {
     bare = await drawingsWith('');
     worded = await drawingsWith(OWN);
-  }, 60_000);
+  }, 300_000);
 
   test('is told by its table', async () => {
     const [said, ...others] = onScreen(bare);

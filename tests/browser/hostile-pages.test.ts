@@ -93,7 +93,7 @@ describe.each(studios.map(({ pages }, turn) => [turn, pages] as const))('studio 
     }
     for (const path of paths) await snare.visit(home + path);
     expect(snare.strikes).toEqual([]);
-  }, 120_000);
+  }, 300_000);
 
   test('nor on the training screens', async () => {
     const { snare, home } = await snareAt(made.files);
@@ -114,7 +114,7 @@ describe.each(studios.map(({ pages }, turn) => [turn, pages] as const))('studio 
     expect([...met]).toEqual(expect.arrayContaining(['home', 'question', 'set', 'set resting', 'finished']));
     expect(written).toContain('struck(1)');
     expect(snare.strikes).toEqual([]);
-  }, 120_000);
+  }, 300_000);
 
   test('nor in a sealed booklet that was opened', async () => {
     const { snare, home } = await snareAt(made.files);

@@ -167,7 +167,7 @@ const tremble = (page: Page, sessions: number, from: number): Promise<Trembled> 
   );
 
 test(`${SESSIONS} sessions with trembling hands: every set is marked once, and nothing is answered by a second tap`, {
-  timeout: 60_000 + 5000 * SESSIONS,
+  timeout: 180_000 + 5000 * SESSIONS,
 }, async () => {
   for (let done = 0; done < SESSIONS; done += ON_ONE_PHONE) {
     const sessions = Math.min(ON_ONE_PHONE, SESSIONS - done);

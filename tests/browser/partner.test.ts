@@ -41,7 +41,7 @@ beforeAll(async () => {
   axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
   browser = await openBrowser();
   context = await holdPhone(browser, { width: 320 });
-}, 60_000);
+}, 300_000);
 afterAll(async () => {
   await browser?.close();
   await served?.close();

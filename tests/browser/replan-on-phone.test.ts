@@ -57,7 +57,7 @@ beforeAll(async () => {
   files.set('one-file.html', new TextEncoder().encode(renderBookletFile(booklet, sent, parts)));
   served = await serveFolder(files, '/studio/torben/');
   browser = await openBrowser();
-}, 60_000);
+}, 300_000);
 afterAll(async () => {
   await browser?.close();
   await served?.close();

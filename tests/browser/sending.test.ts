@@ -58,7 +58,7 @@ beforeAll(async () => {
   served = await serveFolder(new Map([['index.html', new TextEncoder().encode(html)]]), '/ash/');
   browser = await openBrowser();
   context = await holdPhone(browser);
-}, 60_000);
+}, 300_000);
 afterAll(async () => {
   await browser?.close();
   await served?.close();

@@ -70,7 +70,7 @@ beforeAll(() => {
   }
   for (let seed = 0; seed < STUDIOS; seed += 1) made.push(studio(seed));
   said = made.map(({ text }) => text).join('\n');
-}, 120_000);
+}, 300_000);
 
 const studio = (seed: number): Made => {
   const { library, client, today } = generateStudio(seed, 'everything');

@@ -40,7 +40,7 @@ beforeAll(async () => {
     drawings.push(drawing);
   }
   painted = await paintDrawings(drawings.map(renderPreview));
-}, 60_000);
+}, 300_000);
 afterAll(async () => {
   await browser?.close();
   rmSync(folder, { recursive: true, force: true });

@@ -226,7 +226,7 @@ describe('found', () => {
       expect(await kindsIn(await pdfOf(work)), `case ${index}`).toEqual(['name']);
     }
     expect(await kindsIn(await pdfOf((pdf) => pdf.font(face).text('Plank, on the knees')))).toEqual([]);
-  }, 30_000);
+  }, 120_000);
 
   test('beside what is sealed, and in what a sealed file says in clear', async () => {
     const key = newKey();

@@ -81,4 +81,4 @@ test('the code on each week’s sheet is the address without the key, nor does t
   expect(pages.length).toBeGreaterThan(1);
   expect(codesOn(pages)).toEqual(pages.map(() => `${ADDRESS}${folder}/`));
   expect(execFileSync('pdftotext', [home('weeks-a4.pdf'), '-'], { encoding: 'utf8' })).not.toContain(secret);
-}, 120_000);
+}, 300_000);

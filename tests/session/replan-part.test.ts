@@ -15,7 +15,7 @@ import { readDemo } from '../studio/demo-library.js';
 import { doAsPlanned } from './make-marks.js';
 
 /** More in `npm run verify:deep`. */
-const RUNS = process.env.CHALKLEAF_DEEP === '1' ? 2000 : 60;
+const RUNS = process.env.CHALKLEAF_DEEP === '1' ? 2000 : 120;
 
 /** As it travels: through text. */
 const travelled = (plan: Plan): Plan | null => planOfPart(JSON.parse(JSON.stringify(clientPlanOf(plan))));

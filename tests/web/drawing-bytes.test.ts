@@ -18,7 +18,7 @@ const TOGETHER = 25 * 1024;
 let issued: Issued;
 beforeAll(async () => {
   issued = await issuedFor('rowan-ashby');
-}, 60_000);
+}, 300_000);
 
 test('each drawing alone, with what moves it', () => {
   expect(issued.drawings.size).toBeGreaterThan(20);
