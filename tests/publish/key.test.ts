@@ -96,10 +96,13 @@ test('the pages of the folder are for no search engine, pass no address on, and 
   }
 });
 
-test('paper travels sealed too', async () => {
-  const text = readFileSync(join(publicFolder, folderOf(), 'paper.jwe'), 'utf8');
-  const part = await openPart(text, 'paper', await holdKey(lockOf().key));
-  const plain = readFileSync(join(work.path, 'output/private/clients/ash-venn/booklet-a5.pdf'));
+test.each([
+  ['paper', 'booklet-a5.pdf'],
+  ['calendar', 'sessions.ics'],
+] as const)('%s travels sealed too', async (kind, file) => {
+  const text = readFileSync(join(publicFolder, folderOf(), `${kind}.jwe`), 'utf8');
+  const part = await openPart(text, kind, await holdKey(lockOf().key));
+  const plain = readFileSync(join(work.path, 'output/private/clients/ash-venn', file));
   expect('bytes' in part && Buffer.from(part.bytes).equals(plain)).toBe(true);
 });
 
@@ -283,4 +286,31 @@ test('a key is in no content, nothing public and no line that was printed', () =
   for (const secret of all) {
     expect(texts.filter(([, text]) => text.includes(secret)).map(([path]) => path)).toEqual([]);
   }
+});
+
+describe('an edition after the first', () => {
+  const BELL = 'bells: 12, 16, 20';
+  const page = join(content, 'clients/ash-venn/client.md');
+
+  test('lies in the same folder under the same key, so that the link holds', async () => {
+    const [folder, lock] = [folderOf(), lockOf()];
+    writeFileSync(
+      page,
+      readFileSync(page, 'utf8').replace('minutes: 30', 'minutes: 40').replace(BELL, 'bells: 12, 16'),
+    );
+    expect(run('issue', 'ash-venn').out).toContain('edition 2');
+    run('build');
+    expect([folderOf(), lockOf()]).toEqual([folder, lock]);
+    expect(await opened(lock)).toMatch(/Edition.2/);
+  });
+
+  test('that is withdrawn says so to who opens it, and holds no set any more', async () => {
+    const before = await opened(lockOf());
+    expect(before).toMatch(/12.kg/);
+    expect(run('withdraw', 'ash-venn', '--why', 'ill since Sunday').code).toBe(0);
+    run('build');
+    const now = await opened(lockOf());
+    expect(now).toMatch(/Do not train from (this|it)/);
+    expect(now).not.toMatch(/12.kg|ill since Sunday/);
+  });
 });
