@@ -125,6 +125,14 @@ describe('the shell', () => {
   });
 });
 
+test('the height of the screen is asked for in the units of older browsers too', () => {
+  const style = textOf('booklet.css');
+  const newer = /@supports \(height: ?1svh\) ?\{[^{}]*\{[^{}]*\}\}/g;
+  expect(style.match(newer)).toHaveLength(1);
+  expect(style.replaceAll(newer, '')).not.toMatch(/\d[sdl]v[hw]\b/);
+  expect(style).toMatch(/--hundredth: ?1vh/);
+});
+
 describe('letters', () => {
   test('a file carries the faces its words need, and no more', () => {
     expect(letterSetsIn('Goblet squat: 16 kg × 8, “heels down” – Łukasz')).toEqual(['latin']);
