@@ -171,9 +171,13 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
     if (kind !== shownKind && isOn()) toTop();
     shownKind = kind;
     showWays(screen);
-    keepAwake(isOn() && now.settings.awake && screen.kind === 'set').catch(() => undefined);
+    keepAwake(isOn() && now.settings.awake && isUnderWay(screen)).catch(() => undefined);
     return screen;
   }
+
+  /** From the question before a session to the one after it. */
+  const isUnderWay = ({ kind }: Screen): boolean =>
+    state.occurrence !== null && !['home', 'finished', 'send', 'this phone'].includes(kind);
 
   function toTop(): void {
     scrollTo(0, 0);
@@ -182,8 +186,7 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
 
   /** In from the cover, and back from any leaf while a session is in hand. */
   function showWays(screen: Screen): void {
-    const training = state.occurrence !== null && !['home', 'finished', 'send', 'this phone'].includes(screen.kind);
-    wayBack.hidden = isOn() || !training;
+    wayBack.hidden = isOn() || !isUnderWay(screen);
     wayBack.textContent = phone.toTraining;
     const next = screen.kind === 'home' ? screen.next : null;
     wayIn.textContent = next === null ? phone.toTraining : phone.startSession(titleOf(next));

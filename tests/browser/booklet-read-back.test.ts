@@ -13,6 +13,7 @@ import { unpackPlan } from '../../src/session/travelling.js';
 import { clientPlanOf } from '../../src/web/client-plan.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile, renderBookletFolder } from '../../src/web/render-booklet.js';
+import { englishPage } from '../../src/words/english-page.js';
 import { sayPlan } from '../../src/words/say-plan.js';
 import { fixtureBooklet, longNamesBooklet } from '../fixtures/booklet.js';
 import { planDemo } from '../studio/demo-plans.js';
@@ -130,6 +131,25 @@ describe('one file, opened from a disk', () => {
     expect(await page.getByText('16\u00a0kg ×\u00a09').first().isVisible()).toBe(true);
     await page.locator('summary').first().click();
     expect(await page.getByText('Slower on the way down, to half depth').first().isVisible()).toBe(true);
+  });
+
+  test('without a script that could keep marks, cover and how-to say so; with one that can, neither does', async () => {
+    for (const [javaScript, seen] of [
+      [false, true],
+      [true, false],
+    ] as const) {
+      const { page } = await open(fileOf('ordinary.html'), { javaScript });
+      for (const leaf of ['cover', 'how-to']) {
+        await page.goto(`${fileOf('ordinary.html')}#${leaf}`);
+        const head = page.locator(`#${leaf} h2`);
+        await head.waitFor({ state: 'visible' });
+        if (javaScript) await page.waitForSelector('.can-keep');
+        const line = page.locator(`#${leaf}`).getByText(englishPage.readingCopy);
+        expect(await line.count()).toBe(1);
+        expect(await line.isVisible()).toBe(seen);
+      }
+      await context?.close();
+    }
   });
 
   test('hostile words run nothing', async () => {

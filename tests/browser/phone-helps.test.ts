@@ -93,7 +93,7 @@ async function untilWork(page: Page): Promise<void> {
 const marksOf = async (page: Page): Promise<readonly object[]> =>
   (await eventsIn(page)).map((event) => ({ ...event, id: '', at: '' }));
 
-test('the screen is asked to stay on during a set, once, again after the page was away, and let go on leaving', async () => {
+test('the screen is asked to stay on through a session, once, again after the page was away, and let go on leaving', async () => {
   const page = await open('plain', () => {
     const locks = { asked: 0, given: 0, latest: { released: false } };
     const request = async () => {
@@ -125,6 +125,10 @@ test('the screen is asked to stay on during a set, once, again after the page wa
     await page.waitForFunction((to) => document.getElementById('training')?.hidden === (to !== '#now'), hash);
   };
   expect(await locks()).toEqual({ asked: 0, given: 0 });
+  await tap(page, '#training-main');
+  // From the question before the session on: nobody warms up with the phone in hand.
+  expect(await kindOf(page)).not.toBe('set');
+  expect(await locks()).toEqual({ asked: 1, given: 0 });
   await untilWork(page);
   await tap(page, '#training-main');
   await tap(page, '#training-main');
