@@ -118,7 +118,12 @@ function Position({ position, exercise }: { readonly position: SheetPosition; re
             {trunk.map((one) => (
               <div>
                 <dt>{TRUNK[one.angle]}</dt>
-                <dd>{degrees(one.drawn, one.said)}</dd>
+                <dd>
+                  <span class={one.beyond ? 'beyond' : undefined}>{degrees(one.drawn, one.said)}</span>
+                  {one.range === undefined
+                    ? ''
+                    : `, most people ${inDegrees(one.range[0])} to ${inDegrees(one.range[1])}`}
+                </dd>
               </div>
             ))}
             <div>
@@ -171,8 +176,8 @@ export function PoseSheetPage({ sheet, index }: { readonly sheet: PoseSheet; rea
       <p class="legend">
         Degrees are counted from standing at attention. The ring is where the weight of body and kit lies, the line from
         it leads straight down, the pale shape on the floor is what bears it, and the dots are what rests on something.
-        Of a joint “most people” are published ranges; only ten degrees beyond them is anything complained of. A drawing
-        is no measure of what one person's joints should do.
+        Of a joint “most people” are published ranges; only ten degrees beyond them is anything complained of, eighteen
+        where nobody said the angle. A drawing is no measure of what one person's joints should do.
       </p>
       {sheet.positions.map((position) => (
         <Position position={position} exercise={sheet.name} />

@@ -211,7 +211,7 @@ export function headGoals(pose: Pose): readonly Goal[] {
       place(nose, UP, 11.5 * GAZE[head.gaze] - 3.5 * (1 - Math.abs(GAZE[head.gaze])), 1.2, { from: headCentre }),
       angle('nod', 0, 1),
       angle('nod', 55, 40, 'most'),
-      angle('nod', -65, 40, 'least'),
+      angle('nod', -60, 40, 'least'),
       turn,
     ];
   }
@@ -262,17 +262,28 @@ export const rangeGoals = (): readonly Goal[] =>
     ]),
   );
 
+interface RoundPart {
+  /** As a coach calls it. */
+  readonly part: string;
+  readonly at: (side: BodySide) => Landmark;
+  readonly off: number;
+}
+
 /** Nothing below the floor. */
-export const ROUND: readonly { readonly at: (side: BodySide) => Landmark; readonly off: number }[] = [
-  { at: heel, off: 0 },
-  { at: ball, off: 0 },
-  { at: toeTip, off: 0 },
-  { at: kneeCentre, off: KNEE_ROUND },
-  { at: elbow, off: 4 },
-  { at: wrist, off: 2.8 },
-  { at: (side) => ({ segment: `${side} hand`, at: [0, -15, 0] }), off: 2 },
-  { at: shoulder, off: 5.6 },
-  { at: (side) => ({ segment: 'pelvis', at: [-2.6, 0, side === 'right' ? 7.5 : -7.5] }), off: SEAT_ROUND },
+export const ROUND: readonly RoundPart[] = [
+  { part: 'heel', at: heel, off: 0 },
+  { part: 'foot', at: ball, off: 0 },
+  { part: 'big toe', at: toeTip, off: 0 },
+  { part: 'knee', at: kneeCentre, off: KNEE_ROUND },
+  { part: 'elbow', at: elbow, off: 4 },
+  { part: 'wrist', at: wrist, off: 2.8 },
+  { part: 'hand', at: (side) => ({ segment: `${side} hand`, at: [0, -15, 0] }), off: 2 },
+  { part: 'shoulder', at: shoulder, off: 5.6 },
+  {
+    part: 'hip',
+    at: (side) => ({ segment: 'pelvis', at: [-2.6, 0, side === 'right' ? 7.5 : -7.5] }),
+    off: SEAT_ROUND,
+  },
 ];
 
 export function floorGoals(): readonly Goal[] {

@@ -1,26 +1,20 @@
 /** Positions as they are drawn → what a body could not do, and what the exercise's own words say otherwise. */
 import type { FigureAsk } from '../model/figure-ask.js';
 import type { Place } from '../model/place.js';
-import { BODY_SIDES, type PoseColumn } from '../model/pose.js';
+import type { PoseColumn } from '../model/pose.js';
 import { FOLDER, type Problem } from '../model/problem.js';
 import { unasked } from './check-asked.js';
 import { contactMisses, handMisses, sunkParts } from './check-reach.js';
+import { CONTACT_OFF, fallTold, jointsBeyond } from './judge.js';
 import type { PosedBody } from './pose-body.js';
-import { LENIENCE, MOST, RANGES } from './ranges.js';
 import type { Angle } from './skeleton.js';
-import { drawnAngle, type StatedAngle, statedAngles } from './stated-angles.js';
-import { fallOf, isHeld } from './support.js';
+import { type StatedAngle, statedAngles } from './stated-angles.js';
 
-/** Millimetres: a contact off by more shows; a hand on the body may rest a little beside its place. */
-const CONTACT_OFF = 8;
+/** Millimetres: a hand on the body may rest a little beside its place. */
 const HAND_OFF = 40;
 const SUNK = 15;
-/** The edge of what bears the body is flesh: less than this beyond it nobody sees. */
-const FALLING = 10;
 /** Degrees. */
 const AGAINST = 8;
-/** An angle nobody said is the drawing's own choice, and tucked toes force an ankle: nobody can write a little less. */
-const UNSAID = 8;
 
 const warning = { severity: 'warning', scope: FOLDER } as const;
 
@@ -40,48 +34,35 @@ export const checkPoses = (bodies: readonly PosedBody[], asks: readonly FigureAs
 const cellOf = ({ pose }: PosedBody, column: PoseColumn): Place => pose.cells[column] ?? pose.place;
 
 function columnOf(angle: Angle): PoseColumn {
-  const [, joint] = /^(?:left|right) (hip|knee|ankle|shoulder|elbow)/.exec(angle) ?? [];
-  switch (joint) {
-    case 'hip':
-      return 'Hips';
-    case 'knee':
-      return 'Knees';
-    case 'ankle':
-      return 'Ankles';
-    case 'shoulder':
-      return 'Shoulders';
-    default:
-      return 'Elbows';
-  }
+  const [joint = ''] = angle.replace(/^(?:left|right) /, '').split(' ');
+  return COLUMNS[joint] ?? 'Trunk';
 }
+
+/** By the first word of an angle. */
+const COLUMNS: Readonly<Record<string, PoseColumn>> = {
+  hip: 'Hips',
+  knee: 'Knees',
+  ankle: 'Ankles',
+  shoulder: 'Shoulders',
+  elbow: 'Elbows',
+  nod: 'Head',
+  head: 'Head',
+};
 
 /** Of two sides that both go too far the further is told; what goes too far is not told again for not being as said. */
 function checkJoints(posed: PosedBody): readonly Problem[] {
   const { pose, body } = posed;
-  const told = new Set<Angle>();
+  const far = jointsBeyond(posed);
+  const told = new Set(far.map(({ angle }) => angle));
+  const furthest = far.filter((one) => {
+    const first = [...far].sort((a, b) => b.degrees - a.degrees).find(({ motion }) => motion === one.motion);
+    return one === first;
+  });
+  const beyond = furthest.map(({ angle, ...found }): Problem => {
+    const data = { position: pose.name, ...found };
+    return { code: 'pose-joint-beyond', ...warning, place: cellOf(posed, columnOf(angle)), data };
+  });
   const said = statedAngles(pose, body);
-  const isSaid = (angle: Angle): boolean => said.some((one) => one.angle === angle);
-  // A body stretched after what it cannot reach is told of that alone.
-  const stretched = contactMisses(pose, body).some(({ millimetres }) => millimetres > CONTACT_OFF);
-  const mostOf = (angle: Angle, most: number): number =>
-    most + LENIENCE + (isSaid(angle) ? 0 : stretched ? Number.POSITIVE_INFINITY : UNSAID);
-  const beyond = RANGES.flatMap(({ angle, more, less }) =>
-    [more, less].flatMap((motion, index): readonly Problem[] => {
-      if (motion === undefined) return [];
-      const most = MOST[motion];
-      const far = BODY_SIDES.map((side) => {
-        const degrees = Math.round(drawnAngle(body, `${side} ${angle}`) * (index === 0 ? 1 : -1));
-        return { side, degrees };
-      }).filter(({ side, degrees }) => degrees > mostOf(`${side} ${angle}`, most));
-      for (const { side } of far) told.add(`${side} ${angle}`);
-      const [furthest] = far.sort((a, b) => b.degrees - a.degrees);
-      if (!furthest) return [];
-      const data = { position: pose.name, motion, most, ...furthest };
-      return [
-        { code: 'pose-joint-beyond', ...warning, place: cellOf(posed, columnOf(`${furthest.side} ${angle}`)), data },
-      ];
-    }),
-  );
   const against = said.filter((one) => missOf(one) > AGAINST && !(one.angle !== undefined && told.has(one.angle)));
   const worst = against.filter((one) =>
     against.every((other) => other === one || !isOtherSide(one, other) || missOf(one) > missOf(other)),
@@ -132,9 +113,8 @@ function checkReach(posed: PosedBody, bodies: readonly PosedBody[]): readonly Pr
 }
 
 function checkBalance({ pose, body }: PosedBody): readonly Problem[] {
-  if (isHeld(pose)) return [];
-  const fall = fallOf(pose, body);
-  if (!fall || fall.beyond * 10 <= FALLING) return [];
+  const fall = fallTold(pose, body);
+  if (!fall) return [];
   const data = { position: pose.name, way: fall.way, millimetres: Math.round(fall.beyond * 10) };
   return [{ code: 'pose-falls', ...warning, place: pose.place, data }];
 }

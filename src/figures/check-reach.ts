@@ -88,7 +88,6 @@ export interface Sunk {
   readonly millimetres: number;
 }
 
-const PARTS = ['heel', 'foot', 'big toe', 'knee', 'elbow', 'wrist', 'hand', 'shoulder', 'seat'] as const;
 const HEAD = { at: { segment: 'head', at: [-2.2, 10, 0] }, off: 7.6 } as const;
 
 interface Ball {
@@ -100,7 +99,7 @@ interface Ball {
 /** What is asked of the floor, and half-way along the limbs, which may lie across an edge. */
 const BALLS: readonly Ball[] = [
   ...BODY_SIDES.flatMap((side): readonly Ball[] => [
-    ...ROUND.map(({ at, off }, index) => ({ part: `${side} ${PARTS[index] ?? 'side'}`, at: at(side), off })),
+    ...ROUND.map(({ part, at, off }) => ({ part: `${side} ${part}`, at: at(side), off })),
     { part: `${side} thigh`, at: { segment: `${side} thigh`, at: [0, -THIGH / 2, 0] }, off: 6.4 },
     { part: `${side} shin`, at: { segment: `${side} shank`, at: [-0.5, -SHANK / 2, 0] }, off: 4.4 },
     { part: `${side} forearm`, at: { segment: `${side} forearm`, at: [0, -FOREARM / 2, 0] }, off: 3.2 },

@@ -15,12 +15,13 @@ import { type Camera, cameraFor, nearness, seen } from './camera.js';
 import { creaseAbove } from './check-asked.js';
 import { contactMisses } from './check-reach.js';
 import { drawExercise } from './draw-exercise.js';
+import { fallTold, jointsBeyond } from './judge.js';
 import { ankle, elbow, hip, kneeCentre, shoulder } from './landmarks.js';
 import { type PosedBody, poseBodies } from './pose-body.js';
-import { LENIENCE, MOST, RANGES, type Range } from './ranges.js';
-import { type Body, type Landmark, placeOf } from './skeleton.js';
+import { MOST, RANGES, type Range, SPINE_RANGES } from './ranges.js';
+import { type Angle, type Body, type Landmark, placeOf } from './skeleton.js';
 import { drawnAngle, drawnLean, type StatedAngle, statedAngles } from './stated-angles.js';
-import { fallOf, isHeld, supportOf, weightOf } from './support.js';
+import { isHeld, supportOf, weightOf } from './support.js';
 
 const JOINTS: readonly { readonly angle: SheetAngle; readonly at: (side: BodySide) => Landmark }[] = [
   { angle: 'shoulder flex', at: shoulder },
@@ -36,25 +37,21 @@ const LINE = 8;
 /** Degrees between the sides that are worth a label of their own. */
 const APART = 3;
 
-function rangeOf({ more, less }: Range): readonly [number, number] {
+function rangeOf({ more, less }: Pick<Range, 'more' | 'less'>): readonly [number, number] {
   return [less === undefined ? 0 : -MOST[less], more === undefined ? 0 : MOST[more]];
 }
 
-function jointsOf(body: Body, stated: readonly StatedAngle[]): readonly SheetJoint[] {
+function jointsOf(body: Body, stated: readonly StatedAngle[], beyond: ReadonlySet<Angle>): readonly SheetJoint[] {
   return RANGES.map((range): SheetJoint => {
     const drawn = (side: BodySide): number => Math.round(drawnAngle(body, `${side} ${range.angle}`));
     const said = (side: BodySide): number | undefined =>
       stated.find(({ angle }) => angle === `${side} ${range.angle}`)?.said;
-    const [least, most] = rangeOf(range);
-    const beyond = (side: BodySide): boolean =>
-      (range.more !== undefined && drawn(side) > most + LENIENCE) ||
-      (range.less !== undefined && drawn(side) < least - LENIENCE);
     return {
       angle: range.angle,
       drawn: { left: drawn('left'), right: drawn('right') },
       said: { left: said('left'), right: said('right') },
-      range: [least, most],
-      beyond: { left: beyond('left'), right: beyond('right') },
+      range: rangeOf(range),
+      beyond: { left: beyond.has(`left ${range.angle}`), right: beyond.has(`right ${range.angle}`) },
     };
   });
 }
@@ -109,22 +106,21 @@ function sheetBoxes(boxes: readonly Box[]): readonly Box[] {
   });
 }
 
-const trunkOf = (pose: Pose, body: Body): SheetPosition['trunk'] => {
-  const { trunk, head } = pose;
-  const one = (angle: SheetPosition['trunk'][number]['angle'], drawn: number, said: number | undefined) => ({
-    angle,
-    drawn: Math.round(drawn),
-    said,
-  });
-  return [
-    one('lean', drawnLean(pose, body), trunk.lean),
-    one('bend', drawnAngle(body, 'bend'), trunk.bend),
-    one('side bend', drawnAngle(body, 'side bend'), trunk.sideBend),
-    one('twist', drawnAngle(body, 'twist'), trunk.turn),
-    one('nod', drawnAngle(body, 'nod'), head.nod),
-    one('head turn', drawnAngle(body, 'head turn'), head.turn),
-  ];
-};
+const trunkOf = (
+  pose: Pose,
+  body: Body,
+  stated: readonly StatedAngle[],
+  beyond: ReadonlySet<Angle>,
+): SheetPosition['trunk'] => [
+  { angle: 'lean', drawn: Math.round(drawnLean(pose, body)), said: pose.trunk.lean, beyond: false },
+  ...SPINE_RANGES.map((range): SheetPosition['trunk'][number] => ({
+    angle: range.angle,
+    drawn: Math.round(drawnAngle(body, range.angle)),
+    said: stated.find(({ angle }) => angle === range.angle)?.said,
+    range: rangeOf(range),
+    beyond: beyond.has(range.angle),
+  })),
+];
 
 function contactsOf({ pose, body }: PosedBody, camera: Camera): readonly SheetContact[] {
   const misses = contactMisses(pose, body);
@@ -148,17 +144,19 @@ export function poseSheet(exercise: Pick<Exercise, 'id' | 'name' | 'poses' | 'fa
     if (!picture || !box) return [];
     const camera = cameraFor(pose.view);
     const weight = weightOf(pose, body);
+    const stated = statedAngles(pose, body);
+    const beyond = new Set(jointsBeyond(posed).map(({ angle }) => angle));
     return [
       {
         name: pose.name,
         picture: { marks: picture.marks, box },
         labels: labelsOf(posed, camera, box),
-        joints: jointsOf(body, statedAngles(pose, body)),
-        trunk: trunkOf(pose, body),
+        joints: jointsOf(body, stated, beyond),
+        trunk: trunkOf(pose, body, stated, beyond),
         contacts: contactsOf(posed, camera),
         weight: { at: seen(camera, weight), floor: seen(camera, [weight[0], 0, weight[2]]) },
         support: supportOf(pose, body).map(([x, z]) => seen(camera, [x, 0, z])),
-        stands: isHeld(pose) ? 'not asked' : fallOf(pose, body) === undefined ? 'yes' : 'no',
+        stands: isHeld(pose) ? 'not asked' : fallTold(pose, body) === undefined ? 'yes' : 'no',
         creaseMillimetres: Math.round(10 * creaseAbove(body)),
         problems: [],
       },

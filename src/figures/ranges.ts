@@ -3,13 +3,13 @@
  * memory) and the plates of the United States' rating schedule, 38 CFR 4.71. Tables differ by five to ten degrees among
  * themselves, so a drawing is complained of only ten degrees beyond the larger.
  */
-import type { SheetAngle } from '../model/pose-sheet.js';
+import type { SheetAngle, SheetSpine } from '../model/pose-sheet.js';
 import type { JointMotion } from '../model/problems-figures.js';
 import type { LimbAngle } from './skeleton.js';
 
 export const LENIENCE = 10;
 
-/** Whole degrees. Adduction and the toe are from memory; a hip is measured with the knee bent. */
+/** Whole degrees. A hip is measured with the knee bent. */
 export const MOST: Readonly<Record<JointMotion, number>> = {
   'hip flexion': 125,
   'hip extension': 30,
@@ -26,6 +26,14 @@ export const MOST: Readonly<Record<JointMotion, number>> = {
   'shoulder turned out': 90,
   'shoulder turned in': 90,
   'elbow flexion': 150,
+  // Of the spine's two parts the same tables, both from memory: the schedule's are in its general formula for the spine (4.71a).
+  'bend of the trunk': 90,
+  'arch of the trunk': 30,
+  'side bend of the trunk': 35,
+  'turn of the chest': 45,
+  'nod of the head': 45,
+  'lift of the head': 45,
+  'turn of the head': 80,
 };
 
 export interface Range {
@@ -45,6 +53,22 @@ export const RANGES: readonly Range[] = [
   { angle: 'shoulder out', more: 'shoulder abduction' },
   { angle: 'shoulder turn', more: 'shoulder turned out', less: 'shoulder turned in' },
   { angle: 'elbow', more: 'elbow flexion' },
+];
+
+/**
+ * The same of trunk and neck, which have no sides. A wrist is not judged: no column can say it, it is kept within what
+ * a wrist does while a posture is sought, and a hand that bears weight bends further than the tables' unloaded ones.
+ */
+export const SPINE_RANGES: readonly {
+  readonly angle: SheetSpine;
+  readonly more: JointMotion;
+  readonly less: JointMotion;
+}[] = [
+  { angle: 'bend', more: 'bend of the trunk', less: 'arch of the trunk' },
+  { angle: 'side bend', more: 'side bend of the trunk', less: 'side bend of the trunk' },
+  { angle: 'twist', more: 'turn of the chest', less: 'turn of the chest' },
+  { angle: 'nod', more: 'nod of the head', less: 'lift of the head' },
+  { angle: 'head turn', more: 'turn of the head', less: 'turn of the head' },
 ];
 
 /** Degrees an angle is kept between while a posture is sought. */

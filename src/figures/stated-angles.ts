@@ -12,7 +12,7 @@ export interface StatedAngle {
   /** Degrees. */
   readonly said: number;
   readonly drawn: number;
-  /** Of a limb: which. */
+  /** None for a lean, which is no joint's. */
   readonly angle?: Angle;
 }
 
@@ -45,7 +45,7 @@ function ofSide(pose: Pose, body: Body, side: BodySide): readonly StatedAngle[] 
 export function statedAngles(pose: Pose, body: Body): readonly StatedAngle[] {
   const { trunk, head } = pose;
   const one = (column: PoseColumn, what: string, angle: Angle, said: number | undefined): readonly StatedAngle[] =>
-    said === undefined ? [] : [{ column, what, said, drawn: drawnAngle(body, angle) }];
+    said === undefined ? [] : [{ column, what, said, drawn: drawnAngle(body, angle), angle }];
   return [
     ...(trunk.lean === undefined
       ? []

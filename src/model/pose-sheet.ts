@@ -16,7 +16,8 @@ const SHEET_ANGLES = [
   'elbow',
 ] as const;
 export type SheetAngle = (typeof SHEET_ANGLES)[number];
-const SHEET_TRUNK = ['lean', 'bend', 'side bend', 'twist', 'nod', 'head turn'] as const;
+/** Of trunk and neck, which have no sides. */
+export type SheetSpine = 'bend' | 'side bend' | 'twist' | 'nod' | 'head turn';
 
 /** One angle of a joint, on both sides, in degrees. */
 export interface SheetJoint {
@@ -26,6 +27,7 @@ export interface SheetJoint {
   readonly said: OnSides<number | undefined>;
   /** As far as most people go: published, without the ten degrees to spare. */
   readonly range: readonly [least: number, most: number];
+  /** So far that it is complained of. */
   readonly beyond: OnSides<boolean>;
 }
 
@@ -54,9 +56,12 @@ export interface SheetPosition {
   readonly joints: readonly SheetJoint[];
   /** Of trunk and head, in degrees. */
   readonly trunk: readonly {
-    readonly angle: (typeof SHEET_TRUNK)[number];
+    readonly angle: 'lean' | SheetSpine;
     readonly drawn: number;
     readonly said: number | undefined;
+    /** A lean has no range: nothing but the floor holds it. */
+    readonly range?: readonly [least: number, most: number];
+    readonly beyond: boolean;
   }[];
   readonly contacts: readonly SheetContact[];
   /** Where the weight of all lies, and from there straight down to the floor (the same, seen from the ceiling). */

@@ -20,13 +20,21 @@ export type JointMotion =
   | 'shoulder abduction'
   | 'shoulder turned out'
   | 'shoulder turned in'
-  | 'elbow flexion';
+  | 'elbow flexion'
+  | 'bend of the trunk'
+  | 'arch of the trunk'
+  | 'side bend of the trunk'
+  | 'turn of the chest'
+  | 'nod of the head'
+  | 'lift of the head'
+  | 'turn of the head';
 
 export interface FigureProblems {
   /** A joint bent further than published tables of its range allow, with ten degrees to spare. Whole degrees. */
   readonly 'pose-joint-beyond': {
     readonly position: string;
-    readonly side: BodySide;
+    /** Of a limb: which. */
+    readonly side?: BodySide;
     readonly motion: JointMotion;
     readonly degrees: number;
     readonly most: number;

@@ -38,7 +38,7 @@ export const poseSayings: Sayings<Pick<ContentProblems, ReadCodes> & FigureProbl
     hint: 'a second row: where it starts, and where it ends',
   }),
   'pose-joint-beyond': ({ position, side, motion, degrees, most }) => ({
-    message: `In ${quoted(position)} the ${side} ${motion} is ${degrees}°; most people have ${most}° at the very most.`,
+    message: `In ${quoted(position)} the ${side === undefined ? motion : `${side} ${motion}`} is ${degrees}°; most people have ${most}° at the very most.`,
     hint: 'a smaller angle, or leave the joint out and say where the feet and hands are',
   }),
   'pose-not-reaching': ({ position, part, to, millimetres }) => ({
