@@ -83,6 +83,8 @@ export const HALF_LETTER_SHEET: Sheet = {
   inner: mm(11.7),
   textWidth: mm(100.5),
   gap: mm(3.5),
+  // Room in the outer margin for the bar of a circuit, clear of the trim.
+  tableWidth: mm(117.9),
 };
 
 /** 26 points from line to line, as against 14. */
@@ -95,7 +97,7 @@ export const A4_LARGE_SHEET: Sheet = {
   paper: A4,
   enlarged: LARGE,
   type: 'large',
-  head: large(mm(18)),
+  head: large(mm(14.5)),
   linesOnPage: 28,
   footLine: 29,
   inner: large(mm(18)),

@@ -30,6 +30,23 @@ const picture = (lines: number, stands: Picture['stands'] = 'over'): Picture => 
   };
 };
 
+/** As wide as a drawing beside words is, and taken for one. */
+const beside = (lines: number): Picture => ({
+  ...picture(lines, 'beside'),
+  draw: (tag) => [
+    {
+      kind: 'picture',
+      x: 0,
+      y: 0,
+      width: 100,
+      height: lines * LINE,
+      plane: { left: 0, right: 100, low: 0, high: 100 },
+      layers: [],
+      tag,
+    },
+  ],
+});
+
 function pagesWith(shown?: Picture): readonly Page[] {
   if (!part) throw new Error('the fixture has no exercise');
   const chapter = layOutExercise(part, setting, shown);
@@ -56,6 +73,38 @@ test.each([6, 10, 16])('%i lines high', (lines) => {
   // No word stands in its field.
   const inField = pages[0]?.boxes.filter((box) => box.kind === 'text' && box.y > drawn.y && box.y < drawn.toY) ?? [];
   expect(inField).toEqual([]);
+});
+
+test.each([4, 8, 13, 20])('%i lines high beside the words, which keep clear of it', (lines) => {
+  const pages = pagesWith(beside(lines));
+  const faults = pages.flatMap((page) => [
+    ...offThePage(page),
+    ...offTheTextBlock(page),
+    ...offTheGrid(page, LINE / 2),
+    ...overlaps(page),
+  ]);
+  expect(faults).toEqual([]);
+  const drawn = pages[0]?.boxes.filter(({ kind }) => kind === 'picture') ?? [];
+  expect(drawn).toHaveLength(1);
+  // What it sends over to a page of its own may leave room there for notes.
+  const texts = (of: readonly Page[]): readonly string[] =>
+    taggedTexts(of).flatMap(({ text }) => (text === setting.labels.notes ? [] : [text]));
+  expect(texts(pages)).toEqual(texts(pagesWith()));
+});
+
+test('what lies over words would be found', () => {
+  const [page] = pagesWith(beside(8));
+  const word = page?.boxes.find((box) => box.kind === 'text' && box.tag !== undefined);
+  const drawn = page?.boxes.find((box) => box.kind === 'picture');
+  if (!page || word?.kind !== 'text' || drawn?.kind !== 'picture') throw new Error('no words, or no picture');
+  const withBox = (box: Page['boxes'][number]): readonly string[] => overlaps({ ...page, boxes: [...page.boxes, box] });
+  const { x, y, width } = word;
+  expect(overlaps(page)).toEqual([]);
+  expect(withBox({ ...drawn, x, y: y - 5 })).not.toEqual([]);
+  expect(withBox({ ...drawn, x: drawn.x + 20 })).not.toEqual([]);
+  expect(withBox({ kind: 'line', x, y: y - 3, toX: x + width, toY: y - 3, thickness: 0.5 })).not.toEqual([]);
+  expect(withBox({ kind: 'frame', x: x + 3, y: y - 30, width: 200, height: 60, thickness: 0.5 })).not.toEqual([]);
+  expect(withBox({ kind: 'frame', x: x - 8, y: y - 30, width: 900, height: 900, thickness: 0.5 })).toEqual([]);
 });
 
 test('every word is said with it as without it, in the same order', () => {

@@ -3,13 +3,16 @@ import { expect, test } from 'vitest';
 import { composeBooklet } from '../../src/booklet/compose-booklet.js';
 import { drawLibrary } from '../../src/figures/draw-library.js';
 import type { Booklet } from '../../src/model/booklet.js';
+import { clientId } from '../../src/model/identity.js';
 import { plainText } from '../../src/model/prose.js';
 import { layOutBooklet, type Pictures } from '../../src/print/lay-out-booklet.js';
 import { picturesOf } from '../../src/print/lay-out-picture.js';
 import { loadFaces, measureWith } from '../../src/print/load-faces.js';
 import type { Page } from '../../src/print/page.js';
 import { exerciseTarget } from '../../src/print/setting.js';
+import { A4_LARGE_SHEET, HALF_LETTER_SHEET, LINE } from '../../src/print/sheet.js';
 import { planDemo } from '../studio/demo-plans.js';
+import { offTheGrid, offThePage, offTheTextBlock, overlaps } from './grid-faults.js';
 import { partsOf } from './parts-of.js';
 import { taggedTexts } from './tagged-text.js';
 
@@ -65,6 +68,25 @@ function unsaid(pages: readonly Page[], booklet: Booklet): readonly string[] {
   ]);
   return lines.map(plainText).filter((line) => !read.includes(lettersOf(line)));
 }
+
+test.each([HALF_LETTER_SHEET, A4_LARGE_SHEET])(
+  'drawn on $name, nothing leaves the page, the block or the grid, and nothing covers anything else',
+  async (sheet) => {
+    const own = measureWith(await loadFaces(), sheet);
+    const { booklet } = bookletOf('rowan-ashby');
+    const shown = new Map([...drawings].map(([id, one]) => [id, picturesOf(one, 'as drawn', own.sheet)] as const));
+    const { value: pages } = layOutBooklet(booklet, own, clientId('rowan-ashby'), undefined, shown);
+    expect(pages.flatMap(({ boxes }) => boxes).filter(({ kind }) => kind === 'picture').length).toBeGreaterThan(10);
+    const faults = pages.flatMap((page) => [
+      ...offThePage(page, sheet),
+      ...offTheTextBlock(page, sheet),
+      ...offTheGrid(page, LINE / 2, sheet),
+      ...overlaps(page, sheet),
+    ]);
+    expect(faults).toEqual([]);
+  },
+  60_000,
+);
 
 test.each(['rowan-ashby', 'maud-ferrier', 'torben-slade'])(
   '%s',
