@@ -35,11 +35,18 @@ function escapeMetadata(document: PDFKit.PDFDocument): void {
 
 const BYTES_IN_AN_ID = 16;
 
+/** Lengths to a hundredth of a point. */
+const exactly = (_: string, value: unknown): unknown => (typeof value === 'number' ? Number(value.toFixed(2)) : value);
+
+/** All that is drawn of a box, and what is said of it; of a photograph where it stands, its file has no room here. */
 function whatOf(box: Box): string {
-  const at = `${box.x.toFixed(2)} ${box.y.toFixed(2)}`;
-  if (box.kind === 'text') return `${box.text} ${at} ${box.style}`;
-  const isPicture = box.kind === 'picture' || box.kind === 'photograph';
-  return isPicture ? `${box.tag?.alt ?? ''} ${at} ${box.width.toFixed(2)}` : box.kind;
+  if (box.kind === 'photograph') {
+    const { copy, tag: figure, ...place } = box;
+    return JSON.stringify([place, figure?.alt, copy.bytes.length], exactly);
+  }
+  if (box.kind === 'frame') return JSON.stringify(box, exactly);
+  const { tag, ...drawn } = box;
+  return JSON.stringify([drawn, tag?.role, tag?.alt, tag?.spoken], exactly);
 }
 
 /** An identifier from the contents, by FNV-1a in four lanes: no clock and no chance in it. */

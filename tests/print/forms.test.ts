@@ -10,7 +10,9 @@ import { clientId, exerciseId, sessionId } from '../../src/model/identity.js';
 import { plainLine } from '../../src/model/prose.js';
 import { drawForms, type PaperFile } from '../../src/print/draw-forms.js';
 import { drawTestSheet } from '../../src/print/draw-test-sheet.js';
+import { foldMarks } from '../../src/print/fold-marks.js';
 import { imposeFolded } from '../../src/print/impose.js';
+import { A4, LETTER } from '../../src/print/sheet.js';
 import { contrastOf } from '../browser/contrast.js';
 import { fixtureBooklet } from '../fixtures/booklet.js';
 
@@ -288,6 +290,47 @@ describe.each([
   }, 60_000);
 });
 
+/** The operators of a file, with nothing packed. */
+const operatorsOf = (file: string): string =>
+  execFileSync('qpdf', ['--qdf', '--object-streams=disable', file, '-'], { encoding: 'latin1', maxBuffer: 1 << 28 });
+const timesIn = (text: string, part: string): number => text.split(part).length - 1;
+
+describe.each([
+  ['a4', 'fold-a4', A4],
+  ['letter', 'fold-letter', LETTER],
+] as const)('on %s', (name, stem, { width, height }) => {
+  // The sheet lies across.
+  const [staples, holes] = (['staples', 'holes'] as const).map((marks) => foldMarks(marks, height, width));
+
+  test('the outermost front has the marks of the staples, the innermost back those of the needle, and no other', () => {
+    const counts = ['', '-fronts', '-backs'].map((part) => {
+      const operators = operatorsOf(fileOf(name, `${stem}${part}.pdf`));
+      return [timesIn(operators, staples ?? '-'), timesIn(operators, holes ?? '-')];
+    });
+    expect(counts).toEqual([
+      [1, 1],
+      [1, 0],
+      [0, 1],
+    ]);
+    const sheets = pagesIn(fileOf(name, `${stem}.pdf`)) / 2;
+    const onPage = (page: number): string => {
+      const one = join(folder, 'one.pdf');
+      run('qpdf', fileOf(name, `${stem}.pdf`), '--pages', '.', `${page}`, '--', one);
+      return operatorsOf(one);
+    };
+    expect(timesIn(onPage(1), staples ?? '-')).toBe(1);
+    expect(timesIn(onPage(2 * sheets), holes ?? '-')).toBe(1);
+  });
+
+  test('a printer is asked to scale nothing and to turn the sheet on its short edge', async () => {
+    for (const part of ['', '-fronts', '-backs']) {
+      const data = new Uint8Array(readFileSync(fileOf(name, `${stem}${part}.pdf`)));
+      const pdf = await getDocument({ data, verbosity: 0 }).promise;
+      expect(await pdf.getViewerPreferences()).toMatchObject({ PrintScaling: 'None', Duplex: 'DuplexFlipShortEdge' });
+    }
+  });
+});
+
 test('two parts hold every page once, each bound by itself', () => {
   const single = fileOf('long', 'booklet-a5.pdf');
   const parts = [fileOf('long', 'fold-a4-part-1.pdf'), fileOf('long', 'fold-a4-part-2.pdf')];
@@ -435,8 +478,34 @@ test.each(['a4', 'letter'] as const)('the test sheet on %s has two sides', async
   expect(run('qpdf', '--check', file)).toContain('No syntax or stream encoding errors found');
   expect(pagesIn(file)).toBe(2);
   expect(sizeIn(file)).toEqual(paper === 'a4' ? [841.9, 595.3] : [792, 612]);
+  // Ten dots to the millimetre: one rule is 1000 of them long.
+  const { width, height, pixels } = grey(file, 1, 254);
+  const runs = Array.from({ length: height }, (_, y) => {
+    let [run, longest] = [0, 0];
+    for (const value of pixels.subarray(y * width, (y + 1) * width)) {
+      run = value < 200 ? run + 1 : 0;
+      longest = Math.max(longest, run);
+    }
+    return longest;
+  });
+  expect(runs.filter((run) => Math.abs(run - 1000) <= 4).length).toBeGreaterThan(0);
   const again = await drawTestSheet(paper, 'Slate Yard');
   expect(Buffer.from(again).equals(readFileSync(file))).toBe(true);
+});
+
+test('another code is another file, by its identifier too', async () => {
+  const idOf = (bytes: Uint8Array | undefined): string =>
+    /\/ID \[<([0-9a-f]+)>/.exec(Buffer.from(bytes ?? []).toString('latin1'))?.[1] ?? '';
+  const cover = { ...fixtureBooklet, parts: fixtureBooklet.parts.filter((part) => part.kind === 'cover') };
+  const [one, other] = await Promise.all(
+    [ADDRESS.whole, ADDRESS.whole.replace('q1Zb', 'q1Zc')].map(async (whole) => {
+      const { value } = await drawForms(cover, CLIENT, { ...ADDRESS, whole });
+      return idOf(value[0]?.bytes);
+    }),
+  );
+  expect(one).toMatch(/^[0-9a-f]{32}$/);
+  expect(other).toMatch(/^[0-9a-f]{32}$/);
+  expect(one).not.toBe(other);
 });
 
 test('what was withdrawn is left as its cover alone', async () => {
