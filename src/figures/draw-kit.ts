@@ -35,14 +35,7 @@ function bellMarks(piece: HeldPiece, camera: Camera, part: string): readonly Mar
   const up = flatUnit([gx - middle[0], gy - middle[1]]);
   const side = beside(up);
   const at = (far: number, off: number): Spot => step(middle, up, far, side, off);
-  const handle = smoothLine([
-    at(6, -6),
-    at(12, -7.4),
-    at(TO_HANDLE + 0.6, -6),
-    at(TO_HANDLE + 0.6, 6),
-    at(12, 7.4),
-    at(6, 6),
-  ]);
+  const handle = smoothLine([at(6, -6), at(12, -7.4), at(TO_HANDLE, -6), at(TO_HANDLE, 6), at(12, 7.4), at(6, 6)]);
   return [mark('line', 'near', handle, part), mark('solid', 'near', circle(middle, BALL_RADIUS), part)];
 }
 
@@ -66,6 +59,7 @@ function dumbbellMarks(piece: HeldPiece, camera: Camera, part: string): readonly
   ];
 }
 
+/** The largest plates are 450 mm across: from memory of the rules of weightlifting, no source seen. */
 export const PLATE_RADIUS = 22.5;
 const BAR_HALF = 90;
 const PLATES_AT = 78;

@@ -6,8 +6,8 @@ import { type Body, placeOf } from './skeleton.js';
 import { add, between, minus, times, unit, type Vector } from './vector.js';
 
 /**
- * A competition bell in centimetres: ball 21, whole height 28, handle 3.5 thick, the same for every mass (figures as
- * reported second-hand; facts of the trade, no source seen).
+ * A competition bell in centimetres: ball 21, whole height 28, handle 3.5 thick, the same for every mass (known at second
+ * hand, from a club's page of August 2015, ickbgirls.com, that gives 280, 210 and 35 mm; no rule book seen).
  */
 export const BALL_RADIUS = 10.5;
 const BELL_HEIGHT = 28;
