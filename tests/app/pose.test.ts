@@ -39,6 +39,33 @@ describe('chalkleaf pose', () => {
     expect(html).not.toMatch(/(src|href)="https?:/);
   });
 
+  test('measures each position: ranges, where the weight is, what bears it, and how far what bears is off', () => {
+    expect(pose('goblet-squat').code).toBe(0);
+    const html = readFileSync(join(out, 'goblet-squat.html'), 'utf8');
+    const positions = html.split('<section>').slice(1);
+    expect(positions).toHaveLength(2);
+    for (const position of positions) {
+      // The range of a knee, by the table's larger value.
+      expect(position).toMatch(/knee bent<\/th>(<td[^>]*>[^<]*<\/td>){2}<td>0° to 140°<\/td>/);
+      expect(position).toMatch(/chest turned to the left<\/dt><dd>.*?most people −45° to 45°/);
+      expect(position).toMatch(/<circle class="weight" cx="-?\d+" cy="-?\d+"/);
+      expect(position).toMatch(/<line class="plumb" x1="(-?\d+)" y1="-?\d+" x2="\1"/);
+      expect(position).toMatch(/<polygon class="support" points="(-?\d+,-?\d+ ?){3,}"/);
+      expect(position.match(/<circle class="bears"/g)).toHaveLength(2);
+      expect(position).toMatch(/left foot on floor \([01] mm off\), right foot on floor \([01] mm off\)/);
+      expect(position).toMatch(/over what bears it/);
+    }
+  });
+
+  test('draws leaves to flick beside it where they are asked for', () => {
+    const ran = pose('goblet-squat', '--flick');
+    expect(ran.code).toBe(0);
+    expect(readdirSync(out)).toContain('flick-goblet-squat.pdf');
+    const bytes = readFileSync(join(out, 'flick-goblet-squat.pdf'));
+    expect(bytes.subarray(0, 5).toString('latin1')).toBe('%PDF-');
+    expect(bytes.length).toBeGreaterThan(5000);
+  });
+
   test('draws all that have a table, with one page to look at them together', () => {
     const ran = pose('--all');
     expect(ran.code).toBe(0);
