@@ -1,6 +1,6 @@
 /** A movement on twelve leaves: out and back by its tempo, nothing over a cut, nothing but black on white. */
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
@@ -48,6 +48,44 @@ test('one position alone does not move', () => {
   expect(flickFrames({ poses: [standing('start')], facts })).toEqual([]);
 });
 
+/** Millimetres from the sheet's upper left corner: ten at each edge where no printer prints, sixteen for the words. */
+const cutsOf = (width: number, height: number) => ({
+  top: 26,
+  bottom: height - 10,
+  down: [10, 10 + (width - 20) / 3, 10 + ((width - 20) * 2) / 3, width - 10] as const,
+  across: [0, 1, 2, 3, 4].map((row) => 26 + (row * (height - 36)) / 4),
+});
+const CUTS = { a4: cutsOf(210, 297), letter: cutsOf(215.9, 279.4) } as const;
+
+/** At ten points a millimetre. */
+function readColours(file: string) {
+  const bytes = readFileSync(file);
+  const head = /^P6\s+(\d+)\s+(\d+)\s+255\s/.exec(bytes.subarray(0, 40).toString('latin1'));
+  if (head === null) throw new Error('no picture in colours');
+  const pixels = bytes.subarray(head[0].length);
+  const width = Number(head[1]);
+  let coloured = 0;
+  for (let i = 0; i < pixels.length; i += 3)
+    if (pixels[i] !== pixels[i + 1] || pixels[i] !== pixels[i + 2]) coloured += 1;
+  /** The share that is not white, but for two millimetres about each row. */
+  const inkIn = (
+    from: readonly [number, number],
+    to: readonly [number, number],
+    but: readonly number[] = [],
+  ): number => {
+    let [inked, all] = [0, 0];
+    for (let y = Math.round(from[1] * 10); y < to[1] * 10; y += 1) {
+      if (but.some((row) => Math.abs(row * 10 - y) < 20)) continue;
+      for (let x = Math.round(from[0] * 10); x < to[0] * 10; x += 1) {
+        all += 1;
+        if ((pixels[3 * (y * width + x)] ?? 0) < 250) inked += 1;
+      }
+    }
+    return inked / all;
+  };
+  return { coloured, inkIn };
+}
+
 test.each(['a4', 'letter'] as const)('a sheet of %s: one page, one figure, told in words', async (paper) => {
   const leaves = leavesAt({ lower: 3, bottom: 1, lift: 1, top: 0 });
   const book = { exercise: 'Sink', alt: 'Standing, then low', leaves, paper };
@@ -65,6 +103,26 @@ test.each(['a4', 'letter'] as const)('a sheet of %s: one page, one figure, told 
   try {
     const file = join(folder, 'flick.pdf');
     writeFileSync(file, bytes);
+    const cuts = CUTS[paper];
+    execFileSync('pdftoppm', ['-r', '254', '-singlefile', file, join(folder, 'sheet')]);
+    const sheet = readColours(join(folder, 'sheet.ppm'));
+    expect(sheet.coloured).toBe(0);
+    for (const x of cuts.down) {
+      expect(sheet.inkIn([x - 0.3, cuts.top], [x + 0.3, cuts.bottom]), `a cut at ${x} mm`).toBeGreaterThan(0.05);
+      expect(sheet.inkIn([x - 2, cuts.top + 2], [x - 0.7, cuts.bottom - 2], cuts.across), `left of ${x} mm`).toBe(0);
+      expect(sheet.inkIn([x + 0.7, cuts.top + 2], [x + 2, cuts.bottom - 2], cuts.across), `right of ${x} mm`).toBe(0);
+    }
+    for (const y of cuts.across) {
+      for (const [above, below] of [
+        [y - 2, y - 0.7],
+        [y + 0.7, y + 2],
+      ] as const) {
+        for (const [i, x] of cuts.down.slice(0, -1).entries())
+          expect(sheet.inkIn([x + 2, above], [(cuts.down[i + 1] ?? x) - 2, below]), `beside ${y} mm`).toBe(0);
+      }
+    }
+    // What is between the cuts is a figure.
+    expect(sheet.inkIn([cuts.down[0] + 20, cuts.top + 5], [cuts.down[1] - 5, cuts.top + 55])).toBeGreaterThan(0.02);
     expect(execFileSync('qpdf', ['--check', file], { encoding: 'utf8' })).toContain(
       'No syntax or stream encoding errors',
     );
