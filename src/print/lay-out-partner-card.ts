@@ -37,7 +37,7 @@ function cardBlocks(part: PartnerPart, close: boolean, setting: Setting): readon
   const call: readonly Line[] = [[{ text: part.call, strong: true }]];
   return [
     block(part.paragraphs.flatMap((line) => paragraph(styledLine(line, 'text', tag('P')), measure))),
-    block(layOutStopFrame(part.emergencyTitle, part.emergency, call, setting), { whole: true, before: 1 }),
+    block(layOutStopFrame(part.emergencyTitle, part.emergency, call, setting, 'H2'), { whole: true, before: 1 }),
     ...part.watched.map((one) => block(together(watchedSlugs(one, part, close, setting)), { whole: true, before: 1 })),
   ];
 }

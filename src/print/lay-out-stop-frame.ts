@@ -16,7 +16,7 @@ export function layOutStopFrame(
   items: readonly Line[],
   closing: readonly Line[],
   setting: Setting,
-  role: 'H1' | 'H3' = 'H3',
+  role: 'H1' | 'H2' | 'H3' = 'H3',
 ): readonly Slug[] {
   const { measure } = setting;
   const column = { area: 'text', x: PADDING, width: measure.sheet.textWidth - 2 * PADDING } as const;

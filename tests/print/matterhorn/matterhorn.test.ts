@@ -7,10 +7,15 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { composeWithdrawn } from '../../../src/booklet/compose-changes.js';
-import type { Booklet, Part } from '../../../src/model/booklet.js';
-import { clientId } from '../../../src/model/identity.js';
+import type { Booklet, Part, PartnerPart } from '../../../src/model/booklet.js';
+import { clientId, exerciseId } from '../../../src/model/identity.js';
+import { plainLine } from '../../../src/model/prose.js';
+import { preparePicture } from '../../../src/pictures/prepare-picture.js';
 import { drawBooklet } from '../../../src/print/draw-booklet.js';
+import { drawForms, type PaperForm } from '../../../src/print/draw-forms.js';
 import { fixtureBooklet, longNamesBooklet } from '../../fixtures/booklet.js';
+import { drawnOf } from '../../fixtures/drawn.js';
+import { photograph } from '../../pictures/photographs.js';
 import { annotationConditions } from './annotation-conditions.js';
 import { documentConditions } from './document-conditions.js';
 import { fontConditions } from './font-conditions.js';
@@ -20,8 +25,10 @@ import { structureConditions } from './structure-conditions.js';
 
 const CONDITIONS = [...documentConditions, ...structureConditions, ...annotationConditions, ...fontConditions];
 
+const CLIENT = clientId('rowan-ashby');
+
 async function drawn(booklet: Booklet): Promise<Uint8Array> {
-  const { value } = await drawBooklet(booklet, clientId('rowan-ashby'));
+  const { value } = await drawBooklet(booklet, CLIENT);
   if (value === null) throw new Error('nothing was drawn');
   return value;
 }
@@ -35,15 +42,64 @@ const small: Booklet = {
   }),
 };
 
-describe.each([
-  ['an ordinary booklet', fixtureBooklet],
-  ['words that are hard to fit', longNamesBooklet],
-  ['a booklet that was withdrawn', composeWithdrawn(fixtureBooklet, '2027-01-08')],
-  ['a booklet in Norwegian with exercises in English', { ...fixtureBooklet, language: 'nb', exerciseLanguage: 'en' }],
-])('%s', (_, booklet) => {
+const PARTNER: PartnerPart = {
+  kind: 'partner',
+  title: 'For Imre: count, watch, speak',
+  paragraphs: [plainLine('You count, you watch, you speak.')],
+  emergencyTitle: 'Stop at once and call for help',
+  emergency: [plainLine('A sudden, severe headache.')],
+  call: 'Call 999.',
+  stopTitle: 'Stop if',
+  sessions: [{ title: 'Session A', exercises: [exerciseId('goblet-squat')] }],
+  watched: [
+    {
+      exercise: exerciseId('goblet-squat'),
+      name: 'Goblet squat',
+      count: ['Count the good reps aloud.'],
+      watch: [plainLine('From the side: heels down.')],
+      faults: [{ see: plainLine('Heels lift'), say: plainLine('Keep your heels in wet sand.') }],
+      stop: [plainLine('A sharp pain in the knee.')],
+    },
+  ],
+};
+
+/** All there is to see in large print: a code, a photograph, drawings; with the weeks' sheets and the partner's card. */
+async function drawnInForm(form: PaperForm): Promise<Uint8Array> {
+  const pictured = fixtureBooklet.parts.filter((part) => part.kind === 'exercise').slice(0, 2);
+  const [first, second] = pictured;
+  const calendar = fixtureBooklet.parts.filter(({ kind }) => kind === 'calendar');
+  const parts = [...small.parts, ...calendar, ...pictured, PARTNER];
+  const prepared = await preparePicture(await photograph(400), 'squat.jpg', 'squat');
+  if ('fault' in prepared || !first || !second) throw new Error('no picture, or no exercises');
+  const { value } = await drawForms(
+    { ...fixtureBooklet, parts, largePrint: true },
+    CLIENT,
+    { whole: 'https://slate-yard.example/7f3a9c2e/#open=q1Zb8x0K', open: 'https://slate-yard.example/7f3a9c2e/' },
+    {
+      drawings: new Map([[second.id, drawnOf(['start', 'end'])]]),
+      photographs: new Map([[first.id, { said: 'Somebody sits between the heels.', ...prepared }]]),
+    },
+  );
+  const file = value.find((one) => one.form === form);
+  if (!file) throw new Error(`there is no ${form}`);
+  return file.bytes;
+}
+
+describe.each<readonly [string, () => Promise<Uint8Array>]>([
+  ['an ordinary booklet', () => drawn(fixtureBooklet)],
+  ['words that are hard to fit', () => drawn(longNamesBooklet)],
+  ['a booklet that was withdrawn', () => drawn(composeWithdrawn(fixtureBooklet, '2027-01-08'))],
+  [
+    'a booklet in Norwegian with exercises in English',
+    () => drawn({ ...fixtureBooklet, language: 'nb', exerciseLanguage: 'en' }),
+  ],
+  ['large print with a code, a photograph and drawings', () => drawnInForm('single')],
+  ['sheets of weeks in large print', () => drawnInForm('weeks')],
+  ['a partner’s card', () => drawnInForm('partner')],
+])('%s', (_, draw) => {
   let file: ReadFile;
   beforeAll(async () => {
-    file = openFile(await drawn(booklet));
+    file = openFile(await draw());
   });
   test.each(CONDITIONS.map((one) => [one.id, one.says, one] as const))('%s %s', async (_id, _says, condition) => {
     expect(await condition.faults(file)).toEqual([]);
