@@ -1,5 +1,6 @@
 /** Timing by medians, and processes timed by their own account of CPU. */
-import { spawnSync } from 'node:child_process';
+import { execFileSync, spawnSync } from 'node:child_process';
+import { readdirSync, readFileSync } from 'node:fs';
 
 function median(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b);
@@ -33,6 +34,51 @@ export async function cpuOfPair(times: number, a: () => unknown, b: () => unknow
     }
   }
   return [median(taken[0]), median(taken[1])];
+}
+
+/** CPU ticks of each running process, by its number, and which it was started by; as `proc_pid_stat(5)` has them. */
+function processes(): ReadonlyMap<number, { readonly parent: number; readonly ticks: number }> {
+  const found = new Map<number, { parent: number; ticks: number }>();
+  for (const name of readdirSync('/proc').filter((one) => /^\d+$/.test(one))) {
+    try {
+      const stat = readFileSync(`/proc/${name}/stat`, 'utf8');
+      // The second field is a name in brackets, which may hold spaces; the third follows the last bracket.
+      const fields = stat
+        .slice(stat.lastIndexOf(')') + 2)
+        .split(' ')
+        .map(Number);
+      const [parent = 0, user = 0, system = 0, waitedUser = 0, waitedSystem = 0] = [1, 11, 12, 13, 14].map(
+        (i) => fields[i],
+      );
+      found.set(Number(name), { parent, ticks: user + system + waitedUser + waitedSystem });
+    } catch {
+      // It ended while the list was read.
+    }
+  }
+  return found;
+}
+
+/** Of all that this process started, and what that started in turn. */
+function ticksOfChildren(): number {
+  const all = processes();
+  const isOurs = (pid: number): boolean => {
+    const parent = all.get(pid)?.parent ?? 0;
+    return parent === process.pid || (parent > 1 && isOurs(parent));
+  };
+  return [...all].reduce((sum, [pid, { ticks }]) => sum + (isOurs(pid) ? ticks : 0), 0);
+}
+
+/** CPU milliseconds that running children of this process spend on one call, the median of `times` after a first one. Linux alone. */
+export async function cpuOfChildren(times: number, call: () => Promise<unknown>): Promise<number> {
+  const perSecond = Number(execFileSync('getconf', ['CLK_TCK'], { encoding: 'utf8' }));
+  await call();
+  const taken: number[] = [];
+  for (let i = 0; i < times; i += 1) {
+    const before = ticksOfChildren();
+    await call();
+    taken.push(((ticksOfChildren() - before) * 1000) / perSecond);
+  }
+  return median(taken);
 }
 
 const TELL = `data:text/javascript,${encodeURIComponent(
