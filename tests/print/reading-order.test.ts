@@ -127,8 +127,18 @@ test.each([
 
 test('two cues exchanged would be found', async () => {
   const { value } = await drawBooklet(fixtureBooklet, clientId('rowan-ashby'));
-  const turned = fixtureBooklet.parts.map((part) =>
-    part.kind === 'safety' ? { ...part, emergency: part.emergency.toReversed() } : part,
-  );
+  let turns = 0;
+  const turned = fixtureBooklet.parts.map((part) => {
+    if (part.kind !== 'exercise' || turns > 0) return part;
+    const sections = part.sections.map((section) => {
+      if (section.name !== 'cues') return section;
+      const [one, other, ...others] = section.lines;
+      if (!one || !other) return section;
+      turns += 1;
+      return { ...section, lines: [other, one, ...others] };
+    });
+    return { ...part, sections };
+  });
+  expect(turns).toBe(1);
   expect(outOfOrder({ ...fixtureBooklet, parts: turned }, readInOrder(value ?? new Uint8Array()))).not.toEqual([]);
 });

@@ -1,7 +1,7 @@
 /** Weeks said once, the break of an opening, strokes of the tally, where slugs are kept together. */
 import { describe, expect, test } from 'vitest';
 import { fitOpening } from '../../src/print/fit-opening.js';
-import { type Block, block, type Slug } from '../../src/print/lay-out-blocks.js';
+import { type Block, block, type Slug, slugsOf } from '../../src/print/lay-out-blocks.js';
 import { type Chapter, fillPages } from '../../src/print/lay-out-pages.js';
 import { layOutFeet, tallyWidth } from '../../src/print/lay-out-tally.js';
 import { A5, A5_SHEET, leftOf, mm, TALLY_UNIT, widthOf } from '../../src/print/sheet.js';
@@ -95,6 +95,27 @@ const pageLengths = (blocks: readonly Block[]): readonly number[] =>
   fillPages([{ start: 'page', running: '', blocks }], { start: 'page', running: '', blocks: [] }, LINES).map(
     ({ used }) => used,
   );
+
+describe('a paragraph', () => {
+  const set = (lines: number): readonly Slug[] =>
+    slugsOf(
+      Array.from({ length: lines }, () => ({ boxes: [], width: 10, lines: 1 })),
+      'text',
+    );
+  test.each([2, 3, 4, 5, 8])('of %i lines never leaves one of them alone on either page', (lines) => {
+    for (let above = LINES - lines; above < LINES; above += 1) {
+      const lengths = pageLengths([block([...Array.from({ length: above }, () => slug(1)), ...set(lines)])]);
+      const over = lengths.slice(1).reduce((sum, used) => sum + used, 0);
+      const left = lines - over;
+      expect(left, `${left} of ${lines} under ${above}`).not.toBe(1);
+      expect(over, `${over} of ${lines} over, under ${above}`).not.toBe(1);
+    }
+  });
+  test('of one line is kept with nothing', () => {
+    expect(set(1).map(({ withNext }) => withNext)).toEqual([false]);
+    expect(set(6).map(({ withNext }) => withNext)).toEqual([true, false, false, false, true, false]);
+  });
+});
 
 describe('pages', () => {
   test('a heading goes with what follows it', () => {
