@@ -203,6 +203,9 @@ const liesFlat = (pose: Pose): boolean =>
 
 const GAZE: Readonly<Record<'ahead' | 'up' | 'down', number>> = { ahead: 0, up: 1, down: -1 };
 
+/** As far as a neck nobody spoke of goes, whatever the balance would like. */
+const NECK: readonly Goal[] = [angle('nod', 55, 40, 'most'), angle('nod', -60, 40, 'least')];
+
 export function headGoals(pose: Pose): readonly Goal[] {
   const { head } = pose;
   const turn = angle('head turn', head.turn ?? 0, head.turn === undefined ? 6 : SAID);
@@ -210,12 +213,11 @@ export function headGoals(pose: Pose): readonly Goal[] {
     return [
       place(nose, UP, 11.5 * GAZE[head.gaze] - 3.5 * (1 - Math.abs(GAZE[head.gaze])), 1.2, { from: headCentre }),
       angle('nod', 0, 1),
-      angle('nod', 55, 40, 'most'),
-      angle('nod', -60, 40, 'least'),
+      ...NECK,
       turn,
     ];
   }
-  return [angle('nod', head.nod ?? 0, head.nod === undefined ? 8 : SAID), turn];
+  return head.nod === undefined ? [angle('nod', 0, 8), ...NECK, turn] : [angle('nod', head.nod, SAID), turn];
 }
 
 type Said = { readonly flex?: number; readonly out?: number; readonly turn?: number };
