@@ -284,3 +284,26 @@ test('from a stick: a sealed page keeps to itself and says how to go on; the boo
   expect(heard()).toEqual([]);
   await context.close();
 });
+
+test('where link and words are both needed, the slip to cut out has the words and never the link; paper has the slip alone', async () => {
+  for (const args of [
+    ['key', 'rotate', 'nell-fane', '--by', 'both'],
+    ['build', '--only', 'nell-fane'],
+  ]) {
+    const ran = studio.run(...args);
+    expect(ran.code, `${args.join(' ')}: ${ran.out}${ran.err}`).toBe(0);
+  }
+  const page = await browser.newPage();
+  await page.goto(pathToFileURL(join(studio.output, 'private', 'desk', 'hand-over', 'nell-fane.html')).href);
+  const slip = page.locator('.slip');
+  const given = (await slip.locator('.given-words').textContent()) ?? '';
+  expect(given.trim().split(/\s+/).length).toBeGreaterThanOrEqual(6);
+  expect(await slip.locator('svg').count()).toBe(0);
+  expect(await slip.textContent()).not.toContain('http');
+  expect(await page.locator('svg.code').count()).toBe(1);
+  expect(await page.locator('textarea').inputValue()).not.toContain(given.trim());
+  await page.emulateMedia({ media: 'print' });
+  expect(await slip.isVisible()).toBe(true);
+  for (const hidden of ['textarea', 'svg.code']) expect(await page.locator(hidden).isVisible(), hidden).toBe(false);
+  await page.close();
+});
