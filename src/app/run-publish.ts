@@ -12,6 +12,7 @@ import { apacheFile, dataIn, headersList, joinPolicies, nginxSnippet, policyIn }
 import { gatherLeaks, type Leak, type Look, lookFor, type ToldLeak } from '../publish/leak-check.js';
 import { compareManifest, MANIFEST, readManifest, writeManifest } from '../publish/manifest.js';
 import { readTexts } from '../publish/read-texts.js';
+import { addressesAt, NOT_HERE } from '../web/library/addresses.js';
 import { counted } from '../words/problems/said.js';
 import { diskFaultCode, sayDiskFault } from './disk-fault.js';
 import { gatherPrivate } from './gather-private.js';
@@ -188,9 +189,6 @@ function placeOfText(source: string, text: string): Omit<Place, 'file'> {
 /** As a policy names the digest of what stands in a page (Content Security Policy Level 3, section 2.3.1). */
 const digestSource = (text: string): string => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
 
-/** The page for what is not there. */
-const NOT_HERE = '404.html';
-
 /** What stands beside the library in the folder to upload: its list, and headers in the forms that hosts read. */
 function besides(
   files: readonly PublicFile[],
@@ -204,7 +202,7 @@ function besides(
   const notHere =
     address === undefined || files.every(({ path }) => path !== NOT_HERE)
       ? null
-      : new URL(NOT_HERE, address.replace(/\/?$/, '/')).pathname;
+      : new URL(addressesAt(address)(NOT_HERE)).pathname;
   const list = writeManifest(files.filter(({ path }) => sealedFolderOf(path) === undefined));
   return [
     { path: MANIFEST, bytes: utf8(list) },

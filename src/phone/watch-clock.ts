@@ -6,7 +6,7 @@ import { clockFace, countAt, countFace, type Face, readClock, secondsLeft } from
 
 /** How often it is looked at while it stands. */
 const LOOK_MS = 200;
-/** An end that nobody saw, and that is older than this, is shown and not told. */
+/** An end older than this is told only to whoever looks at the page; else it is shown, and not told. */
 const LATE_MS = 3000;
 
 export interface Watched {

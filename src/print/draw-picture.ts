@@ -6,6 +6,7 @@
 import { type Command, type Mark, type Outline, type Spot, type Weight, WIDTHS } from '../model/picture.js';
 import type { Layer, PictureBox } from './page.js';
 import { mm } from './sheet.js';
+import { type Form, showForm } from './show-form.js';
 
 /** Tenths of a centimetre: a fiftieth of a millimetre on an A5 page. */
 const TENTHS = 10;
@@ -133,11 +134,6 @@ function layerOperators({ marks, by, faint }: Layer, least: number): readonly st
 const operatorsOf = (layers: readonly Layer[], least: number): string =>
   ['1 J 1 j', ...layers.flatMap((layer) => layerOperators(layer, least))].join('\n');
 
-interface Form {
-  readonly name: string;
-  readonly ref: PDFKit.PDFKitReference;
-}
-
 /** What a document has drawn already: the same drawing at the same size is in it once, wherever it is shown. */
 const drawnIn = new WeakMap<PDFKit.PDFDocument, Map<readonly Layer[], Map<number, Form>>>();
 
@@ -160,14 +156,10 @@ function formOf(document: PDFKit.PDFDocument, { plane, layers }: PictureBox, sca
   return made;
 }
 
-const number = (value: number): string => String(Math.round(value * 1e5) / 1e5);
-
 export function drawPicture(document: PDFKit.PDFDocument, box: PictureBox): void {
   const { plane, x, y, width } = box;
   const scale = width / (plane.right - plane.left);
-  const { name, ref } = formOf(document, box, scale);
-  document.page.xobjects[name] = ref;
   const unit = scale / TENTHS;
   const [left, top] = [x - plane.left * scale, y + plane.high * scale];
-  document.addContent(`q ${number(unit)} 0 0 ${number(-unit)} ${number(left)} ${number(top)} cm /${name} Do Q`);
+  showForm(document, formOf(document, box, scale), [unit, 0, 0, -unit, left, top]);
 }

@@ -1,6 +1,6 @@
-/** An exercise on its page: titles of its sections in the margin, what to do beside them, stop signs framed. */
+/** An exercise on its page: what it looks like, then its sections, stop signs framed. */
 import type { ExercisePart } from '../model/booklet.js';
-import { plainText } from '../model/prose.js';
+import { isNeeded, type Kind, type Laid, laidSections, marginSection } from './exercise-sections.js';
 import {
   type Block,
   blankSlug,
@@ -12,133 +12,12 @@ import {
   withNext,
   writingField,
 } from './lay-out-blocks.js';
-import { layOutEasier } from './lay-out-easier.js';
-import { layOutLines, type StyledRun, styledLine } from './lay-out-lines.js';
-import { columned, runIn } from './lay-out-list.js';
+import { styledLine } from './lay-out-lines.js';
 import { type Chapter, fillPages } from './lay-out-pages.js';
-import { layOutStopFrame } from './lay-out-stop-frame.js';
-import { weekRuns } from './lay-out-week-runs.js';
 import type { Measure } from './measure.js';
 import { moved, tag } from './page.js';
-import { pageLink } from './page-link.js';
 import { exerciseTarget, type Picture, type Setting } from './setting.js';
 import { LINE, mm } from './sheet.js';
-import { sayWeeks, type WeekNote, weekNotes } from './week-notes.js';
-
-type Section = ExercisePart['sections'][number];
-
-/** A section with its title in the margin beside its first lines, never parted from them. */
-function marginSection(heading: string, body: readonly Slug[], setting: Setting): readonly Slug[] {
-  const { measure } = setting;
-  const { marginWidth } = measure.sheet;
-  const head = layOutLines([{ style: 'label-strong', text: heading, tag: tag('H3') }], marginWidth, measure);
-  const room = linesOf(body);
-  const padded = room < head.length ? [...body, blankSlug(head.length - room)] : body;
-  const boxes = head.flatMap((line, n) => line.boxes.map((box) => moved(box, 0, n * LINE)));
-  return padded.map((slug, i) => ({
-    ...slug,
-    ...(i === 0 ? { beside: { boxes } } : {}),
-    withNext: slug.withNext || i < head.length - 1,
-  }));
-}
-
-/** Why the figures are what they are: all that is said of the same weeks together, and the same thing only once. */
-function whyNotes(part: ExercisePart, setting: Setting): readonly WeekNote[] {
-  const notes = new Map<string, { weeks: readonly number[]; texts: Set<string> }>();
-  for (const row of setting.sessions.flatMap((session) => session.rows)) {
-    const said = row.cells
-      .filter((cell) => cell.exercise === part.id)
-      .flatMap((cell) => cell.why.map((text) => ({ week: cell.week, text })));
-    for (const { weeks, text } of weekNotes(said)) {
-      const held = notes.get(sayWeeks(weeks)) ?? { weeks, texts: new Set() };
-      held.texts.add(text);
-      notes.set(sayWeeks(weeks), held);
-    }
-  }
-  return [...notes.values()].map(({ weeks, texts }) => ({ weeks, text: [...texts].join(' '), always: false }));
-}
-
-function whySlugs(notes: readonly WeekNote[], setting: Setting): readonly Slug[] {
-  const of = tag('P');
-  const label: StyledRun = { style: 'label', text: `${setting.labels.week} `, tag: of };
-  return paragraph([label, ...weekRuns(notes, of)], setting.measure);
-}
-
-const CUE_LEAD = 0.3;
-const FAULT_LEAD = 0.4;
-
-/** What a combination is made of: each part with its page, then how they follow one another. */
-function partsSlugs({ lines }: Section, setting: Setting): readonly Slug[] {
-  const list = tag('L');
-  return lines.flatMap(({ lead, text, exercise }) => {
-    const of = lead.length === 0 ? tag('P') : tag('LBody', tag('LI', list));
-    const named = plainText(lead);
-    const runs: readonly StyledRun[] = [
-      ...(named === '' ? [] : [{ style: 'text-strong' as const, text: named, tag: of }]),
-      ...pageLink(exercise, of, setting),
-      ...styledLine(text, 'text', of),
-    ];
-    return paragraph(runs, setting.measure);
-  });
-}
-
-function sectionSlugs(section: Section, setting: Setting): readonly Slug[] {
-  switch (section.name) {
-    case 'cues':
-      return columned(section.lines, CUE_LEAD, 'text-strong', setting.measure);
-    case 'faults':
-      return columned(section.lines, FAULT_LEAD, 'text-italic', setting.measure);
-    case 'parts':
-      return partsSlugs(section, setting);
-    case 'set-up':
-    case 'pick up':
-    case 'put down':
-    case 'breath':
-    case 'easier':
-    case 'harder':
-    case 'film':
-    case 'partner':
-      return runIn(section.lines, setting.measure);
-  }
-}
-
-type Kind = Section['name'] | 'why' | 'stop';
-interface Laid {
-  readonly kind: Kind;
-  readonly slugs: readonly Slug[];
-}
-
-/** What is not about doing the exercise itself; easier versions and stop signs come before it. */
-const AFTERWARDS: readonly Kind[] = ['harder', 'film', 'partner'];
-const isNeeded = (kind: Kind): boolean => kind !== 'why' && !AFTERWARDS.includes(kind);
-
-function laidSections(part: ExercisePart, tight: boolean, setting: Setting): readonly Laid[] {
-  const written = part.sections.filter((section) => section.lines.length > 0 && section.name !== 'easier');
-  const laid = written.map(
-    (section): Laid => ({
-      kind: section.name,
-      slugs: marginSection(section.title, sectionSlugs(section, setting), setting),
-    }),
-  );
-  const easier = layOutEasier(part, tight, setting);
-  const heading = part.sections.find((section) => section.name === 'easier')?.title ?? setting.labels.easier;
-  const easierLaid: readonly Laid[] =
-    easier.length === 0 ? [] : [{ kind: 'easier', slugs: marginSection(heading, easier, setting) }];
-  const why = whyNotes(part, setting);
-  const whyLaid: readonly Laid[] =
-    why.length === 0
-      ? []
-      : [{ kind: 'why', slugs: marginSection(setting.labels.why, whySlugs(why, setting), setting) }];
-  const stop: readonly Laid[] =
-    part.stop.length === 0 ? [] : [{ kind: 'stop', slugs: layOutStopFrame(part.stopTitle, part.stop, [], setting) }];
-  return [
-    ...laid.filter(({ kind }) => !AFTERWARDS.includes(kind)),
-    ...easierLaid,
-    ...stop,
-    ...laid.filter(({ kind }) => AFTERWARDS.includes(kind)),
-    ...whyLaid,
-  ];
-}
 
 /** Where an empty line is most welcome, if the page has not room for one before every section. */
 const AIR: readonly Kind[] = [

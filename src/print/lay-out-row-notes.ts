@@ -126,39 +126,35 @@ function tableSlugs(lines: readonly ChoiceLine[], td: Tag, setting: Setting): re
   });
 }
 
-/** One table for all weeks, where their choices differ and can be told together. */
-function chooseTogether(row: SessionRow, td: Tag, setting: Setting): readonly Slug[] | undefined {
-  const cells = row.cells.filter(({ choose }) => choose !== undefined);
-  if (new Set(cells.map(sameChoices)).size < 2) return undefined;
-  const table = choiceTable(cells.map(({ week, choose }) => ({ week, rows: choose?.rows ?? [] })));
-  if (table === null) return undefined;
+/** Their questions, where what is found is written down, and what it leads to. */
+function askedSlugs(
+  cells: readonly Cell[],
+  row: SessionRow,
+  answers: readonly Slug[],
+  td: Tag,
+  setting: Setting,
+): readonly Slug[] {
   const questions = weekNotes(cells.map(({ week, choose }) => ({ week, text: choose?.intro ?? '' })));
+  const numbered = questions.map((note) => ({ ...note, always: note.weeks.length === row.cells.length }));
   const notes = weekNotes(cells.map(({ week, choose }) => ({ week, text: choose?.note ?? '' })));
   return [
-    ...conditionSlugs(questions, td, setting),
+    ...conditionSlugs(numbered, td, setting),
     ...notes.flatMap(({ text }) => noteSlugs(text, td, setting)),
-    ...tableSlugs(table, td, setting),
+    ...answers,
   ];
 }
 
-/** Weeks whose choices are the same share one list of them, under each week's own question. */
+/** Weeks whose choices are the same share one list of them; where lists differ, they are one table, if they can be. */
 function chooseSlugs(row: SessionRow, td: Tag, setting: Setting): readonly Slug[] {
-  const together = chooseTogether(row, td, setting);
-  if (together) return together;
+  const chosen = row.cells.filter(({ choose }) => choose !== undefined);
   const groups = new Map<string, Cell[]>();
-  for (const cell of row.cells) {
-    if (cell.choose) groups.set(sameChoices(cell), [...(groups.get(sameChoices(cell)) ?? []), cell]);
-  }
-  return [...groups.values()].flatMap((cells): readonly Slug[] => {
-    const questions = weekNotes(cells.map(({ week, choose }) => ({ week, text: choose?.intro ?? '' })));
-    const numbered = questions.map((note) => ({ ...note, always: note.weeks.length === row.cells.length }));
-    const notes = weekNotes(cells.map(({ week, choose }) => ({ week, text: choose?.note ?? '' })));
-    return [
-      ...conditionSlugs(numbered, td, setting),
-      ...notes.flatMap(({ text }) => noteSlugs(text, td, setting)),
-      ...choiceSlugs(cells[0]?.choose?.rows ?? [], td, setting),
-    ];
-  });
+  for (const cell of chosen) groups.set(sameChoices(cell), [...(groups.get(sameChoices(cell)) ?? []), cell]);
+  const table =
+    groups.size < 2 ? null : choiceTable(chosen.map(({ week, choose }) => ({ week, rows: choose?.rows ?? [] })));
+  if (table !== null) return askedSlugs(chosen, row, tableSlugs(table, td, setting), td, setting);
+  return [...groups.values()].flatMap((cells) =>
+    askedSlugs(cells, row, choiceSlugs(cells[0]?.choose?.rows ?? [], td, setting), td, setting),
+  );
 }
 
 const lineSlugs = (runs: readonly StyledRun[], setting: Setting): readonly Slug[] =>

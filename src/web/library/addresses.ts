@@ -1,5 +1,8 @@
 /** Whole addresses of the library's pages, where the studio says where it is hosted; under any path of any host. */
 
+/** The page for what is not there: under this name most plain hosts look for it. */
+export const NOT_HERE = '404.html';
+
 /** Gives the whole address of a path below the library's root. The root itself is its first page. */
 export function addressesAt(home: string): (path: string) => string {
   const root = new URL(home);

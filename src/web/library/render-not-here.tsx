@@ -12,10 +12,7 @@ import { bundleStyle, type WebSources } from '../prepare-shell.js';
 import { renderPage } from '../render-page.js';
 import { hashSource } from '../shell-parts.js';
 import type { Page } from '../write-pages.js';
-import { addressesAt } from './addresses.js';
-
-/** The name under which most plain hosts look for it. */
-const NOT_HERE = '404.html';
+import { addressesAt, NOT_HERE } from './addresses.js';
 
 export async function renderNotHere(studio: Studio, sources: WebSources): Promise<Page> {
   const words = sayLibraryWords(studio.language);
