@@ -1,9 +1,9 @@
-/** What hurts: the emergency list before anything else; then where, how much, and what follows. */
+/** What hurts: the emergency list before anything else; then where and on which side, how much, and what follows. */
 import { BODY_PARTS } from '../../src/model/exercise.js';
 import { ALARM_SIGNS, SAME_DAY_SIGNS } from '../../src/model/log.js';
 import type { PainScreen } from '../../src/model/training.js';
 import { CallLine } from './home.js';
-import { Lines, Main, Sheet, Tap } from './parts.js';
+import { Lines, Main, Own, Sheet, Tap } from './parts.js';
 import type { Shown } from './shown.js';
 
 export function PainView({ screen, shown }: { readonly screen: PainScreen; readonly shown: Shown }) {
@@ -63,11 +63,29 @@ export function PainView({ screen, shown }: { readonly screen: PainScreen; reado
           }
         />
       );
+    case 'side':
+      return (
+        <Sheet
+          name="pain"
+          where={phone.whatHurts(phone.parts[step.where])}
+          title={phone.whichSide}
+          answers={
+            <>
+              <div class="pair">
+                <Tap on={() => act({ act: 'side', side: 'left' })}>{phone.side.left}</Tap>
+                <Tap on={() => act({ act: 'side', side: 'right' })}>{phone.side.right}</Tap>
+              </div>
+              <Tap on={() => act({ act: 'side', side: 'both' })}>{phone.bothSides}</Tap>
+              <Tap on={() => act({ act: 'back' })}>{phone.back}</Tap>
+            </>
+          }
+        />
+      );
     case 'degree':
       return (
         <Sheet
           name="pain"
-          where={phone.parts[step.where]}
+          where={phone.whatHurts(phone.parts[step.where], step.side)}
           title={phone.howMuch}
           answers={
             <>
@@ -92,12 +110,15 @@ export function PainView({ screen, shown }: { readonly screen: PainScreen; reado
       return (
         <Sheet
           name="pain"
-          where={phone.parts[step.where]}
+          where={phone.whatHurts(phone.parts[step.where], step.side, step.degree)}
           title={first}
           answers={
-            take === 'leave' || ofNone ? undefined : (
-              <Tap on={() => act({ act: 'heed', take: 'leave' })}>{phone.take.leave}</Tap>
-            )
+            <>
+              <Tap on={() => act({ act: 'back' })}>{phone.slip}</Tap>
+              {take === 'leave' || ofNone ? null : (
+                <Tap on={() => act({ act: 'heed', take: 'leave' })}>{phone.take.leave}</Tap>
+              )}
+            </>
           }
           bar={
             <>
@@ -106,6 +127,11 @@ export function PainView({ screen, shown }: { readonly screen: PainScreen; reado
             </>
           }
         >
+          {screen.exercise === null ? null : (
+            <p class="set-line">
+              <Own shown={shown} text={shown.nameOf(screen.exercise)} />
+            </p>
+          )}
           <Lines lines={more} />
         </Sheet>
       );

@@ -13,9 +13,6 @@ interface Props {
   readonly shown: Shown;
 }
 
-/** Seconds by which a rest is made longer at one tap. */
-const LONGER = 30;
-
 export function SetView({ screen, shown }: Props) {
   const { speech, act, leaf } = shown;
   const { phone } = speech.words;
@@ -199,6 +196,7 @@ function Printed({ screen, shown }: Props) {
   const { paper, figures, lastTime, gate } = screen;
   const printed = paper === undefined ? '' : shown.dose(paper.set);
   const today = shown.dose(figures.set);
+  const before = lastTime === null ? '' : shown.dose(lastTime.set);
   return (
     <>
       {paper === undefined || printed === today ? null : (
@@ -207,7 +205,13 @@ function Printed({ screen, shown }: Props) {
         </p>
       )}
       {gate === undefined ? null : <p class="paper">{gate.earned ? phone.earned : phone.notEarned}</p>}
-      {lastTime === null ? null : <p class="soft">{phone.lastTime(shown.dose(lastTime.set))}</p>}
+      {lastTime === null ? null : (
+        <p class="soft">
+          {phone.lastTime(
+            lastTime.exercise === figures.exercise ? before : `${shown.nameOf(lastTime.exercise)}, ${before}`,
+          )}
+        </p>
+      )}
     </>
   );
 }
@@ -226,7 +230,7 @@ function TallyLine({ row, shown }: { readonly row: TallyRow; readonly shown: Sho
 function SetBar({ screen, shown }: Props) {
   const { act, speech } = shown;
   const { phone } = speech.words;
-  const { clock, key, number, last, rest } = screen;
+  const { clock, key, number, last, rest, restLonger } = screen;
   const begins = rest !== null || (clock.kind !== 'none' && clock.began === null);
   const said = rest !== null ? phone.startSet(number) : begins ? phone.start : phone.setDone(number);
   return (
@@ -242,7 +246,7 @@ function SetBar({ screen, shown }: Props) {
             <Tap on={() => act({ act: 'different', key: last?.key ?? key })}>
               {lastIsLike(screen) ? phone.wasDifferent(last?.number ?? number) : phone.lastWasDifferent}
             </Tap>
-            <Tap on={() => act({ act: 'longer rest', seconds: LONGER })}>{phone.longerRest(LONGER)}</Tap>
+            <Tap on={() => act({ act: 'longer rest', seconds: restLonger })}>{phone.longerRest(restLonger)}</Tap>
           </>
         )}
       </div>
@@ -251,7 +255,7 @@ function SetBar({ screen, shown }: Props) {
   );
 }
 
-/** Below the fold: what stops it, why it is so, whole pages, and the lesser ways out. */
+/** Below the fold: what stops it, why it is so, the lesser ways out, what may go wrong, and whole pages. */
 function Below({ screen, shown, says }: Props & { readonly says: ReturnType<Shown['leaf']> }) {
   const { act, speech } = shown;
   const { phone } = speech.words;
@@ -286,6 +290,11 @@ function Below({ screen, shown, says }: Props & { readonly says: ReturnType<Show
         {last?.row === row ? <Tap on={() => act({ act: 'one more', row })}>{phone.oneMore}</Tap> : null}
         <Tap on={() => act({ act: 'stop here' })}>{phone.stopHere}</Tap>
       </div>
+      {says.faults.length === 0 ? null : (
+        <section>
+          <Again nodes={says.faults} name="faults" />
+        </section>
+      )}
       <ul class="ways">
         {says.page === '' ? null : (
           <li>

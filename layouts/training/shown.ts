@@ -14,6 +14,8 @@ export interface LeafSays {
   readonly page: string;
   readonly cues: readonly Node[];
   readonly stop: readonly Node[];
+  /** What one may see go wrong, and what to say to it, with its heading. */
+  readonly faults: readonly Node[];
   readonly why: readonly Node[];
   /** What must be earned, or found, in the booklet's words. */
   readonly gate: readonly Node[];

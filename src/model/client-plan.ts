@@ -66,6 +66,8 @@ export interface ClientPlan {
   readonly pain: { readonly gentle: number; readonly easier: number; readonly leave: number };
   /** So many days without a mark are a break: the coach is to be asked how to go on. */
   readonly away: number;
+  /** Seconds by which one tap makes a rest longer, and to get into place for a hold; days without a mark that are told. */
+  readonly phone: { readonly restLonger: number; readonly intoPlace: number; readonly awaySaid: number };
   readonly weeks: readonly ClientWeek[];
   /** The studio's key that marks are sealed to; absent where they go as plain text. */
   readonly marksTo?: PublicKey;

@@ -54,6 +54,9 @@ export const BODY_PARTS = [
   'belly',
 ] as const;
 export type BodyPart = (typeof BODY_PARTS)[number];
+/** There are two of it: what is said of it may be said of its left, its right, or both. */
+const IN_PAIRS = ['shoulder', 'elbow', 'wrist', 'hand', 'hip', 'knee', 'ankle', 'foot'] as const;
+export const isInPairs = (part: string): boolean => IN_PAIRS.some((one) => one === part);
 export const QUALITIES = [
   'balance',
   'grip',

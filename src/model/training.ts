@@ -180,6 +180,8 @@ export interface SetScreen {
   readonly clock: Clock;
   /** Runs until it is over or the next set is begun; the set shown is then the next one. */
   readonly rest: Rest | null;
+  /** Seconds by which one tap makes it longer. */
+  readonly restLonger: Seconds;
   readonly last: LastMarked | null;
   /** The same set of this exercise the last time it was done. */
   readonly lastTime: Figures | null;
@@ -225,14 +227,19 @@ export interface PainScreen {
   readonly kind: 'pain';
   readonly place: SessionPlace | null;
   readonly row: RowId | null;
+  /** What is done in that row today; `null` with it. */
+  readonly exercise: string | null;
   readonly step:
     | { readonly at: 'signs' }
     | { readonly at: 'emergency'; readonly sign: AlarmSign }
     | { readonly at: 'where' }
+    /** Asked only of what there are two of. */
+    | { readonly at: 'side'; readonly where: PainReport['where'] }
     | { readonly at: 'degree'; readonly where: PainReport['where']; readonly side?: Side }
     | {
         readonly at: 'advice';
         readonly where: PainReport['where'];
+        readonly side?: Side;
         readonly degree: number;
         readonly advice: 'gently' | 'easier' | 'leave';
         /** Is an easier way open for that exercise; said of no exercise, for all of the session? */
@@ -326,7 +333,8 @@ export type Act =
   | { readonly act: 'reserve'; readonly reps: number | null }
   | { readonly act: 'something hurts' }
   | { readonly act: 'sign'; readonly sign: AlarmSign | null }
-  | { readonly act: 'where'; readonly where: BodyPart | 'elsewhere'; readonly side?: Side }
+  | { readonly act: 'where'; readonly where: BodyPart | 'elsewhere' }
+  | { readonly act: 'side'; readonly side: Side | 'both' }
   | { readonly act: 'degree'; readonly degree: number }
   | { readonly act: 'heed'; readonly take: 'gently' | 'easier' | 'leave' | 'stop' }
   /** Ends the session where it stands. */

@@ -9,6 +9,7 @@ const NOTHING: LeafSays = {
   page: '',
   cues: [],
   stop: [],
+  faults: [],
   why: [],
   gate: [],
   choose: [],
@@ -34,7 +35,8 @@ export function readTurn(plan: ClientPlan, place: SessionPlace, row: string, exe
   const leaf = byId(id);
   const page = byId(`exercise-${exercise}`);
   const says = leaf === null ? NOTHING : { ...NOTHING, id, ...ofTurn(leaf) };
-  const own = page === null ? says : { ...says, page: page.id, picture: within(page, 'svg.figure') };
+  const own =
+    page === null ? says : { ...says, page: page.id, picture: within(page, 'svg.figure'), faults: faultsIn(page) };
   // Of another version than the leaf's own, what is said of that one.
   return page === null || isOf(leaf, exercise) ? own : { ...own, ...ofPage(page) };
 }
@@ -57,6 +59,10 @@ const ofPage = (page: HTMLElement): Partial<LeafSays> => ({
   cues: within(page, 'ol.cues > li').slice(0, 3),
   stop: within(page, '.stop > ul'),
 });
+
+const faultsIn = (page: HTMLElement): readonly Node[] => [
+  ...(page.querySelector('section > table.pairs')?.closest('section')?.children ?? []),
+];
 
 /** What makes the drawings move, as it came with the booklet; read once. */
 export function readMovements(): (exercise: string) => Movement | null {

@@ -11,8 +11,8 @@ import type { IsoDate } from '../model/day.js';
 import type { LogEvent } from '../model/log.js';
 import type { Act, Moment, Screen, SessionPlace } from '../model/training.js';
 import type { ReplannedItem } from '../session/replan.js';
-import { LEAD_IN_SECONDS } from '../session/training/clocks.js';
 import { comeBack } from '../session/training/come-back.js';
+import { isLighter } from '../session/training/lighter.js';
 import { screenOf } from '../session/training/screen-of.js';
 import { stepTraining } from '../session/training/step-training.js';
 import type { Told } from '../session/training/told.js';
@@ -157,7 +157,7 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
     pass,
     draft: plan.bookletId === undefined,
     sealed: plan.marksTo !== undefined,
-    lighter: screen.kind === 'home' && isLighter(replanned, screen.next?.occurrence),
+    lighter: screen.kind === 'home' && isLighter(replanned, screen.next?.occurrence ?? null),
   });
 
   function draw(): Screen {
@@ -236,7 +236,7 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
   function tellOf(one: Act, screen: Screen): void {
     if (one.act === 'rub out') announce(screen.kind === 'set' ? phone.rubbedOut(screen.number) : '');
     else if (one.act === 'begin' && screen.kind === 'set' && screen.clock.kind === 'timed')
-      announce(phone.intoPlaceIn(LEAD_IN_SECONDS));
+      announce(phone.intoPlaceIn(plan.phone.intoPlace));
     else if (one.act === 'mark') announce(screen.kind === 'set' ? tellMark(screen) : '');
   }
 
@@ -312,8 +312,3 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
   }
   turn();
 }
-
-const isLighter = (replanned: readonly ReplannedItem[], occurrence: number | undefined): boolean =>
-  replanned.some(
-    ({ occurrence: own, paper, today }) => own === occurrence && (today?.load?.grams ?? 0) < (paper?.load?.grams ?? 0),
-  );

@@ -8,14 +8,16 @@ import { clockFace, countAt, countFace, type Face, readClock, secondsLeft } from
 const LOOK_MS = 200;
 /** An end older than this is told only to whoever looks at the page; else it is shown, and not told. */
 const LATE_MS = 3000;
+/** Clocks are put right by fractions of a second all the time; from here on one was put back. */
+const PUT_BACK_MS = 2000;
 
 export interface Watched {
   readonly mount: HTMLElement;
   readonly isOn: () => boolean;
   /** A second of work has gone by; the first of those that are counted, or none of them. */
   readonly beat: (first: boolean) => void;
-  /** It has just ended: draws what follows. `over` is the moment of its end. */
-  readonly ended: (over: number) => void;
+  /** It has just ended, or the time of day was put back: draws what now stands. */
+  readonly ended: () => void;
   /** The same, to be told beside being shown. */
   readonly tell: (over: number) => void;
 }
@@ -27,6 +29,7 @@ export function watchClock({ mount, isOn, beat, ended, tell }: Watched): () => v
   let lastCount = 0;
   /** The second of which clock was looked at last. */
   let last = { over: 0, left: 0 };
+  let lastLook = 0;
 
   const lookAtCount = (count: HTMLElement, now: number): void => {
     const second = Math.floor(now / 1000);
@@ -37,7 +40,10 @@ export function watchClock({ mount, isOn, beat, ended, tell }: Watched): () => v
 
   const look = (): void => {
     const now = Date.now();
+    const putBack = now + PUT_BACK_MS < lastLook;
+    lastLook = now;
     if (!isOn()) return;
+    if (putBack) ended();
     const count = mount.querySelector<HTMLElement>('.count');
     if (count !== null) lookAtCount(count, now);
     const clock = mount.querySelector<HTMLElement>('.clock');
@@ -50,7 +56,7 @@ export function watchClock({ mount, isOn, beat, ended, tell }: Watched): () => v
     last = { over, left };
     if (over > now || told === over) return;
     told = over;
-    ended(over);
+    ended();
     // Shown in the same frame as it sounds, whatever has been drawn since.
     const drawn = mount.querySelector<HTMLElement>('.clock');
     if (drawn !== null) show(drawn, clockFace(readClock(drawn), now));

@@ -28,6 +28,7 @@ import type {
 import { awayDaysOf } from '../session/away-days.js';
 import { countedIn } from '../session/counted-in.js';
 import { painDegreesOf } from '../session/pain-degrees.js';
+import { phoneFiguresOf } from '../session/phone-figures.js';
 import { replanPartOf } from '../session/replan-part.js';
 import { loadsOf } from './client-loads.js';
 
@@ -166,6 +167,7 @@ export function clientPlanOf(plan: Plan, issued?: IssuedAs): ClientPlan {
     ...(plan.stops === undefined ? {} : { last: plan.stops.after }),
     pain: painDegreesOf(plan),
     away: awayDaysOf(plan),
+    phone: phoneFiguresOf(plan),
     // Nothing of an edition that was withdrawn can be trained from, by a program neither.
     weeks: (standing === 'withdrawn' ? [] : plan.weeks).map((week) => ({
       number: week.number,

@@ -159,11 +159,15 @@ export const englishPhone: PhoneWords = {
     foot: 'Foot',
     elsewhere: 'Somewhere else',
   },
+  whichSide: 'Which side?',
+  bothSides: 'Both',
+  whatHurts: (part, side, degree) =>
+    [part, ...(side === undefined ? [] : [side]), ...(degree === undefined ? [] : [`${degree} of 10`])].join(', '),
   howMuch: 'How much, from 0 to 10?',
   scale: '0 is nothing. 10 is the worst you can think of.',
   advice: {
-    gently: ['Go on gently.', 'Stop if it grows.'],
-    easier: ['Take the easier way today.', 'Tell your coach.'],
+    gently: ['Go on gently.', 'Stop if it grows.', 'Worse next morning? Then the easier way, and tell your coach.'],
+    easier: ['Take the easier way today.', 'Stop if it grows.', 'Tell your coach.'],
     leave: ['Leave this exercise today.', 'Tell your coach before you do it again.'],
   },
   adviceBefore: ['Do not train on it today.', 'Tell your coach before your next session.'],

@@ -162,11 +162,21 @@ export const norwegianPhone: PhoneWords = {
     foot: 'Foten',
     elsewhere: 'Et annet sted',
   },
+  whichSide: 'Hvilken side?',
+  bothSides: 'Begge',
+  whatHurts: (part, side, degree) => {
+    const on = side === undefined ? [] : [side === 'left' ? 'venstre side' : 'høyre side'];
+    return [part, ...on, ...(degree === undefined ? [] : [`${degree} av 10`])].join(', ');
+  },
   howMuch: 'Hvor mye, fra 0 til 10?',
   scale: '0 er ingenting. 10 er det verste du kan tenke deg.',
   advice: {
-    gently: ['Fortsett forsiktig.', 'Stopp hvis det blir verre.'],
-    easier: ['Ta den lettere måten i dag.', 'Si fra til treneren.'],
+    gently: [
+      'Fortsett forsiktig.',
+      'Stopp hvis det blir verre.',
+      'Verre neste morgen? Da den lettere måten, og si fra til treneren.',
+    ],
+    easier: ['Ta den lettere måten i dag.', 'Stopp hvis det blir verre.', 'Si fra til treneren.'],
     leave: ['La denne øvelsen være i dag.', 'Si fra til treneren før du gjør den igjen.'],
   },
   adviceBefore: ['Ikke tren på det i dag.', 'Si fra til treneren før neste økt.'],

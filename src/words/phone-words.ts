@@ -141,6 +141,10 @@ export interface PhoneWords {
   readonly sameDay: readonly string[];
   readonly whereHurts: string;
   readonly parts: Readonly<Record<BodyPart | 'elsewhere', string>>;
+  readonly whichSide: string;
+  readonly bothSides: string;
+  /** What was answered so far: a part, the side it is on, how much it hurts. */
+  readonly whatHurts: (part: string, side?: 'left' | 'right', degree?: number) => string;
   readonly howMuch: string;
   readonly scale: string;
   readonly advice: Readonly<Record<'gently' | 'easier' | 'leave', readonly string[]>>;

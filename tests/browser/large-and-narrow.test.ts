@@ -177,7 +177,8 @@ test('what stands beside the way: this phone, easier today, something hurts, ano
   for (let taps = 0; taps < 20 && (await kindOf(page)) !== 'set resting'; taps += 1)
     await tap(page, nextTap(await kindOf(page)));
   await tapAndLook(WORDS.easierToday, WORDS.back, WORDS.somethingHurts);
-  await tapAndLook(WORDS.signs.fainting, WORDS.slip, WORDS.noneOfThese, WORDS.parts.knee, '1', WORDS.take.gently);
+  await tapAndLook(WORDS.signs.fainting, WORDS.slip, WORDS.noneOfThese, WORDS.parts.knee, WORDS.side.left);
+  await tapAndLook('1', WORDS.take.gently);
   await tap(page, '#training .pair button >> nth=0');
   await at();
   await tapAndLook(WORDS.keepThis);

@@ -15,6 +15,7 @@ const NOTHING: LeafSays = {
   page: '',
   cues: [],
   stop: [],
+  faults: [],
   why: [],
   gate: [],
   choose: [],

@@ -53,3 +53,15 @@ export async function faultsOf(page: Page): Promise<readonly string[]> {
     ];
   });
 }
+
+/** Texts on a set's screen that are as large as what is to be done, or larger. */
+export const rivalsOf = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() => {
+    const load = document.querySelector('#training .training-sheet.set .load');
+    if (load === null || load.getClientRects().length === 0) return [];
+    const sizeOf = (one: Element): number => Number.parseFloat(getComputedStyle(one).fontSize);
+    return [...document.querySelectorAll('#training .training-page p, #training h2')]
+      .filter((one) => one !== load && !one.classList.contains('heard') && one.getClientRects().length > 0)
+      .filter((one) => sizeOf(one) >= sizeOf(load))
+      .map((one) => one.textContent ?? '');
+  });

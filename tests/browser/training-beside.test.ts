@@ -107,13 +107,15 @@ test.each([
   for (const line of WORDS.sameDay) expect(told).toContain(line);
   await tapAndLook(WORDS.slip, CHEST);
   expect(await page.locator('#training .training-page').textContent()).not.toContain(WORDS.sameDay[0]);
-  await tapAndLook(WORDS.slip, WORDS.noneOfThese, WORDS.parts.knee);
-  await tapAndLook('1', WORDS.take.gently);
+  await tapAndLook(WORDS.slip, WORDS.noneOfThese, WORDS.parts.knee, WORDS.side.left);
+  // A seven tapped for a one is taken back.
+  await tapAndLook('7', WORDS.slip, '1', WORDS.take.gently);
   await tap(page, '#training-main');
   expect(await kindOf(page)).toContain('resting');
   await tap(page, '#training .pair button >> nth=0');
   await look();
-  await tapAndLook(WORDS.keepThis, WORDS.somethingHurts, WORDS.noneOfThese, WORDS.parts.hip, '9', WORDS.take.leave);
+  await tapAndLook(WORDS.keepThis, WORDS.somethingHurts, WORDS.noneOfThese, WORDS.parts.hip);
+  await tapAndLook(WORDS.bothSides, '9', WORDS.take.leave);
   await tapAndLook(WORDS.stopHere);
   while ((await kindOf(page)) !== 'finished') {
     await tap(page, nextTap(await kindOf(page)));
@@ -128,7 +130,14 @@ test.each([
   expect(await page.locator('#training .notice').first().textContent()).toContain(WORDS.alarmStands[0]);
   for (const title of [WORDS.lessIsFine, WORDS.easierWays, WORDS.anyOfThese, WORDS.stopNow, WORDS.whereHurts])
     expect(met).toContain(title);
-  for (const title of [WORDS.howMuch, WORDS.whatWasDone(1), WORDS.howHard, WORDS.sendTitle, WORDS.thisPhone])
+  for (const title of [
+    WORDS.whichSide,
+    WORDS.howMuch,
+    WORDS.whatWasDone(1),
+    WORDS.howHard,
+    WORDS.sendTitle,
+    WORDS.thisPhone,
+  ])
     expect(met).toContain(title);
   expect(found).toEqual({});
 });

@@ -15,7 +15,7 @@ import { renderBookletFile } from '../../src/web/render-booklet.js';
 import { englishPhone as WORDS } from '../../src/words/english-phone.js';
 import { everyShapeBooklet, everyShapeDrawings, everyShapeSent } from './every-shape-booklet.js';
 import { holdPhone, openBrowser } from './phone.js';
-import { faultsOf } from './screen-rules.js';
+import { faultsOf, rivalsOf } from './screen-rules.js';
 import { type Issued, issuedFor, kindOf, nextTap, toTraining } from './train-page.js';
 
 const START = Date.parse('2027-01-04T18:00:00');
@@ -128,6 +128,40 @@ test('on the way in: a set left in hand, a new edition, days away, and marks not
   expect(await faultsOf(page)).toEqual([]);
 });
 
+test('on the way in: a phone with no room left, marks that another window holds, and so many days away that the coach is asked', async () => {
+  const page = await hold();
+  await open(page, 'first');
+  await untilSet(page);
+  await tap(page, '#training-main');
+  await page.evaluate(() => {
+    IDBObjectStore.prototype.add = () => {
+      throw new DOMException('no room', 'QuotaExceededError');
+    };
+  });
+  while ((await kindOf(page)).startsWith('set')) await tap(page, '#training-main');
+  for (const line of WORDS.cannotKeep.full) expect(await read(page)).toContain(line);
+  expect(await page.locator('#training-main').count()).toBe(0);
+  expect(await faultsOf(page)).toEqual([]);
+  // Opened anew there is room again; then a newer copy of the program takes the store.
+  await open(page, 'first');
+  for (let taps = 0; taps < 120 && (await kindOf(page)) !== 'finished'; taps += 1) {
+    await tap(page, nextTap(await kindOf(page)));
+  }
+  await page.clock.setSystemTime(START + 20 * DAY);
+  await open(page, 'first');
+  const home = await read(page);
+  expect(home).toMatch(/It has been 20 days\./);
+  expect(home).toContain(WORDS.awayLong);
+  expect(await faultsOf(page)).toEqual([]);
+  await page.evaluate(() => {
+    indexedDB.open('chalkleaf', 99);
+  });
+  await page.waitForSelector('#training [role="alert"]');
+  for (const line of WORDS.cannotKeep['held elsewhere']) expect(await read(page)).toContain(line);
+  expect(await page.locator('#training-main').count()).toBe(0);
+  expect(await faultsOf(page)).toEqual([]);
+});
+
 test('every shape of an exercise, with its table, its gate, its clock', { timeout: 120_000 }, async () => {
   const page = await hold();
   await open(page, 'shapes');
@@ -136,6 +170,12 @@ test('every shape of an exercise, with its table, its gate, its clock', { timeou
   for (let taps = 0; taps < 160; taps += 1) {
     const kind = await kindOf(page);
     const name = `${kind}: ${await page.locator('#training h2').textContent()}`;
+    // With its clock or before it, and as narrow as phones are: what is to be done is the largest.
+    for (const width of [320, 360]) {
+      await page.setViewportSize({ width, height: 640 });
+      const rivals = await rivalsOf(page);
+      if (rivals.length > 0) wrong[`${name}, ${width} px: as large as what is to be done`] = rivals;
+    }
     if (!seen.has(name)) {
       seen.add(name);
       const found = await faultsOf(page);

@@ -15,7 +15,7 @@ import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile } from '../../src/web/render-booklet.js';
 import { contrastOf } from './contrast.js';
 import { holdPhone, openBrowser } from './phone.js';
-import { faultsOf } from './screen-rules.js';
+import { faultsOf, rivalsOf } from './screen-rules.js';
 import { BOOKLET, eventsIn, type Issued, issuedFor, keysOf, kindOf, nextTap, toTraining } from './train-page.js';
 
 const START = new Date('2027-01-04T18:00:00');
@@ -98,6 +98,24 @@ describe('one set', () => {
     expect(rest.slice(3, 6)).toEqual(
       ['Easier today', 'Something hurts', 'Set 1 done'].map((said) => `- button "${said}"`),
     );
+  });
+
+  test('below the fold: what stops it, and what may go wrong, as the whole page of the exercise has it', async () => {
+    const page = await open();
+    await untilSet(page);
+    const part = issued.booklet.parts.find((one) => one.kind === 'exercise' && one.id === 'goblet-squat');
+    const faults = part?.kind === 'exercise' ? part.sections.find(({ name }) => name === 'faults') : undefined;
+    expect(faults?.lines.length).toBeGreaterThan(1);
+    const rows = await page
+      .locator('#training .below .faults tbody tr')
+      .evaluateAll((all) => all.map((row) => [...row.children].map((cell) => cell.textContent?.trim())));
+    expect(rows).toEqual(faults?.lines.map(({ lead, text }) => [plainText(lead), plainText(text)]));
+    expect(await page.locator('#training .below .faults h3').textContent()).toBe(faults?.title);
+    // None of it stands above the fold.
+    const bar = (await page.locator('#training .bar').boundingBox()) ?? expect.fail();
+    const table = (await page.locator('#training .below .faults').boundingBox()) ?? expect.fail();
+    expect(table.y).toBeGreaterThan(bar.y);
+    expect(await page.locator('#training .below .stop').count()).toBe(1);
   });
 
   test('marked by one tap: the focus stays, two polite sentences are said, and the clock is silent', async () => {
@@ -187,18 +205,6 @@ const apart = (one: Target, other: Target): number =>
     10 * Math.max(other.left - one.right, one.left - other.right, other.top - one.bottom, one.top - other.bottom),
   ) / 10;
 
-/** Texts as large as load × reps, or larger. */
-const rivals = (page: Page): Promise<readonly string[]> =>
-  page.evaluate(() => {
-    const load = document.querySelector('#training .training-sheet.set .load');
-    if (load === null || load.getClientRects().length === 0) return [];
-    const sizeOf = (one: Element): number => Number.parseFloat(getComputedStyle(one).fontSize);
-    return [...document.querySelectorAll('#training .training-page p, #training h2')]
-      .filter((one) => one !== load && !one.classList.contains('heard') && one.getClientRects().length > 0)
-      .filter((one) => sizeOf(one) >= sizeOf(load))
-      .map((one) => one.textContent ?? '');
-  });
-
 interface Target {
   readonly name: string;
   readonly inBar: boolean;
@@ -239,7 +245,7 @@ describe('a whole session', () => {
         const name = `${kind} ${await page.locator('#training h2').textContent()}`;
         if (!seen.has(name)) {
           seen.add(name);
-          expect({ name, faults: await faultsOf(page), rivals: await rivals(page) }).toEqual({
+          expect({ name, faults: await faultsOf(page), rivals: await rivalsOf(page) }).toEqual({
             name,
             faults: [],
             rivals: [],

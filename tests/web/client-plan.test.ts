@@ -32,6 +32,7 @@ const ITEM = `${GROUP}.items`;
 /** Everything that may travel, and nothing else may. */
 const ALLOWED: ReadonlySet<string> = new Set([
   ...['schema', 'bookletId', 'edition', 'standing', 'block', 'starts', 'last', 'away'],
+  ...['phone.restLonger', 'phone.intoPlace', 'phone.awaySaid'],
   ...['pain.gentle', 'pain.easier', 'pain.leave', 'weeks.number', 'weeks.begins', 'weeks.deload'],
   ...['id', 'name', 'date', 'occurrence', 'minutes', 'short.minutes', 'short.sets'].map((n) => `${SESSION}.${n}`),
   ...['kind', 'name', 'rounds', 'everySeconds', 'workSeconds', 'pauseSeconds', 'minutes'].map((n) => `${GROUP}.${n}`),

@@ -21,9 +21,15 @@ const GIVEN: readonly (readonly (number | string)[])[] = [
 ];
 /** Of these it is given a side of the body, or what is said already. */
 const SIDED = /\/ofSide$/;
+const SORE = /\/whatHurts$/;
 const TEXTED = /\/(startSession|finished|nextIs|nextExercise|lastTime|paper|instead)$/;
 
-function givenTo(place: string): typeof GIVEN {
+function givenTo(place: string): readonly (readonly (number | string)[])[] {
+  if (SORE.test(place))
+    return [
+      ['Knee', 'left'],
+      ['Knee', 'right', 3],
+    ];
   if (SIDED.test(place)) return [['left'], ['right']];
   return TEXTED.test(place) ? [['Session A', 'Mon 4 Jan']] : GIVEN;
 }

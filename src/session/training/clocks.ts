@@ -6,8 +6,6 @@ import type { SetToday } from './set-today.js';
 
 /** A moment that lies further ahead than this was told by a clock that has been put back since: it says nothing. */
 const PUT_BACK_MS = 60_000;
-/** Seconds from the tap to the first that counts: to lay the phone down and get into place. Common practice, no source. */
-export const LEAD_IN_SECONDS = 5;
 /** A clock that ended longer ago than this was left, and begins anew. */
 const LEFT_MS = 180_000;
 
@@ -58,7 +56,7 @@ export function clockOf(at: InSession, set: SetToday, rest: Rest | null): Clock 
   const { seconds } = figures.set;
   if (seconds === undefined) return { kind: 'none' };
   const tapped = handOf(at, set);
-  return { kind: 'timed', seconds, began: tapped === null ? null : tapped + 1000 * LEAD_IN_SECONDS };
+  return { kind: 'timed', seconds, began: tapped === null ? null : tapped + 1000 * at.told.plan.phone.intoPlace };
 }
 
 const isAhead = (moment: Moment, now: Moment): boolean => moment - now > PUT_BACK_MS;

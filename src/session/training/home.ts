@@ -9,9 +9,6 @@ import { placeAmong, sessionToday } from './sets-today.js';
 import type { Told } from './told.js';
 import type { TrainingState } from './training-state.js';
 
-/** Shorter than this nobody was away, whatever the calendar says. */
-const WEEK = 7;
-
 export function placeOf(plan: ClientPlan, occurrence: number, closed: number): SessionPlace | null {
   const of = plan.weeks.reduce((sum, { sessions }) => sum + sessions.length, 0);
   for (const week of plan.weeks) {
@@ -107,7 +104,7 @@ function interrupted(
 function awayIn({ plan, today }: Told, marks: readonly LogEvent[], { date }: SessionPlace): Notice | null {
   const last = marks.at(-1)?.at.slice(0, 10);
   const [from, to] = [last === undefined ? undefined : dayOfIso(last), dayOfIso(today)];
-  if (from === undefined || to === undefined || to - from < WEEK || date >= today) return null;
+  if (from === undefined || to === undefined || to - from < plan.phone.awaySaid || date >= today) return null;
   return { kind: 'away', days: to - from, long: to - from >= plan.away };
 }
 

@@ -1,5 +1,5 @@
 /** What is marked of sets, read from the events in order: first and last words, answers to a feeler set, the last time. */
-import { bookletId, readSetKey, type Side } from '../../model/identity.js';
+import { bookletId, readSetKey, type SetKeyParts, type Side } from '../../model/identity.js';
 import type { LogEvent } from '../../model/log.js';
 import type { Moment } from '../../model/training.js';
 import { mergeEvents } from '../merge-events.js';
@@ -76,18 +76,17 @@ export function isAnswered(
   return marks.slice(last + 1).some((event) => isOf(event, occurrence, row) && event.side === side);
 }
 
-/** The last word on each set of a row in the latest earlier session in which any of it was done. */
+/** The last word on each set of its row, kind and side, in the latest of these sessions in which any of them was done. */
 export function lastTimeOf(
   marks: readonly LogEvent[],
-  block: number,
-  before: number,
+  { block, row, kind, side }: SetKeyParts,
   occurrences: readonly number[],
-  row: string,
 ): readonly SetEvent[] {
-  const earlier = occurrences.filter((one) => one < before).sort((a, b) => b - a);
-  for (const occurrence of earlier) {
-    const last = lastWords(marks, block, occurrence, row);
-    const done = [...last.values()].filter(({ done: state }) => state !== 'left out');
+  for (const occurrence of [...occurrences].sort((a, b) => b - a)) {
+    const done = [...lastWords(marks, block, occurrence, row).values()].filter((event) => {
+      const key = readSetKey(event.key);
+      return event.done !== 'left out' && key?.kind === kind && key.side === side;
+    });
     if (done.length > 0) return done;
   }
   return [];

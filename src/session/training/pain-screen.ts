@@ -1,7 +1,7 @@
-/** What hurts: the emergency list first, then where, then how much, then what follows from it. */
+/** What hurts: the emergency list first, then where and on which side, then how much, then what follows from it. */
 
 import type { ClientPlan } from '../../model/client-plan.js';
-import { BODY_PARTS } from '../../model/exercise.js';
+import { BODY_PARTS, isInPairs } from '../../model/exercise.js';
 import { type RowId, rowId, type Side } from '../../model/identity.js';
 import { ALARM_SIGNS, type PainReport } from '../../model/log.js';
 import type { PainScreen, SessionPlace } from '../../model/training.js';
@@ -9,9 +9,10 @@ import type { PainSoFar } from './training-state.js';
 
 export type Advice = 'gently' | 'easier' | 'leave';
 
-export function adviceFor({ pain }: ClientPlan, degree: number): Advice {
+/** Banded as the planner bands what comes back to it: beyond what is gentle nothing goes on as it was. */
+export function adviceFor({ pain }: Pick<ClientPlan, 'pain'>, degree: number): Advice {
   if (degree >= pain.leave) return 'leave';
-  return degree >= pain.easier ? 'easier' : 'gently';
+  return degree > pain.gentle || degree >= pain.easier ? 'easier' : 'gently';
 }
 
 export const NOTHING_SAID: PainSoFar = { row: null, sign: null, none: false, where: null, side: null, degree: null };
@@ -22,21 +23,28 @@ export const whereOf = ({ where }: PainSoFar): PainReport['where'] =>
 export const sideIn = ({ side }: PainSoFar): Side | undefined =>
   side === 'left' || side === 'right' ? side : undefined;
 
-export function painScreen(
-  plan: ClientPlan,
-  place: SessionPlace | null,
-  pain: PainSoFar,
-  easierOpen: boolean,
-): PainScreen {
+/** Where it is said, and of what. */
+export interface PainSaid {
+  readonly place: SessionPlace | null;
+  readonly exercise: string | null;
+  /** Is an easier way open for it; said of no exercise, for all of the session? */
+  readonly easierOpen: boolean;
+}
+
+export function painScreen(plan: ClientPlan, pain: PainSoFar, { place, exercise, easierOpen }: PainSaid): PainScreen {
   const row = rowOf(pain);
   const side = sideIn(pain);
   const sign = ALARM_SIGNS.find((one) => one === pain.sign);
-  const at = (step: PainScreen['step']): PainScreen => ({ kind: 'pain', place, row, step });
+  const at = (step: PainScreen['step']): PainScreen => ({ kind: 'pain', place, row, exercise, step });
   if (sign !== undefined) return at({ at: 'emergency', sign });
   if (!pain.none) return at({ at: 'signs' });
   if (pain.where === null) return at({ at: 'where' });
   const where = whereOf(pain);
-  if (pain.degree === null) return at({ at: 'degree', where, ...(side === undefined ? {} : { side }) });
+  const on = side === undefined ? { where } : { where, side };
   const { degree } = pain;
-  return at({ at: 'advice', where, degree, advice: adviceFor(plan, degree), easier: easierOpen });
+  if (degree === null) return at(isSideOpen(pain) ? { at: 'side', where } : { at: 'degree', ...on });
+  return at({ at: 'advice', ...on, degree, advice: adviceFor(plan, degree), easier: easierOpen });
 }
+
+/** It is asked, and was not answered: with *both* it is. */
+export const isSideOpen = ({ where, side }: PainSoFar): boolean => where !== null && isInPairs(where) && side === null;

@@ -40,9 +40,14 @@ function painOf(told: Told, state: TrainingState, at: InSession | null): Screen 
   const { pain } = state;
   if (pain === null) return at === null ? homeScreen(told, state) : sessionScreen(at);
   const row = rowOf(pain);
-  const item = at?.today.work.find((one) => one.item.row === row)?.item;
-  const open = item === undefined ? at !== null && isEasierOpen(at) : item.easier.some(({ set }) => set !== undefined);
-  return painScreen(told.plan, at?.place ?? null, pain, open);
+  const own = at?.today.work.find((one) => one.item.row === row);
+  const easierOpen =
+    own === undefined ? at !== null && isEasierOpen(at) : own.item.easier.some(({ set }) => set !== undefined);
+  return painScreen(told.plan, pain, {
+    place: at?.place ?? null,
+    exercise: own?.figures.exercise ?? null,
+    easierOpen,
+  });
 }
 
 function sessionScreen(at: InSession): Screen {

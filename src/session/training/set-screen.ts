@@ -32,24 +32,22 @@ export function setScreen(at: InSession, set: SetToday): SetScreen {
     tally: tallyOf(today, set),
     clock,
     rest: goesOn ? null : rest,
+    restLonger: at.told.plan.phone.restLonger,
     last: lastMarked(today),
     lastTime: lastFigures(at, set),
     easier: item.easier,
   };
 }
 
-function lastFigures({ told, place, marks }: InSession, { stepped, item }: SetToday): Figures | null {
-  const occurrences = told.plan.weeks
-    .flatMap(({ sessions }) => sessions)
-    .filter(({ id }) => id === place.session)
-    .map(({ occurrence }) => occurrence);
-  const before = lastTimeOf(marks, told.plan.block, place.occurrence, occurrences, item.row);
+function lastFigures({ told, place, marks }: InSession, { stepped }: SetToday): Figures | null {
   const own = readSetKey(stepped.key);
-  const same = before.filter((event) => {
-    const key = readSetKey(event.key);
-    return key?.kind === own?.kind && key?.side === own?.side;
-  });
-  const found = same.find((event) => readSetKey(event.key)?.ordinal === own?.ordinal) ?? same.at(-1);
+  if (own === null) return null;
+  const earlier = told.plan.weeks
+    .flatMap(({ sessions }) => sessions)
+    .filter(({ id, occurrence }) => id === place.session && occurrence < place.occurrence)
+    .map(({ occurrence }) => occurrence);
+  const same = lastTimeOf(marks, own, earlier);
+  const found = same.find((event) => readSetKey(event.key)?.ordinal === own.ordinal) ?? same.at(-1);
   if (found === undefined) return null;
   const { exercise, key, reps, seconds, metres, load } = found;
   const { kind, round, side } = stepped.set;

@@ -1,21 +1,31 @@
 /** What is said of pain → what is kept of it and what follows: a sign of alarm ends training, a degree eases or leaves the exercise. */
+import { readSetKey } from '../../model/identity.js';
+import type { LogEvent } from '../../model/log.js';
 import type { Act } from '../../model/training.js';
 import { stepSession } from '../step-session.js';
-import { type InSession, inSession, latestMarked, nextOpen } from './in-session.js';
+import { restOf } from './clocks.js';
+import { askedToday, type InSession, inSession, latestMarked, nextOpen } from './in-session.js';
 import { inOrder } from './marked-sets.js';
-import { adviceFor, NOTHING_SAID, rowOf, sideIn, whereOf } from './pain-screen.js';
+import { adviceFor, isSideOpen, NOTHING_SAID, rowOf, sideIn, whereOf } from './pain-screen.js';
 import { markLeftOut } from './set-marks.js';
+import type { SetToday } from './set-today.js';
 import type { Mark, SetMark, Stepped, Told } from './told.js';
-import type { TrainingState } from './training-state.js';
+import type { PainSoFar, TrainingState } from './training-state.js';
 
-export type PainAct = Extract<Act, { readonly act: 'sign' | 'where' | 'degree' | 'heed' }>;
+export type PainAct = Extract<Act, { readonly act: 'sign' | 'where' | 'side' | 'degree' | 'heed' }>;
 
-/** In a session it is said of the exercise in hand, before it of none. */
+/** In a session it is said of the exercise in hand, while one rests of the one just done, before it of none. */
 export function hurting(told: Told, state: TrainingState): TrainingState {
   const at = inSession(told, state);
   const inTraining = at !== null && state.view !== 'home' && at.stepped.status === 'under way';
-  const row = inTraining ? (nextOpen(at.today)?.item.row ?? null) : null;
+  const row = inTraining ? (handledIn(at)?.item.row ?? null) : null;
   return { ...state, view: 'pain', different: null, pain: { ...NOTHING_SAID, row } };
+}
+
+/** What comes next was not done yet: nothing can hurt in it. */
+function handledIn(at: InSession): SetToday | null {
+  const next = nextOpen(at.today);
+  return next !== null && restOf(at, next) !== null ? latestMarked(at.today) : next;
 }
 
 export function stepPain(told: Told, state: TrainingState, act: PainAct): Stepped {
@@ -34,10 +44,13 @@ export function stepPain(told: Told, state: TrainingState, act: PainAct): Steppe
       return to({ ...state, pain: { ...pain, sign: act.sign } }, { kind: 'pain', occurrence, ...inRow, report });
     }
     case 'where':
-      if (pain.sign !== null || !pain.none || pain.degree !== null) return to(state);
-      return to({ ...state, pain: { ...pain, where: act.where, side: act.side ?? null } });
+      if (pain.sign !== null || !pain.none || pain.where !== null) return to(state);
+      return to({ ...state, pain: { ...pain, where: act.where, side: null } });
+    case 'side':
+      if (pain.sign !== null || !isSideOpen(pain) || pain.degree !== null) return to(state);
+      return to({ ...state, pain: { ...pain, side: act.side } });
     case 'degree': {
-      if (pain.sign !== null || pain.where === null || pain.degree !== null) return to(state);
+      if (pain.sign !== null || pain.where === null || isSideOpen(pain) || pain.degree !== null) return to(state);
       const side = sideIn(pain);
       const report = { where: whereOf(pain), degree: act.degree, ...(side === undefined ? {} : { side }) };
       const said: Mark = { kind: 'pain', occurrence, ...inRow, report };
@@ -52,13 +65,47 @@ export function stepPain(told: Told, state: TrainingState, act: PainAct): Steppe
   }
 }
 
-/** From its own screen alone a sign is taken back, and the list stands again; `null` where there is none. */
-export function takeBackSign({ events }: Told, state: TrainingState): Stepped | null {
+/**
+ * Out of it as it was gone into, one question at a time; what was kept of an answer is taken back with it. `null` where
+ * nothing was answered: then it is left.
+ */
+export function backInPain(told: Told, state: TrainingState): Stepped | null {
   const { pain } = state;
-  if (pain === null || pain.sign === null || state.view !== 'pain') return null;
-  const said = inOrder(events).findLast((event) => event.kind === 'pain' && event.report.alarm === pain.sign);
-  const marks: readonly Mark[] = said === undefined ? [] : [{ kind: 'void', event: said.id }];
-  return { state: { ...state, pain: { ...pain, sign: null } }, marks };
+  if (pain === null || state.view !== 'pain') return null;
+  const to = (next: PainSoFar, marks: readonly Mark[] = []): Stepped => ({ state: { ...state, pain: next }, marks });
+  const marks = inOrder(told.events);
+  if (pain.sign !== null) {
+    const said = marks.findLast((event) => event.kind === 'pain' && event.report.alarm === pain.sign);
+    return to({ ...pain, sign: null }, takenBack(said));
+  }
+  if (pain.degree !== null) return to({ ...pain, degree: null }, degreeTakenBack(marks, pain));
+  if (pain.side !== null) return to({ ...pain, side: null });
+  if (pain.where !== null) return to({ ...pain, where: null });
+  return pain.none ? to({ ...pain, none: false }) : notHurting(told, state, marks);
+}
+
+const takenBack = (...said: readonly (LogEvent | undefined)[]): readonly Mark[] =>
+  said.flatMap((event) => (event === undefined ? [] : [{ kind: 'void', event: event.id } as const]));
+
+/** The report, and the sets that were left out because of it. */
+function degreeTakenBack(marks: readonly LogEvent[], pain: PainSoFar): readonly Mark[] {
+  const at = marks.findLastIndex(
+    (event) => event.kind === 'pain' && event.report.alarm === undefined && event.report.degree === pain.degree,
+  );
+  if (at < 0) return [];
+  const left = marks
+    .slice(at + 1)
+    .filter((event) => event.kind === 'set' && event.done === 'left out' && readSetKey(event.key)?.row === rowOf(pain));
+  return takenBack(marks[at], ...left);
+}
+
+/** Said at the question before a session, and not meant: it is asked again. */
+function notHurting(told: Told, state: TrainingState, marks: readonly LogEvent[]): Stepped | null {
+  const at = inSession(told, state);
+  if (at === null || latestMarked(at.today) !== null || askedToday(at) !== 'something hurts') return null;
+  const { occurrence } = at.place;
+  const said = marks.findLast((event) => event.kind === 'opened' && event.occurrence === occurrence);
+  return { state: { ...state, view: 'training', pain: null }, marks: takenBack(said) };
 }
 
 /** The session that a pain said on the way in belongs to: the one that is next, else the last of all. */

@@ -10,7 +10,7 @@ import { openQuestion } from './questions.js';
 import { screenOf } from './screen-of.js';
 import { markAsPlanned, markAsSaid, markLeftOut } from './set-marks.js';
 import type { SetToday } from './set-today.js';
-import { hurting, leaveRow, type PainAct, stepPain, stopHere, takeBackSign } from './step-pain.js';
+import { backInPain, hurting, leaveRow, type PainAct, stepPain, stopHere } from './step-pain.js';
 import type { Mark, SetMark, Stepped, Told } from './told.js';
 import { beginSession, openTraining, type TrainingState } from './training-state.js';
 
@@ -33,11 +33,12 @@ export function stepTraining(told: Told, state: TrainingState, act: Act): Steppe
       return to(hurting(told, state));
     case 'sign':
     case 'where':
+    case 'side':
     case 'degree':
     case 'heed':
       return stepPain(told, state, act);
     case 'back':
-      return takeBackSign(told, state) ?? to(goBack(state));
+      return backInPain(told, state) ?? to(goBack(state));
     default: {
       const at = inSession(told, state);
       return at === null || at.stepped.status === 'closed' ? to(state) : stepSet(at, act);

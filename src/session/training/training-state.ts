@@ -27,6 +27,7 @@ export interface PainSoFar {
   /** The emergency list was read and none of it held. */
   readonly none: boolean;
   readonly where: string | null;
+  /** `left`, `right` or `both`; `null` where it was not asked, or not yet. */
   readonly side: string | null;
   readonly degree: number | null;
 }

@@ -1,7 +1,8 @@
-/** The rules of when sessions are and how long they take: their names, and what English says of each. */
+/** The rules of when sessions are, how long they take and how a phone leads through them: their names, and what English says of each. */
 import { begun, clause, type Figure, held, type Saying } from '../rule-words.js';
 
 export const SESSION_RULES = [
+  'away-said',
   'between-exercises',
   'change-of-bell',
   'circuit-apart',
@@ -12,12 +13,14 @@ export const SESSION_RULES = [
   'easy-week-sets',
   'fast-first',
   'floor-last',
+  'into-place',
   'minutes-cap',
   'partner-apart',
   'pause-seconds',
   'put-down',
   'queue-slides',
   're-plating',
+  'rest-longer',
   'seconds-a-metre',
   'seconds-a-rep',
   'seconds-a-round',
@@ -50,6 +53,8 @@ const longer = (f: Figure): string =>
   });
 
 export const englishSession: Readonly<Record<SessionRuleName, Saying>> = {
+  'away-said': (f) =>
+    `Once the last mark is ${held(f, '7 days')} old and a session was due, the phone says how long it has been.`,
   'between-exercises': (f) => `From one exercise to the next: ${held(f, '20 s')}.`,
   'change-of-bell': (f) => `Changing one bell for another: ${held(f, '15 s')}.`,
   'circuit-apart': (f) =>
@@ -66,6 +71,7 @@ export const englishSession: Readonly<Record<SessionRuleName, Saying>> = {
   'easy-week-sets': 'An easy week has fewer sets than the last work week.',
   'fast-first': 'Fast work comes first, before the grip tires.',
   'floor-last': 'Floor work comes together, so that there are the fewest trips down and up.',
+  'into-place': (f) => `A hold on the phone begins ${held(f, '5 s')} after the tap, to get into place.`,
   'minutes-cap': (f) =>
     `Too long for the minutes there are${clause(f('minutes'), (minutes) => `: ${minutes} as written, ${f('cap')} to spend`)}.`,
   'pause-seconds': (f) => `A pause at the bottom lasts at least ${held(f, '2 s')}.`,
@@ -73,6 +79,7 @@ export const englishSession: Readonly<Record<SessionRuleName, Saying>> = {
   'queue-slides': (f) =>
     `A break moves sessions on${clause(f('from'), (from) => `, from ${from}`)}${clause(f('until'), (until) => ` to ${until}`)}: the next one comes after it, and the rest follow in order.`,
   're-plating': (f) => `Changing the plates of a handle or bar: ${held(f, '60 s')}.`,
+  'rest-longer': (f) => `One tap makes a rest on the phone ${held(f, '30 s')} longer.`,
   'seconds-a-metre': (f) => `Carrying or travelling a metre takes ${held(f, '1.5 s')}, turns included.`,
   'seconds-a-rep': (f) => `A controlled rep takes ${held(f, '3 s')} where the tempo says nothing.`,
   'seconds-a-round': (f) => `One round of what an exercise describes takes ${held(f, '60 s')}.`,

@@ -266,45 +266,6 @@ describe('questions', () => {
   });
 });
 
-describe('what hurts', () => {
-  const hurt = (degree: number): Held => {
-    const held = begun();
-    held.act({ act: 'something hurts' });
-    expect(held.screen()).toMatchObject({ kind: 'pain', row: 'squat', step: { at: 'signs' } });
-    held.act({ act: 'sign', sign: null });
-    held.act({ act: 'where', where: 'knee', side: 'left' });
-    held.act({ act: 'degree', degree });
-    return held;
-  };
-
-  test('the emergency list comes first; a sign is kept at once, and nothing is trained on', () => {
-    const held = begun();
-    held.act({ act: 'something hurts' });
-    const emergency = held.act({ act: 'sign', sign: 'fainting' });
-    expect(emergency).toMatchObject({ kind: 'pain', step: { at: 'emergency', sign: 'fainting' } });
-    expect(held.events.at(-1)).toMatchObject({ kind: 'pain', report: { alarm: 'fainting' } });
-    const home = held.act({ act: 'heed', take: 'stop' });
-    expect(home).toMatchObject({ kind: 'home', next: null });
-    expect(held.act({ act: 'open', occurrence: 1 })).toMatchObject({ kind: 'home', next: null });
-  });
-
-  test.each([
-    [plan.pain.gentle, 'gently'],
-    [plan.pain.easier, 'easier'],
-    [plan.pain.leave, 'leave'],
-  ] as const)('%i of 10: %s', (degree, advice) => {
-    expect(hurt(degree).screen()).toMatchObject({ step: { at: 'advice', advice, degree } });
-  });
-
-  test('from the degree at which it is left alone, its open sets are left out whatever is tapped next', () => {
-    const held = hurt(plan.pain.leave);
-    const next = held.act({ act: 'heed', take: 'gently' });
-    expect(isSet(next).row).not.toBe('squat');
-    const left = workIn(held).map(({ done }) => done);
-    expect(new Set(left)).toEqual(new Set(['left out']));
-  });
-});
-
 describe('a phone that died', () => {
   test('opens where it was left, and asks of the set in hand', () => {
     const held = begun();

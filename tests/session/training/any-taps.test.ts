@@ -44,6 +44,7 @@ function actsOn(plan: ClientPlan, screen: Screen, pick: number): Act {
     { act: 'something hurts' },
     { act: 'sign', sign: pick % 40 === 0 ? (ALARM_SIGNS[pick % ALARM_SIGNS.length] ?? null) : null },
     { act: 'where', where: BODY_PARTS[pick % BODY_PARTS.length] ?? 'elsewhere' },
+    { act: 'side', side: (['left', 'right', 'both'] as const)[pick % 3] ?? 'both' },
     { act: 'degree', degree: pick % 11 },
     { act: 'heed', take: (['gently', 'easier', 'leave', 'stop'] as const)[pick % 4] ?? 'gently' },
     { act: 'reserve', reps: pick % 6 === 5 ? null : pick % 6 },

@@ -49,6 +49,7 @@ describe('what hurts before a session', () => {
     held.act({ act: 'today', today: 'something hurts' });
     held.act({ act: 'sign', sign: null });
     held.act({ act: 'where', where: 'knee' });
+    held.act({ act: 'side', side: 'both' });
     held.act({ act: 'degree', degree });
     return held;
   };

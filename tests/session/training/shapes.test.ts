@@ -2,7 +2,6 @@
 import { describe, expect, test } from 'vitest';
 import type { ClientItem, ClientPlan, ClientSession } from '../../../src/model/client-plan.js';
 import type { Act, Screen, SetScreen } from '../../../src/model/training.js';
-import { LEAD_IN_SECONDS } from '../../../src/session/training/clocks.js';
 import { clientPlanOf } from '../../../src/web/client-plan.js';
 import { everyShapeSent } from '../../browser/every-shape-booklet.js';
 import { planDemo } from '../../studio/demo-plans.js';
@@ -249,10 +248,10 @@ describe('clocks', () => {
 
   test('a hold runs from when one is in place, some seconds after the tap that began it', () => {
     const held = atHold();
-    const placed = held.now + 1000 * LEAD_IN_SECONDS;
+    const placed = held.now + 1000 * held.plan.phone.intoPlace;
     expect(held.act({ act: 'begin' })).toMatchObject({ rest: null, clock: { began: placed } });
     // Neither waiting nor a page opened anew moves it.
-    expect(held.wait(LEAD_IN_SECONDS + 1).reload()).toMatchObject({ clock: { began: placed } });
+    expect(held.wait(held.plan.phone.intoPlace + 1).reload()).toMatchObject({ clock: { began: placed } });
     const screen = held.screen();
     if (screen.kind !== 'set') return expect.fail();
     const { key, figures } = screen;
@@ -263,12 +262,12 @@ describe('clocks', () => {
   test('its start is taken back, before the first second and after, and nothing is marked', () => {
     const held = atHold();
     const before = { state: held.state, marks: held.events.length };
-    for (const after of [1, LEAD_IN_SECONDS + 2]) {
+    for (const after of [1, held.plan.phone.intoPlace + 2]) {
       held.act({ act: 'begin' });
       expect(held.wait(after).act({ act: 'start again' })).toMatchObject({ kind: 'set', clock: { began: null } });
       expect({ state: held.state, marks: held.events.length }).toEqual(before);
     }
-    const again = held.now + 1000 * LEAD_IN_SECONDS;
+    const again = held.now + 1000 * held.plan.phone.intoPlace;
     expect(held.act({ act: 'begin' })).toMatchObject({ clock: { began: again } });
   });
 });

@@ -1,0 +1,197 @@
+/**
+ * A phone's own time of day, and a page that nobody sees: a rest in a tab behind another, in a page that was frozen, and through
+ * a clock put forward or back. Rests are told by the moment they are over, so that none of it makes one longer or shorter than
+ * it was; where that moment can no longer be known, no clock is shown in its place.
+ */
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Browser, BrowserContext, CDPSession, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { webSources } from '../../src/app/web-sources.js';
+import type { ClientPlan } from '../../src/model/client-plan.js';
+import { bookletId } from '../../src/model/identity.js';
+import { prepareShell } from '../../src/web/prepare-shell.js';
+import { renderBookletFile } from '../../src/web/render-booklet.js';
+import { englishPhone as WORDS } from '../../src/words/english-phone.js';
+import { everyShapeBooklet, everyShapeSent } from './every-shape-booklet.js';
+import { holdPhone, openBrowser } from './phone.js';
+import { BOOKLET, eventsIn, kindOf, nextTap, toTraining } from './train-page.js';
+
+const START = new Date('2027-01-04T18:00:00');
+const REST = 90;
+/** As long as a test can wait for it by the machine's own clock. */
+const SHORT_REST = 3;
+const HOUR = 3_600_000;
+let browser: Browser;
+let folder: string;
+let context: BrowserContext | undefined;
+
+/** One exercise of two sets, with so long a rest between them. */
+const resting = (restSeconds: number): ClientPlan => ({
+  ...everyShapeSent,
+  bookletId: bookletId(BOOKLET),
+  weeks: everyShapeSent.weeks.map((week) => ({
+    ...week,
+    sessions: week.sessions.flatMap((session) => {
+      const groups = session.groups.flatMap((group) => {
+        const items = group.items.filter(({ row }) => row === 'step-up').map((item) => ({ ...item, restSeconds }));
+        return items.length === 0 ? [] : [{ ...group, items }];
+      });
+      return groups.length === 0 ? [] : [{ ...session, groups }];
+    }),
+  })),
+});
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'time-'));
+  const parts = await prepareShell(webSources());
+  await writeFile(join(folder, 'plain.html'), renderBookletFile(everyShapeBooklet, resting(REST), parts));
+  await writeFile(join(folder, 'short.html'), renderBookletFile(everyShapeBooklet, resting(SHORT_REST), parts));
+  browser = await openBrowser();
+});
+afterEach(async () => {
+  await context?.close();
+  context = undefined;
+});
+afterAll(async () => {
+  await browser?.close();
+  await rm(folder, { recursive: true, force: true });
+});
+
+const clockOf = (page: Page): Promise<string | null> => page.locator('#training .clock').textContent();
+const told = (page: Page): Promise<string | null> => page.locator('#training-says').textContent();
+/** Sets marked, in order. */
+const marked = async (page: Page): Promise<number> =>
+  (await eventsIn(page)).filter(({ kind }) => kind === 'set').length;
+
+async function tapMain(page: Page, selector = '#training-main'): Promise<void> {
+  const before = await page.evaluate(() => document.querySelector('#training')?.innerHTML);
+  await page.locator(selector).first().tap({ timeout: 5000 });
+  await page.waitForFunction((was) => document.querySelector('#training')?.innerHTML !== was, before);
+}
+
+describe('a clock that is put right', () => {
+  /** At rest after the first set, half a minute into it. */
+  async function atRest(): Promise<Page> {
+    context = await holdPhone(browser);
+    const page = await context.newPage();
+    await page.clock.install({ time: START });
+    await page.goto(pathToFileURL(join(folder, 'plain.html')).href);
+    await toTraining(page);
+    for (let taps = 0; taps < 8 && !(await kindOf(page)).includes('resting'); taps += 1) {
+      await tapMain(page, nextTap(await kindOf(page)));
+      await page.clock.runFor(700);
+    }
+    await page.clock.runFor(30_000);
+    expect(await clockOf(page)).toMatch(/^0:5\d$|^1:00$/);
+    return page;
+  }
+  const now = (page: Page): Promise<number> => page.evaluate(() => Date.now());
+  const put = async (page: Page, by: number): Promise<void> => {
+    await page.clock.setSystemTime((await now(page)) + by);
+    await page.clock.runFor(500);
+  };
+  /** On to the next set, and marked: the rest after it is a whole one. */
+  async function goesOn(page: Page): Promise<void> {
+    expect(await page.locator('#training-main').textContent()).toMatch(/2/);
+    const before = await marked(page);
+    await page.clock.runFor(700);
+    if (await page.locator('#training .resting').count()) {
+      await tapMain(page);
+      await page.clock.runFor(700);
+    }
+    await tapMain(page);
+    expect(await marked(page)).toBe(before + 1);
+  }
+
+  test('forward by an hour: the rest is over and said so once, and one goes on', async () => {
+    const page = await atRest();
+    await put(page, HOUR);
+    expect(await clockOf(page)).toBe('0:00');
+    expect(await told(page)).toBe(WORDS.restOverFor(2));
+    await goesOn(page);
+  });
+
+  test('forward by some seconds: so much less is left', async () => {
+    const page = await atRest();
+    await put(page, 20_000);
+    expect(await clockOf(page)).toMatch(/^0:3\d$|^0:40$/);
+    expect(await told(page)).not.toBe(WORDS.restOverFor(2));
+  });
+
+  test('back by an hour: no clock counts down what nobody can know, and one goes on', async () => {
+    const page = await atRest();
+    await put(page, -HOUR);
+    expect(await page.locator('#training .clock').count()).toBe(0);
+    expect(await kindOf(page)).toBe('set');
+    await goesOn(page);
+  });
+
+  test('back by some seconds: never more than a whole rest is left', async () => {
+    const page = await atRest();
+    await put(page, -45_000);
+    const [minutes = 0, seconds = 0] = ((await clockOf(page)) ?? '').split(':').map(Number);
+    expect(60 * minutes + seconds).toBeLessThanOrEqual(REST);
+    expect(60 * minutes + seconds).toBeGreaterThan(REST - 5);
+    await page.clock.runFor(1000 * REST);
+    expect(await clockOf(page)).toBe('0:00');
+    expect(await told(page)).toBe(WORDS.restOverFor(2));
+    await goesOn(page);
+  });
+
+  test('forward and back again: the rest is the one it was', async () => {
+    const page = await atRest();
+    const over = await page.locator('#training .clock').getAttribute('data-over');
+    await put(page, HOUR);
+    await put(page, -HOUR);
+    expect(await page.locator('#training .clock').getAttribute('data-over')).toBe(over);
+    await goesOn(page);
+  });
+});
+
+describe('a page that nobody sees', () => {
+  /** At rest, by the machine's own clock. */
+  async function atRest(): Promise<{ readonly page: Page; readonly session: CDPSession }> {
+    context = await holdPhone(browser);
+    const page = await context.newPage();
+    await page.goto(pathToFileURL(join(folder, 'short.html')).href);
+    await toTraining(page);
+    for (let taps = 0; taps < 8 && !(await kindOf(page)).includes('resting'); taps += 1) {
+      await tapMain(page, nextTap(await kindOf(page)));
+      // Nearer together they would be one tap.
+      await page.waitForTimeout(650);
+    }
+    expect(await kindOf(page)).toContain('resting');
+    return { page, session: await page.context().newCDPSession(page) };
+  }
+  const wait = (page: Page): Promise<void> => page.waitForTimeout(1000 * SHORT_REST + 1200);
+
+  test('behind another tab a rest is over in its time, and said', async () => {
+    const { page, session } = await atRest();
+    // A browser that is driven holds every page for seen; this one is to be as it would be by hand.
+    await session.send('Emulation.setFocusEmulationEnabled', { enabled: false });
+    const other = await page.context().newPage();
+    await other.bringToFront();
+    await page.waitForFunction(() => document.visibilityState === 'hidden');
+    await wait(page);
+    expect(await page.evaluate(() => document.visibilityState)).toBe('hidden');
+    expect(await clockOf(page)).toBe('0:00');
+    expect(await told(page)).toBe(WORDS.restOverFor(2));
+    await page.bringToFront();
+    await page.waitForFunction(() => document.visibilityState === 'visible');
+    expect(await clockOf(page)).toBe('0:00');
+  });
+
+  test('frozen, as a phone freezes what lies in a pocket, it is over as soon as it is seen again', async () => {
+    const { page, session } = await atRest();
+    const before = await clockOf(page);
+    await session.send('Page.setWebLifecycleState', { state: 'frozen' });
+    await new Promise((done) => setTimeout(done, 1000 * SHORT_REST + 1200));
+    await session.send('Page.setWebLifecycleState', { state: 'active' });
+    await page.waitForFunction((was) => document.querySelector('#training .clock')?.textContent !== was, before);
+    expect(await clockOf(page)).toBe('0:00');
+    expect(await told(page)).toBe(WORDS.restOverFor(2));
+  });
+});
