@@ -19,7 +19,9 @@ let axe: string;
 
 beforeAll(async () => {
   axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-  made = await filesOf(readPages(hostPages()).value, await prepareShell(webSources()), key, onePhotograph);
+  made = await filesOf(readPages(hostPages()).value, await prepareShell(webSources()), key, {
+    photographs: onePhotograph,
+  });
   served = await serveFolder(made.files, '/s/');
   browser = await openBrowser();
 });

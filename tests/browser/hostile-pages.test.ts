@@ -1,7 +1,7 @@
 /**
  * Pages made from hostile strings, opened in Chromium with the policy switched off, so that nothing but how they are
  * written keeps the strings from running: nothing runs, nothing is asked of another host, nothing pops up. Library, search,
- * booklet, training screens, sealed booklet, partner's page, desk and hand-over.
+ * booklets, training screens, sealed booklet, partner's page, desk and hand-over.
  */
 import type { Browser, BrowserContext } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
@@ -9,9 +9,9 @@ import { webSources } from '../../src/app/web-sources.js';
 import { newKey, writeLink } from '../../src/publish/seal-booklet.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import type { ShellParts } from '../../src/web/shell-parts.js';
-import { HOSTILE } from '../publish/hostile-strings.js';
+import { HOSTILE, inBundles, inTurn } from '../publish/hostile-strings.js';
 import { fillStudios, isWrong, readPages } from '../publish/hostile-studio.js';
-import { filesOf, type Made } from './every-page.js';
+import { filesOf, type Made, photographSaid } from './every-page.js';
 import { openBrowser } from './phone.js';
 import { type Served, serveFolder } from './serve-folder.js';
 import { openSnare, type Snare } from './snare.js';
@@ -20,6 +20,8 @@ import { kindOf, nextTap, toTraining } from './train-page.js';
 /** Studios, each with other strings in the same fields. */
 const STUDIOS = 3;
 const LONGEST = 4000;
+/** Of what one studio's strings are laid together in where few texts are wanted. */
+const BUNDLES = 6;
 /** Enough for a whole session. */
 const TAPS = 24;
 // biome-ignore lint/suspicious/noControlCharactersInRegex: no page takes these, in any field
@@ -70,7 +72,16 @@ describe.each(studios.map(({ pages }, turn) => [turn, pages] as const))('studio 
   beforeAll(async () => {
     const { value, problems } = readPages(pages);
     expect(problems.filter(isWrong)).toEqual([]);
-    made = await filesOf(value, parts, key);
+    const own = strings.filter((_, at) => at % STUDIOS === turn);
+    const { exercises } = value.library;
+    // One is drawn; of the others there is a picture each.
+    const taken = exercises.filter(({ poses }) => poses.length === 0);
+    expect(taken.length).toBeLessThan(exercises.length);
+    const said = inBundles(own, taken.length);
+    made = await filesOf(value, parts, key, {
+      photographs: new Map(taken.map(({ id }, at) => [id, photographSaid(said[at] ?? '')])),
+      words: inTurn(inBundles(own, BUNDLES)),
+    });
   });
 
   test('in none of its pages does anything run', async () => {
@@ -84,7 +95,9 @@ describe.each(studios.map(({ pages }, turn) => [turn, pages] as const))('studio 
       '404',
       'exercises/',
       'programmes/',
-      'booklet',
+      'booklet.html',
+      'booklet-next',
+      'booklet-withdrawn',
       'partner/partner',
       'desk/',
       'hand-over/',

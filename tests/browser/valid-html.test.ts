@@ -85,7 +85,7 @@ test(
   'every kind of page that a small studio comes to, sealed and opened, handed over, and with a photograph',
   async () => {
     const { value } = readPages(hostPages());
-    const files = await filesOf(value, await prepareShell(webSources()), newKey(), onePhotograph);
+    const files = await filesOf(value, await prepareShell(webSources()), newKey(), { photographs: onePhotograph });
     const pages = [...files.files].filter(([path]) => path.endsWith('.html'));
     for (const kind of KINDS) expect([kind, pages.some(([path]) => path.includes(kind))]).toEqual([kind, true]);
     for (const [path, bytes] of pages) await write(join('every', path), bytes);

@@ -176,5 +176,15 @@ export const HOSTILE: readonly string[] = [
   ...DATA,
 ];
 
+/** All of them in so many texts: for what shows one text at a time. */
+export const inBundles = (strings: readonly string[], bundles: number): readonly string[] =>
+  Array.from({ length: bundles }, (_, at) => strings.filter((_text, index) => index % bundles === at).join(' '));
+
+/** Gives them in turn, over and over. */
+export function inTurn(texts: readonly string[]): () => string {
+  let next = 0;
+  return () => texts[next++ % texts.length] ?? '';
+}
+
 /** A word that is on no page unless one of them ran, and a host that is asked for by nothing else. */
 export const ASKED_AWAY = 'away.invalid';

@@ -20,6 +20,24 @@ const NOTES = '\n## Work on this\n\nBreathe before each set.\n\n## Notes\n\nCame
 const OBSERVED =
   '\n## Observations\n\n| Date | Exercise | Side | Seen |\n| --- | --- | --- | --- |\n| 2026-11-16 | [Goblet squat](../../exercises/goblet-squat.md) | | hurrying |\n';
 
+const RULES = `| Rule | Value | Reason |
+| --- | --- | --- |
+| gain-novice | 50 | Beginners come once a week. |
+`;
+const PICTURE = 'exercises/goblet-squat.webp';
+const POSES = `
+## Poses
+
+A squat from the side.
+
+| Position | On | Feet | Trunk | Knees | Ankles | Hands | Kit |
+| --- | --- | --- | --- | --- | --- | --- | --- |
+| start | feet | apart 36 | upright | | | chest | bell in both hands |
+| bottom | | | lean 33 | 125 | 29 | | |
+
+![A bell held close.](goblet-squat.webp)
+`;
+
 /** More kinds of text than the smallest studio has, and so many exercises more. */
 export function hostPages(exercises = 0): Pages {
   const pages = new Map(smallStudio());
@@ -28,6 +46,10 @@ export function hostPages(exercises = 0): Pages {
   };
   add('studio.md', (text) => `${text}\nA room with a door to the yard.\n`);
   add('clients/ash-venn/client.md', (text) => `${text}${OBSERVED}${NOTES}`);
+  add('exercises/goblet-squat.md', (text) => text + POSES);
+  add('rules.md', () => RULES);
+  // What it begins with is all that is read of it here.
+  add(PICTURE, () => 'RIFF    WEBP');
   add('programmes/first-six-weeks.md', (text) => text.replace('## A: Legs', 'Six weeks from nothing.\n\n## A: Legs'));
   const another = pages.get('exercises/chair-squat.md') ?? '';
   for (let n = 1; n <= exercises; n += 1) {
@@ -40,11 +62,13 @@ const VALUE = [
   /^(?<before>[a-z][a-z -]*: +)(?<value>\S.*)$/,
   /^(?<before> *- )(?<value>\S.*)$/,
   /^(?<before>#+ )(?<value>\S.*)$/,
+  /^(?<before>!\[)(?<value>[^\]]+)/,
 ];
 
-/** Values of keys, items of lists, headings, cells and paragraphs. */
+/** Values of keys, items of lists, headings, cells, paragraphs, and what is said of pictures. */
 export function fieldsOf(pages: Pages): readonly Field[] {
-  return [...pages].flatMap(([path, text]) =>
+  const texts = [...pages].filter(([path]) => path.endsWith('.md'));
+  return texts.flatMap(([path, text]) =>
     text.split('\n').flatMap((line, index): Field[] => {
       const at = (from: number, to: number): Field => ({ path, line: index, from, to });
       if (line === '' || line === '---' || /^\|[ -|]*$/.test(line)) return [];
@@ -54,7 +78,8 @@ export function fieldsOf(pages: Pages): readonly Field[] {
       }
       for (const pattern of VALUE) {
         const found = pattern.exec(line)?.groups;
-        if (found?.before !== undefined) return [at(found.before.length, line.length)];
+        const { before, value } = found ?? {};
+        if (before !== undefined && value !== undefined) return [at(before.length, before.length + value.length)];
       }
       return [at(0, line.length)];
     }),

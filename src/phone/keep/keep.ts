@@ -9,6 +9,7 @@ import type { LogEvent } from '../../model/log.js';
 import type { KeepFault } from '../../model/training.js';
 import type { Mark } from '../../session/training/told.js';
 import type { TrainingState } from '../../session/training/training-state.js';
+import { isMark } from './is-mark.js';
 import { type Kept, NOTHING_KEPT, readKept } from './kept.js';
 import { DEVICE, faultOf, isLost, nameDevice, openStore, type Store } from './open-store.js';
 import { stampMarks } from './stamp-marks.js';
@@ -91,7 +92,7 @@ export async function openKeep(plan: ClientPlan, title: string): Promise<Keep> {
     const rows = await transaction.objectStore('marks').index('book').getAll(book);
     const record = await transaction.objectStore('kept').get(book);
     if (record !== undefined) kept = readKept(record);
-    const there = rows.map(({ event }) => event);
+    const there = rows.map(({ event }) => event).filter(isMark);
     events = bySeq([...there, ...goneFrom(there)]);
   };
 
@@ -118,7 +119,7 @@ export async function openKeep(plan: ClientPlan, title: string): Promise<Keep> {
       const rows = transaction.objectStore('marks');
       const records = transaction.objectStore('kept');
       // Nothing but requests of this transaction may be waited for: it ends when none is open.
-      const there = (await rows.index('book').getAll(book)).map(({ event }) => event);
+      const there = (await rows.index('book').getAll(book)).map(({ event }) => event).filter(isMark);
       const gone = goneFrom(there);
       const before = [...there, ...gone];
       const fresh = stampMarks(marks, { edition: plan.edition, before, now: new Date() });
