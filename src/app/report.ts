@@ -1,8 +1,9 @@
 /** Prints what was found, for a person or for a program, and gives the exit code that follows from it. */
 import { compareIds } from '../model/identity.js';
-import type { Problem } from '../model/problem.js';
+import { type Problem, withheldBy } from '../model/problem.js';
 import { sayProblem } from '../words/say-problem.js';
 import { sayProblemReport } from '../words/show-problem.js';
+import { steadyLetters } from '../words/steady-letters.js';
 import { EXIT } from './options.js';
 
 /** Advice last; else by file, line, column and code; problems of no file come first. */
@@ -24,8 +25,9 @@ export const stopsEverything = (problem: Problem): boolean =>
 /** Clients with an error of their own: withheld, alone. */
 export function withheldClients(problems: readonly Problem[]): ReadonlySet<string> {
   const withheld = new Set<string>();
-  for (const { severity, scope } of problems) {
-    if (severity === 'error' && scope.kind === 'client') withheld.add(scope.client);
+  for (const problem of problems) {
+    const client = withheldBy(problem);
+    if (client !== undefined) withheld.add(client);
   }
   return withheld;
 }
@@ -59,6 +61,16 @@ export interface Report {
   readonly facts: Readonly<Record<string, unknown>>;
 }
 
+/** The program's own: a new line, a tab, a colour. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: what a colour begins with
+const OWN = /(\u001b\[[\d;]*m|[\n\t])/;
+
+const steady = (line: string): string =>
+  line
+    .split(OWN)
+    .map((part, at) => (at % 2 === 1 ? part : steadyLetters(part)))
+    .join('');
+
 export function printReport(report: Report, json: boolean): number {
   const problems = inOrder(report.problems);
   const exit = exitCode(problems);
@@ -68,6 +80,6 @@ export function printReport(report: Report, json: boolean): number {
     return exit;
   }
   if (problems.length > 0) process.stdout.write(`${sayProblemReport(problems, report.sourceOf).trimEnd()}\n\n`);
-  for (const line of report.summary) process.stdout.write(`${line}\n`);
+  for (const line of report.summary) process.stdout.write(`${steady(line)}\n`);
   return exit;
 }

@@ -1,5 +1,6 @@
 /** The door to diff: what a change does to a page, as unified hunks for a terminal. */
 import { structuredPatch } from 'diff';
+import { steadyLetters } from '../words/steady-letters.js';
 
 /** Of ECMA-48's graphic rendition; the signs in front say the same without them. */
 const [BOLD, RED, GREEN, CYAN] = [1, 31, 32, 36];
@@ -39,5 +40,4 @@ const spanOf = (start: number, lines: number): string => `${lines === 0 ? start 
 const oneLineEnd = (text: string): string => text.replace(/^\ufeff/, '').replace(/\r\n?/g, '\n');
 
 /** Nothing an author writes may move the cursor or turn the line round. */
-const shown = (text: string): string =>
-  text.replace(/[\p{Cc}\p{Bidi_Control}\u2028\u2029]/gu, (letter) => (letter === '\t' ? letter : '\ufffd'));
+const shown = (text: string): string => text.split('\t').map(steadyLetters).join('\t');

@@ -2,6 +2,7 @@
 import type { PainReport } from '../model/log.js';
 import { counted, listed } from './problems/said.js';
 import { speechOf } from './speech.js';
+import { steadyLetters } from './steady-letters.js';
 import { wrapLine } from './wrap-lines.js';
 
 export interface ReceivedSession {
@@ -34,7 +35,9 @@ export interface Received {
 const TOLD_FROM = 4;
 
 /** Lines for a terminal of at most 80 columns, in the order they are to be read. */
-export function sayReceived({ name, device, fresh, known, sessions, pain, notes }: Received): readonly string[] {
+export const sayReceived = (received: Received): readonly string[] => linesOf(received).map(steadyLetters);
+
+function linesOf({ name, device, fresh, known, sessions, pain, notes }: Received): readonly string[] {
   const from = device === 'paper' ? 'from paper' : `from ${device}`;
   if (fresh === 0) {
     const all = known === 1 ? 'the one mark is' : `all ${known} marks are`;
@@ -69,8 +72,8 @@ function sayPain({ day, report, exercise }: ReceivedPain): string {
 
 const LONGEST = 200;
 
-/** In one line, with nothing in it that could move the cursor. */
+/** In one line. */
 function shortened(text: string): string {
-  const letters = Array.from(text.replace(/[\p{Cc}\p{Bidi_Control}\u2028\u2029]+/gu, ' ').trim());
+  const letters = Array.from(text.replace(/\s+/g, ' ').trim());
   return letters.length > LONGEST ? `${letters.slice(0, LONGEST - 1).join('')}…` : letters.join('');
 }

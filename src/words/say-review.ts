@@ -12,6 +12,7 @@ import { sayReason } from './say-reason.js';
 import { sayAbilities, sayEffort, sayRows, saySides } from './say-review-lifts.js';
 import { plainSpaces } from './spacing.js';
 import type { Speech } from './speech.js';
+import { steadyLetters } from './steady-letters.js';
 import { fitTo, wrapLine } from './wrap-lines.js';
 
 /** How things are called that a review knows by their ids. */
@@ -39,7 +40,9 @@ const NEED_WORDS: Readonly<Record<Review['need'], string>> = {
 /** One line of the list of all clients. */
 export function sayReviewLine(review: Review, { client }: ReviewNames, language: string): string {
   const about = plainSpaces(aboutNeed(review, coachSpeechOf(language)));
-  return `  ${fitTo(client, NAME)}  ${fitTo(NEED_WORDS[review.need], 13)}  ${fitTo(about, 41).trimEnd()}`.trimEnd();
+  return steadyLetters(
+    `  ${fitTo(client, NAME)}  ${fitTo(NEED_WORDS[review.need], 13)}  ${fitTo(about, 41)}`.trimEnd(),
+  );
 }
 
 function aboutNeed(review: Review, speech: Speech): string {
@@ -108,15 +111,14 @@ export function sayReview(review: Review, names: ReviewNames, language: string):
       ? []
       : [
           'In their words',
-          ...review.notes.flatMap(({ date, text }) => wrapLine(`  ${sayDate(date, speech)}  `, clean(text))),
+          ...review.notes.flatMap(({ date, text }) => wrapLine(`  ${sayDate(date, speech)}  `, inOneLine(text))),
         ],
   ];
   const lines = sections.filter((section) => section.length > 0).flatMap((section) => ['', ...section]);
-  return [...wrapLine('', head, 2), ...lines].map(plainSpaces);
+  return [...wrapLine('', head, 2), ...lines].map((line) => steadyLetters(plainSpaces(line)));
 }
 
-/** In one line, with nothing in it that could move the cursor. */
-const clean = (text: string): string => text.replace(/[\p{Cc}\p{Bidi_Control}\u2028\u2029\s]+/gu, ' ').trim();
+const inOneLine = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
 function headOf({ block, withdrawn }: Review, { programme }: ReviewNames, speech: Speech): string {
   if (block === null) return ': no edition has been issued';

@@ -2,6 +2,7 @@
 import type { Place } from '../model/place.js';
 import type { Problem } from '../model/problem.js';
 import { sayProblem } from './say-problem.js';
+import { steadyLetters } from './steady-letters.js';
 
 /** Most columns of an author's line that are shown; a longer line is cut around the caret. */
 const WIDEST = 100;
@@ -41,7 +42,7 @@ function showOne(
 ): string {
   const { message, hint } = sayProblem(problem);
   const { place } = problem;
-  const where = place ? `${shown(place.file)}:${place.line}:${place.column}  ` : '';
+  const where = place ? `${steadyLetters(place.file)}:${place.line}:${place.column}  ` : '';
   const head = `${where}${problem.severity}  ${problem.code}  ${forWhom(problem)}${message}`;
   const text = place && lineOf(place);
   const excerpt = place && text !== undefined && text.trim() !== '' ? excerptOf(lettersOf(text), place) : [];
@@ -114,7 +115,7 @@ function glyphsOf(text: string, column: number): readonly Glyph[] {
   const glyphs: Glyph[] = [];
   let at = column;
   for (const { segment } of segments.segment(text)) {
-    const glyph = segment === '\t' ? ' '.repeat(TAB - (at % TAB)) : shown(segment);
+    const glyph = segment === '\t' ? ' '.repeat(TAB - (at % TAB)) : steadyLetters(segment);
     const width = segment === '\t' ? glyph.length : widthOfGlyph(glyph);
     glyphs.push({ text: glyph, width });
     at += width;
@@ -130,6 +131,3 @@ function widthOfGlyph(glyph: string): number {
 
 const WIDE =
   /^[\u1100-\u115f\u2e80-\u303e\u3041-\u33ff\u3400-\u4dbf\u4e00-\u9fff\ua000-\ua4cf\ua960-\ua97f\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff00-\uff60\uffe0-\uffe6\u{1b000}-\u{1b2ff}\u{20000}-\u{3fffd}]/u;
-
-/** Nothing an author writes may move the cursor or turn the line round. */
-const shown = (text: string): string => text.replace(/[\p{Cc}\p{Bidi_Control}\u2028\u2029]/gu, '\ufffd');
