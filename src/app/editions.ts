@@ -3,7 +3,7 @@
  * An edition is written whole beside its place and then renamed there; one that exists is never written again.
  */
 import { createHash, randomBytes } from 'node:crypto';
-import { mkdir, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { lstat, mkdir, readdir, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
 import { composeBooklet } from '../booklet/compose-booklet.js';
@@ -18,6 +18,7 @@ import { FOLDER, ofClient, type Problem } from '../model/problem.js';
 import type { Result } from '../model/result.js';
 import type { Library } from '../model/studio.js';
 import { diskFaultCode, sayDiskFault } from './disk-fault.js';
+import { readBounded } from './gather-files.js';
 import type { PlannedClient } from './planned-client.js';
 import { VERSION } from './version.js';
 
@@ -38,7 +39,7 @@ export async function nextEdition(content: string, client: ClientId): Promise<Ne
   const last = numbers.at(-1);
   if (last === undefined) return { bookletId: bookletId(randomBytes(16).toString('hex')), n: 1 };
   try {
-    const head = readEditionHead(await readFile(join(folder, String(last), 'edition.json'), 'utf8'));
+    const head = readEditionHead(await readOne(join(folder, String(last)), 'edition.json'));
     if ('why' in head) return unreadable(client, `editions/${last}/edition.json`, head.why);
     return { bookletId: head.bookletId, n: last + 1, last: head };
   } catch (fault) {
@@ -82,15 +83,22 @@ async function readEdition(content: string, client: ClientId, n: number): Promis
   const folder = join(folderOf(content, client), String(n));
   const path = `editions/${n}/edition.json`;
   try {
-    const [edition, words] = await Promise.all([
-      readFile(join(folder, 'edition.json'), 'utf8'),
-      readFile(join(folder, 'booklet.json'), 'utf8'),
-    ]);
+    const [edition, words] = await Promise.all([readOne(folder, 'edition.json'), readOne(folder, 'booklet.json')]);
     const read = readFrozenEdition({ edition, words, n, digest });
     return 'why' in read ? unreadable(client, path, read.why) : read;
   } catch (fault) {
     return unreadable(client, path, sayDiskFault(fault));
   }
+}
+
+/** Far beyond any edition. */
+const MOST_BYTES = 64 * 1024 * 1024;
+
+/** Of an ordinary file in an ordinary folder alone: no links are followed. */
+async function readOne(folder: string, name: string): Promise<string> {
+  if (!(await lstat(folder)).isDirectory()) return '';
+  const bytes = await readBounded(join(folder, name), MOST_BYTES);
+  return typeof bytes === 'number' ? '' : new TextDecoder().decode(bytes);
 }
 
 const unreadable = (client: ClientId, path: string, why: string): Problem => ({

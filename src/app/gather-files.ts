@@ -68,9 +68,10 @@ async function gatherBelow(root: string, below: string, depth: number, found: Fo
   for (const { name, isFolder, isLink } of names) {
     if (found.full) return;
     const path = below === '' ? name : `${below}/${name}`;
-    if (isHidden(name) || isKeptElsewhere(path)) continue;
+    if (isHidden(name)) continue;
     if (isLink) {
       found.problems.push(wholeFile(path, { code: 'link-not-followed', data: { path } }));
+    } else if (isKeptElsewhere(path)) {
     } else if (isFolder) {
       await gatherBelow(root, path, depth + 1, found);
     } else if (name.endsWith('.md') || isPicturePath(path)) {

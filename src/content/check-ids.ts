@@ -43,6 +43,13 @@ const COMMON_WORDS = [
   'assets',
   'booklet',
   'fonts',
+  'pictures',
+  'previews',
+  'rulebook',
+  'worker',
+  'feed',
+  'sitemap',
+  'integrity',
 ];
 
 function checkClientNames({ exercises, programmes, clients }: ReadThings): void {
