@@ -86,17 +86,18 @@ export async function writeStaged(stage: Stage, path: string, bytes: Uint8Array 
   }
 }
 
-/** Takes a folder of the last build into this one as it is; nothing where the last build had none. */
-export async function carryOver(stage: Stage, path: string): Promise<void> {
+/** Takes a folder of the last build into this one as it is; `false` where the last build had none. */
+export async function carryOver(stage: Stage, path: string): Promise<boolean> {
   const from = join(stage.out, BUILDS, CURRENT, path);
   let files: readonly string[];
   try {
     files = await filesBelow(from, '');
   } catch (fault) {
-    if (diskFaultCode(fault) === 'ENOENT') return;
+    if (diskFaultCode(fault) === 'ENOENT') return false;
     throw fault;
   }
   for (const file of files) await linkFile(join(from, file), join(stage.folder, path, file));
+  return true;
 }
 
 /** Takes one file of the last build into this one as it is; `false` where the last build had none. */

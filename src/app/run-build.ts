@@ -111,11 +111,13 @@ async function fill(stage: Stage, filling: Filling): Promise<Built> {
     const pages = { paths: studio.files.map(({ path }) => path), sourceOf: studio.sourceOf };
     let drawn = 0;
     const wanted = planned.filter(({ client }) => options.only === undefined || client.id === options.only);
-    for (const one of planned) {
-      if (wanted.includes(one)) continue;
-      await carryOver(stage, `private/clients/${one.client.id}`);
-      const access = held.access.get(one.client.id);
-      if (access !== undefined) await carryOver(stage, `public/${access.folder}`);
+    const astray: ClientId[] = [];
+    for (const { client } of planned.filter((one) => !wanted.includes(one))) {
+      await carryOver(stage, `private/clients/${client.id}`);
+      const access = held.access.get(client.id);
+      if (access === undefined || (shown.get(client.id)?.issued ?? null) === null) continue;
+      // It was given another folder since, or was never built.
+      if (!(await carryOver(stage, `public/${access.folder}`))) astray.push(client.id);
     }
     for (const one of wanted) {
       drawn += 1;
@@ -167,13 +169,13 @@ async function fill(stage: Stage, filling: Filling): Promise<Built> {
     );
     const advice = concerning(studio.advice, options.only).length;
     const issued = wanted.flatMap(({ client }) => editionOf(client, shown.get(client.id)));
-    const built = { clients: wanted.map(({ client }) => client.id), withheld, changed: published.changed };
+    const built = { clients: wanted.map(({ client }) => client.id), withheld, astray, changed: published.changed };
     return {
       problems: concerning(problems, options.only),
       summary: [
         ...told,
         ...issued.flatMap(sayEdition),
-        ...summarise(wanted.length, withheld, published.changed, options.out),
+        ...summarise(wanted.length, { withheld, astray, changed: published.changed, out: options.out }),
         ...(advice > 0 ? [sayAdviceCount(advice)] : []),
       ],
       facts: { built, editions: issued, findings: recordsOf(findings), advice },
@@ -260,12 +262,23 @@ const editionOf = ({ id, name }: Client, shown: Shown | undefined) =>
         },
       ];
 
-function summarise(booklets: number, withheld: readonly string[], changed: boolean, out: string): readonly string[] {
+interface Whereabouts {
+  readonly withheld: readonly string[];
+  /** Clients whose link leads nowhere in what was built. */
+  readonly astray: readonly string[];
+  readonly changed: boolean;
+  readonly out: string;
+}
+
+function summarise(booklets: number, { withheld, astray, changed, out }: Whereabouts): readonly string[] {
   const count = `${booklets} ${booklets === 1 ? 'booklet' : 'booklets'}`;
   return [
     changed
       ? `Built: ${count}, the library and the desk, in ${out}.`
       : `Built: ${count}; nothing has changed in ${out}.`,
     ...(withheld.length > 0 ? [`Withheld: ${withheld.join(', ')}.`] : []),
+    ...(astray.length > 0
+      ? [`No sealed folder yet, and so a link that leads nowhere: ${astray.join(', ')}. Build without --only.`]
+      : []),
   ];
 }

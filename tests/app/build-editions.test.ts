@@ -145,8 +145,21 @@ test('another client drawn alone leaves the edition and its draft where they wer
   writeFiles(join(studio.home(), '..'), [['elm-orrin/client.md', page]]);
   build('2026-12-30');
   const before = bytesBelow(studio.out());
-  expect(studio.run('2026-12-30', 'build', '--only', 'elm-orrin').code).toBe(0);
+  const alone = studio.run('2026-12-30', 'build', '--only', 'elm-orrin');
+  expect([alone.code, alone.out]).toEqual([0, expect.not.stringContaining('leads nowhere')]);
   expect(bytesBelow(studio.out())).toEqual(before);
+});
+
+test('another client drawn alone: told whose new folder is not there yet', () => {
+  const page = readFileSync(studio.home('client.md'), 'utf8').replace('Ash Venn', 'Elm Orrin');
+  writeFiles(join(studio.home(), '..'), [['elm-orrin/client.md', page]]);
+  build('2026-12-30');
+  expect(studio.run('2026-12-30', 'key', 'rotate', 'ash-venn').code).toBe(0);
+  const ran = studio.run('2026-12-30', 'build', '--only', 'elm-orrin');
+  expect([ran.code, ran.out]).toEqual([
+    0,
+    expect.stringContaining('a link that leads nowhere: ash-venn. Build without'),
+  ]);
 });
 
 const rowOf = (key: string) => rowId(key.split('/')[2] ?? 'goblet-squat');
