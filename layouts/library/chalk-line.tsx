@@ -6,7 +6,7 @@ import type { Cause, Exercise, Version } from '../../src/model/exercise.js';
 import { Words } from '../lines.js';
 import { Drawing } from './drawing.js';
 import type { LibraryProps } from './library-props.js';
-import { type Neighbour, neighboursIn } from './neighbours.js';
+import type { Neighbour } from './neighbours.js';
 
 /** Ways of doing this exercise itself, which have no page of their own. */
 const ownWays = (versions: readonly Version[]): readonly Version[] => versions.filter(({ to }) => to.kind === 'way');
@@ -50,8 +50,8 @@ function Station({ end, ways, exercises, sayFor, words, ...shown }: StationProps
 }
 
 export function ChalkLine({ of, ...props }: LibraryProps & { readonly of: Exercise }) {
-  const { library, words, speech } = props;
-  const { easier, harder } = neighboursIn(library.exercises)(of);
+  const { neighbours, words, speech } = props;
+  const { easier, harder } = neighbours(of);
   const { causes, harderCauses } = speech.words;
   return (
     <section class="chalk" aria-labelledby="easier-and-harder">

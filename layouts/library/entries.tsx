@@ -21,7 +21,11 @@ export function grouped(
 ): readonly Entry[] {
   const under = new Map<string, Exercise[]>();
   for (const of of exercises) {
-    for (const head of new Set(headsOf(of))) under.set(head, [...(under.get(head) ?? []), of]);
+    for (const head of new Set(headsOf(of))) {
+      const own = under.get(head);
+      if (own === undefined) under.set(head, [of]);
+      else own.push(of);
+    }
   }
   return [...under].sort(([a], [b]) => compareIds(a, b)).map(([head, own]) => ({ head, exercises: own }));
 }

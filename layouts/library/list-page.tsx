@@ -4,10 +4,9 @@ import { InnerPage } from './inner-page.js';
 import { kitOf } from './kit-text.js';
 import type { LibraryProps } from './library-props.js';
 import { type ListName, Lists, listTitle } from './lists.js';
-import { type Neighbour, neighboursIn } from './neighbours.js';
+import type { Neighbour } from './neighbours.js';
 
-function EasierAndHarder({ library, words }: LibraryProps) {
-  const neighbours = neighboursIn(library.exercises);
+function EasierAndHarder({ library, neighbours, words }: LibraryProps) {
   const rows = byName(library.exercises).map((exercise) => ({ exercise, ...neighbours(exercise) }));
   const list = (versions: readonly Neighbour[]) =>
     versions.length === 0 ? (

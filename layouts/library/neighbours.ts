@@ -40,6 +40,35 @@ const whatIsHarder = (from: Exercise, { causes }: Link): readonly Cause[] =>
     ? []
     : causes.filter((cause) => HARDER.includes(cause) && (cause !== 'balance' || asksBalance(from)));
 
+/** Links by the exercise they lead to, of those that lead there in order of id. */
+type Back = ReadonlyMap<ExerciseId, readonly Link[]>;
+
+function linksBack(exercises: readonly Exercise[], linksOf: (from: Exercise) => readonly Link[]): Back {
+  const back = new Map<ExerciseId, Link[]>();
+  for (const from of exercises) {
+    for (const { id, causes } of linksOf(from)) {
+      const link = { id: from.id, causes };
+      const known = back.get(id);
+      if (known === undefined) back.set(id, [link]);
+      else known.push(link);
+    }
+  }
+  return back;
+}
+
+/** Every easier exercise of the same movement, once, with all that makes this one harder; none where nothing does. */
+function easings(from: Exercise, byId: ReadonlyMap<ExerciseId, Exercise>): readonly Link[] {
+  const causes = new Map<ExerciseId, Set<Cause>>();
+  for (const link of linked(from.words.easier)) {
+    if (byId.get(link.id)?.facts.pattern !== from.facts.pattern) continue;
+    const known = causes.get(link.id) ?? new Set();
+    for (const cause of whatIsHarder(from, link)) known.add(cause);
+    causes.set(link.id, known);
+  }
+  return [...causes].flatMap(([id, own]) => (own.size === 0 ? [] : [{ id, causes: [...own] }]));
+}
+
+/** Made once for a library: it takes as long as there are links in it. */
 export function neighboursIn(exercises: readonly Exercise[]): (of: Exercise) => Neighbours {
   const byId = new Map(exercises.map((exercise) => [exercise.id, exercise]));
   const inOrder = [...exercises].sort((a, b) => compareIds(a.id, b.id));
@@ -51,17 +80,11 @@ export function neighboursIn(exercises: readonly Exercise[]): (of: Exercise) => 
     }
     return [...first.values()];
   };
-  const naming = (of: Exercise): readonly Link[] =>
-    inOrder.flatMap(({ id, words }) =>
-      linked(words.harder).flatMap((link) => (link.id === of.id ? [{ id, causes: link.causes }] : [])),
-    );
-  const easedTo = (of: Exercise): readonly Link[] =>
-    inOrder.flatMap((from) => {
-      if (from.facts.pattern !== of.facts.pattern) return [];
-      const causes = linked(from.words.easier).flatMap((link) => (link.id === of.id ? whatIsHarder(from, link) : []));
-      return causes.length === 0 ? [] : [{ id: from.id, causes: [...new Set(causes)] }];
-    });
-  const harder = new Map(exercises.map((of) => [of.id, known([...linked(of.words.harder), ...easedTo(of)])] as const));
+  const naming = linksBack(inOrder, ({ words }) => linked(words.harder));
+  const easedTo = linksBack(inOrder, (from) => easings(from, byId));
+  const harder = new Map(
+    exercises.map((of) => [of.id, known([...linked(of.words.harder), ...(easedTo.get(of.id) ?? [])])] as const),
+  );
   /** Everything that going on from one exercise, again and again, leads to. */
   const beyond = (id: ExerciseId): ReadonlySet<ExerciseId> => {
     const reached = new Set<ExerciseId>();
@@ -78,15 +101,15 @@ export function neighboursIn(exercises: readonly Exercise[]): (of: Exercise) => 
   const nearest = (of: Exercise): readonly Neighbour[] => {
     const all = harder.get(of.id) ?? [];
     const own = new Set(linked(of.words.harder).map(({ id }) => id));
-    return all.filter(
-      ({ exercise: { id } }) =>
+    const onward = all.map(({ exercise }) => ({ id: exercise.id, leadsTo: beyond(exercise.id) }));
+    const stay = onward.filter(
+      ({ id, leadsTo }) =>
         own.has(id) ||
         // Two that lead to each other both stay.
-        !all.some(
-          (other) =>
-            other.exercise.id !== id && beyond(other.exercise.id).has(id) && !beyond(id).has(other.exercise.id),
-        ),
+        !onward.some((other) => other.id !== id && other.leadsTo.has(id) && !leadsTo.has(other.id)),
     );
+    const staying = new Set(stay.map(({ id }) => id));
+    return all.filter(({ exercise }) => staying.has(exercise.id));
   };
-  return (of) => ({ easier: known([...linked(of.words.easier), ...naming(of)]), harder: nearest(of) });
+  return (of) => ({ easier: known([...linked(of.words.easier), ...(naming.get(of.id) ?? [])]), harder: nearest(of) });
 }

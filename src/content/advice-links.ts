@@ -1,5 +1,6 @@
 /** Gentle advice on how exercises hang together: an easier version without kit, and a way for a client to get there. */
 import type { Exercise } from '../model/exercise.js';
+import type { RowTarget } from '../model/programme.js';
 import { placeOfName } from './open-file.js';
 import type { ReadExercise } from './read-exercise.js';
 import type { FolderCheck, ReadThings } from './read-things.js';
@@ -51,12 +52,14 @@ function checkWithoutKit(things: ReadThings): void {
   }
 }
 
-/** An exercise that a row names, or that a row may be filled with, or that stands in a warm-up, a cool-down or a test. */
-function isAskedFor({ id, facts }: Exercise, { programmes }: ReadThings): boolean {
-  if (facts.rehearses.length > 0 || facts.cools || facts.measure !== undefined) return true;
-  const targets = programmes.flatMap(({ sessions }) =>
+const targetsIn = ({ programmes }: ReadThings): readonly RowTarget[] =>
+  programmes.flatMap(({ sessions }) =>
     sessions.flatMap(({ blocks }) => blocks.flatMap(({ rows }) => rows.map(({ target }) => target))),
   );
+
+/** An exercise that a row names, or that a row may be filled with, or that stands in a warm-up, a cool-down or a test. */
+function isAskedFor({ id, facts }: Exercise, targets: readonly RowTarget[]): boolean {
+  if (facts.rehearses.length > 0 || facts.cools || facts.measure !== undefined) return true;
   return targets.some((target) =>
     target.kind === 'exercise'
       ? target.id === id
@@ -73,7 +76,8 @@ function checkUnreached(things: ReadThings): void {
       [to, id] as const,
     ]),
   );
-  const asked = exercises.flatMap(({ exercise }) => (exercise && isAskedFor(exercise, things) ? [exercise.id] : []));
+  const targets = targetsIn(things);
+  const asked = exercises.flatMap(({ exercise }) => (exercise && isAskedFor(exercise, targets) ? [exercise.id] : []));
   const reached = reachedFrom(asked, beside);
   for (const { id, file } of exercises) {
     if (!reached.has(id)) file.report.add({ code: 'exercise-unreached', data: {} }, placeOfName(file, 'name'));

@@ -13,12 +13,11 @@ const boxes = (form: ParentNode, part: string): readonly HTMLInputElement[] => [
 
 const isShown = (line: Element): boolean => getComputedStyle(line).display !== 'none';
 
-/** Gives a function to call when lines that the sentence may leave out have come or gone. */
-export function keepSentence(words: SearchWords): () => void {
+export function keepSentence(words: SearchWords): void {
   const form = document.querySelector<HTMLFormElement>('.sentence');
   const said = form?.querySelector('output');
   // A browser whose style cannot leave anything out shows the plain lists alone.
-  if (!form || !said || !CSS.supports('selector(:has(a))')) return () => undefined;
+  if (!form || !said || !CSS.supports('selector(:has(a))')) return;
 
   const chosen = (part: string): readonly HTMLInputElement[] => boxes(form, part).filter(({ checked }) => checked);
   const namesOf = (part: string): readonly string[] =>
@@ -68,5 +67,4 @@ export function keepSentence(words: SearchWords): () => void {
   addEventListener('pageshow', recount);
   readAddress();
   recount();
-  return recount;
 }

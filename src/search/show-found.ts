@@ -37,7 +37,7 @@ const linesOf = (): ReadonlyMap<string, HTMLElement> =>
     ]),
   );
 
-export function showFound(words: SearchWords, counted: () => void): void {
+export function showFound(words: SearchWords): void {
   const place = document.querySelector<HTMLElement>('.search');
   const form = place?.querySelector('form');
   const field = form?.querySelector('input');
@@ -82,7 +82,6 @@ export function showFound(words: SearchWords, counted: () => void): void {
         : shown.length === 0
           ? words.nothing(typed.trim())
           : words.found(found.length, shown.length);
-    counted();
   };
   form.addEventListener('submit', (event) => event.preventDefault());
   field.addEventListener('focus', () => void fetchIndex().catch(() => undefined), { once: true });

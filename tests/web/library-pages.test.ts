@@ -77,6 +77,13 @@ describe('the library', () => {
     expect(said('hostile')).toContain('<td>‘Stand tall.’</td>');
   });
 
+  test('when to stop stands in a frame of its own among what is done, and what a partner does below', () => {
+    const html = page('exercises/goblet-squat.html');
+    const stop = '<section class="stop"><h2>Stop if</h2><ul><li>A sharp pain in the knee.</li></ul></section>';
+    expect(html).toContain(`${stop}</div></div>`);
+    expect(html).toContain('<h2>Partner</h2><ul><li>Watch from the side.</li></ul>');
+  });
+
   test('says what an exercise asks as a sentence', () => {
     expect(page('exercises/goblet-squat.html')).toContain('<dd>Some of the knees at the bottom.</dd>');
     expect(page('exercises/box-squat.html')).toContain('<dd>Nothing in particular.</dd>');
@@ -113,6 +120,30 @@ describe('the library', () => {
       const of = exerciseOf({ way, sides: 'each', signOff: true, room: { ceiling }, measure: 'chair stand' });
       for (const id of rulesOf(of)) expect([id, rulebook.includes(`id="${id}"`)]).toEqual([id, true]);
     }
+  });
+
+  test('of twice as many exercises each is looked at as often as before', async () => {
+    const looksIn = async (many: number): Promise<number> => {
+      let looks = 0;
+      const { words, ...rest } = exerciseOf({});
+      const exercises = Array.from(
+        { length: many },
+        (_, at): Exercise => ({
+          ...rest,
+          id: exerciseId(`squat-${at}`),
+          get words() {
+            looks += 1;
+            return words;
+          },
+        }),
+      );
+      const made = await libraryPages({ library: { ...fixturePublic, exercises }, rulebook: [] });
+      for (const { render } of made) render();
+      return looks;
+    };
+    const looks = await looksIn(20);
+    expect(looks).toBeGreaterThan(20);
+    expect(await looksIn(40)).toBeLessThan(2.2 * looks);
   });
 
   test('a drawing stands on the page and on the line of those it leads to; without one nothing does', async () => {

@@ -10,6 +10,7 @@ import { LibraryIndex } from '../../../layouts/library/index-page.js';
 import { capital, toolsOf } from '../../../layouts/library/kit-text.js';
 import { LibraryList } from '../../../layouts/library/list-page.js';
 import { LISTS, listTitle } from '../../../layouts/library/lists.js';
+import { neighboursIn } from '../../../layouts/library/neighbours.js';
 import { LibraryProgramme } from '../../../layouts/library/programme-page.js';
 import { RulebookPage } from '../../../layouts/library/rulebook-page.js';
 import { PREVIEW } from '../../../layouts/preview.js';
@@ -94,7 +95,7 @@ function draftsOf(content: LibraryContent): readonly Draft[] {
   const speech = speechOf(studio.language);
   const photographs = besidePage(taken, '../');
   const drawings = drawingsBesides(content.drawings ?? new Map(), photographs);
-  const props = { library, words, speech, drawings, photographs };
+  const props = { library, neighbours: neighboursIn(exercises), words, speech, drawings, photographs };
   const book = sayRulebookWords(studio.language);
   const rules = new Set<string>(rulebook.flatMap(({ entries }) => entries.map(({ rule }) => rule.id)));
   const summary = words.summary(studio.name, studio.place, exercises.length);
