@@ -103,8 +103,20 @@ function byOccurrence(marks: readonly LogEvent[], block: number): ReadonlyMap<nu
   return own;
 }
 
-/** Begun when it is opened or something of it is marked; closed by the client's word alone, whatever is put right later. */
+/** A block is stepped through again at every tap, and most of its sessions have no mark: those are worked out once. */
+const unmarked = new WeakMap<ClientSession, SteppedSession>();
+
 function stepOne(session: ClientSession, own: readonly LogEvent[]): SteppedSession {
+  if (own.length > 0) return stepMarked(session, own);
+  const before = unmarked.get(session);
+  if (before !== undefined) return before;
+  const stepped = stepMarked(session, own);
+  unmarked.set(session, stepped);
+  return stepped;
+}
+
+/** Begun when it is opened or something of it is marked; closed by the client's word alone, whatever is put right later. */
+function stepMarked(session: ClientSession, own: readonly LogEvent[]): SteppedSession {
   const { occurrence } = session;
   const words = new Map<string, SetEvent>();
   for (const event of own) if (event.kind === 'set') words.set(event.key, event);
