@@ -7,6 +7,7 @@ import { namesOf, PLAIN_NAMES } from '../../src/words/say-figures.js';
 import { namesIn } from '../../src/words/say-plan.js';
 import { sayReason } from '../../src/words/say-reason.js';
 import { type Desk, programmeName } from './desk.js';
+import { Wide } from './wide.js';
 
 function Line({ line, nth }: { readonly line: ChangeLine; readonly nth: number }) {
   const stretch = line.stretches[nth];
@@ -48,7 +49,7 @@ export function Changes({
     sayReason(reason, 'coach', speech, namesOf(reason.inputs, inside)) || reason.says;
   const lines = sayChangeTable({ changes, speech, names: { exercise, programme }, why });
   return (
-    <div class="wide">
+    <Wide>
       <table class="glance changes">
         <thead>
           <tr>
@@ -67,6 +68,6 @@ export function Changes({
           </tbody>
         ))}
       </table>
-    </div>
+    </Wide>
   );
 }

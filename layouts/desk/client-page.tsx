@@ -22,6 +22,7 @@ import { dosesOf, type PlannedDose } from './planned-doses.js';
 import { Problems } from './problems.js';
 import { Reasons, reasonsId } from './reasons.js';
 import { WeeklySetsTables } from './weekly-sets.js';
+import { Wide } from './wide.js';
 
 interface Planned {
   readonly desk: Desk;
@@ -54,7 +55,7 @@ function Dose({ of, dose }: { readonly of: Planned; readonly dose: PlannedDose }
 function Glance({ of, table }: { readonly of: Planned; readonly table: GlanceTable }) {
   const { words } = of.desk;
   return (
-    <div class="wide">
+    <Wide>
       <table class="glance planned">
         <caption>{table.name}</caption>
         <thead>
@@ -91,7 +92,7 @@ function Glance({ of, table }: { readonly of: Planned; readonly table: GlanceTab
           })}
         </tbody>
       </table>
-    </div>
+    </Wide>
   );
 }
 
@@ -100,7 +101,7 @@ function Figures({ of }: { readonly of: Planned }) {
   const { words } = of.desk;
   const { plan } = of.account;
   return (
-    <div class="wide">
+    <Wide>
       <table class="counts">
         <thead>
           <tr>
@@ -137,7 +138,7 @@ function Figures({ of }: { readonly of: Planned }) {
         </tbody>
       </table>
       <p class="note">{words.atMost(plan.inputs.minutesCap)}</p>
-    </div>
+    </Wide>
   );
 }
 

@@ -3,6 +3,7 @@ import type { SetsByWeek, WeeklySets } from '../../src/model/weekly-sets.js';
 import { sayLibraryWords } from '../../src/words/library-words.js';
 import { sayTenths } from '../../src/words/say-dose.js';
 import { type Desk, sentenceOf } from './desk.js';
+import { Wide } from './wide.js';
 
 interface Row {
   readonly name: string;
@@ -20,7 +21,7 @@ function Table(props: {
 }) {
   const { desk, weeks, caption, head, rows } = props;
   return (
-    <div class="wide">
+    <Wide>
       <table class="counts">
         <caption>{caption}</caption>
         <thead>
@@ -42,7 +43,7 @@ function Table(props: {
           ))}
         </tbody>
       </table>
-    </div>
+    </Wide>
   );
 }
 
