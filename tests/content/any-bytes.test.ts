@@ -98,7 +98,7 @@ describe('any bytes', () => {
       fc.property(fc.constantFrom(...paths), page, fc.boolean(), (path, text, fenced) => {
         readAll(withFile(path, encode(fenced ? `---\n${text}\n---\n${text}` : text)));
       }),
-      { numRuns: 400 },
+      { numRuns: process.env.CHALKLEAF_DEEP === '1' ? 1000 : 150 },
     );
   });
 
@@ -124,7 +124,8 @@ describe('any bytes', () => {
         }[how];
         readAll([...demo.filter((other) => other.path !== path), { path, bytes: encode(changed ?? '') }]);
       }),
-      { numRuns: 60 },
+      // Each time the whole studio is read.
+      { numRuns: process.env.CHALKLEAF_DEEP === '1' ? 200 : 20 },
     );
   });
 });

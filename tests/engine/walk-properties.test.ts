@@ -123,7 +123,8 @@ describe('every walk', () => {
       }),
       RUNS,
     );
-    expect(gates).toBeGreaterThan(20);
+    // About one strand in twenty has a gate.
+    expect(gates).toBeGreaterThan(5);
   });
 
   it('knows nothing of what comes later', () => {

@@ -4,14 +4,11 @@ import { planBlock } from '../../src/engine/plan-block.js';
 import type { Booklet } from '../../src/model/booklet.js';
 import { dayOfIso } from '../../src/model/day.js';
 import { invariant } from '../../src/model/result.js';
-import { type ReadDemo, readDemo } from './demo-library.js';
+import { readDemo } from './demo-library.js';
 import { TODAY } from './demo-plans.js';
 
-let read: Promise<ReadDemo> | undefined;
-
 export async function demoBooklet(name: string): Promise<Booklet> {
-  read ??= readDemo();
-  const { library, clients } = await read;
+  const { library, clients } = await readDemo();
   const client = clients.find(({ id }) => id === name);
   const today = dayOfIso(TODAY);
   invariant(client !== undefined && today !== undefined, `${name} is a client of the demo`);

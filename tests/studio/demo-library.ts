@@ -9,7 +9,14 @@ export interface ReadDemo extends Content {
   readonly problems: readonly Problem[];
 }
 
-export async function readDemo(): Promise<ReadDemo> {
+let read: Promise<ReadDemo> | undefined;
+/** Read once for all files of a worker: nobody changes what was read. */
+export function readDemo(): Promise<ReadDemo> {
+  read ??= readAnew();
+  return read;
+}
+
+async function readAnew(): Promise<ReadDemo> {
   const gathered = await gatherFiles(DEMO);
   const { value, problems } = readFolder(gathered.value);
   return { ...value, problems: [...gathered.problems, ...problems] };

@@ -14,7 +14,14 @@ export interface PlannedDemo extends ReadDemo {
   readonly plans: ReadonlyMap<string, Plan>;
 }
 
-export async function planDemo(): Promise<PlannedDemo> {
+let planned: Promise<PlannedDemo> | undefined;
+/** Planned once for all files of a worker: nobody changes what was planned. */
+export function planDemo(): Promise<PlannedDemo> {
+  planned ??= planAnew();
+  return planned;
+}
+
+async function planAnew(): Promise<PlannedDemo> {
   const demo = await readDemo();
   const today = dayOfIso(TODAY);
   invariant(today !== undefined, 'a day');
