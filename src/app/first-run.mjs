@@ -27,6 +27,9 @@ const PROGRAMS = [
   ['/usr/lib/python3/dist-packages/jwcrypto', 'python3-jwcrypto'],
 ];
 
+/** What the checks do without where a system has none of it; with it they are quicker. */
+const QUICKER = [['chromium-headless-shell', 'chromium-headless-shell']];
+
 function run(command, args, options = {}) {
   const done = spawnSync(command, args, { cwd: top, stdio: 'inherit', ...options });
   if (done.status !== 0) {
@@ -59,23 +62,34 @@ const isThere = (program) =>
   (program.startsWith('/') && existsSync(program)) ||
   (process.env.PATH ?? '').split(':').some((folder) => folder !== '' && existsSync(join(folder, program)));
 
+const lacking = (programs) => programs.filter(([program]) => !isThere(program)).map(([, pack]) => pack);
+
+/** By the system's own means, which may ask for another user's rights. */
+function apt(words, start) {
+  const [command, ...rest] = [...(process.getuid?.() === 0 ? [] : ['sudo', '-n']), 'apt-get', ...words];
+  start(command, rest, { env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } });
+}
+const APT_INSTALL = ['install', '-y', '-q', '--no-install-recommends'];
+
 /** Programs the tests need from the system's own packages; said before they are installed. */
 function installPrograms() {
-  const missing = PROGRAMS.filter(([program]) => !isThere(program)).map(([, pack]) => pack);
-  if (missing.length === 0) return;
-  say(`The checks need these system packages: ${missing.join(', ')}.`);
-  if (!isThere('apt-get')) {
-    say('There is no apt-get here: install them by your own system’s means and run this again.');
-    process.exit(1);
+  const missing = lacking(PROGRAMS);
+  if (missing.length > 0) {
+    say(`The checks need these system packages: ${missing.join(', ')}.`);
+    if (!isThere('apt-get')) {
+      say('There is no apt-get here: install them by your own system’s means and run this again.');
+      process.exit(1);
+    }
+    say('Installing them with apt-get …');
+    apt(['update', '-q'], run);
+    apt([...APT_INSTALL, ...missing], run);
   }
-  const asRoot = process.getuid?.() === 0 ? [] : ['sudo', '-n'];
-  const apt = (...args) => {
-    const [command, ...rest] = [...asRoot, 'apt-get', ...args];
-    run(command, rest, { env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } });
-  };
-  say(`Installing them with apt-get${asRoot.length > 0 ? ' through sudo' : ''} …`);
-  apt('update', '-q');
-  apt('install', '-y', '-q', '--no-install-recommends', ...missing);
+  const welcome = lacking(QUICKER);
+  if (welcome.length === 0 || !isThere('apt-get')) return;
+  say(`The checks are quicker with: ${welcome.join(', ')}. Installing what there is of it …`);
+  const quietly = (command, args, options) => spawnSync(command, args, { cwd: top, ...options });
+  if (missing.length === 0) apt(['update', '-q'], quietly);
+  apt([...APT_INSTALL, ...welcome], quietly);
 }
 
 /** The day the demo studio is drawn for: its clients start two to six weeks later. */

@@ -8,7 +8,7 @@ import { join } from 'node:path';
 import { type BrowserContext, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { keepPage } from './keep-harness.js';
-import { browserArguments, killBrowser } from './phone.js';
+import { browserArguments, killBrowser, WHOLE_BROWSER } from './phone.js';
 import { type Served, serveFolder } from './serve-folder.js';
 
 let served: Served;
@@ -17,7 +17,7 @@ let context: BrowserContext;
 
 const open = (): Promise<BrowserContext> =>
   chromium.launchPersistentContext(profile, {
-    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+    executablePath: WHOLE_BROWSER,
     args: browserArguments,
   });
 

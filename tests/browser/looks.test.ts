@@ -2,8 +2,7 @@
  * How pages look and feel on a phone: contrast as computed, sizes, targets, nothing wider than the screen, and the
  * rules of axe-core on every kind of page. Sizes and colours are those the booklet's design fixes.
  */
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -21,6 +20,7 @@ import { renderBookletFile } from '../../src/web/render-booklet.js';
 import { fixtureBooklet, longNamesBooklet } from '../fixtures/booklet.js';
 import { fixtureLibrary, fixturePublic } from '../web/library-fixture.js';
 import { fixturePlan } from '../web/plan-fixture.js';
+import { axeFaults } from './axe.js';
 import { contrastOf } from './contrast.js';
 import { everyShapeBooklet, everyShapeSent } from './every-shape-booklet.js';
 import { type Held, holdPhone, openBrowser } from './phone.js';
@@ -29,7 +29,6 @@ import { type Held, holdPhone, openBrowser } from './phone.js';
 const SLOW = { timeout: 240_000 };
 let browser: Browser;
 let folder: string;
-let axe: string;
 let context: BrowserContext | undefined;
 
 const addressOf = (path: string): string => pathToFileURL(join(folder, path)).href;
@@ -74,7 +73,6 @@ beforeAll(async () => {
     sayProblem,
   };
   await renderDesk({ ...desk, out: join(folder, 'desk'), ...web });
-  axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
   browser = await openBrowser();
 });
 afterEach(async () => {
@@ -146,36 +144,18 @@ describe.each(['light', 'dark'] as const)('colours, %s', (scheme) => {
 
   test.each(FILES)('axe finds nothing on any kind of leaf of %s', SLOW, async (file, leaves) => {
     const page = await open(file, { scheme });
-    await page.evaluate(axe);
     for (const leaf of leaves) {
       await turnTo(page, leaf);
       // In the dark the colours alone are others.
-      const rules = scheme === 'dark' ? ['color-contrast'] : undefined;
-      expect([leaf, await axeFaults(page, rules)]).toEqual([leaf, []]);
+      const sought = scheme === 'dark' ? { rules: ['color-contrast'] } : {};
+      expect([leaf, await axeFaults(page, sought)]).toEqual([leaf, []]);
     }
   });
 });
 
-/** By these rules alone, or by all there are. */
-const axeFaults = (page: Page, rules?: readonly string[]): Promise<readonly string[]> =>
-  page.evaluate(async (runOnly) => {
-    type Options = { readonly resultTypes: readonly string[]; readonly runOnly?: readonly string[] };
-    const { axe } = globalThis as unknown as {
-      axe: {
-        run: (of: Document, options: Options) => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
-      };
-    };
-    const { violations } = await axe.run(document, {
-      resultTypes: ['violations'],
-      ...(runOnly === undefined ? {} : { runOnly }),
-    });
-    return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`);
-  }, rules);
-
 describe('axe finds nothing', () => {
   test.each(STUDIO_PAGES)('on %s', async (path) => {
     const page = await open(path);
-    await page.evaluate(axe);
     expect(await axeFaults(page)).toEqual([]);
   });
 
@@ -188,7 +168,6 @@ describe('axe finds nothing', () => {
         leaf.style.contentVisibility = 'visible';
       }
     });
-    await page.evaluate(axe);
     expect(await axeFaults(page)).toEqual([]);
   });
 });

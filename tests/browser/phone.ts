@@ -1,5 +1,5 @@
 /** A browser held like a phone: 360 × 640 CSS pixels, two device pixels to one, with touch. */
-import { readlinkSync } from 'node:fs';
+import { existsSync, readlinkSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 
@@ -13,8 +13,17 @@ export const browserArguments = [
   '--disable-sync',
 ];
 
+/** The browser with its windows: for what is kept in a profile, which is found by its process. */
+export const WHOLE_BROWSER = process.env.CHROMIUM ?? '/usr/bin/chromium';
+
+/** The same browser without windows, where it is there: they are drawn anew for each phone, and nobody looks at them. */
+const LEAN = '/usr/bin/chromium-headless-shell';
+
 export const openBrowser = (): Promise<Browser> =>
-  chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: browserArguments });
+  chromium.launch({
+    executablePath: process.env.CHROMIUM ?? (existsSync(LEAN) ? LEAN : WHOLE_BROWSER),
+    args: browserArguments,
+  });
 
 /** As a phone whose battery is taken out: the process that has this profile is gone at once, and tidies up nothing. */
 export async function killBrowser(profile: string, context: BrowserContext): Promise<void> {

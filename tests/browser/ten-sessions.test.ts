@@ -15,7 +15,7 @@ import { FOLDER } from '../../src/model/problem.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFolder } from '../../src/web/render-booklet.js';
 import { anEdition } from '../session/make-marks.js';
-import { browserArguments, killBrowser } from './phone.js';
+import { browserArguments, killBrowser, WHOLE_BROWSER } from './phone.js';
 import { type Served, serveFolder } from './serve-folder.js';
 import { eventsIn, type Issued, issuedFor, keysOf, kindOf, nextTap } from './train-page.js';
 
@@ -35,7 +35,7 @@ const draw = (of: number): number => {
 
 const openBrowser = (): Promise<BrowserContext> =>
   chromium.launchPersistentContext(profile, {
-    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+    executablePath: WHOLE_BROWSER,
     args: browserArguments,
     viewport: { width: 360, height: 640 },
     hasTouch: true,
