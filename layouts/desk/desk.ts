@@ -5,7 +5,7 @@ import type { Edition, EditionStanding, Withdrawal } from '../../src/model/editi
 import type { HandOver } from '../../src/model/hand-over.js';
 import { compareIds } from '../../src/model/identity.js';
 import type { Group, Item, Plan, PlanSession } from '../../src/model/plan.js';
-import type { Problem } from '../../src/model/problem.js';
+import { type Problem, withheldBy } from '../../src/model/problem.js';
 import type { Library } from '../../src/model/studio.js';
 import type { WeeklySets } from '../../src/model/weekly-sets.js';
 import type { CoachSpeech } from '../../src/words/coach-speech.js';
@@ -79,7 +79,7 @@ export function deskClients(
     const plan = plans.find((one) => one.client === id);
     const own = problems.filter((said) => clientIn(said) === id);
     const counted = sets.get(id);
-    const refused = own.some(({ problem }) => problem.severity === 'error');
+    const refused = own.some(({ problem }) => withheldBy(problem) !== undefined);
     return {
       id,
       name: client?.name ?? id,

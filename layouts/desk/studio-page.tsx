@@ -9,12 +9,21 @@ import { Problems } from './problems.js';
 
 function Standing({ desk, of }: { readonly desk: Desk; readonly of: DeskClient }) {
   const { words } = desk;
-  const errors = of.problems.filter(({ problem }) => problem.severity === 'error');
+  const wrong = of.problems.filter(({ problem }) => problem.severity === 'error');
+  const errors =
+    wrong.length === 0 ? null : (
+      <ul>
+        {wrong.map(({ message }) => (
+          <li>{message}</li>
+        ))}
+      </ul>
+    );
   if (!of.withheld) {
     const issued = desk.editions.get(of.id);
     return (
       <>
         {issued === undefined ? words.ready : <EditionStands desk={desk} of={issued} />}
+        {errors}
         <Forms desk={desk} client={of.id} />
       </>
     );
@@ -22,13 +31,7 @@ function Standing({ desk, of }: { readonly desk: Desk; readonly of: DeskClient }
   return (
     <div class="withheld">
       <strong>{words.withheld}</strong>
-      {errors.length === 0 ? null : (
-        <ul>
-          {errors.map(({ message }) => (
-            <li>{message}</li>
-          ))}
-        </ul>
-      )}
+      {errors}
     </div>
   );
 }

@@ -34,16 +34,48 @@ function placeOf(word: string, letters: readonly string[], paths: readonly strin
   return undefined;
 }
 
-/** The same problems, those of missing letters with the line to mend. Words of no page keep none. */
+/** In the word itself; where a page writes it otherwise, wherever one of its letters stands first. */
+function placeIn(where: string, letters: readonly string[], paths: readonly string[], pages: Pages): Place | undefined {
+  const word = where.split(/\s+/u).find((one) => Array.from(one).some((letter) => letters.includes(letter)));
+  const sought = [...(word === undefined ? [] : [word]), ...letters];
+  for (const one of sought) {
+    const place = placeOf(one, letters, paths, pages);
+    if (place !== undefined) return place;
+  }
+  return undefined;
+}
+
+type Lacking = Extract<Problem, { readonly code: 'not-printable' }>;
+
+const keyOf = ({ place, data }: Lacking): string =>
+  place === undefined ? data.characters.join(' ') : `${place.file}:${place.line}`;
+
+/** The same problems, those of missing letters with the line to mend and once for each. Words of no page keep none. */
 export function placeLetters(problems: readonly Problem[], client: ClientId, pages: Pages): readonly Problem[] {
   const paths = pages.paths
     .filter((path) => orderOf(path, client) >= 0 || path === `clients/${client}/client.md`)
     .sort((a, b) => orderOf(a, client) - orderOf(b, client));
-  return problems.map((problem) => {
-    if (problem.code !== 'not-printable' || problem.data.why !== 'letters') return problem;
+  const told = new Map<string, Lacking>();
+  const others: Problem[] = [];
+  for (const problem of problems) {
+    if (problem.code !== 'not-printable' || problem.data.why !== 'letters') {
+      others.push(problem);
+      continue;
+    }
     const { characters, where } = problem.data;
-    const word = where.split(/\s+/u).find((one) => Array.from(one).some((letter) => characters.includes(letter)));
-    const place = word === undefined ? undefined : placeOf(word, characters, paths, pages);
-    return place === undefined ? problem : { ...problem, place };
-  });
+    const place = placeIn(where, characters, paths, pages);
+    const placed: Lacking = place === undefined ? problem : { ...problem, place };
+    const before = told.get(keyOf(placed));
+    told.set(keyOf(placed), before === undefined ? placed : together(before, placed));
+  }
+  return [...others, ...told.values()];
 }
+
+/** Letters of one line, as one problem, where the first of them stands. */
+function together(one: Lacking, other: Lacking): Lacking {
+  const characters = [...new Set([...one.data.characters, ...other.data.characters])].sort(byCodePoint);
+  const first = (other.place?.column ?? Infinity) < (one.place?.column ?? Infinity) ? other : one;
+  return { ...first, data: { ...first.data, characters } };
+}
+
+const byCodePoint = (a: string, b: string): number => (a.codePointAt(0) ?? 0) - (b.codePointAt(0) ?? 0);

@@ -22,8 +22,13 @@ export type ProblemTable = ContentProblems &
   PublishProblems;
 export type ProblemCode = keyof ProblemTable;
 
-/** A folder problem of severity `error` publishes nothing; a client's withholds that client alone. */
-export type Scope = { readonly kind: 'folder' } | { readonly kind: 'client'; readonly client: ClientId };
+/**
+ * A folder problem of severity `error` publishes nothing; a client's withholds that client alone, and one of their paper
+ * nothing but what there would be to print.
+ */
+export type Scope =
+  | { readonly kind: 'folder' }
+  | { readonly kind: 'client'; readonly client: ClientId; readonly paper?: true };
 
 /** `error` stops a publication, `warning` does not, `advice` is a gentle hint. */
 export type Severity = 'error' | 'warning' | 'advice';
@@ -43,3 +48,8 @@ export type Problem = {
 
 export const FOLDER: Scope = { kind: 'folder' };
 export const ofClient = (client: ClientId): Scope => ({ kind: 'client', client });
+export const ofPaper = (client: ClientId): Scope => ({ kind: 'client', client, paper: true });
+
+/** The client who gets no booklet because of it. */
+export const withheldBy = ({ severity, scope }: Problem): ClientId | undefined =>
+  severity === 'error' && scope.kind === 'client' && scope.paper !== true ? scope.client : undefined;

@@ -3,7 +3,7 @@ import type { Booklet } from '../model/booklet.js';
 import type { ClientId } from '../model/identity.js';
 import type { Drawings, Photographs } from '../model/picture.js';
 import type { ProblemTable } from '../model/problem.js';
-import { ofClient, type Problem } from '../model/problem.js';
+import { ofClient, ofPaper, type Problem } from '../model/problem.js';
 import type { Result } from '../model/result.js';
 import { sayDrawn } from '../words/say-drawing.js';
 import { speechOf } from '../words/speech.js';
@@ -19,12 +19,18 @@ import { missingLetters } from './missing-letters.js';
 import type { Page } from './page.js';
 import { A4_LARGE_SHEET, A5_SHEET, HALF_LETTER_SHEET, LETTER_LARGE_SHEET, type Sheet } from './sheet.js';
 
-const notPrintable = (client: ClientId, data: ProblemTable['not-printable']): Problem => ({
-  code: 'not-printable',
-  severity: 'warning',
-  scope: ofClient(client),
-  data,
-});
+const TURNED: ProblemTable['not-printable'] = { why: 'direction', characters: [], where: '' };
+
+/** An error of each text that holds a letter the faces lack: there is then nothing to print, and the phone is untouched. */
+export const lettersLacking = (pages: readonly Page[], measure: Measure, client: ClientId): readonly Problem[] =>
+  missingLetters(pages, measure).map(
+    (missing): Problem => ({
+      code: 'not-printable',
+      severity: 'error',
+      scope: ofPaper(client),
+      data: { why: 'letters', ...missing },
+    }),
+  );
 
 /** The sheet a booklet asks for: its size of print, on the studio's paper or on half of it. */
 function sheetOf({ largePrint, paper }: Booklet): Sheet {
@@ -60,7 +66,7 @@ export async function layOutToDraw(
   if (booklet.direction === 'rtl')
     return {
       value: null,
-      problems: [notPrintable(client, { why: 'direction', characters: [], where: '' })],
+      problems: [{ code: 'not-printable', severity: 'warning', scope: ofClient(client), data: TURNED }],
     };
   const faces = await loadFaces();
   const measure = measureWith(faces, sheetOf(booklet));
@@ -79,8 +85,8 @@ export async function layOutToDraw(
   );
   const { value: pages, problems } = layOutBooklet(booklet, measure, client, code, pictures);
   if (pages.length === 0) return { value: null, problems };
-  const missing = missingLetters(pages, measure);
-  if (missing) return { value: null, problems: [...problems, notPrintable(client, { why: 'letters', ...missing })] };
+  const lacking = lettersLacking(pages, measure, client);
+  if (lacking.length > 0) return { value: null, problems: [...problems, ...lacking] };
   const { title, author, language, date } = booklet;
   return { value: { pages, measure, faces, info: { title, author, language, date } }, problems };
 }

@@ -8,7 +8,7 @@ import type { Result } from '../model/result.js';
 import { speechOf } from '../words/speech.js';
 import { cardSheet } from './card-sheet.js';
 import type { WebAddress } from './code.js';
-import { type LaidOut, layOutToDraw, type Shown } from './draw-booklet.js';
+import { type LaidOut, layOutToDraw, lettersLacking, type Shown } from './draw-booklet.js';
 import { drawPages } from './draw-pages.js';
 import { foldParts } from './fold-parts.js';
 import { formatOf, onPaper } from './format.js';
@@ -16,6 +16,8 @@ import { imposeBooklet } from './impose-booklet.js';
 import { layOutPartnerCard } from './lay-out-partner-card.js';
 import { layOutWeekSheets } from './lay-out-week-sheet.js';
 import { measureWith } from './load-faces.js';
+import type { Measure } from './measure.js';
+import type { Page } from './page.js';
 import { settingOf } from './setting.js';
 import { A4, LETTER, type PaperSize } from './sheet.js';
 
@@ -40,7 +42,8 @@ export const singleName = ({ paper, largePrint }: Booklet): string =>
   largePrint ? `booklet-large-${PAPERS[paper].whole}.pdf` : `booklet-${PAPERS[paper].half}.pdf`;
 
 /**
- * Every form there is of a booklet, the same bytes for the same booklet; none with the reason, as `layOutToDraw` has it.
+ * Every form there is of a booklet, the same bytes for the same booklet; none with the reason, as `layOutToDraw` has it,
+ * also where the faces of a sheet lack a letter that those of the booklet have.
  * Large print stands on whole sheets and is not folded. Of a booklet that was withdrawn the single pages are left.
  */
 export async function drawForms(
@@ -55,11 +58,12 @@ export async function drawForms(
   const bytes = await drawPages(pages, info, faces, formatOf(measure.sheet));
   const single: PaperFile = { form: 'single', name: singleName(booklet), bytes };
   if (booklet.parts.every(({ kind }) => kind === 'cover')) return { value: [single], problems };
+  const sheets = [...weekSheets(booklet, laid, address), ...partnerCard(booklet, laid)];
+  const lacking = sheets.flatMap((one) => lettersLacking(one.pages, one.measure, client));
+  if (lacking.length > 0) return { value: [], problems: [...problems, ...lacking] };
   const small = booklet.largePrint ? [] : [await drawPlain(booklet, laid), ...(await drawFolded(booklet, bytes, laid))];
-  return {
-    value: [single, ...small, ...(await drawWeeks(booklet, laid, address)), ...(await drawPartner(booklet, laid))],
-    problems,
-  };
+  const hung = await Promise.all(sheets.map((one) => drawSheets(one, laid)));
+  return { value: [single, ...small, ...hung], problems };
 }
 
 async function drawPlain({ paper }: Booklet, { pages, info, faces, measure }: LaidOut): Promise<PaperFile> {
@@ -87,30 +91,37 @@ async function drawFolded(
   });
 }
 
-async function drawWeeks(
-  booklet: Booklet,
-  { info, faces }: LaidOut,
-  address: WebAddress | undefined,
-): Promise<readonly PaperFile[]> {
+/** Pages that are no book, laid out. */
+interface Sheets {
+  readonly form: PaperForm;
+  readonly name: string;
+  readonly title: string;
+  readonly pages: readonly Page[];
+  readonly measure: Measure;
+}
+
+async function drawSheets({ form, name, title, pages, measure }: Sheets, { info, faces }: LaidOut): Promise<PaperFile> {
+  return { form, name, bytes: await drawPages(pages, { ...info, title }, faces, formatOf(measure.sheet)) };
+}
+
+function weekSheets(booklet: Booklet, { info, faces }: LaidOut, address: WebAddress | undefined): readonly Sheets[] {
   const { size, whole } = PAPERS[booklet.paper];
-  const sheet = cardSheet(size, booklet.largePrint ? 'large' : 'book', 2);
-  const weeks = layOutWeekSheets({
+  const measure = measureWith(faces, cardSheet(size, booklet.largePrint ? 'large' : 'book', 2));
+  const pages = layOutWeekSheets({
     booklet,
     speech: speechOf(booklet.language),
-    measure: measureWith(faces, sheet),
+    measure,
     ...(address === undefined ? {} : { address }),
   });
-  if (weeks.length === 0) return [];
-  return [{ form: 'weeks', name: `weeks-${whole}.pdf`, bytes: await drawPages(weeks, info, faces, formatOf(sheet)) }];
+  return pages.length === 0 ? [] : [{ form: 'weeks', name: `weeks-${whole}.pdf`, title: info.title, pages, measure }];
 }
 
 /** It goes to somebody else: its own title, and nobody's dates. */
-async function drawPartner(booklet: Booklet, { info, faces }: LaidOut): Promise<readonly PaperFile[]> {
+function partnerCard(booklet: Booklet, { faces }: LaidOut): readonly Sheets[] {
   const part = booklet.parts.find((one): one is PartnerPart => one.kind === 'partner');
   if (part === undefined) return [];
   const { size, whole } = PAPERS[booklet.paper];
-  const sheet = cardSheet(size, 'book', 2);
-  const pages = layOutPartnerCard(part, settingOf(booklet, measureWith(faces, sheet), false));
-  const bytes = await drawPages(pages, { ...info, title: part.title }, faces, formatOf(sheet));
-  return [{ form: 'partner', name: `partner-${whole}.pdf`, bytes }];
+  const measure = measureWith(faces, cardSheet(size, 'book', 2));
+  const pages = layOutPartnerCard(part, settingOf(booklet, measure, false));
+  return [{ form: 'partner', name: `partner-${whole}.pdf`, title: part.title, pages, measure }];
 }

@@ -6,25 +6,25 @@ import type { Page } from './page.js';
 export interface MissingLetters {
   /** Each once, in order of code point. */
   readonly characters: readonly string[];
-  /** The first text they stand in. */
+  /** The text they stand in. */
   readonly where: string;
 }
 
-export function missingLetters(pages: readonly Page[], measure: Measure): MissingLetters | undefined {
-  const missing = new Set<number>();
-  let where: string | undefined;
+/** Every text that cannot be shown whole, once, in the order of the pages. */
+export function missingLetters(pages: readonly Page[], measure: Measure): readonly MissingLetters[] {
+  const texts = new Map<string, Set<number>>();
   for (const page of pages) {
     for (const box of page.boxes) {
       if (box.kind !== 'text') continue;
       for (const letter of box.text) {
         const codePoint = letter.codePointAt(0) ?? 0;
         if (measure.hasGlyph(box.style, codePoint)) continue;
-        missing.add(codePoint);
-        where ??= box.text;
+        texts.set(box.text, (texts.get(box.text) ?? new Set()).add(codePoint));
       }
     }
   }
-  if (where === undefined) return undefined;
-  const characters = [...missing].sort((a, b) => a - b).map((codePoint) => String.fromCodePoint(codePoint));
-  return { characters, where };
+  return [...texts].map(([where, missing]) => ({
+    characters: [...missing].sort((a, b) => a - b).map((codePoint) => String.fromCodePoint(codePoint)),
+    where,
+  }));
 }

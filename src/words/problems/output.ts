@@ -148,7 +148,7 @@ export const outputSayings: Sayings<OutputProblems> = {
         }
       : {
           message: `The typefaces on paper lack ${characters.map(quoted).join(', ')}, in ${quoted(where)}.`,
-          hint: 'hand over the web booklet, which shows them; for paper, the same in Latin, Greek, Cyrillic or Vietnamese letters',
+          hint: 'the same in Latin, Greek, Cyrillic or Vietnamese letters; what was issued with them is mended by the next edition. Until then nothing of it is printed, and the web booklet shows every letter',
         },
   'too-many-pages': ({ pages, most, drawn }) =>
     drawn
