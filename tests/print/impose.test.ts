@@ -109,6 +109,37 @@ describe('parts', () => {
       if (possible.some((at) => (at + 1) % 3 === 0)) expect((two?.from ?? 0) % 3).toBe(0);
     }
   });
+
+  test('nearer to the middle rather than further, and the thinner first part of two as near', () => {
+    const parted = (count: number, ...begins: readonly number[]) =>
+      foldParts(pagesWith(count, (page) => begins.includes(page))).map(({ from }) => from);
+    expect(parted(48, 17, 25, 29)).toEqual([1, 25]);
+    expect(parted(48, 17, 29)).toEqual([1, 29]);
+    expect(parted(48, 21, 29)).toEqual([1, 21]);
+    // What begins where no whole sheet ends, or where a part would be too thick, is no place to part at.
+    expect(parted(48, 24, 26, 13, 33)).toEqual([1, 33]);
+    expect(parted(60, 25, 33)).toEqual([1, 33]);
+  });
+
+  test('where nothing begins at any sheet’s end, at the one nearest to the middle', () => {
+    for (const [count, second] of [
+      [36, 21],
+      [40, 21],
+      [44, 25],
+      [48, 25],
+      [52, 29],
+      [56, 29],
+      [60, 33],
+      [64, 33],
+    ] as const) {
+      for (const begins of [() => false, (page: number) => page % 4 === 2]) {
+        expect(foldParts(pagesWith(count, begins))).toEqual([
+          { from: 1, to: second - 1 },
+          { from: second, to: count },
+        ]);
+      }
+    }
+  });
 });
 
 describe('paper', () => {
