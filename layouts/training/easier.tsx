@@ -9,6 +9,7 @@ export function EasierView({ screen, shown }: { readonly screen: EasierScreen; r
   return (
     <Sheet
       name="question"
+      where={<Own shown={shown} text={nameOf(screen.exercise)} />}
       title={phone.easierWays}
       answers={
         <>

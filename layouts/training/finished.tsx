@@ -64,7 +64,13 @@ export function SendView({ screen, shown }: { readonly screen: SendScreen; reado
       }
       answers={<Tap on={() => act({ act: 'home' })}>{phone.back}</Tap>}
     >
-      <p>{screen.text === '' ? phone.nothingToSend : phone.sendWhat(screen.sessions)}</p>
+      {screen.text === '' ? (
+        <p>{phone.nothingToSend}</p>
+      ) : screen.sessions > 0 ? (
+        <p>{phone.sendWhat(screen.sessions)}</p>
+      ) : passed === null ? (
+        <p>{screen.passed ? phone.passed : phone.sendSome}</p>
+      ) : null}
       {shown.sealed === true && screen.text !== '' ? <p>{phone.sendSealed}</p> : null}
       <p role="status" class="set-line">
         {passed === null ? '' : said[passed]}

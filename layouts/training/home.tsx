@@ -1,4 +1,5 @@
 /** The way in: what is to be known first, and one button. */
+import { SAME_DAY_SIGNS } from '../../src/model/log.js';
 import type { HomeScreen, Notice } from '../../src/model/training.js';
 import { sayDate } from '../../src/words/say-date.js';
 import { Again, Lines, Main, Sheet, Tap } from './parts.js';
@@ -8,6 +9,9 @@ interface Props {
   readonly screen: HomeScreen;
   readonly shown: Shown;
 }
+
+/** What says itself why no session is offered. */
+const SHUTS: ReadonlySet<Notice['kind']> = new Set<Notice['kind']>(['ended', 'withdrawn', 'alarm', 'cannot keep']);
 
 export function HomeView({ screen, shown }: Props) {
   const { act, speech, sessionTitle } = shown;
@@ -44,7 +48,9 @@ export function HomeView({ screen, shown }: Props) {
       }
     >
       {next === null ? (
-        <p>{phone.nothingNext}</p>
+        notices.some(({ kind }) => SHUTS.has(kind)) ? null : (
+          <p>{phone.nothingNext}</p>
+        )
       ) : (
         <p>
           {phone.plannedFor(sayDate(next.date, speech))} {phone.about(next.minutes)}
@@ -114,10 +120,17 @@ function NoticeView({ notice, shown }: { readonly notice: Notice; readonly shown
       return <p class="notice weighty">{phone.ended}</p>;
     case 'withdrawn':
       return <p class="notice weighty">{phone.withdrawn}</p>;
+    case 'hurt':
+      return (
+        <div class="notice weighty">
+          <Lines lines={phone.adviceBefore} />
+        </div>
+      );
     case 'alarm':
       return (
         <div class="notice weighty">
           <Lines lines={phone.alarmStands} />
+          {notice.signs.every((sign) => SAME_DAY_SIGNS.has(sign)) ? <Lines lines={phone.sameDay} /> : null}
           <CallLine shown={shown} />
         </div>
       );

@@ -16,14 +16,14 @@ export function PainView({ screen, shown }: { readonly screen: PainScreen; reado
         <Sheet
           name="pain signs"
           title={phone.anyOfThese}
-          // One below the other, so that nobody comes to the last button before every sign was passed.
+          // One below the other, so that nobody comes to the answer before every sign was passed.
           answers={
             <>
               {ALARM_SIGNS.map((sign) => (
                 <Tap on={() => act({ act: 'sign', sign })}>{phone.signs[sign]}</Tap>
               ))}
-              <Tap on={() => act({ act: 'back' })}>{phone.back}</Tap>
               <Main on={() => act({ act: 'sign', sign: null })}>{phone.noneOfThese}</Main>
+              <Tap on={() => act({ act: 'back' })}>{phone.back}</Tap>
             </>
           }
         />
@@ -71,7 +71,7 @@ export function PainView({ screen, shown }: { readonly screen: PainScreen; reado
           title={phone.whichSide}
           answers={
             <>
-              <div class="pair">
+              <div class="loads">
                 <Tap on={() => act({ act: 'side', side: 'left' })}>{phone.side.left}</Tap>
                 <Tap on={() => act({ act: 'side', side: 'right' })}>{phone.side.right}</Tap>
               </div>

@@ -1,5 +1,5 @@
 /** One exercise, one set, one large button; and the rest that follows it on the same page. */
-import { readSetKey } from '../../src/model/identity.js';
+import { readSetKey, type SetKind } from '../../src/model/identity.js';
 import type { SetScreen, TallyRow } from '../../src/model/training.js';
 import { sayEffort } from '../../src/words/say-dose.js';
 import { Tally } from '../book/tally.js';
@@ -25,6 +25,13 @@ export function SetView({ screen, shown }: Props) {
   const clock = clockOn(screen, shown.now);
   const counts = shown.counting && isCounted(screen);
   const byTheClock = isLeading(screen, shown.now) ? phone.intoPlace : isUp(screen, shown.now) ? phone.timeUp : null;
+  const dose = shown.dose(figures.set);
+  const line = lineOf(screen, shown, figures.set.kind === 'test' && says.test.length > 0);
+  const isLong = dose.length > MOST_IN_LARGE;
+  const hasClock = clock !== null || counts;
+  const sides = screen.tally.length;
+  const standing =
+    isLong && !resting ? ' long' : !hasClock && sides < 2 ? ' brief' : hasClock && sides > 1 ? ' sided' : '';
   const timed = !resting && screen.clock.kind === 'timed' && screen.clock.began !== null;
   return (
     <Sheet
@@ -39,11 +46,6 @@ export function SetView({ screen, shown }: Props) {
       title={<Own shown={shown} text={title} />}
       answers={
         <>
-          {resting && screen.last !== null ? (
-            <Tap on={() => act({ act: 'rub out', key: screen.last?.key ?? key })}>
-              {lastIsLike(screen) ? phone.rubOut(screen.last.number) : phone.rubOutLast}
-            </Tap>
-          ) : null}
           {timed ? <Tap on={() => act({ act: 'start again' })}>{phone.startAgain}</Tap> : null}
           {movement !== null && !resting && !timed && !plays.moving && says.picture.length > 0 ? (
             <Tap on={plays.again}>{phone.showAgain}</Tap>
@@ -54,15 +56,18 @@ export function SetView({ screen, shown }: Props) {
               <Tap on={() => act({ act: 'something hurts' })}>{phone.somethingHurts}</Tap>
             </>
           ) : null}
+          {resting && screen.last !== null ? (
+            <Tap on={() => act({ act: 'rub out', key: screen.last?.key ?? key })}>
+              {lastIsLike(screen) ? phone.rubOut(screen.last.number) : phone.rubOutLast}
+            </Tap>
+          ) : null}
         </>
       }
       bar={<SetBar screen={screen} shown={shown} />}
       after={<Below screen={screen} shown={shown} says={says} />}
     >
       <p class="heard">{spokenOf(screen, shown)}</p>
-      <div
-        class={clock === null && !counts && screen.tally.length < 2 ? 'figures-and-margin brief' : 'figures-and-margin'}
-      >
+      <div class={`figures-and-margin${standing}`}>
         <div class="doses">
           {resting ? <NextLine screen={screen} shown={shown} /> : null}
           {byTheClock === null ? null : (
@@ -70,12 +75,16 @@ export function SetView({ screen, shown }: Props) {
               {byTheClock}
             </p>
           )}
-          <p class={wide(shown.dose(figures.set)) ? 'load lesser' : 'load'} aria-hidden="true">
-            {shown.dose(figures.set)}
-          </p>
-          <p class="set-line" aria-hidden="true">
-            {lineOf(screen, shown)}
-          </p>
+          {dose === '' ? null : (
+            <p class={isLong ? 'load lesser' : 'load'} aria-hidden="true">
+              {dose}
+            </p>
+          )}
+          {line === '' ? null : (
+            <p class="set-line" aria-hidden="true">
+              {line}
+            </p>
+          )}
           {screen.paper === undefined && figures.easier === undefined ? (
             <Again nodes={says.pieces} name="pieces" />
           ) : null}
@@ -135,22 +144,29 @@ function lastIsLike({ last, row, figures }: SetScreen): boolean {
 
 /** Characters that stand in one line of the largest figures. */
 const MOST_IN_LARGE = 12;
-const wide = (dose: string): boolean => dose.length > MOST_IN_LARGE;
 
-/** `Set 2 of 3. Leave 2 in reserve.` */
-function lineOf(screen: SetScreen, { speech }: Shown): string {
-  const { phone, sets } = speech.words;
-  const { figures, item, number, of, round } = screen;
-  const { kind, side, optional } = figures.set;
-  const named = {
+/** Not work, and the only one of its kind: it needs no number, and would be taken for the first of the work with one. */
+const isOnly = ({ figures, of, round }: SetScreen): boolean =>
+  round === undefined && of === 1 && figures.set.kind !== 'work';
+
+/** `Lighter, to warm up.` Work has no name of its own. */
+const kindNamed = (kind: SetKind, phone: Shown['speech']['words']['phone']): string =>
+  ({
     'warm-up': phone.warmUpSet,
     trial: phone.trialSet,
     feeler: phone.feelerSet,
     test: phone.testSet,
     work: '',
     'cool-down': '',
-  }[kind];
-  const counted = round === undefined ? phone.setOf(number, of) : phone.roundOf(round.number, round.of);
+  })[kind];
+
+/** `Set 2 of 3. Leave 2 in reserve.` What kind of set it is may be named beneath. */
+function lineOf(screen: SetScreen, { speech }: Shown, isNamed = false): string {
+  const { phone, sets } = speech.words;
+  const { figures, item, number, of, round } = screen;
+  const { kind, side, optional } = figures.set;
+  const counted =
+    round !== undefined ? phone.roundOf(round.number, round.of) : isOnly(screen) ? '' : phone.setOf(number, of);
   const asked = item.asked.reserve;
   const effort =
     kind !== 'work' || figures.easier !== undefined
@@ -162,7 +178,7 @@ function lineOf(screen: SetScreen, { speech }: Shown): string {
           : sayEffort(asked, speech);
   return [
     side === undefined ? '' : `${phone.side[side]}.`,
-    named,
+    isNamed ? '' : kindNamed(kind, phone),
     counted,
     optional === true ? sets.optional : '',
     effort,
@@ -175,17 +191,18 @@ function lineOf(screen: SetScreen, { speech }: Shown): string {
 function spokenOf(screen: SetScreen, shown: Shown): string {
   const { phone } = shown.speech.words;
   const turn = `${phone.turn(screen.turn.number, screen.turn.of)}.`;
-  return [turn, `${shown.aloud(screen.figures.set)}.`, lineOf(screen, shown)].join(' ');
+  const aloud = shown.aloud(screen.figures.set);
+  return [turn, ...(aloud === '' ? [] : [`${aloud}.`]), lineOf(screen, shown)].join(' ');
 }
 
 function NextLine({ screen, shown }: Props) {
   const { phone } = shown.speech.words;
-  const { figures, last, row, number } = screen;
+  const { figures, number } = screen;
   const dose = shown.dose(figures.set);
-  const same = last?.row === row;
+  // The heading names the exercise.
   return (
     <p class="next-line" aria-hidden="true">
-      {same ? phone.next(number, dose) : phone.nextExercise(shown.nameOf(figures.exercise), dose)}
+      {isOnly(screen) ? `${kindNamed(figures.set.kind, phone)} ${dose}` : phone.next(number, dose)}
     </p>
   );
 }
@@ -232,7 +249,9 @@ function SetBar({ screen, shown }: Props) {
   const { phone } = speech.words;
   const { clock, key, number, last, rest, restLonger } = screen;
   const begins = rest !== null || (clock.kind !== 'none' && clock.began === null);
-  const said = rest !== null ? phone.startSet(number) : begins ? phone.start : phone.setDone(number);
+  const only = isOnly(screen);
+  const start = rest === null || only ? phone.start : phone.startSet(number);
+  const said = begins ? start : only ? phone.setDoneOnly : phone.setDone(number);
   return (
     <>
       <div class="pair">

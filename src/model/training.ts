@@ -58,6 +58,8 @@ export type Notice =
   | { readonly kind: 'not sent'; readonly sessions: number }
   | { readonly kind: 'ended' }
   | { readonly kind: 'withdrawn' }
+  /** It was said before the session to hurt too much for it: another day, or asked anew. */
+  | { readonly kind: 'hurt' }
   /** A sign of alarm was said: no session is offered until the coach's next edition. */
   | { readonly kind: 'alarm'; readonly signs: readonly AlarmSign[] };
 
@@ -207,6 +209,8 @@ export interface EasierScreen {
   readonly kind: 'easier';
   readonly place: SessionPlace;
   readonly row: RowId;
+  /** As planned. */
+  readonly exercise: string;
   readonly options: readonly ClientEasier[];
   readonly chosen: ClientEasier | null;
 }

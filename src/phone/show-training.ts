@@ -11,6 +11,7 @@ import type { IsoDate } from '../model/day.js';
 import type { LogEvent } from '../model/log.js';
 import type { Act, Moment, Screen, SessionPlace } from '../model/training.js';
 import type { ReplannedItem } from '../session/replan.js';
+import { afterPutBack } from '../session/training/clocks.js';
 import { comeBack } from '../session/training/come-back.js';
 import { isLighter } from '../session/training/lighter.js';
 import { screenOf } from '../session/training/screen-of.js';
@@ -266,6 +267,11 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
     isOn,
     beat: (first) => signalBeat(keep.kept().settings, first),
     ended: draw,
+    putBack: (now) => {
+      state = afterPutBack(state, now);
+      keep.put({ state }).catch(() => undefined);
+      draw();
+    },
     tell: tellEnd,
   });
 

@@ -16,14 +16,16 @@ export interface Watched {
   readonly isOn: () => boolean;
   /** A second of work has gone by; the first of those that are counted, or none of them. */
   readonly beat: (first: boolean) => void;
-  /** It has just ended, or the time of day was put back: draws what now stands. */
+  /** It has just ended: draws what follows. */
   readonly ended: () => void;
+  /** The time of day was put back: what was told from a moment that is to come again is told from now. */
+  readonly putBack: (now: number) => void;
   /** The same, to be told beside being shown. */
   readonly tell: (over: number) => void;
 }
 
 /** Answers with what looks at it at once. */
-export function watchClock({ mount, isOn, beat, ended, tell }: Watched): () => void {
+export function watchClock({ mount, isOn, beat, ended, putBack, tell }: Watched): () => void {
   /** The end that was told last: a moment, so that none is told twice. */
   let told = 0;
   let lastCount = 0;
@@ -40,10 +42,9 @@ export function watchClock({ mount, isOn, beat, ended, tell }: Watched): () => v
 
   const look = (): void => {
     const now = Date.now();
-    const putBack = now + PUT_BACK_MS < lastLook;
+    if (now + PUT_BACK_MS < lastLook) putBack(now);
     lastLook = now;
     if (!isOn()) return;
-    if (putBack) ended();
     const count = mount.querySelector<HTMLElement>('.count');
     if (count !== null) lookAtCount(count, now);
     const clock = mount.querySelector<HTMLElement>('.clock');

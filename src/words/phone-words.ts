@@ -71,6 +71,8 @@ export interface PhoneWords {
   readonly feelerSet: string;
   readonly testSet: string;
   readonly setDone: (number: number) => string;
+  /** Of a lighter set, a feeler, a trial or a test that is the only one of its kind. */
+  readonly setDoneOnly: string;
   readonly startSet: (number: number) => string;
   readonly start: string;
   /** On a button: the drawing moves once more. */
@@ -82,7 +84,6 @@ export interface PhoneWords {
   readonly startAgain: string;
   /** `Next: set 3, 16 kg × 8` */
   readonly next: (number: number, dose: string) => string;
-  readonly nextExercise: (name: string, dose: string) => string;
   readonly wasDifferent: (number: number) => string;
   readonly rubOut: (number: number) => string;
   readonly lastWasDifferent: string;
@@ -163,6 +164,8 @@ export interface PhoneWords {
   readonly sendTitle: string;
   readonly send: string;
   readonly sendWhat: (sessions: number) => string;
+  /** Of sessions that are not closed yet. */
+  readonly sendSome: string;
   readonly passed: string;
   readonly copied: string;
   readonly saved: string;

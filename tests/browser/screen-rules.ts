@@ -54,14 +54,16 @@ export async function faultsOf(page: Page): Promise<readonly string[]> {
   });
 }
 
-/** Texts on a set's screen that are as large as what is to be done, or larger. */
+/** On each set's screen that stands in the page: texts that are as large as what is to be done, or larger. */
 export const rivalsOf = (page: Page): Promise<readonly string[]> =>
   page.evaluate(() => {
-    const load = document.querySelector('#training .training-sheet.set .load');
-    if (load === null || load.getClientRects().length === 0) return [];
     const sizeOf = (one: Element): number => Number.parseFloat(getComputedStyle(one).fontSize);
-    return [...document.querySelectorAll('#training .training-page p, #training h2')]
-      .filter((one) => one !== load && !one.classList.contains('heard') && one.getClientRects().length > 0)
-      .filter((one) => sizeOf(one) >= sizeOf(load))
-      .map((one) => one.textContent ?? '');
+    const isSeen = (one: Element): boolean => one.getClientRects().length > 0 && !one.classList.contains('heard');
+    return [...document.querySelectorAll('#training .training-sheet.set')].flatMap((sheet) => {
+      const load = sheet.querySelector('.load');
+      if (load === null || !isSeen(load)) return [];
+      return [...sheet.querySelectorAll('.training-page p, h2')]
+        .filter((one) => one !== load && isSeen(one) && sizeOf(one) >= sizeOf(load))
+        .map((one) => `${one.textContent} beside ${load.textContent}`);
+    });
   });

@@ -72,23 +72,24 @@ async function tapMain(page: Page, selector = '#training-main'): Promise<void> {
   await page.waitForFunction((was) => document.querySelector('#training')?.innerHTML !== was, before);
 }
 
-describe('a clock that is put right', () => {
-  /** At rest after the first set, half a minute into it. */
-  async function atRest(): Promise<Page> {
-    context = await holdPhone(browser);
-    const page = await context.newPage();
-    await page.clock.install({ time: START });
-    await page.goto(pathToFileURL(join(folder, 'plain.html')).href);
-    await toTraining(page);
-    for (let taps = 0; taps < 8 && !(await kindOf(page)).includes('resting'); taps += 1) {
-      await tapMain(page, nextTap(await kindOf(page)));
-      await page.clock.runFor(700);
-    }
-    await page.clock.runFor(30_000);
-    expect(await clockOf(page)).toMatch(/^0:5\d$|^1:00$/);
-    return page;
+/** At rest after the first set, half a minute into it. */
+async function halfwayThroughRest(): Promise<Page> {
+  context = await holdPhone(browser);
+  const page = await context.newPage();
+  await page.clock.install({ time: START });
+  await page.goto(pathToFileURL(join(folder, 'plain.html')).href);
+  await toTraining(page);
+  for (let taps = 0; taps < 8 && !(await kindOf(page)).includes('resting'); taps += 1) {
+    await tapMain(page, nextTap(await kindOf(page)));
+    await page.clock.runFor(700);
   }
-  const now = (page: Page): Promise<number> => page.evaluate(() => Date.now());
+  await page.clock.runFor(30_000);
+  expect(await clockOf(page)).toMatch(/^0:5\d$|^1:00$/);
+  return page;
+}
+const now = (page: Page): Promise<number> => page.evaluate(() => Date.now());
+
+describe('a clock that is put right', () => {
   const put = async (page: Page, by: number): Promise<void> => {
     await page.clock.setSystemTime((await now(page)) + by);
     await page.clock.runFor(500);
@@ -107,7 +108,7 @@ describe('a clock that is put right', () => {
   }
 
   test('forward by an hour: the rest is over and said so once, and one goes on', async () => {
-    const page = await atRest();
+    const page = await halfwayThroughRest();
     await put(page, HOUR);
     expect(await clockOf(page)).toBe('0:00');
     expect(await told(page)).toBe(WORDS.restOverFor(2));
@@ -115,14 +116,14 @@ describe('a clock that is put right', () => {
   });
 
   test('forward by some seconds: so much less is left', async () => {
-    const page = await atRest();
+    const page = await halfwayThroughRest();
     await put(page, 20_000);
     expect(await clockOf(page)).toMatch(/^0:3\d$|^0:40$/);
     expect(await told(page)).not.toBe(WORDS.restOverFor(2));
   });
 
   test('back by an hour: no clock counts down what nobody can know, and one goes on', async () => {
-    const page = await atRest();
+    const page = await halfwayThroughRest();
     await put(page, -HOUR);
     expect(await page.locator('#training .clock').count()).toBe(0);
     expect(await kindOf(page)).toBe('set');
@@ -130,7 +131,7 @@ describe('a clock that is put right', () => {
   });
 
   test('back by some seconds: never more than a whole rest is left', async () => {
-    const page = await atRest();
+    const page = await halfwayThroughRest();
     await put(page, -45_000);
     const [minutes = 0, seconds = 0] = ((await clockOf(page)) ?? '').split(':').map(Number);
     expect(60 * minutes + seconds).toBeLessThanOrEqual(REST);
@@ -142,7 +143,7 @@ describe('a clock that is put right', () => {
   });
 
   test('forward and back again: the rest is the one it was', async () => {
-    const page = await atRest();
+    const page = await halfwayThroughRest();
     const over = await page.locator('#training .clock').getAttribute('data-over');
     await put(page, HOUR);
     await put(page, -HOUR);
@@ -152,6 +153,34 @@ describe('a clock that is put right', () => {
 });
 
 describe('a page that nobody sees', () => {
+  /** A browser that is driven holds every page for seen: it is told so in its place. */
+  const hide = (page: Page, hidden: boolean): Promise<void> =>
+    page.evaluate(
+      (state) => {
+        Object.defineProperty(document, 'visibilityState', { value: state, configurable: true });
+        document.dispatchEvent(new Event('visibilitychange'));
+      },
+      hidden ? 'hidden' : 'visible',
+    );
+
+  test('behind another tab a rest is over in its time, and said', async () => {
+    const page = await halfwayThroughRest();
+    await hide(page, true);
+    await page.clock.runFor(1000 * REST);
+    expect(await clockOf(page)).toBe('0:00');
+    expect(await told(page)).toBe(WORDS.restOverFor(2));
+  });
+
+  test('where nothing runs behind another tab, it is said as soon as it is seen again', async () => {
+    const page = await halfwayThroughRest();
+    await hide(page, true);
+    await page.clock.setSystemTime((await now(page)) + 300_000);
+    expect(await told(page)).not.toBe(WORDS.restOverFor(2));
+    await hide(page, false);
+    await page.waitForFunction(() => document.querySelector('#training .clock')?.textContent === '0:00');
+    expect(await told(page)).toBe(WORDS.restOverFor(2));
+  });
+
   /** At rest, by the machine's own clock. */
   async function atRest(): Promise<{ readonly page: Page; readonly session: CDPSession }> {
     context = await holdPhone(browser);
@@ -166,24 +195,6 @@ describe('a page that nobody sees', () => {
     expect(await kindOf(page)).toContain('resting');
     return { page, session: await page.context().newCDPSession(page) };
   }
-  const wait = (page: Page): Promise<void> => page.waitForTimeout(1000 * SHORT_REST + 1200);
-
-  test('behind another tab a rest is over in its time, and said', async () => {
-    const { page, session } = await atRest();
-    // A browser that is driven holds every page for seen; this one is to be as it would be by hand.
-    await session.send('Emulation.setFocusEmulationEnabled', { enabled: false });
-    const other = await page.context().newPage();
-    await other.bringToFront();
-    await page.waitForFunction(() => document.visibilityState === 'hidden');
-    await wait(page);
-    expect(await page.evaluate(() => document.visibilityState)).toBe('hidden');
-    expect(await clockOf(page)).toBe('0:00');
-    expect(await told(page)).toBe(WORDS.restOverFor(2));
-    await page.bringToFront();
-    await page.waitForFunction(() => document.visibilityState === 'visible');
-    expect(await clockOf(page)).toBe('0:00');
-  });
-
   test('frozen, as a phone freezes what lies in a pocket, it is over as soon as it is seen again', async () => {
     const { page, session } = await atRest();
     const before = await clockOf(page);

@@ -15,7 +15,7 @@ import { renderBookletFile } from '../../src/web/render-booklet.js';
 import { englishPhone as WORDS } from '../../src/words/english-phone.js';
 import { everyShapeBooklet, everyShapeDrawings, everyShapeSent } from './every-shape-booklet.js';
 import { holdPhone, openBrowser } from './phone.js';
-import { faultsOf, rivalsOf } from './screen-rules.js';
+import { faultsOf } from './screen-rules.js';
 import { type Issued, issuedFor, kindOf, nextTap, toTraining } from './train-page.js';
 
 const START = Date.parse('2027-01-04T18:00:00');
@@ -170,12 +170,6 @@ test('every shape of an exercise, with its table, its gate, its clock', { timeou
   for (let taps = 0; taps < 160; taps += 1) {
     const kind = await kindOf(page);
     const name = `${kind}: ${await page.locator('#training h2').textContent()}`;
-    // With its clock or before it, and as narrow as phones are: what is to be done is the largest.
-    for (const width of [320, 360]) {
-      await page.setViewportSize({ width, height: 640 });
-      const rivals = await rivalsOf(page);
-      if (rivals.length > 0) wrong[`${name}, ${width} px: as large as what is to be done`] = rivals;
-    }
     if (!seen.has(name)) {
       seen.add(name);
       const found = await faultsOf(page);

@@ -3,6 +3,7 @@ import { readSetKey } from '../../model/identity.js';
 import type { Clock, Moment, Rest } from '../../model/training.js';
 import { type InSession, latestMarked } from './in-session.js';
 import type { SetToday } from './set-today.js';
+import type { TrainingState } from './training-state.js';
 
 /** A moment that lies further ahead than this was told by a clock that has been put back since: it says nothing. */
 const PUT_BACK_MS = 60_000;
@@ -27,6 +28,13 @@ export function restOf({ state, today, told }: InSession, next: SetToday): Rest 
   const longer = state.longer?.after === stepped.key ? state.longer.seconds : 0;
   const began = Math.min(marked, told.now);
   return { began, over: began + Math.round(1000 * (seconds + longer)) };
+}
+
+/** A rest that would begin again in a moment begins now, so that it is never longer than it is; of one further off nobody knows. */
+export function afterPutBack(state: TrainingState, now: Moment): TrainingState {
+  const { rested } = state;
+  if (rested === null || rested.began <= now || isAhead(rested.began, now)) return state;
+  return { ...state, rested: { ...rested, began: now } };
 }
 
 function isOtherSide(a: SetToday, b: SetToday): boolean {

@@ -3,8 +3,9 @@ import type { ClientPlan } from '../../model/client-plan.js';
 import { dayOfIso } from '../../model/day.js';
 import type { AlarmSign, LogEvent } from '../../model/log.js';
 import type { HomeScreen, Notice, SessionPlace } from '../../model/training.js';
-import { type SteppedSession, stepSession } from '../step-session.js';
+import { hasSets, type SteppedSession, stepSession } from '../step-session.js';
 import { inOrder } from './marked-sets.js';
+import { adviceFor } from './pain-screen.js';
 import { placeAmong, sessionToday } from './sets-today.js';
 import type { Told } from './told.js';
 import type { TrainingState } from './training-state.js';
@@ -49,11 +50,14 @@ export function homeScreen(told: Told, state: TrainingState): HomeScreen {
   if (told.fault !== null) notices.push({ kind: 'cannot keep', fault: told.fault });
   if (plan.edition === 0) notices.push({ kind: 'draft' });
   if (told.seenEdition === null && marks.length === 0) {
-    // What is said of marks on a first opening is not so of a draft.
-    if (plan.edition > 0) notices.push({ kind: 'first opening' });
+    // What is said of marks on a first opening is not so of a draft, and of no use where nothing is to be done.
+    if (plan.edition > 0 && !shut) notices.push({ kind: 'first opening' });
   } else if (told.seenEdition !== null && told.seenEdition < plan.edition)
     notices.push({ kind: 'new edition', edition: plan.edition });
-  if (place !== null && under !== undefined) notices.push(interrupted(told, state, marks, place, under));
+  if (place !== null && under !== undefined) {
+    const kept = !hasSets(under) && isKeptFrom(told, state, marks, under);
+    notices.push(kept ? { kind: 'hurt' } : interrupted(told, state, marks, place, under));
+  }
   const away = place === null || under !== undefined ? null : awayIn(told, marks, place);
   if (away !== null) notices.push(away);
   const unsent = plan.edition === 0 ? 0 : unsentIn(told, marks);
@@ -76,6 +80,22 @@ export function alarmsIn(plan: ClientPlan, marks: readonly LogEvent[]): readonly
       : [],
   );
   return [...new Set(signs)];
+}
+
+/** The last word before it was that something hurts, more than gently, and no easier way was taken for all of it. */
+export function isKeptFrom(
+  { plan }: Told,
+  state: TrainingState,
+  marks: readonly LogEvent[],
+  { occurrence }: SteppedSession,
+): boolean {
+  const said = marks.findLast(
+    (event) =>
+      (event.kind === 'opened' || (event.kind === 'pain' && event.row === undefined)) &&
+      event.occurrence === occurrence,
+  );
+  const easier = state.occurrence === occurrence && state.how === 'easier throughout';
+  return said?.kind === 'pain' && !easier && adviceFor(plan, said.report.degree) !== 'gently';
 }
 
 function interrupted(

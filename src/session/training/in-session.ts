@@ -2,7 +2,7 @@
 import type { LogEvent } from '../../model/log.js';
 import type { LastMarked, SessionPlace } from '../../model/training.js';
 import { hasSets, isLeftOff, type SteppedSession, stepSession } from '../step-session.js';
-import { alarmsIn, closedIn, placeOf } from './home.js';
+import { alarmsIn, closedIn, isKeptFrom, placeOf } from './home.js';
 import { inOrder } from './marked-sets.js';
 import type { SetToday } from './set-today.js';
 import { placeAmong, type SessionToday, sessionToday } from './sets-today.js';
@@ -33,9 +33,12 @@ export function inSession(told: Told, state: TrainingState): InSession | null {
   return today === null ? null : { told, state, marks, place, stepped, today };
 }
 
-/** How the client is, as said for this time: what was said on another day, and nothing done then, is asked again. */
-export const askedToday = ({ stepped, told }: InSession): SteppedSession['today'] =>
-  !hasSets(stepped) && isLeftOff(stepped, told.now) ? null : stepped.today;
+/**
+ * How the client is, as said for this time: what was said on another day, and nothing done then, is asked again, and so is it
+ * after what kept from training.
+ */
+export const askedToday = ({ stepped, told, state, marks }: InSession): SteppedSession['today'] =>
+  !hasSets(stepped) && (isLeftOff(stepped, told.now) || isKeptFrom(told, state, marks, stepped)) ? null : stepped.today;
 
 /** The set marked latest among the work; `null` where none is. */
 export function latestMarked({ work }: SessionToday): SetToday | null {

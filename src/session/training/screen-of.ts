@@ -133,6 +133,7 @@ function easierScreen({ state, place, today }: InSession): Screen | null {
     kind: 'easier',
     place,
     row: next.item.row,
+    exercise: next.item.exercise,
     options: next.item.easier,
     chosen: chosenEasier(state, next.item),
   };

@@ -145,6 +145,23 @@ describe('what hurts', () => {
     expect(held.screen().kind).not.toBe('today');
   });
 
+  test('what kept from training before a session is said on the way in, and asked of anew', () => {
+    const held = new Held(plan, '2027-01-04');
+    held.act({ act: 'open', occurrence: 1 });
+    held.act({ act: 'today', today: 'something hurts' });
+    held.act({ act: 'sign', sign: null });
+    held.act({ act: 'where', where: 'neck' });
+    held.act({ act: 'degree', degree: plan.pain.leave });
+    const home = held.act({ act: 'heed', take: 'stop' });
+    expect(home).toMatchObject({ kind: 'home', notices: [{ kind: 'hurt' }], next: { occurrence: 1 } });
+    expect(held.die()).toMatchObject({ kind: 'home', notices: [{ kind: 'hurt' }] });
+    // Nobody goes on into it as if nothing had been said.
+    expect(held.act({ act: 'open', occurrence: 1 })).toMatchObject({ kind: 'today' });
+    held.act({ act: 'today', today: 'as usual' });
+    expect(held.screen().kind).not.toBe('today');
+    expect(JSON.stringify(held.act({ act: 'home' }))).not.toContain('"hurt"');
+  });
+
   test('between what is gentle and what is easier nothing goes on as it was, as the planner has it', () => {
     const rules = { gentle: 1, easier: 5, leave: 7 };
     const at = (degree: number): string => adviceFor({ pain: rules }, degree);
