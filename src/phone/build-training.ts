@@ -29,10 +29,7 @@ export function buildTraining(book: HTMLElement, title: string): Built {
   wayBack.hidden = true;
   book.after(wayBack);
   const wayIn = wayTo('main');
-  const line = document.createElement('p');
-  line.className = 'on way-in';
-  line.append(wayIn);
-  book.querySelector('.leaf.cover header')?.after(line);
+  book.querySelector('.way-in')?.append(wayIn);
   return { root, mount, status, wayIn, wayBack };
 }
 

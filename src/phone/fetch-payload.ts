@@ -13,26 +13,6 @@ export async function askForPayload(address: string): Promise<string | undefined
   return answer.ok ? answer.text() : undefined;
 }
 
-/** A document of its own, in which nothing runs. */
-export const readApart = (text: string): Document => new DOMParser().parseFromString(text, 'text/html');
-
-export const isSealed = (apart: Document): boolean => apart.getElementById('sealed') !== null;
-
-export function takeIn(apart: Document): HTMLElement | undefined {
-  const book = apart.querySelector<HTMLElement>('.book');
-  const main = document.getElementById('booklet');
-  if (!book || !main) return undefined;
-  // Beside what is read stand the plan and what makes the drawings move, as data.
-  const data = [apart.getElementById('plan'), apart.getElementById('movements')];
-  // Put away while still apart, so that the phone never lays out what nobody looks at.
-  for (const leaf of book.querySelectorAll('.leaf')) leaf.setAttribute('hidden', 'until-found');
-  main.replaceChildren(...[book, ...data].flatMap((part) => (part ? [document.adoptNode(part)] : [])));
-  document.title = apart.title;
-  document.documentElement.lang = apart.documentElement.lang;
-  document.documentElement.dir = apart.documentElement.dir;
-  return book;
-}
-
 /** A page is not asked again for what it may hold of new more often than so. */
 const LOOK_AGAIN_MS = 3_600_000;
 

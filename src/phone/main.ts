@@ -3,10 +3,11 @@
  * takes to train comes after the page can be read.
  */
 import './fill-gaps.js';
-import { askForPayload, isSealed, readApart, takeIn, watchForNewer } from './fetch-payload.js';
+import { askForPayload, watchForNewer } from './fetch-payload.js';
 import type { Unsealed } from './open-sealed.js';
 import { askForScript, takePart } from './parts.js';
 import { showLeaves } from './show-leaves.js';
+import { readApart, takeIn } from './take-in.js';
 
 const root = document.documentElement;
 root.classList.add('leafing');
@@ -17,11 +18,12 @@ const asked = payload === undefined ? undefined : askForPayload(payload);
 async function start(): Promise<void> {
   const text = await asked;
   const unsealed = text === undefined ? undefined : await openedOf(text);
-  const apart = unsealed?.text ?? text;
-  const book = apart === undefined ? document.querySelector<HTMLElement>('.book') : takeIn(readApart(apart));
+  const part = unsealed?.text ?? text;
+  const from = location.hash;
+  const book = part === undefined ? document.querySelector<HTMLElement>('.book') : await takeIn(part);
   if (!book) return;
   unsealed?.placed(book);
-  showLeaves(book);
+  showLeaves(book, from);
   // What was opened this once is not closed again for something new.
   if (payload !== undefined && text !== undefined && unsealed?.kept !== false) watchForNewer(payload, text);
   afterPaint(() => {
@@ -33,13 +35,16 @@ async function start(): Promise<void> {
 type OpenSealed = (apart: Document) => Promise<Unsealed | undefined>;
 const isOpenSealed = (part: unknown): part is OpenSealed => typeof part === 'function';
 
+/** Written by the frame of every sealed part, and by nothing that somebody writes. */
+const SEALED = 'id="sealed"';
+
 /** What a sealed part holds, once somebody has opened it; `undefined` of one that is not sealed. */
 async function openedOf(text: string): Promise<Unsealed | undefined> {
-  const apart = readApart(text);
-  if (!isSealed(apart)) return undefined;
+  // A booklet is too long to be read twice, and says so sooner.
+  if (!text.includes(SEALED)) return undefined;
   askForScript('sealing.js');
   const open = await takePart('open sealed');
-  return isOpenSealed(open) ? open(apart) : undefined;
+  return isOpenSealed(open) ? open(readApart(text)) : undefined;
 }
 
 /** Two frames on, the first one stands on the screen. */

@@ -9,8 +9,9 @@ import type { LogEvent } from '../model/log.js';
 import type { PlanLoad } from '../model/plan.js';
 import type { Reason } from '../model/reason.js';
 import type { Moment } from '../model/training.js';
+import type { InSteps } from '../session/in-steps.js';
 import { planOfPart } from '../session/plan-of-part.js';
-import { type ReplannedItem, replan } from '../session/replan.js';
+import { type ReplannedItem, replanRowByRow } from '../session/replan.js';
 import { stepSession } from '../session/step-session.js';
 import { inSentence } from '../words/in-sentence.js';
 import { reasonSpeechOf } from '../words/reason-speech.js';
@@ -31,16 +32,19 @@ export interface Between {
 }
 
 /** Nothing where the plan stays as it is, or where nothing may be trained until the coach has looked. */
-export function replanBetween({ plan, events, now, today, language, called }: Between): readonly ReplannedItem[] {
+export function* replanBetween(between: Between): InSteps<readonly ReplannedItem[]> {
+  const { plan, events, now, today, language, called } = between;
   const whole = planOfPart(plan);
   if (whole === null) return [];
+  yield;
   const { sessions, next } = stepSession(plan, events, new Date(now));
   const under = sessions.find(({ status, occurrence }) => status === 'under way' && occurrence === next);
   const isOver = (event: LogEvent): boolean => under === undefined || occurrenceOf(event) !== under.occurrence;
   // A session that runs past midnight stays as it began.
   const begun = events.filter((event) => !isOver(event)).map(({ at }) => at.slice(0, 10));
   const day = [today, ...begun].sort()[0] ?? today;
-  const again = replan(whole, events.filter(isOver), day);
+  yield;
+  const again = yield* replanRowByRow(whole, events.filter(isOver), day);
   if (again.kind !== 'planned') return [];
   const speech = reasonSpeechOf(language);
   const names: Names = {

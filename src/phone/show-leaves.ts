@@ -20,7 +20,21 @@ function showReturn(leaf: HTMLElement, from: HTMLElement): void {
   }
 }
 
-export function showLeaves(book: HTMLElement): void {
+/**
+ * From here on a leaf that is not put away is the one that is shown. Told apart from being ready, which changes no style. On the
+ * cover there is room by now for the way to the training screens, so that nothing moves when it comes.
+ */
+export function showOneByOne(book: HTMLElement): void {
+  if (book.classList.contains('one-by-one')) return;
+  book.classList.add('one-by-one');
+  const line = document.createElement('p');
+  line.className = 'on way-in';
+  book.querySelector('.leaf.cover header')?.after(line);
+}
+
+/** `from`: where in the page one was when it was opened; who has turned since, by the cover's list, is taken there. */
+export function showLeaves(book: HTMLElement, from: string): void {
+  showOneByOne(book);
   const leaves = [...book.querySelectorAll<HTMLElement>('.leaf')];
   const title = document.title;
   const first = leaves[0];
@@ -54,6 +68,6 @@ export function showLeaves(book: HTMLElement): void {
     leaf.addEventListener('beforematch', () => setTimeout(() => show(leaf, false)));
   }
   addEventListener('hashchange', () => show(targetAt(location.hash), true));
-  show(targetAt(location.hash), false);
+  show(targetAt(location.hash), location.hash !== from);
   book.classList.add('ready');
 }

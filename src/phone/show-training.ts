@@ -10,6 +10,7 @@ import type { ClientPlan } from '../model/client-plan.js';
 import type { IsoDate } from '../model/day.js';
 import type { LogEvent } from '../model/log.js';
 import type { Act, Moment, Screen, SessionPlace } from '../model/training.js';
+import { finish, type InSteps } from '../session/in-steps.js';
 import type { ReplannedItem } from '../session/replan.js';
 import { afterPutBack } from '../session/training/clocks.js';
 import { comeBack } from '../session/training/come-back.js';
@@ -21,6 +22,7 @@ import { readTrainingState, type TrainingState } from '../session/training/train
 import { phoneSpeechOf } from '../words/phone-speech.js';
 import { sayClientLoad, sayClientSet, sayClientSetAloud } from '../words/say-client-set.js';
 import { buildTraining, HERE, makeRoomForBar } from './build-training.js';
+import { finishInTurn, nextTask } from './give-way.js';
 import type { Keep } from './keep/keep.js';
 import { localMoment } from './keep/stamp-marks.js';
 import { readFilm } from './read-film.js';
@@ -41,12 +43,14 @@ import { allowSound, keepAwake, signalBeat, signalEnd } from './signals.js';
 import { steadyTaps } from './steady-taps.js';
 import { watchClock } from './watch-clock.js';
 
+type Replan = InSteps<readonly ReplannedItem[]>;
+
 export interface Training {
   readonly book: HTMLElement;
   readonly plan: ClientPlan;
   readonly keep: Keep;
   /** `null` where the plan stays as it is. */
-  readonly planAgain: ((events: readonly LogEvent[], now: Moment, today: IsoDate) => readonly ReplannedItem[]) | null;
+  readonly planAgain: ((events: readonly LogEvent[], now: Moment, today: IsoDate) => Replan) | null;
 }
 
 /** Two taps within so many milliseconds were meant as one. */
@@ -54,19 +58,26 @@ const ONE_TAP_MS = 600;
 
 const localDay = (now: Date): IsoDate => localMoment(now).slice(0, 10);
 
-export function showTraining({ book, plan, keep, planAgain }: Training): void {
+export async function showTraining({ book, plan, keep, planAgain }: Training): Promise<void> {
+  let replanned: readonly ReplannedItem[] = [];
+  const againNow = (): Replan | undefined => {
+    const now = new Date();
+    return planAgain?.(keep.events(), now.getTime(), localDay(now));
+  };
+  const planRest = (): void => {
+    const again = againNow();
+    replanned = again === undefined ? [] : finish(again);
+  };
+  const atFirst = againNow();
+  if (atFirst !== undefined) replanned = await finishInTurn(atFirst);
   const speech = phoneSpeechOf(document.documentElement.lang);
   const { phone } = speech.words;
   const emergency = readEmergency();
   const exerciseLanguage = readExerciseLanguage();
   const movement = readMovements();
-  const { root, mount, status, wayIn, wayBack } = buildTraining(book, phone.trainingTitle);
-
-  const makeRoom = makeRoomForBar(root, mount);
   const outgoing = outgoingTo(plan.marksTo);
 
   let state: TrainingState = readTrainingState(keep.kept().state);
-  let replanned: readonly ReplannedItem[] = [];
   let persisted: boolean | null = null;
   let passed: Passed | null = null;
   let storing = false;
@@ -93,10 +104,11 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
     };
   };
 
-  const planRest = (): void => {
-    const now = new Date();
-    replanned = planAgain === null ? [] : planAgain(keep.events(), now.getTime(), localDay(now));
-  };
+  state = comeBack(told(), state);
+  await nextTask();
+  // From here on all in one go: nothing is to be seen that is not whole.
+  const { root, mount, status, wayIn, wayBack } = buildTraining(book, phone.trainingTitle);
+  const makeRoom = makeRoomForBar(root, mount);
 
   const isOn = (): boolean => location.hash === HERE;
   const units = () => keep.kept().settings.units;
@@ -278,8 +290,14 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
   const turn = (): void => {
     document.body.classList.toggle('training', isOn());
     root.hidden = !isOn();
-    draw();
-    if (isOn()) toTop();
+    if (isOn()) {
+      draw();
+      toTop();
+      return;
+    }
+    // Out of sight the screen can wait for a task of its own; the ways to it stand in the book.
+    showWays(screenOf(told(), state));
+    nextTask().then(draw, () => undefined);
   };
 
   steadyTaps(root);
@@ -288,8 +306,6 @@ export function showTraining({ book, plan, keep, planAgain }: Training): void {
       lastTap = performance.now();
     });
   }
-  planRest();
-  state = comeBack(told(), state);
   keep.persisted().then(
     (said) => {
       persisted = said;

@@ -1,8 +1,10 @@
 /** The second script: opens what is kept of this booklet, and puts the training screens beside it. */
 import './fill-gaps.js';
 import type { ClientPlan } from '../model/client-plan.js';
+import type { InSteps } from '../session/in-steps.js';
 import type { ReplannedItem } from '../session/replan.js';
-import { unpackPlan } from '../session/travelling.js';
+import { unpackInSteps } from '../session/travelling.js';
+import { finishInTurn, nextTask } from './give-way.js';
 import { openKeep } from './keep/keep.js';
 import { askForScript, takePart } from './parts.js';
 import type { Between } from './replan-between.js';
@@ -11,7 +13,7 @@ import { showTraining } from './show-training.js';
 /** Longer than this nobody waits for what is only a help. */
 const PATIENCE_MS = 3000;
 
-type PlanAgain = (between: Between) => readonly ReplannedItem[];
+type PlanAgain = (between: Between) => InSteps<readonly ReplannedItem[]>;
 const isPlanAgain = (part: unknown): part is PlanAgain => typeof part === 'function';
 
 async function planAgainOf({ replan }: ClientPlan): Promise<PlanAgain | null> {
@@ -37,6 +39,16 @@ function leads(exercise: string): readonly string[] {
   return all.flatMap((lead) => (lead?.querySelector('a[href^="#"]') ? [] : [lead?.textContent?.trimEnd() ?? '']));
 }
 
+/** A plan asks the same page anew for every session. */
+function oncePerExercise<T>(asked: (exercise: string) => T): (exercise: string) => T {
+  const known = new Map<string, { readonly said: T }>();
+  return (exercise) => {
+    const said = known.get(exercise) ?? { said: asked(exercise) };
+    known.set(exercise, said);
+    return said.said;
+  };
+}
+
 /** The book, once its leaves are in order. */
 const bookReady = (): Promise<HTMLElement> =>
   new Promise((done) => {
@@ -56,10 +68,17 @@ async function start(): Promise<void> {
   const book = await bookReady();
   const data = document.getElementById('plan')?.textContent;
   if (data === undefined || data === null) return;
-  const plan = unpackPlan(JSON.parse(data), { called, leads });
+  // Each step is a task of its own: together they would hold up whoever is reading by now.
+  await nextTask();
+  const packed = JSON.parse(data);
+  await nextTask();
+  const page = { called: oncePerExercise(called), leads: oncePerExercise(leads) };
+  const plan = await finishInTurn(unpackInSteps(packed, page));
+  await nextTask();
   const language = document.documentElement.lang;
   const [keep, again] = await Promise.all([openKeep(plan, document.title), planAgainOf(plan)]);
-  showTraining({
+  await nextTask();
+  await showTraining({
     book,
     plan,
     keep,

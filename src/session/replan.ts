@@ -14,6 +14,7 @@ import type { AlarmSign, LogEvent } from '../model/log.js';
 import type { Plan, PlanSet } from '../model/plan.js';
 import type { TempoStep } from '../model/programme.js';
 import type { Reason } from '../model/reason.js';
+import { finish, type InSteps } from './in-steps.js';
 import { mergeEvents } from './merge-events.js';
 import { contextOfPlan, type PlanContext } from './plan-context.js';
 import { reclimb } from './replan-ladder.js';
@@ -55,7 +56,11 @@ export function mayReplan({ inputs }: Pick<Plan, 'inputs'>): boolean {
 }
 
 /** `events` are all of this booklet, in any order; `today` is the local day. */
-export function replan(plan: Plan, events: readonly LogEvent[], today: IsoDate): Replanning {
+export const replan = (plan: Plan, events: readonly LogEvent[], today: IsoDate): Replanning =>
+  finish(replanRowByRow(plan, events, today));
+
+/** The same, with a step for each row. */
+export function* replanRowByRow(plan: Plan, events: readonly LogEvent[], today: IsoDate): InSteps<Replanning> {
   const { replanning } = plan.inputs;
   const now = dayOfIso(today);
   if (replanning === undefined || !mayReplan(plan) || now === undefined) return { kind: 'fixed' };
@@ -66,32 +71,48 @@ export function replan(plan: Plan, events: readonly LogEvent[], today: IsoDate):
   );
   if (signs.length > 0) return { kind: 'stopped', signs: [...new Set(signs)] };
   const read = contextOfPlan(plan, replanning, events, now);
-  const rows = replanning.rows.flatMap((row) => {
-    const strand = plan.inputs.strands.find(({ id }) => id === row.id);
-    const open = strand === undefined ? [] : openItems(plan, read, strand.session, strand.row);
-    if (strand === undefined || open.length === 0) return [];
-    const again = rewalk(read, strand, row, open);
-    if (again.kind === 'as printed') return [];
-    if (again.kind === 'left out') return open.map((one) => leftOut(read, one, again.exercise));
-    return open.flatMap((one, index): readonly ReplannedItem[] => {
-      const toFailure = failureIn(again.ground, again.strand, one.at.week);
-      const laid = layWalk(one.item, again.strand, again.steps, index, toFailure, read.context.rules);
-      return laid === null ? [] : [changed(read, one, laid, again.steps[index]?.reasons ?? [])];
-    });
+  const all: ReplannedItem[] = [];
+  for (const row of replanning.rows) {
+    yield;
+    all.push(...walkedAgain(plan, read, row));
+  }
+  for (const ladder of plan.inputs.ladders) {
+    yield;
+    all.push(...climbedAgain(plan, read, ladder));
+  }
+  return { kind: 'planned', changed: all.sort((a, b) => a.occurrence - b.occurrence) };
+}
+
+type Row = NonNullable<Plan['inputs']['replanning']>['rows'][number];
+
+function walkedAgain(plan: Plan, read: PlanContext, row: Row): readonly ReplannedItem[] {
+  const strand = plan.inputs.strands.find(({ id }) => id === row.id);
+  const open = strand === undefined ? [] : openItems(plan, read, strand.session, strand.row);
+  if (strand === undefined || open.length === 0) return [];
+  const again = rewalk(read, strand, row, open);
+  if (again.kind === 'as printed') return [];
+  if (again.kind === 'left out') return open.map((one) => leftOut(read, one, again.exercise));
+  return open.flatMap((one, index): readonly ReplannedItem[] => {
+    const toFailure = failureIn(again.ground, again.strand, one.at.week);
+    const laid = layWalk(one.item, again.strand, again.steps, index, toFailure, read.context.rules);
+    return laid === null ? [] : [changed(read, one, laid, again.steps[index]?.reasons ?? [])];
   });
-  const climbed = plan.inputs.ladders.flatMap((ladder) => {
-    const open = openItems(plan, read, ladder.session, ladder.row);
-    if (open.length === 0) return [];
-    const again = reclimb(read, ladder, open);
-    if (again.kind === 'as printed') return [];
-    if (again.kind === 'left out') return open.map((one) => leftOut(read, one, again.exercise));
-    return open.flatMap((one, index): readonly ReplannedItem[] => {
-      const laid = layLadder(one.item, again.ladder, again.steps, index);
-      return laid === null ? [] : [changed(read, one, laid, again.steps[index]?.reasons ?? [])];
-    });
+}
+
+function climbedAgain(
+  plan: Plan,
+  read: PlanContext,
+  ladder: Plan['inputs']['ladders'][number],
+): readonly ReplannedItem[] {
+  const open = openItems(plan, read, ladder.session, ladder.row);
+  if (open.length === 0) return [];
+  const again = reclimb(read, ladder, open);
+  if (again.kind === 'as printed') return [];
+  if (again.kind === 'left out') return open.map((one) => leftOut(read, one, again.exercise));
+  return open.flatMap((one, index): readonly ReplannedItem[] => {
+    const laid = layLadder(one.item, again.ladder, again.steps, index);
+    return laid === null ? [] : [changed(read, one, laid, again.steps[index]?.reasons ?? [])];
   });
-  const all = [...rows, ...climbed].sort((a, b) => a.occurrence - b.occurrence);
-  return { kind: 'planned', changed: all };
 }
 
 /** Of every item of the row that the plan was made for, those whose session is not done yet. */

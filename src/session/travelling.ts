@@ -8,6 +8,7 @@ import type { ClientItem, ClientPlan, ClientSession, ClientSet } from '../model/
 import type { SetKey } from '../model/identity.js';
 import { slugOf } from '../model/slug.js';
 import { type ByDifference, readByDifference, tellByDifference } from './by-difference.js';
+import { finish, type InSteps } from './in-steps.js';
 
 export type Travelling = ByDifference;
 
@@ -127,7 +128,13 @@ export const packPlan = (plan: ClientPlan, page: PageSays = NO_PAGE): Travelling
   tellByDifference(sort(change(plan, packing(page))));
 
 /** Reads what `packPlan` wrote into a booklet's own page back to the very same plan; `page` as it was then. */
-export function unpackPlan(travelling: Travelling, page: PageSays = NO_PAGE): ClientPlan {
+export const unpackPlan = (travelling: Travelling, page: PageSays = NO_PAGE): ClientPlan =>
+  finish(unpackInSteps(travelling, page));
+
+/** The same, for a phone on which it takes longer than a tap may wait. */
+export function* unpackInSteps(travelling: Travelling, page: PageSays): InSteps<ClientPlan> {
   // The page was written by the same build, and stands in no other's hands.
-  return change(putBack(readByDifference(travelling) as Sorted), unpacking(page));
+  const sorted = readByDifference(travelling) as Sorted;
+  yield;
+  return change(putBack(sorted), unpacking(page));
 }

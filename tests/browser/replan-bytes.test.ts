@@ -12,6 +12,7 @@ import type { ClientPlan } from '../../src/model/client-plan.js';
 import { isoOfDay } from '../../src/model/day.js';
 import type { LogEvent } from '../../src/model/log.js';
 import { replanBetween } from '../../src/phone/replan-between.js';
+import { finish } from '../../src/session/in-steps.js';
 import { stepSession } from '../../src/session/step-session.js';
 import { clientPlanOf } from '../../src/web/client-plan.js';
 import { HURT, type Person, STALLS, THRIVES, VANISHES } from '../simulate/people.js';
@@ -61,7 +62,7 @@ const moment = ({ today }: Stream): string => `${today}T18:30:00Z`;
 const inNode = (stream: Stream): string => {
   const { plan, events, today } = stream;
   const now = Date.parse(moment(stream));
-  const again = replanBetween({ plan, events, now, today, language: 'en', called: () => undefined });
+  const again = finish(replanBetween({ plan, events, now, today, language: 'en', called: () => undefined }));
   return JSON.stringify([again, stepSession(plan, events, new Date(now))]);
 };
 
@@ -100,8 +101,10 @@ describe.each(PLACES)('a phone in $timezoneId, set to $locale', (place) => {
         const { plan, events, today } = ${JSON.stringify(stream)};
         const now = Date.parse(${JSON.stringify(moment(stream))});
         const replanBetween = chalkleaf.offered['plan again'];
-        const again = replanBetween({ plan, events, now, today, language: 'en', called: () => undefined });
-        return JSON.stringify([again, stepSession(plan, events, new Date(now))]);
+        const steps = replanBetween({ plan, events, now, today, language: 'en', called: () => undefined });
+        let step = steps.next();
+        while (!step.done) step = steps.next();
+        return JSON.stringify([step.value, stepSession(plan, events, new Date(now))]);
       })()`);
       const expected = inNode(stream);
       expect(expected.length, stream.name).toBeGreaterThan(1000);
@@ -114,7 +117,7 @@ describe.each(PLACES)('a phone in $timezoneId, set to $locale', (place) => {
 test('some of them change what is printed: the comparison is not of nothing', () => {
   const changed = streams.map(({ plan, events, today }) => {
     const now = Date.parse(`${today}T18:30:00Z`);
-    return replanBetween({ plan, events, now, today, language: 'en', called: () => undefined }).length;
+    return finish(replanBetween({ plan, events, now, today, language: 'en', called: () => undefined })).length;
   });
   expect(changed.filter((count) => count > 0).length).toBeGreaterThan(streams.length / 2);
 });

@@ -10,6 +10,7 @@ import { bookletId } from '../../src/model/identity.js';
 import type { LogEvent } from '../../src/model/log.js';
 import type { Plan } from '../../src/model/plan.js';
 import { replanBetween } from '../../src/phone/replan-between.js';
+import { finish } from '../../src/session/in-steps.js';
 import { clientPlanOf } from '../../src/web/client-plan.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile, renderBookletFolder } from '../../src/web/render-booklet.js';
@@ -37,14 +38,9 @@ const marked: readonly LogEvent[] = [1, 2, 3, 4].flatMap((occurrence) =>
 );
 
 const now = Date.parse(`${day}T18:00:00Z`);
-const expected = replanBetween({
-  plan: sent,
-  events: marked,
-  now,
-  today: day,
-  language: 'en',
-  called: () => undefined,
-});
+const expected = finish(
+  replanBetween({ plan: sent, events: marked, now, today: day, language: 'en', called: () => undefined }),
+);
 const ofFifth = expected.filter(({ occurrence }) => occurrence === FIFTH);
 
 let browser: Browser;

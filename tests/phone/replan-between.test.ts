@@ -5,6 +5,7 @@ import type { ClientPlan } from '../../src/model/client-plan.js';
 import { dayOfIso, isoOfDay } from '../../src/model/day.js';
 import type { LogEvent } from '../../src/model/log.js';
 import { replanBetween } from '../../src/phone/replan-between.js';
+import { finish } from '../../src/session/in-steps.js';
 import type { ReplannedItem } from '../../src/session/replan.js';
 import { clientPlanOf } from '../../src/web/client-plan.js';
 import { doAsPlanned } from '../session/make-marks.js';
@@ -18,14 +19,16 @@ const between = (
   at: string,
   language = 'en',
 ): readonly ReplannedItem[] =>
-  replanBetween({
-    plan,
-    events,
-    now: Date.parse(`${at}:00+01:00`),
-    today: at.slice(0, 10),
-    language,
-    called: () => undefined,
-  });
+  finish(
+    replanBetween({
+      plan,
+      events,
+      now: Date.parse(`${at}:00+01:00`),
+      today: at.slice(0, 10),
+      language,
+      called: () => undefined,
+    }),
+  );
 
 const torben = await (async () => {
   const demo = await readDemo();
