@@ -168,15 +168,20 @@ export const FigureOfStore = ({ drawing, alt, id }: RowProps & { readonly alt: s
   </Frame>
 );
 
-/** Rows that are shown elsewhere in the page: together, what they have in common is the nearer for gzip. */
+/**
+ * Rows that are shown elsewhere in the page: together, what they have in common is the nearer for gzip. Each stands by itself, so
+ * that a phone can read one at a time.
+ */
 export const FigureStore = ({ rows }: { readonly rows: readonly RowProps[] }) => (
-  <div hidden>
-    <svg class="figure" aria-hidden="true">
-      {rows.map(({ drawing, id }) => (
-        <g id={id}>
-          <Places drawing={drawing} id={id} />
-        </g>
-      ))}
-    </svg>
-  </div>
+  <>
+    {rows.map(({ drawing, id }) => (
+      <div hidden>
+        <svg aria-hidden="true">
+          <g id={id}>
+            <Places drawing={drawing} id={id} />
+          </g>
+        </svg>
+      </div>
+    ))}
+  </>
 );

@@ -15,9 +15,9 @@ export interface Movement {
   /** For each outline of the first position, in order: with which move it goes, or -1 where it keeps still. */
   readonly goes: readonly number[];
   /**
-   * For each move, in whole centimetres and degrees, clockwise and downwards as a screen counts: its joint, and where it
-   * shortens also which way it lies; then for each place, as what it is more than at the place before, its turn, its
-   * joint's way across and down, and where it shortens its length in hundredths.
+   * For each move, in whole centimetres and degrees, clockwise and downwards as a screen counts: its joint; then for all places,
+   * as what each is more than at the place before, its turn, its joint's way across and down, and where it shortens its length in
+   * hundredths; then which way it lies. Noughts at the end are left out.
    */
   readonly moves: readonly (readonly number[])[];
 }
@@ -32,17 +32,15 @@ const SAME = 2;
 
 function packed({ joint, lies, steps }: PartMove): readonly number[] {
   const shortens = steps.some(({ stretch }) => Math.abs(stretch * ALONG - ALONG) > SAME);
-  const places = steps.map(({ turn, stretch, at }) => [
-    degrees(turn),
-    right(at[0] - joint[0]),
-    down(at[1] - joint[1]),
-    ...(shortens ? [Math.round(stretch * ALONG)] : []),
-  ]);
-  const first = shortens ? [0, 0, 0, ALONG] : [0, 0, 0];
-  const deltas = places.flatMap((place, index) =>
-    place.map((value, column) => value - ((places[index - 1] ?? first)[column] ?? 0) || 0),
-  );
-  return [right(joint[0]), down(joint[1]), ...(shortens ? [degrees(lies)] : []), ...deltas];
+  const columns = [
+    steps.map(({ turn }) => degrees(turn)),
+    steps.map(({ at }) => right(at[0] - joint[0])),
+    steps.map(({ at }) => down(at[1] - joint[1])),
+    ...(shortens ? [steps.map(({ stretch }) => Math.round(stretch * ALONG) - ALONG)] : []),
+  ];
+  const more = columns.flatMap((column) => column.map((value, place) => value - (column[place - 1] ?? 0) || 0));
+  const all = [right(joint[0]), down(joint[1]), ...more, ...(shortens ? [degrees(lies)] : [])];
+  return all.slice(0, all.findLastIndex((value) => value !== 0) + 1);
 }
 
 /** Nothing where no part moves. */
@@ -63,21 +61,19 @@ const carry = (x: number, y: number): string => `translate(${whole(x)}px,${whole
 
 /** What each place on the way makes of a part, the first position first. */
 function transformsOf(move: readonly number[], places: number): readonly string[] {
+  const [x = 0, y = 0] = move;
+  const inColumn = (column: number, place: number): number => move[2 + column * places + place] ?? 0;
   const shortens = move.length > 2 + 3 * places;
-  const [x = 0, y = 0, lies = 0] = move;
-  const sums = shortens ? [0, 0, 0, ALONG] : [0, 0, 0];
-  const deltas = move.slice(shortens ? 3 : 2);
-  const at = (): string => {
-    const [turn = 0, across = 0, below = 0, length = ALONG] = sums;
-    const shorter = shortens ? `rotate(${lies}deg)scale(${length / ALONG},1)rotate(${-lies}deg)` : '';
-    return `${carry(x + across, y + below)}rotate(${turn}deg)${shorter}${carry(-x, -y)}`;
-  };
+  const lies = inColumn(4, 0);
+  const sums = [0, 0, 0, 0];
   return Array.from({ length: places + 1 }, (_, place) => {
     if (place > 0)
-      sums.forEach((sum, i) => {
-        sums[i] = sum + (deltas[(place - 1) * sums.length + i] ?? 0);
+      sums.forEach((sum, column) => {
+        sums[column] = sum + inColumn(column, place - 1);
       });
-    return at();
+    const [turn = 0, across = 0, below = 0, longer = 0] = sums;
+    const shorter = shortens ? `rotate(${lies}deg)scale(${(ALONG + longer) / ALONG},1)rotate(${-lies}deg)` : '';
+    return `${carry(x + across, y + below)}rotate(${turn}deg)${shorter}${carry(-x, -y)}`;
   });
 }
 

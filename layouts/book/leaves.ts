@@ -158,20 +158,31 @@ function leavesOf(booklet: Booklet, weeks: readonly WeekOfDays[]): readonly Leaf
 const dayOf = (leaf: Leaf): Day | undefined => ('day' in leaf ? leaf.day : undefined);
 
 /**
- * As on paper, all weeks of a session together: the weeks' overviews first, then session by session. A host packs what it
- * sends by what stood within the last 32 KB (DEFLATE, RFC 1951), and a whole week of many sessions is longer than that.
+ * What is alike stands together: a host packs what it sends by what stood within the last 32 KB (DEFLATE, RFC 1951), and a whole
+ * week of many sessions is longer than that. First each week at a glance, with the openings and the ends of its sessions; then, as
+ * on paper, the exercises of one session in all its weeks, session by session.
  */
 function besideTheirLike(leaves: readonly Leaf[]): readonly Leaf[] {
   const inWeeks = leaves.filter((leaf) => leaf.kind === 'week' || dayOf(leaf) !== undefined);
   const sessions = new Set(inWeeks.flatMap((leaf) => dayOf(leaf)?.session ?? []));
   const sorted = [
-    ...inWeeks.filter(({ kind }) => kind === 'week'),
-    ...[...sessions].flatMap((session) => inWeeks.filter((leaf) => dayOf(leaf)?.session === session)),
+    ...inWeeks.filter(({ kind }) => kind !== 'turn'),
+    ...[...sessions].flatMap((own) => inWeeks.filter((leaf) => leaf.kind === 'turn' && leaf.day.session === own)),
   ];
   const first = leaves.findIndex((leaf) => inWeeks.includes(leaf));
-  return first < 0
-    ? leaves
-    : [...leaves.slice(0, first), ...sorted, ...leaves.slice(first).filter((leaf) => !inWeeks.includes(leaf))];
+  const rest = partnerBesideWatched(leaves.filter((leaf) => !inWeeks.includes(leaf)));
+  return first < 0 ? rest : [...rest.slice(0, first), ...sorted, ...rest.slice(first)];
+}
+
+/** What the partner is to watch and say stands on the pages of the same exercises, nearly all of which come first. */
+function partnerBesideWatched(leaves: readonly Leaf[]): readonly Leaf[] {
+  const partner = leaves.find((leaf) => leaf.kind === 'partner');
+  if (partner?.kind !== 'partner') return leaves;
+  const others = leaves.filter((leaf) => leaf !== partner);
+  const pages = others.findIndex(({ kind }) => kind === 'exercise');
+  if (pages < 0) return leaves;
+  const after = pages + partner.part.watched.length;
+  return [...others.slice(0, after), partner, ...others.slice(after)];
 }
 
 export function bookOf(

@@ -12,6 +12,8 @@ const HOLDS_PARAGRAPH = 'article|details|div|footer|header|li|section|td';
 const END_OF_PARAGRAPH = new RegExp(`</p>(?=<(?:${ENDS_PARAGRAPH})[ >]|</(?:${HOLDS_PARAGRAPH})>)`, 'g');
 /** Always followed in a list by an element like it or by the list's end, and in a table by its next part or its end. */
 const END_OF_PART = /<\/(?:li|td|th|tr|thead|tbody)>/g;
+/** In a drawing an element without content may end itself. */
+const EMPTY_IN_DRAWING = /><\/(?:path|use)>/g;
 const TAG = /<[a-z][^>]*>/g;
 const PLAIN_ATTRIBUTE = /="([^"\s'=<>`]+)"(?!\/)/g;
 
@@ -19,5 +21,6 @@ export function shortenMarkup(html: string): string {
   return html
     .replace(END_OF_PARAGRAPH, '')
     .replace(END_OF_PART, '')
+    .replace(EMPTY_IN_DRAWING, '/>')
     .replace(TAG, (tag) => tag.replace(PLAIN_ATTRIBUTE, '=$1'));
 }
