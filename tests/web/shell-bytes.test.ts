@@ -1,0 +1,31 @@
+/** What every booklet fetches of script and style before a session can be trained, compressed as a host sends it. */
+import { gzipSync } from 'node:zlib';
+import { beforeAll, expect, test } from 'vitest';
+import { webSources } from '../../src/app/web-sources.js';
+import { BOOKLET_LANGUAGES } from '../../src/model/languages.js';
+import { prepareShell } from '../../src/web/prepare-shell.js';
+import { shellFiles } from '../../src/web/render-booklet.js';
+import type { ShellParts } from '../../src/web/shell-parts.js';
+
+const KB = 1024;
+/** The page with its style and first script, and what the training screens need. */
+const AT_MOST = 60 * KB;
+/** What a host sends before it waits for the other side: ten segments (RFC 6928). */
+const FIRST_ANSWER = 14_600;
+
+let parts: ShellParts;
+beforeAll(async () => {
+  parts = await prepareShell(webSources());
+});
+
+test.each(BOOKLET_LANGUAGES)('the shell in %s is light', async (language) => {
+  const files = await shellFiles(parts, language);
+  const weighs = (name: string): number => {
+    const file = files.find(({ path }) => path === name);
+    return file === undefined ? Number.NaN : gzipSync(file.bytes).length;
+  };
+  const [page, training] = [weighs('index.html'), weighs('training.js')];
+  expect(page + training).toBeLessThanOrEqual(AT_MOST);
+  expect(page).toBeLessThanOrEqual(FIRST_ANSWER);
+  expect(training).toBeGreaterThan(KB);
+});
