@@ -2,6 +2,7 @@
 import type { Drill } from '../model/booklet.js';
 import { columnOf, paragraph, type Slug, together, withNext } from './lay-out-blocks.js';
 import { layOutLines, type StyledRun } from './lay-out-lines.js';
+import { packed } from './lay-out-packed.js';
 import { type Box, moved, type Tag, tag } from './page.js';
 import { pageLink } from './page-link.js';
 import type { Setting } from './setting.js';
@@ -13,19 +14,38 @@ const NO_BREAK = '\u00a0';
 
 /** Led by the word that says what they are; words before and after the exercises stand where they are said. */
 export function layOutDrills(label: string, drills: readonly Drill[], setting: Setting): readonly Slug[] {
+  return layOut(label, drills, setting, (named, after) => [
+    ...(named.length === 0 ? [] : inColumns(named, setting)),
+    ...(after.length === 0 ? [] : inWords('', after, setting)),
+  ]);
+}
+
+/** The same in fewer lines: exercises and what follows them one after the other. */
+export function packDrills(label: string, drills: readonly Drill[], setting: Setting): readonly Slug[] {
+  return layOut(label, drills, setting, (named, after) => {
+    const list = tag('L');
+    const items = named.map((drill) => ({ runs: packedRuns(drill, tag('LBody', tag('LI', list)), setting) }));
+    return packed([...items, ...after.map(({ text }) => ({ runs: [wordsRun(text, tag('P'))] }))], setting.measure);
+  });
+}
+
+/** `rest` lays out the exercises, and what is said after them. */
+function layOut(
+  label: string,
+  drills: readonly Drill[],
+  setting: Setting,
+  rest: (named: readonly Drill[], after: readonly Drill[]) => readonly Slug[],
+): readonly Slug[] {
   if (drills.length === 0) return [];
   const first = drills.findIndex(({ name }) => name !== '');
   const last = drills.findLastIndex(({ name }) => name !== '');
   const before = first < 0 ? drills : drills.slice(0, first);
   const after = first < 0 ? [] : drills.slice(last + 1);
-  return together(
-    withNext([
-      ...inWords(label, before, setting),
-      ...(first < 0 ? [] : inColumns(drills.slice(first, last + 1), setting)),
-      ...(after.length === 0 ? [] : inWords('', after, setting)),
-    ]),
-  );
+  const named = first < 0 ? [] : drills.slice(first, last + 1);
+  return together(withNext([...inWords(label, before, setting), ...rest(named, after)]));
 }
+
+const wordsRun = (text: string, of: Tag): StyledRun => ({ style: 'note', text, tag: of });
 
 function inWords(label: string, drills: readonly Drill[], setting: Setting): readonly Slug[] {
   const of = tag('P');
@@ -37,11 +57,7 @@ function inWords(label: string, drills: readonly Drill[], setting: Setting): rea
           { style: 'note', text: ' ', tag: of },
         ];
   const said = drills.map(({ text }) => text).join(' ');
-  return paragraph(
-    [...lead, { style: 'note', text: said, tag: of }],
-    setting.measure,
-    columnOf('table', setting.measure.sheet),
-  );
+  return paragraph([...lead, wordsRun(said, of)], setting.measure, columnOf('table', setting.measure.sheet));
 }
 
 /** Read along the lines: first left, then right. The page stands at the right edge of the first line. */
@@ -63,6 +79,16 @@ function inColumns(drills: readonly Drill[], setting: Setting): readonly Slug[] 
 const unparted = (dose: string): string => (dose.length <= SHORT ? dose.replaceAll(' ', NO_BREAK) : dose);
 const SHORT = 18;
 
+const drillRuns = (drill: Drill, body: Tag): readonly StyledRun[] => [
+  { style: 'label-strong', text: `${drill.name} `, tag: body },
+  { style: 'label', text: unparted(drill.text), tag: body },
+];
+
+const packedRuns = (drill: Drill, body: Tag, setting: Setting): readonly StyledRun[] => [
+  ...drillRuns(drill, body),
+  ...pageLink(drill.exercise, body, setting),
+];
+
 /** The page is read last, wherever it stands. */
 function drillBoxes(
   drill: Drill,
@@ -73,11 +99,7 @@ function drillBoxes(
   const { measure } = setting;
   const [page] = layOutLines(pageLink(drill.exercise, body, setting), width, measure);
   const room = page === undefined ? 0 : page.width + GAP;
-  const runs: readonly StyledRun[] = [
-    { style: 'label-strong', text: `${drill.name} `, tag: body },
-    { style: 'label', text: unparted(drill.text), tag: body },
-  ];
-  const lines = layOutLines(runs, width - room, measure);
+  const lines = layOutLines(drillRuns(drill, body), width - room, measure);
   return {
     lines: lines.length,
     boxes: [

@@ -72,7 +72,7 @@ function doseLines(planned: readonly Planned[], body: Tag, setting: Setting): re
   const same = new Set(dosed.map(({ easier }) => alwaysSaid(easier.doses) ?? JSON.stringify(easier.doses))).size <= 1;
   return (same ? dosed.slice(0, 1) : dosed).map(({ session, easier }): readonly StyledRun[] => {
     const notes = weekNotes(easier.doses).map((note) => ({ ...note, text: unparted(note.text) }));
-    const led = notes.every((note) => note.always) ? '' : `${setting.labels.week} `;
+    const led = notes.every((note) => note.always) ? '' : `${setting.labels.week}${NO_BREAK}`;
     const title = same ? '' : `${session.title}: `;
     return [{ style: 'label', text: `${title}${led}`, tag: body }, ...weekRuns(notes, body)];
   });

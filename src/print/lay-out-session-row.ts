@@ -19,6 +19,8 @@ export interface Room {
   readonly air: 0 | 1;
   /** A first set to try, and what to do otherwise, stand in the column too, not in the note alone. */
   readonly asidesInColumn: boolean;
+  /** What stands in lists is run on, as much on a line as it holds. */
+  readonly packed?: true;
 }
 
 /** White at the right of a column, so that neighbours never touch. */
@@ -166,8 +168,8 @@ function stripSlug(row: SessionRow, columns: WeekColumns, lines: number): readon
 const wideCell = (table: Tag, columns: WeekColumns): Tag =>
   tag('TD', tag('TR', table), { columns: columns.weeks.length + 1 });
 
-/** The line that says how a circuit goes stands over its first exercise, an empty line from its name. */
-function groupSlugs(row: SessionRow, table: Tag, columns: WeekColumns, setting: Setting): readonly Slug[] {
+/** The line that says how a circuit goes stands over its first exercise, an empty line from its name where there is room. */
+function groupSlugs(row: SessionRow, table: Tag, columns: WeekColumns, room: Room, setting: Setting): readonly Slug[] {
   const of = tag('P', wideCell(table, columns));
   const lines = layOutLines(
     [{ style: 'label-strong', text: row.group, tag: of }],
@@ -175,8 +177,8 @@ function groupSlugs(row: SessionRow, table: Tag, columns: WeekColumns, setting: 
     setting.measure,
   );
   return lines.map((line, i): Slug => {
-    const last = i === lines.length - 1;
-    return { lines: last ? 2 : 1, area: 'table', boxes: line.boxes, withNext: true };
+    const apart = i === lines.length - 1 && room.packed !== true;
+    return { lines: apart ? 2 : 1, area: 'table', boxes: line.boxes, withNext: true };
   });
 }
 
@@ -198,7 +200,7 @@ export function layOutSessionRow(
   setting: Setting,
 ): LaidRow {
   const grouped = row.group !== '';
-  const group = opens && grouped ? groupSlugs(row, table, columns, setting) : [];
+  const group = opens && grouped ? groupSlugs(row, table, columns, room, setting) : [];
   const tr = tag('TR', table);
   const th = tag('TH', tr, { scope: 'Row' });
   const slugs = [
@@ -207,7 +209,7 @@ export function layOutSessionRow(
     ...columnsSlugs(row, tr, columns, room, setting),
     feetSlug(row, columns, setting),
     ...stripSlug(row, columns, room.strip),
-    ...layOutRowNotes(row, () => wideCell(table, columns), setting),
+    ...layOutRowNotes(row, () => wideCell(table, columns), room.packed === true, setting),
   ];
   return { slugs, grouped, opens };
 }

@@ -1,45 +1,35 @@
 /** A session on one opening: its weeks side by side, so that progress is seen; as roomy as the opening allows. */
 import type { SessionPart } from '../model/booklet.js';
+import { invariant } from '../model/result.js';
 import { fitOpening, type Opening } from './fit-opening.js';
 import {
   type Block,
-  blankSlug,
   block,
   columnOf,
   linesOf,
-  lowered,
   paragraph,
   rule,
   type Slug,
-  title,
-  together,
   withNext,
   writingField,
 } from './lay-out-blocks.js';
-import { layOutDrills } from './lay-out-drills.js';
-import { layOutLines, readOn, type StyledRun, styledLine } from './lay-out-lines.js';
+import { layOutDrills, packDrills } from './lay-out-drills.js';
 import { type Chapter, fillPages } from './lay-out-pages.js';
-import {
-  type LaidRow,
-  layOutSessionRow,
-  type Room,
-  rowBlock,
-  type WeekColumns,
-  weekColumns,
-} from './lay-out-session-row.js';
-import { weekRuns } from './lay-out-week-runs.js';
-import { type Box, emptyCell, moved, type Tag, tag } from './page.js';
+import { type HeadAir, introduction, weekHeads } from './lay-out-session-head.js';
+import { type LaidRow, layOutSessionRow, type Room, rowBlock, weekColumns } from './lay-out-session-row.js';
+import { moved, type Tag, tag } from './page.js';
 import type { Setting } from './setting.js';
 import { LINE } from './sheet.js';
-import { weekNotes } from './week-notes.js';
 
-/** From roomy to close. */
+/** From roomy to close; packed only where no other opening holds it all. */
 const ROOMS: readonly Room[] = [
   { strip: 2, air: 1, asidesInColumn: true },
   { strip: 1, air: 1, asidesInColumn: true },
   { strip: 1, air: 1, asidesInColumn: false },
   { strip: 0, air: 1, asidesInColumn: false },
   { strip: 0, air: 0, asidesInColumn: false },
+  { strip: 1, air: 0, asidesInColumn: false, packed: true },
+  { strip: 0, air: 0, asidesInColumn: false, packed: true },
 ];
 /** How much white at the foot of the left page one step closer must spare. */
 const STEP_COST = 6;
@@ -57,95 +47,30 @@ const LONG_ROOMS: readonly Room[] = [
 ];
 const LONG_BY_PAGES = 2;
 
-/** White around the coach's line: half a line above and below it, or a whole one; `least` leaves none over the weeks. */
-type HeadAir = 'least' | 'half' | 'whole';
-
-/** Title; how long and how safe; the coach's line; warm-up. An empty line parts them from the weeks. */
-function introduction(part: SessionPart, setting: Setting, target: string, air: HeadAir): readonly Slug[] {
-  const { measure } = setting;
-  const column = columnOf('table', measure.sheet);
-  const line = tag('P');
-  const intro: readonly StyledRun[] = [
-    { style: 'label-strong', text: `${part.minutes} `, tag: line },
-    { style: 'label', text: part.safety, tag: line },
-  ];
-  const coach = part.workOnThis ? paragraph(styledLine(part.workOnThis, 'text', tag('P')), measure, column) : [];
-  const warmUp = layOutDrills(setting.labels['warm-up'], part.warmUp, setting);
-  const notes = weekParagraph('', part.notes, part.weeks.length, setting);
-  const short = weekParagraph(setting.labels['bad-day'], part.short, part.weeks.length, setting);
-  const blank = blankSlug(1, 'table');
-  const foot = air === 'least' ? [] : [blank];
-  return withNext([
-    ...title(part.title, measure, { tag: tag('H2'), area: 'table', target, level: 1 }),
-    ...paragraph(intro, measure, column),
-    ...notes,
-    ...short,
-    ...(coach.length === 0 ? [] : air === 'whole' ? [blank, ...coach] : coach.map(lowered)),
-    ...(warmUp.length === 0 ? [] : [blank, ...warmUp]),
-    ...(coach.length > 0 && warmUp.length === 0 && air !== 'whole' ? [blank] : []),
-    ...foot,
-  ]);
-}
-
-/** Sentences of single weeks, equal ones once, run on behind the word that says what they are. */
-function weekParagraph(label: string, texts: SessionPart['short'], weeks: number, setting: Setting): readonly Slug[] {
-  const notes = weekNotes(texts).map((note) => ({ ...note, always: note.weeks.length === weeks }));
-  if (notes.length === 0) return [];
-  const of = tag('P');
-  const lead: readonly StyledRun[] = label === '' ? [] : [{ style: 'label-strong', text: `${label}: `, tag: of }];
-  const week: readonly StyledRun[] = notes.every(({ always }) => always)
-    ? []
-    : [{ style: 'label', text: `${setting.labels.week} `, tag: of }];
-  return together(
-    paragraph([...lead, ...week, ...weekRuns(notes, of)], setting.measure, columnOf('table', setting.measure.sheet)),
-  );
-}
-
-/** Week, date and, in an easier week, its name. Set again at the head of the second page, where it is not read again. */
-function weekHeads(columns: WeekColumns, setting: Setting, table?: Tag): Slug {
-  const tr = table ? tag('TR', table) : undefined;
-  const corner: readonly Box[] = tr
-    ? [emptyCell(tag('TH', tr, { scope: 'Column', spoken: setting.labels.exercise }))]
-    : [];
-  const laid = columns.weeks.map((head) => {
-    const of = tr ? { tag: tag('TH', tr, { scope: 'Column' }) } : {};
-    const set = (runs: readonly StyledRun[]) => readOn(layOutLines(runs, columns.width - 2, setting.measure));
-    return [
-      ...set([
-        { style: 'label', text: `${setting.labels.week} `, ...of },
-        { style: 'figure', text: `${head.week}`, ...of },
-      ]),
-      ...set([{ style: 'label', text: head.dateText, ...of }]),
-      ...(head.easy ? set([{ style: 'note-italic', text: setting.labels['easy-week'], ...of }]) : []),
-    ];
-  });
-  const boxes: readonly Box[] = laid.flatMap((lines, i) =>
-    lines.flatMap((line, n) => line.boxes.map((box) => moved(box, i * columns.width, n * LINE))),
-  );
-  return {
-    lines: Math.max(2, ...laid.map((lines) => lines.length)),
-    area: 'table',
-    boxes: [...corner, ...boxes],
-    withNext: true,
-  };
-}
-
 interface Setup {
+  readonly table: Tag;
   readonly room: Room;
   readonly rows: readonly LaidRow[];
   readonly head: Slug;
   readonly opening: Opening | undefined;
 }
 
-function setRows(part: SessionPart, room: Room, before: number, after: number, setting: Setting): Setup {
+function setRows(
+  part: SessionPart,
+  room: Room,
+  before: number,
+  after: number,
+  setting: Setting,
+  table = tag('Table'),
+): Setup {
   const columns = weekColumns(part.weeks, setting.measure.sheet);
-  const table = tag('Table');
   const head = weekHeads(columns, setting, table);
   const rows = part.rows.map((row, i) =>
     layOutSessionRow(row, part.rows[i - 1]?.group !== row.group, table, columns, room, setting),
   );
   const heights = rows.map((row) => ({ lines: room.air + linesOf(row.slugs), joined: row.grouped && !row.opens }));
   return {
+    table,
     room,
     rows,
     head,
@@ -163,7 +88,7 @@ function bestSetup(
   let best: Setup | undefined;
   let least = Number.POSITIVE_INFINITY;
   for (const [step, room] of ROOMS.entries()) {
-    if (least <= step * STEP_COST) break;
+    if (least <= step * STEP_COST || (room.packed && best !== undefined)) break;
     const setup = setRows(part, room, linesBefore(room), after, setting);
     const cost = setup.opening ? setup.opening.cost + step * STEP_COST : Number.POSITIVE_INFINITY;
     if (cost < least) {
@@ -172,6 +97,30 @@ function bestSetup(
     }
   }
   return best;
+}
+
+/** The rows of one page of the opening, how roomy they are set, and how many lines they leave. */
+interface Side {
+  readonly room: Room;
+  readonly rows: readonly LaidRow[];
+  readonly left: number;
+}
+
+/** The first that fits, of settings from roomy to close. */
+function sideOf(
+  setups: readonly Setup[],
+  [from, to]: readonly [number, number],
+  around: (room: Room) => number,
+  linesOnPage: number,
+): Side {
+  const sides = setups.map(({ room, rows }): Side => {
+    const own = rows.slice(from, to);
+    const lines = own.reduce((sum, { slugs }) => sum + room.air + linesOf(slugs), 0);
+    return { room, rows: own, left: linesOnPage - around(room) - lines };
+  });
+  const side = sides.find(({ left }) => left >= 0) ?? sides.at(-1);
+  invariant(side !== undefined, 'there is a setting');
+  return side;
 }
 
 /** Those done turn about with the rows before them. */
@@ -211,7 +160,12 @@ const leftAir =
 export function layOutSession(part: SessionPart, setting: Setting, target: string): readonly Chapter[] {
   const introOf = (air: HeadAir): readonly Slug[] => introduction(part, setting, target, air);
   const heads = { least: introOf('least'), half: introOf('half'), whole: introOf('whole') };
-  const closest = (room: Room): readonly Slug[] => (room.air === 0 ? heads.least : heads.half);
+  const packedHead = (air: HeadAir): readonly Slug[] => introduction(part, setting, target, air, packDrills);
+  const packedHeads = { least: packedHead('least'), none: packedHead('none') };
+  const closest = ({ air, strip, packed }: Room): readonly Slug[] => {
+    if (packed) return strip === 0 ? packedHeads.none : packedHeads.least;
+    return air === 0 ? heads.least : heads.half;
+  };
   const coolDown = layOutDrills(setting.labels['cool-down'], part.coolDown, setting);
   const after = coolDown.length === 0 ? 0 : linesOf(coolDown) + 1;
   const ending: readonly Block[] =
@@ -238,31 +192,39 @@ export function layOutSession(part: SessionPart, setting: Setting, target: strin
     };
     return [long(longSetup(part, pagesOf, setting))];
   }
-  const { opening, rows, head, room } = best;
-  const { breakAt } = opening;
-  const onVerso = breakAt ?? rows.length;
-  const versoLeft = setting.measure.sheet.linesOnPage - opening.versoLines;
-  const rectoLeft = breakAt === undefined ? 0 : setting.measure.sheet.linesOnPage - opening.rectoLines;
-  const intro = room.air === 1 && versoLeft >= linesOf(heads.whole) - linesOf(heads.half) ? heads.whole : closest(room);
-  const airVerso = leftAir(onVerso, versoLeft);
-  const airRecto = leftAir(rows.length - onVerso, rectoLeft);
-  const airOver = (i: number): 0 | 1 => (room.air === 1 ? 1 : i < onVerso ? airVerso(i) : airRecto(i - onVerso));
-  const notes = rectoLeft - (room.air === 1 ? 0 : Math.min(rectoLeft, rows.length - onVerso));
+  const { opening, head } = best;
+  const { breakAt = part.rows.length } = opening;
+  const { linesOnPage } = setting.measure.sheet;
+  const isWhole = breakAt === part.rows.length;
+  // Where all has to be set as close as can be for the sake of one page, the other is as roomy as it may.
+  const setups = best.room.packed ? ROOMS.map((room) => setRows(part, room, 0, 0, setting, best.table)) : [best];
+  const verso = sideOf(
+    setups,
+    [0, breakAt],
+    (room) => linesOf(closest(room)) + head.lines + (isWhole ? after : 0),
+    linesOnPage,
+  );
+  const recto = sideOf(setups, [breakAt, part.rows.length], () => head.lines + after, linesOnPage);
+  const isRoomy = verso.room.air === 1 && verso.left >= linesOf(heads.whole) - linesOf(heads.half);
+  const intro = isRoomy ? heads.whole : closest(verso.room);
+  const blocksOf = ({ room, rows, left }: Side): readonly Block[] => {
+    const airOver = leftAir(rows.length, left);
+    return rows.map((row, i) => rowBlock(row, room.air === 1 ? 1 : airOver(i), setting.measure.sheet));
+  };
+  const notes = isWhole ? 0 : recto.left - (recto.room.air === 1 ? 0 : Math.min(recto.left, recto.rows.length));
   const chapter: Chapter = {
     start: 'even',
     running: part.title,
     carried,
     blocks: [
       block(withNext([...intro, head])),
-      ...rows.map((row, i): Block => {
-        const one = rowBlock(row, airOver(i), setting.measure.sheet);
-        return i === breakAt ? { ...one, breakBefore: true } : one;
-      }),
+      ...blocksOf(verso),
+      ...blocksOf(recto).map((one, i): Block => (i === 0 ? { ...one, breakBefore: true } : one)),
       ...ending,
       ...(notes >= LEAST_NOTES ? [notesBlock(notes, setting)] : []),
     ],
   };
-  if (breakAt !== undefined) return [chapter];
+  if (!isWhole) return [chapter];
   return [
     chapter,
     { start: 'page', running: part.title, blocks: [notesBlock(setting.measure.sheet.linesOnPage, setting)] },

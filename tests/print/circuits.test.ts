@@ -1,5 +1,5 @@
 /** What is done turn about stands on one page, or on one opening where no page holds it: no leaf is turned in it. */
-import { beforeAll, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import type { Booklet, SessionPart } from '../../src/model/booklet.js';
 import { clientId, rowId } from '../../src/model/identity.js';
 import { layOutBooklet } from '../../src/print/lay-out-booklet.js';
@@ -8,14 +8,16 @@ import type { Measure } from '../../src/print/measure.js';
 import type { Page } from '../../src/print/page.js';
 import { fixtureBooklet } from '../fixtures/booklet.js';
 import { demoBooklet } from '../studio/demo-booklet.js';
-import { overlaps } from './grid-faults.js';
+import { offThePage, offTheTextBlock, overlaps } from './grid-faults.js';
 import { partsOf } from './parts-of.js';
-import { plain } from './tagged-text.js';
+import { plain, taggedTexts } from './tagged-text.js';
 
 let measure: Measure;
 beforeAll(async () => {
   measure = measureWith(await loadFaces());
 });
+
+const lettersOf = (text: string): string => text.replaceAll(/[^\p{L}\p{N}]+/gu, '');
 
 const pagesOf = (booklet: Booklet): readonly Page[] => layOutBooklet(booklet, measure, clientId('x')).value;
 
@@ -77,11 +79,43 @@ test.each([8, 9, 11, 12])('one that no page holds, after %i exercises, stands on
   }
 });
 
-test('no leaf is turned in a circuit of a client with long sessions', async () => {
-  const booklet = await demoBooklet('nell-fane');
-  const pages = pagesOf(booklet);
-  const circuits = partsOf(booklet, 'session').flatMap((session) => circuitsOn(pages, session));
-  expect(circuits.length).toBeGreaterThan(0);
-  expect(circuits.filter((on) => leaves(on) > 1)).toEqual([]);
-  expect(pages.flatMap((page) => overlaps(page))).toEqual([]);
+describe('a client with long sessions', () => {
+  let booklet: Booklet;
+  let pages: readonly Page[];
+  beforeAll(async () => {
+    booklet = await demoBooklet('nell-fane');
+    pages = pagesOf(booklet);
+  });
+
+  test('turns no leaf in a circuit', () => {
+    const circuits = partsOf(booklet, 'session').flatMap((session) => circuitsOn(pages, session));
+    expect(circuits.length).toBeGreaterThan(0);
+    expect(circuits.filter((on) => leaves(on) > 1)).toEqual([]);
+    expect(pages.flatMap((page) => [...overlaps(page), ...offThePage(page), ...offTheTextBlock(page)])).toEqual([]);
+  });
+
+  test('has each of them on one opening, with all that is asked and all that follows from it', () => {
+    const sessions = partsOf(booklet, 'session');
+    const starts = sessions.map(
+      ({ title }) => pages.find(({ bookmarks }) => bookmarks.some((one) => one.title === title))?.number ?? 0,
+    );
+    expect(starts).toEqual(starts.map((_, i) => (starts[0] ?? 0) + 2 * i));
+    let asked = 0;
+    for (const [i, { rows }] of sessions.entries()) {
+      const opening = pages.filter(({ number }) => Math.floor(number / 2) === (starts[i] ?? 0) / 2);
+      const said = lettersOf(
+        taggedTexts(opening)
+          .map(({ text }) => text)
+          .join(' '),
+      );
+      for (const { choose } of rows.flatMap(({ cells }) => cells)) {
+        if (choose === undefined) continue;
+        asked += 1;
+        for (const text of [choose.intro, choose.note ?? '', ...choose.rows.map(({ use }) => use)]) {
+          expect(said).toContain(lettersOf(text));
+        }
+      }
+    }
+    expect(asked).toBeGreaterThan(10);
+  });
 });
