@@ -7,15 +7,28 @@ function median(values: readonly number[]): number {
   return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
 }
 
-/** CPU milliseconds of this process for one call, the median of `times` after as many warm-up calls. */
+/** Enough warm-up, and enough measuring, whatever is measured. */
+const WARM_MS = 1500;
+const LONG_MS = 5000;
+const LEAST = 3;
+
+/**
+ * CPU milliseconds of this process for one call, the median of `times` after as many warm-up calls; of fewer where a
+ * call takes long.
+ */
 export async function cpuOf(times: number, call: () => unknown): Promise<number> {
-  for (let i = 0; i < times; i += 1) await call();
+  const cpu = (): number => {
+    const { user, system } = process.cpuUsage();
+    return (user + system) / 1000;
+  };
+  const begun = cpu();
+  for (let i = 0; i < times && (i === 0 || cpu() - begun < WARM_MS); i += 1) await call();
   const taken: number[] = [];
-  for (let i = 0; i < times; i += 1) {
-    const before = process.cpuUsage();
+  const from = cpu();
+  while (taken.length < Math.min(times, LEAST) || (taken.length < times && cpu() - from < LONG_MS)) {
+    const before = cpu();
     await call();
-    const used = process.cpuUsage(before);
-    taken.push((used.user + used.system) / 1000);
+    taken.push(cpu() - before);
   }
   return median(taken);
 }
