@@ -176,7 +176,7 @@ export const FigureStore = ({ rows }: { readonly rows: readonly RowProps[] }) =>
   <>
     {rows.map(({ drawing, id }) => (
       <div hidden>
-        <svg aria-hidden="true">
+        <svg class="figure" aria-hidden="true">
           <g id={id}>
             <Places drawing={drawing} id={id} />
           </g>
