@@ -1,7 +1,7 @@
 /**
  * Reads the filtering sentence back. The style leaves out what does not fit, with or without this script; here headings
  * with nothing left beneath them go, what is left is counted, and the sentence is kept in the address, so that it can be
- * sent to somebody.
+ * sent to somebody. What is left out of the lists is told to the search as well.
  */
 import type { SearchWords } from '../words/search-words.js';
 
@@ -13,22 +13,42 @@ const boxes = (form: ParentNode, part: string): readonly HTMLInputElement[] => [
 
 const isShown = (line: Element): boolean => getComputedStyle(line).display !== 'none';
 
-export function keepSentence(words: SearchWords): void {
+export interface Sentence {
+  /** Of a line of the lists, whether the sentence leaves it out. */
+  readonly leavesOut: (line: Element) => boolean;
+  readonly onChange: (listener: () => void) => void;
+}
+
+export function keepSentence(words: SearchWords): Sentence {
+  let gone: ReadonlySet<Element> = new Set();
+  const listeners: (() => void)[] = [];
+  const sentence: Sentence = {
+    leavesOut: (line) => gone.has(line),
+    onChange: (listener) => listeners.push(listener),
+  };
+
   const form = document.querySelector<HTMLFormElement>('.sentence');
   const said = form?.querySelector('output');
   // A browser whose style cannot leave anything out shows the plain lists alone.
-  if (!form || !said || !CSS.supports('selector(:has(a))')) return;
+  if (!form || !said || !CSS.supports('selector(:has(a))')) return sentence;
 
   const chosen = (part: string): readonly HTMLInputElement[] => boxes(form, part).filter(({ checked }) => checked);
   const namesOf = (part: string): readonly string[] =>
     chosen(part).map((box) => box.labels?.[0]?.textContent.trim() ?? '');
 
   const recount = (): void => {
-    for (const entry of document.querySelectorAll<HTMLElement>('.entry[data-filtered]'))
-      entry.hidden = ![...entry.querySelectorAll('li')].some(isShown);
-    const all = [...document.querySelectorAll('.entry[data-filtered] li')];
-    const sentence = words.sentence(namesOf('have'), namesOf('out'), namesOf('spare'));
-    said.textContent = sentence === '' ? '' : `${sentence} ${words.left(all.filter(isShown).length, all.length)}`;
+    const entries = [...document.querySelectorAll<HTMLElement>('.entry[data-filtered]')];
+    // Nothing is left out of what is hidden: first all are shown, then read, then hidden.
+    for (const entry of entries) entry.hidden = false;
+    const all = entries.flatMap((entry) => [...entry.querySelectorAll('li')].map((line) => ({ entry, line })));
+    const left = all.filter(({ line }) => isShown(line));
+    const staying = new Set(left.map(({ entry }) => entry));
+    for (const entry of entries) entry.hidden = !staying.has(entry);
+    const shown = new Set(left.map(({ line }) => line));
+    gone = new Set(all.flatMap(({ line }) => (shown.has(line) ? [] : [line])));
+    const text = words.sentence(namesOf('have'), namesOf('out'), namesOf('spare'));
+    said.textContent = text === '' ? '' : `${text} ${words.left(left.length, all.length)}`;
+    for (const listener of listeners) listener();
   };
   const keep = (): void => {
     const parts = PARTS.flatMap((part) => {
@@ -67,4 +87,5 @@ export function keepSentence(words: SearchWords): void {
   addEventListener('pageshow', recount);
   readAddress();
   recount();
+  return sentence;
 }

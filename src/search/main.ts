@@ -4,8 +4,7 @@ import { keepSentence } from './keep-sentence.js';
 import { showFound } from './show-found.js';
 
 const words = saySearchWords(document.documentElement.lang);
-keepSentence(words);
-showFound(words);
+showFound(words, keepSentence(words));
 
 // A page opened from a disk has all its files beside it already.
 if (/^https?:$/.test(location.protocol) && 'serviceWorker' in navigator)

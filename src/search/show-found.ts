@@ -1,6 +1,7 @@
 /** The search: shown where there is a script, fetches its index when it is first wanted, answers every key. */
 import type { SearchWords } from '../words/search-words.js';
-import { findExercises, type Index, openIndex } from './find-exercises.js';
+import { type Found, findExercises, type Index, openIndex } from './find-exercises.js';
+import type { Sentence } from './keep-sentence.js';
 
 declare global {
   /** Called by the index's file with what `writeIndex` wrote: a script is the one file a page from a disk may read. */
@@ -28,6 +29,11 @@ function fetchIndex(): Promise<Index> {
   return fetched;
 }
 
+const hrefOf = (id: string): string => `exercises/${id}.html`;
+
+/** Whoever has typed one letter is not done. */
+const isBegun = (typed: string): boolean => Array.from(typed.trim()).length === 1;
+
 /** The line of an exercise in the list on this page, which says what it needs and asks. */
 const linesOf = (): ReadonlyMap<string, HTMLElement> =>
   new Map(
@@ -37,7 +43,7 @@ const linesOf = (): ReadonlyMap<string, HTMLElement> =>
     ]),
   );
 
-export function showFound(words: SearchWords): void {
+export function showFound(words: SearchWords, sentence: Sentence): void {
   const place = document.querySelector<HTMLElement>('.search');
   const form = place?.querySelector('form');
   const field = form?.querySelector('input');
@@ -47,21 +53,22 @@ export function showFound(words: SearchWords): void {
   place.hidden = false;
   const lines = linesOf();
 
-  const lineOf = (id: string, name: string, why: string): readonly HTMLElement[] => {
-    const href = `exercises/${id}.html`;
-    const known = lines.get(href);
-    // An index of another day may know an exercise that is no longer here.
-    if (known === undefined) return [];
+  /** An index of another day may know an exercise that is no longer here. */
+  const isHere = ({ id }: Found): boolean => lines.has(hrefOf(id));
+  const isLeft = ({ id }: Found): boolean => {
+    const line = lines.get(hrefOf(id));
+    return line !== undefined && !sentence.leavesOut(line);
+  };
+  const lineOf = ({ id, name, why }: Found): HTMLElement => {
     const line = document.createElement('li');
-    for (const [key, value] of Object.entries(known.dataset)) line.dataset[key] = value ?? '';
     const link = document.createElement('a');
-    link.href = href;
+    link.href = hrefOf(id);
     link.textContent = name;
     const reason = document.createElement('span');
     reason.className = 'why-found';
-    reason.textContent = why;
+    reason.textContent = words.why(why);
     line.append(link, ' ', reason);
-    return [line];
+    return line;
   };
   const answer = async (): Promise<void> => {
     const typed = field.value;
@@ -73,19 +80,19 @@ export function showFound(words: SearchWords): void {
     const index = await fetchIndex().catch(() => undefined);
     // Something else was typed meanwhile, and is answered by itself.
     if (field.value !== typed) return;
-    const found = index === undefined ? [] : findExercises(index, typed);
-    const shown = found.slice(0, MOST_SHOWN).flatMap(({ id, name, why }) => lineOf(id, name, words.why(why)));
+    const all = index === undefined ? [] : findExercises(index, typed).filter(isHere);
+    const found = all.filter(isLeft);
+    const shown = found.slice(0, MOST_SHOWN).map(lineOf);
     list.replaceChildren(...shown);
-    said.textContent =
-      index === undefined
-        ? words.notThere
-        : shown.length === 0
-          ? words.nothing(typed.trim())
-          : words.found(found.length, shown.length);
+    if (index === undefined) said.textContent = words.notThere;
+    else if (shown.length > 0) said.textContent = words.found(found.length, shown.length);
+    else if (all.length > 0) said.textContent = words.leftOut(all.length);
+    else said.textContent = isBegun(typed) ? '' : words.nothing(typed.trim());
   };
   form.addEventListener('submit', (event) => event.preventDefault());
   field.addEventListener('focus', () => void fetchIndex().catch(() => undefined), { once: true });
   field.addEventListener('input', () => void answer());
+  sentence.onChange(() => void answer());
   // What a browser put back into the field is answered too.
   if (field.value !== '') void answer();
 }

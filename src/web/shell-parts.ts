@@ -49,12 +49,19 @@ export interface IconFile {
   readonly bytes: Uint8Array;
 }
 
+/** What becomes of a face that comes late: it takes the place of another, and lines move; or it is there for the next page. */
+export type LateFaces = 'swap' | 'optional';
+
 /** Only the characters of its set are asked of a file; text is never held back for it. */
-export function fontFaceRules(fonts: readonly FontFile[], addressOf: (font: FontFile) => string): string {
+export function fontFaceRules(
+  fonts: readonly FontFile[],
+  addressOf: (font: FontFile) => string,
+  late: LateFaces = 'swap',
+): string {
   return fonts
     .map(
       (font) =>
-        `@font-face{font-family:"${font.family}";font-weight:${font.weight};font-style:normal;font-display:swap;` +
+        `@font-face{font-family:"${font.family}";font-weight:${font.weight};font-style:normal;font-display:${late};` +
         `src:url("${addressOf(font)}") format("woff2");unicode-range:${unicodeRangeOf(font.letters)}}`,
     )
     .join('');

@@ -17,6 +17,8 @@ export interface SearchWords {
   readonly why: (reasons: readonly Reason[]) => string;
   readonly found: (count: number, shown: number) => string;
   readonly nothing: (typed: string) => string;
+  /** So many were found, and the sentence leaves out all of them. */
+  readonly leftOut: (count: number) => string;
   /** The index could not be had. */
   readonly notThere: string;
   /**
@@ -52,6 +54,10 @@ const englishSearch: SearchWords = {
         ? 'One exercise found.'
         : `${count} exercises found.`,
   nothing: (typed) => `Nothing here goes by ‘${typed}’. Try what the body does, or what you have.`,
+  leftOut: (count) =>
+    count === 1
+      ? 'One exercise goes by that. The sentence below leaves it out.'
+      : `${count} exercises go by that. The sentence below leaves them out.`,
   notThere: 'What is needed to search is not here. The lists below are whole without it.',
   sentence: (have, out, spare) => {
     const leave = [

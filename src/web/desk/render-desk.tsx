@@ -113,5 +113,5 @@ export function deskPages({
 
 export async function renderDesk({ out, fonts, sources, ...content }: DeskRun): Promise<void> {
   await writePages({ input: sources.layouts, out, pages: deskPages(content) });
-  await writeStudioAssets(out, fonts, sources);
+  await writeStudioAssets(out, fonts, sources, 'swap');
 }

@@ -215,7 +215,8 @@ export async function renderLibrary({ out, fonts, sources, ...content }: Library
   const pages = await libraryPages(content);
   const notHere = await renderNotHere(content.library.studio, sources);
   await writePages({ input: sources.layouts, out, pages: [...pages, notHere] });
-  await writeStudioAssets(out, fonts, sources);
+  // A stranger's first page holds still: a face that comes late is there for the next one.
+  await writeStudioAssets(out, fonts, sources, 'optional');
   const beside = filesBeside(content.photographs ?? new Map());
   await Promise.all(beside.map(({ path, bytes }) => sources.write(`${out}/${path}`, bytes)));
   const files = { pages: pages.map(({ path }) => path), pictures: beside.map(({ path }) => path) };
