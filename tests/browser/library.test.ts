@@ -17,6 +17,7 @@ import type { LoadNeed } from '../../src/model/kit.js';
 import { type PublicLibrary, publicPartOf } from '../../src/model/public-library.js';
 import { renderLibrary } from '../../src/web/library/render-library.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
+import { drawnOf } from '../fixtures/drawn.js';
 import { readDemo } from '../studio/demo-library.js';
 import { type Held, holdPhone, listenTo, openBrowser } from './phone.js';
 import { type Served, serveFolder } from './serve-folder.js';
@@ -38,7 +39,10 @@ beforeAll(async () => {
   library = publicPartOf({ ...demo, studio });
   const changed = new Map(library.exercises.map(({ id }) => [id, '2026-11-20']));
   const rulebook = listRulebook(demo.overrides);
-  await renderLibrary({ library, rulebook, changed, out: folder, fonts: parts.fonts, sources });
+  // Posing all of them takes long, and a card has the same room for every drawing.
+  const one = drawnOf(['start', 'bottom']);
+  const drawings = new Map(library.exercises.map(({ id }) => [id, one]));
+  await renderLibrary({ library, rulebook, changed, drawings, out: folder, fonts: parts.fonts, sources });
   axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
   browser = await openBrowser();
 });
@@ -95,19 +99,18 @@ const axeFaults = async (page: Page): Promise<readonly string[]> => {
 /** So little of what is seen may move where nothing was touched: a fifth of what https://web.dev/articles/cls calls good. */
 const MOST_MOVED = 0.02;
 
-test('nothing moves under a finger when the search comes late', async () => {
+test('nothing moves under a finger when search and faces come late', async () => {
   served = await serveFolder(await filesOf(), UNDER);
   context = await holdPhone(browser);
   const page = await context.newPage();
   // As tall as most: what stands below the search is seen.
   await page.setViewportSize({ width: 412, height: 823 });
-  // Faces that come late move words as well, which is another matter.
-  await page.route('**/fonts/*', (route) => route.abort());
   let come = (): void => undefined;
   const late = new Promise<void>((done) => {
     come = done;
   });
-  await page.route('**/search.js', (route) => late.then(() => route.continue()));
+  for (const path of ['**/search.js', '**/fonts/*'])
+    await page.route(path, (route) => late.then(() => route.continue()));
   await page.goto(served.address, { waitUntil: 'commit' });
   await page.waitForFunction(() => performance.getEntriesByName('first-contentful-paint').length > 0);
   await page.waitForTimeout(300);
@@ -273,6 +276,11 @@ describe('the search', () => {
     expect(await page.locator('.search output').textContent()).toMatch(/exercises? found\.$/);
     await page.check('#have-nothing');
     expect(await shownIn(page, '.found')).not.toContain('Goblet squat');
+    await page.fill('#look-for', 'goblet squat');
+    const said = page.locator('.search output');
+    await expect
+      .poll(() => said.textContent())
+      .toMatch(/go(?:es)? by that\. The sentence below leaves (?:it|them) out\.$/);
     await page.uncheck('#have-nothing');
     await line.getByRole('link').click();
     expect(await page.locator('h1').textContent()).toBe('Goblet squat');
@@ -341,15 +349,29 @@ describe('the search', () => {
 });
 
 // A5 is 148 × 210 mm (ISO 216), 419.5 × 595.3 points.
-test('the demo’s longest exercises are each one A5 card on paper', async () => {
+/** What is left of A5 between the margins of a card, in CSS pixels. */
+const CARD = { width: ((148 - 2 * 12) * 96) / 25.4, height: ((210 - 11 - 10) * 96) / 25.4 };
+
+test('every exercise of the demo is one A5 card on paper', async () => {
   const page = await open('index.html');
-  const { length: all } = library.exercises;
-  const longest = [...library.exercises]
-    .map(({ id, words }) => ({ id, long: JSON.stringify({ ...words, faults: [], partner: [] }).length }))
-    .sort((a, b) => b.long - a.long)
-    .slice(0, Math.ceil(all / 8));
+  const heights = new Map<string, number>();
+  await page.emulateMedia({ media: 'print' });
+  await page.setViewportSize({ width: Math.floor(CARD.width), height: 640 });
+  for (const { id } of library.exercises) {
+    await page.goto(fromDisk(`exercises/${id}.html`));
+    // What stands lowest on it, which may stand below it.
+    const height = await page.evaluate(async () => {
+      await document.fonts.ready;
+      return document.querySelector('.card')?.scrollHeight ?? 0;
+    });
+    heights.set(id, height);
+  }
+  const longest = [...heights].sort(([, a], [, b]) => b - a);
+  expect(longest.filter(([, height]) => height > CARD.height || height < 100)).toEqual([]);
+  // What was measured holds as it is printed.
+  await page.emulateMedia({ media: null });
   const wrong: string[] = [];
-  for (const { id } of longest) {
+  for (const [id] of longest.slice(0, PRINTED)) {
     await page.goto(fromDisk(`exercises/${id}.html`));
     const file = join(folder, `${id}.pdf`);
     await writeFile(file, await page.pdf({ preferCSSPageSize: true }));
@@ -362,3 +384,6 @@ test('the demo’s longest exercises are each one A5 card on paper', async () =>
   }
   expect(wrong).toEqual([]);
 });
+
+/** The fullest cards alone. */
+const PRINTED = 5;
