@@ -20,17 +20,18 @@ async function start(): Promise<void> {
   const unsealed = text === undefined ? undefined : await openedOf(text);
   const part = unsealed?.text ?? text;
   const from = location.hash;
-  const book = part === undefined ? document.querySelector<HTMLElement>('.book') : await takeIn(part);
+  const book = part === undefined ? document.querySelector<HTMLElement>('.book') : await takeIn(part, askForTraining);
   if (!book) return;
   unsealed?.placed(book);
   showLeaves(book, from);
   // What was opened this once is not closed again for something new.
   if (payload !== undefined && text !== undefined && unsealed?.kept !== false) watchForNewer(payload, text);
-  afterPaint(() => {
-    askForScript('training.js');
-    stayReadable();
-  });
+  askForTraining();
+  afterPaint(stayReadable);
 }
+
+/** On its way while the rest of the book is taken in. */
+const askForTraining = (): void => afterPaint(() => askForScript('training.js'));
 
 type OpenSealed = (apart: Document) => Promise<Unsealed | undefined>;
 const isOpenSealed = (part: unknown): part is OpenSealed => typeof part === 'function';

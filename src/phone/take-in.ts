@@ -19,8 +19,8 @@ function piecesOf(text: string): readonly string[] {
   return [...leaves.map((leaf) => leaf + END_OF_LEAF), before, ...drawings.map((drawing) => DRAWING + drawing)];
 }
 
-/** `undefined` where it is no booklet. */
-export async function takeIn(text: string): Promise<HTMLElement | undefined> {
+/** `undefined` where it is no booklet. `begun` is called once something of it can be read. */
+export async function takeIn(text: string, begun: () => void): Promise<HTMLElement | undefined> {
   const [first = '', ...more] = piecesOf(text);
   const apart = readApart(first);
   const book = apart.querySelector<HTMLElement>('.book');
@@ -32,7 +32,10 @@ export async function takeIn(text: string): Promise<HTMLElement | undefined> {
   document.documentElement.dir = apart.documentElement.dir;
   showOneByOne(book);
   // Whoever comes for another leaf is not shown the cover on the way.
-  if (!namesLeaf(text, location.hash)) main.replaceChildren(book);
+  if (!namesLeaf(text, location.hash)) {
+    main.replaceChildren(book);
+    begun();
+  }
   const inTurn = takingTurns();
   for (const piece of more) {
     await inTurn();

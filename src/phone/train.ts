@@ -52,7 +52,10 @@ function oncePerExercise<T>(asked: (exercise: string) => T): (exercise: string) 
 /** The book, once its leaves are in order. */
 const bookReady = (): Promise<HTMLElement> =>
   new Promise((done) => {
-    const ready = (): HTMLElement | null => document.querySelector<HTMLElement>('.book.ready');
+    const ready = (): HTMLElement | undefined => {
+      const book = document.querySelector<HTMLElement>('.book');
+      return book?.classList.contains('ready') ? book : undefined;
+    };
     const here = ready();
     if (here) return done(here);
     const watching = new MutationObserver(() => {
