@@ -18,6 +18,8 @@ import type { Place } from '../model/place.js';
 import { ofClient, type Problem } from '../model/problem.js';
 import { invariant } from '../model/result.js';
 import { isId } from '../model/slug.js';
+import { mergeEvents } from '../session/merge-events.js';
+import { painDegreesOf } from '../session/pain-degrees.js';
 import { placesOf } from '../session/planned-sessions.js';
 import { type Received, type ReceivedSession, sayReceived } from '../words/say-received.js';
 import { checkLog, whichMark } from './check-log.js';
@@ -269,6 +271,13 @@ function describe(
     const exercise = row === undefined ? undefined : placeOf(event)?.rows.get(row)?.item.exercise;
     return exercise === undefined ? '' : (studio.exerciseNames.get(exercise) ?? exercise);
   };
+  // What was tapped by mistake and taken back is nobody's pain.
+  const standing = new Set(mergeEvents([log]).map(({ event }) => event.id));
+  const stands = fresh.filter(({ id }) => standing.has(id));
+  const isGrave = ({ edition, report }: Extract<LogEvent, { readonly kind: 'pain' }>): boolean => {
+    const plan = places.get(edition)?.edition.plan;
+    return report.worseNextMorning === true || plan === undefined || report.degree >= painDegreesOf(plan).leave;
+  };
   return {
     received: {
       name: studio.clientNames.get(client) ?? client,
@@ -276,10 +285,12 @@ function describe(
       fresh: fresh.length,
       known,
       sessions: inOrder,
-      pain: fresh.flatMap((event) =>
-        event.kind === 'pain' ? [{ day: dayOf(event), report: event.report, exercise: called(event) }] : [],
+      pain: stands.flatMap((event) =>
+        event.kind === 'pain'
+          ? [{ day: dayOf(event), report: event.report, exercise: called(event), grave: isGrave(event) }]
+          : [],
       ),
-      notes: fresh.flatMap((event) => (event.kind === 'note' ? [{ day: dayOf(event), text: event.text }] : [])),
+      notes: stands.flatMap((event) => (event.kind === 'note' ? [{ day: dayOf(event), text: event.text }] : [])),
     },
     receipt: { file, client, device: log.device, new: fresh.length, known, sessions: inOrder },
   };

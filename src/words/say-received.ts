@@ -19,6 +19,8 @@ export interface ReceivedPain {
   readonly report: PainReport;
   /** What it was felt in; empty where it is said of the session. */
   readonly exercise: string;
+  /** Of the degree at which an exercise is left, or worse the next morning: to be looked at. */
+  readonly grave: boolean;
 }
 
 export interface Received {
@@ -30,9 +32,6 @@ export interface Received {
   readonly pain: readonly ReceivedPain[];
   readonly notes: readonly { readonly day: string; readonly text: string }[];
 }
-
-/** Pain a coach is told of when it comes in: of this degree or more, or worse the next morning. */
-const TOLD_FROM = 4;
 
 /** Lines for a terminal of at most 80 columns, in the order they are to be read. */
 export const sayReceived = (received: Received): readonly string[] => linesOf(received).map(steadyLetters);
@@ -51,13 +50,11 @@ function linesOf({ name, device, fresh, known, sessions, pain, notes }: Received
         ({ id, name: called, week, days }) => `Session ${id} of week ${week}, ${called}: ${listed(days, 'and')}.`,
       ),
       ...pain.filter(({ report }) => report.alarm !== undefined).map(sayAlarm),
-      ...pain.filter(({ report }) => report.alarm === undefined && isTold(report)).map(sayPain),
+      ...pain.filter(({ report, grave }) => report.alarm === undefined && grave).map(sayPain),
       ...notes.map(({ day, text }) => `Note of ${day}: ${shortened(text)}`),
     ].flatMap((line) => wrapLine('  ', line, 2)),
   ];
 }
-
-const isTold = ({ degree, worseNextMorning }: PainReport): boolean => degree >= TOLD_FROM || worseNextMorning === true;
 
 const sayAlarm = ({ day, report }: ReceivedPain): string =>
   `ALARM SIGN on ${day}: ${report.alarm ?? ''}. Speak to the client before anything else; this needs a doctor’s eye.`;

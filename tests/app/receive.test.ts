@@ -129,6 +129,17 @@ describe('marks are filed', () => {
         report: { where: 'hip', degree: 1, worseNextMorning: true },
         today: undefined,
       },
+      // Tapped by mistake, and taken back.
+      {
+        ...opened,
+        id: idOf(23),
+        seq: 23,
+        kind: 'pain',
+        occurrence: 1,
+        report: { where: 'neck', degree: 9 },
+        today: undefined,
+      },
+      { ...opened, id: idOf(24), seq: 24, kind: 'void', event: idOf(23), occurrence: undefined, today: undefined },
     ];
     const lines = studio.receive(studio.put('pain.json', logFrom(studio, events))).out.split('\n');
     expect(lines.slice(2, 6)).toEqual([
