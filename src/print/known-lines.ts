@@ -54,7 +54,8 @@ function keyOf(
 
 function owned(box: TextBox, belonging: Belonging | undefined): TextBox {
   const { tag, to } = belonging ?? {};
-  return { ...box, ...(tag ? { tag } : {}), ...(to ? { to } : {}) };
+  if (tag === undefined) return to ? { ...box, to } : box;
+  return to ? { ...box, tag, to } : { ...box, tag };
 }
 
 function apart(line: SetLine, belongings: readonly Belonging[]): KnownLine {

@@ -11,7 +11,7 @@ import { PAGES_ON_A_SHEET, wholeSheets } from './impose.js';
 import { layOutCalendar } from './lay-out-calendar.js';
 import { layOutContents } from './lay-out-contents.js';
 import { layOutCover } from './lay-out-cover.js';
-import { choosePicture, layOutExercise } from './lay-out-exercise.js';
+import { choosePicture, layOutExercise, type SectionsIn, triedSections } from './lay-out-exercise.js';
 import { layOutHowTo, layOutSafety } from './lay-out-front.js';
 import { type Chapter, fillPages, pagesOfTargets, placePages } from './lay-out-pages.js';
 import { layOutPartner } from './lay-out-partner.js';
@@ -24,7 +24,33 @@ import { type Picture, partTarget, type Setting, settingOf } from './setting.js'
 /** Two folded booklets; beyond that it is a file, and nobody carries it to train. */
 export const MOST_PAGES = 64;
 
-function chaptersOf(part: Part, index: number, setting: Setting): readonly Chapter[] {
+/**
+ * What the drafts of a booklet have in common, laid out once for all of them: sessions, and sections of exercises, hang
+ * neither on which drawings there are nor on how close exercises stand.
+ */
+interface Drafts {
+  readonly session: typeof layOutSession;
+  readonly sections: typeof triedSections;
+}
+
+function openDrafts(): Drafts {
+  const sessions = new Map<Part, readonly Chapter[]>();
+  const exercises = new Map<Part, SectionsIn>();
+  return {
+    session: (part, setting, target) => {
+      const laid = sessions.get(part) ?? layOutSession(part, setting, target);
+      sessions.set(part, laid);
+      return laid;
+    },
+    sections: (part, setting) => {
+      const tried = exercises.get(part) ?? triedSections(part, setting);
+      exercises.set(part, tried);
+      return tried;
+    },
+  };
+}
+
+function chaptersOf(part: Part, index: number, setting: Setting, drafts?: Drafts): readonly Chapter[] {
   const target = partTarget(index);
   switch (part.kind) {
     case 'cover':
@@ -36,9 +62,9 @@ function chaptersOf(part: Part, index: number, setting: Setting): readonly Chapt
     case 'calendar':
       return [layOutCalendar(part, setting, target)];
     case 'session':
-      return layOutSession(part, setting, target);
+      return drafts?.session(part, setting, target) ?? layOutSession(part, setting, target);
     case 'exercise':
-      return [layOutExercise(part, setting, setting.pictures.get(part.id))];
+      return [layOutExercise(part, setting, setting.pictures.get(part.id), drafts?.sections(part, setting))];
     case 'partner':
       return [layOutPartner(part, setting, target)];
     case 'record':
@@ -50,8 +76,8 @@ const isFront = ({ kind }: Part): boolean =>
   kind !== 'session' && kind !== 'exercise' && kind !== 'partner' && kind !== 'record';
 
 /** Contents close the front matter, before the first session. */
-function allChapters(booklet: Booklet, setting: Setting): readonly Chapter[] {
-  const laid = booklet.parts.map((part, i) => chaptersOf(part, i, setting));
+function allChapters(booklet: Booklet, setting: Setting, drafts?: Drafts): readonly Chapter[] {
+  const laid = booklet.parts.map((part, i) => chaptersOf(part, i, setting, drafts));
   const firstBody = booklet.parts.findIndex((part) => !isFront(part));
   const at = firstBody === -1 ? laid.length : firstBody;
   const front = laid.slice(0, at).flat();
@@ -64,21 +90,33 @@ function allChapters(booklet: Booklet, setting: Setting): readonly Chapter[] {
   return [...front, shares ? contents : { ...contents, start: 'page' }, ...laid.slice(at).flat()];
 }
 
-function layOutRound(booklet: Booklet, setting: Setting): readonly Page[] {
-  const chapters = allChapters(booklet, setting);
+/** The pages of a booklet filled, notes where they make whole sheets of it. */
+function fillBooklet(booklet: Booklet, setting: Setting, drafts?: Drafts): ReturnType<typeof fillPages> {
+  const chapters = allChapters(booklet, setting, drafts);
   const filler = layOutNotesPage(setting);
   const { linesOnPage, type } = setting.measure.sheet;
   const used = fillPages(chapters, filler, linesOnPage).length;
   // Large print stands on leaves, not on folded sheets.
   const whole = type === 'large' ? used + (used % 2) : wholeSheets(used);
   const notes = Array.from({ length: whole - used }, () => filler);
-  return placePages(fillPages([...chapters, ...notes], filler, linesOnPage), setting.measure);
+  return fillPages([...chapters, ...notes], filler, linesOnPage);
 }
 
-/** First to learn which page everything stands on, then to say so. Room for the numbers is kept from the start. */
-function layOutTwice(booklet: Booklet, setting: Setting): readonly Page[] {
-  return layOutRound(booklet, { ...setting, pageOf: pagesOfTargets(layOutRound(booklet, setting)) });
+/** How a booklet comes to stand, before a page refers to another: how many pages, and where everything begins. */
+interface Draft {
+  readonly length: number;
+  readonly setting: Setting;
+  readonly pageOf: Setting['pageOf'];
 }
+
+/** What a reference says is not known yet; its room is kept from the start, so that nothing moves when it is. */
+function draftOf(booklet: Booklet, setting: Setting, drafts: Drafts): Draft {
+  const pages = fillBooklet(booklet, setting, drafts);
+  return { length: pages.length, setting, pageOf: pagesOfTargets(pages) };
+}
+
+const finished = (booklet: Booklet, { setting, pageOf }: Draft): readonly Page[] =>
+  placePages(fillBooklet(booklet, { ...setting, pageOf }), setting.measure);
 
 /** Of each exercise that is drawn, the ways its drawing may stand on its page, the one to be had rather first. */
 export type Pictures = ReadonlyMap<ExerciseId, readonly Picture[]>;
@@ -90,10 +128,11 @@ interface ChosenPictures {
 }
 
 /** Chosen once and for both rounds, so that no reference goes wrong. */
-function choosePictures({ parts }: Booklet, setting: Setting, pictures: Pictures): ChosenPictures {
+function choosePictures({ parts }: Booklet, setting: Setting, pictures: Pictures, drafts: Drafts): ChosenPictures {
   const chosen = parts.flatMap((part) => {
     const ways = part.kind === 'exercise' ? pictures.get(part.id) : undefined;
-    const one = part.kind === 'exercise' && ways ? choosePicture(part, setting, ways) : undefined;
+    const one =
+      part.kind === 'exercise' && ways ? choosePicture(part, setting, ways, drafts.sections(part, setting)) : undefined;
     return part.kind === 'exercise' && one ? [[part.id, one] as const] : [];
   });
   const those = (of: typeof chosen): Setting['pictures'] => new Map(of.map(([id, { picture }]) => [id, picture]));
@@ -104,8 +143,8 @@ function choosePictures({ parts }: Booklet, setting: Setting, pictures: Pictures
 function sparedPages(
   pages: number,
   { all, free }: ChosenPictures,
-  lay: (pictures: Setting['pictures']) => readonly Page[],
-): readonly Page[] | null {
+  lay: (pictures: Setting['pictures']) => Draft,
+): Draft | null {
   const most = pages > MOST_PAGES ? MOST_PAGES : FOLDING_PAGES;
   const saved = wholeSheets(all.size - free.size) + PAGES_ON_A_SHEET;
   if (pages <= most || all.size === free.size || pages - saved > most) return null;
@@ -127,15 +166,16 @@ export function layOutBooklet(
 ): Result<readonly Page[]> {
   const measure: Measure = { ...given, language: booklet.language };
   const setting = settingOf(booklet, measure, false, code);
-  const lay = (drawn: Setting['pictures']): readonly Page[] => {
-    const roomy = layOutTwice(booklet, { ...setting, pictures: drawn });
-    return roomy.length <= FOLDING_PAGES ? roomy : layOutTwice(booklet, { ...setting, pictures: drawn, close: true });
+  const drafts = openDrafts();
+  const lay = (drawn: Setting['pictures']): Draft => {
+    const roomy = draftOf(booklet, { ...setting, pictures: drawn }, drafts);
+    return roomy.length <= FOLDING_PAGES ? roomy : draftOf(booklet, { ...roomy.setting, close: true }, drafts);
   };
-  const chosen = choosePictures(booklet, setting, pictures);
+  const chosen = choosePictures(booklet, setting, pictures, drafts);
   const full = lay(chosen.all);
   const large = measure.sheet.type === 'large';
   const spared = large ? null : sparedPages(full.length, chosen, lay);
-  const pages = spared ?? full;
+  const pages = finished(booklet, spared ?? full);
   if (pages.length <= FOLDING_PAGES || large) return { value: pages, problems: [] };
   const drawn = pages.length <= MOST_PAGES;
   return {

@@ -106,14 +106,21 @@ function openingOf(part: ExercisePart, setting: Setting, picture: Picture | unde
   return { slugs: withNext(placed), reach: Math.max(0, reach) };
 }
 
+/** Of the first none, one, two of them, and so on. */
+function heightsTo(sections: readonly Laid[]): readonly number[] {
+  const heights = [0];
+  for (const { slugs } of sections) heights.push((heights.at(-1) ?? 0) + linesOf(slugs));
+  return heights;
+}
+
 /**
  * Sections narrow as long as the picture stands beside them, or an empty line or two under them where that takes less
  * of the page than to narrow the next.
  */
 function besidePicture(slim: readonly Laid[], wide: readonly Laid[], reach: number): readonly Laid[] {
-  const height = (of: readonly Laid[]): number => linesOf(of.flatMap(({ slugs }) => slugs));
-  const padding = (count: number): number => Math.max(0, reach - height(slim.slice(0, count)));
-  const cost = (count: number): number => height(slim.slice(0, count)) - height(wide.slice(0, count)) + padding(count);
+  const [slimTo, wideTo] = [heightsTo(slim), heightsTo(wide)];
+  const padding = (count: number): number => Math.max(0, reach - (slimTo[count] ?? 0));
+  const cost = (count: number): number => (slimTo[count] ?? 0) - (wideTo[count] ?? 0) + padding(count);
   const costs = slim.map((_, count) => cost(count));
   const [best] = costs.map((_, count) => count).sort((a, b) => (costs[a] ?? 0) - (costs[b] ?? 0) || b - a);
   const count = best ?? 0;
@@ -134,7 +141,7 @@ interface ExerciseBlocks {
 }
 
 /** The sections tight or not, in a column narrower by so much. */
-type SectionsIn = (tight: boolean, narrower: number) => readonly Laid[];
+export type SectionsIn = (tight: boolean, narrower: number) => readonly Laid[];
 
 const sectionsIn =
   (part: ExercisePart, setting: Setting): SectionsIn =>
@@ -142,7 +149,7 @@ const sectionsIn =
     laidSections(part, tight, narrower === 0 ? setting : narrowed(setting, narrower));
 
 /** Each set once, for pages that are tried and thrown away. */
-function triedSections(part: ExercisePart, setting: Setting): SectionsIn {
+export function triedSections(part: ExercisePart, setting: Setting): SectionsIn {
   const set = sectionsIn(part, setting);
   const tried = new Map<string, readonly Laid[]>();
   return (tight, narrower) => {
@@ -179,8 +186,12 @@ function exerciseBlocks(
 }
 
 /** `picture`: what it looks like; the words keep their order and their grid. */
-export const layOutExercise = (part: ExercisePart, setting: Setting, picture?: Picture): Chapter =>
-  chapterOf(part, setting, exerciseBlocks(part, setting, picture).blocks);
+export const layOutExercise = (
+  part: ExercisePart,
+  setting: Setting,
+  picture?: Picture,
+  sections?: SectionsIn,
+): Chapter => chapterOf(part, setting, exerciseBlocks(part, setting, picture, sections).blocks);
 
 const chapterOf = (part: ExercisePart, setting: Setting, blocks: readonly Block[]): Chapter => ({
   start: setting.close ? 'flow' : 'page',
@@ -202,17 +213,22 @@ export interface Chosen {
  * The first that takes no page; where each does, the one that takes the fewest lines. None that would push the stop
  * signs over: they stay with the exercise's first words, and the phone has the drawing.
  */
-export function choosePicture(part: ExercisePart, setting: Setting, ways: readonly Picture[]): Chosen | undefined {
+export function choosePicture(
+  part: ExercisePart,
+  setting: Setting,
+  ways: readonly Picture[],
+  sections: SectionsIn,
+): Chosen | undefined {
   const { linesOnPage } = setting.measure.sheet;
-  const sections = triedSections(part, setting);
   const heights = (within: Setting, picture?: Picture) => {
     const { blocks, needed } = exerciseBlocks(part, within, picture, sections);
     const pages = (of: readonly Block[]): number => {
       const chapter = chapterOf(part, within, of);
       return fillPages([chapter], chapter, linesOnPage).length;
     };
-    const lines = linesOf(blocks.flatMap(({ slugs }) => slugs));
-    return { pages: pages(blocks), upToStop: pages(blocks.slice(0, needed)), lines };
+    const lines = blocks.reduce((sum, { slugs }) => sum + linesOf(slugs), 0);
+    const whole = pages(blocks);
+    return { pages: whole, upToStop: whole === 1 ? 1 : pages(blocks.slice(0, needed)), lines };
   };
   // Whether pages are shared is not known yet: the drawing is chosen so that either way is served.
   const settings = [false, true].map((close): Setting => ({ ...setting, close }));

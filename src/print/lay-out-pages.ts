@@ -248,6 +248,10 @@ export const placePages = (pages: readonly Filled[], measure: Measure): readonly
   pages.map((page, i) => placePage(page, i + 1, measure));
 
 /** The page each place to link to stands on. */
-export function pagesOfTargets(pages: readonly Page[]): ReadonlyMap<string, number> {
-  return new Map(pages.flatMap((page) => page.targets.map((target) => [target.name, page.number] as const)));
+export function pagesOfTargets(pages: readonly Filled[]): ReadonlyMap<string, number> {
+  return new Map(
+    pages.flatMap(({ slugs }, i) =>
+      slugs.flatMap(({ slug: { target } }) => (target ? [[target, i + 1] as const] : [])),
+    ),
+  );
 }

@@ -106,19 +106,21 @@ interface Side {
   readonly left: number;
 }
 
-/** The first that fits, of settings from roomy to close. */
+/** The first that fits, of settings from roomy to close; the last one does. */
 function sideOf(
-  setups: readonly Setup[],
+  rooms: readonly Room[],
   [from, to]: readonly [number, number],
+  rowsIn: (room: Room) => readonly LaidRow[],
   around: (room: Room) => number,
   linesOnPage: number,
 ): Side {
-  const sides = setups.map(({ room, rows }): Side => {
-    const own = rows.slice(from, to);
-    const lines = own.reduce((sum, { slugs }) => sum + room.air + linesOf(slugs), 0);
-    return { room, rows: own, left: linesOnPage - around(room) - lines };
-  });
-  const side = sides.find(({ left }) => left >= 0) ?? sides.at(-1);
+  let side: Side | undefined;
+  for (const room of rooms) {
+    const rows = rowsIn(room).slice(from, to);
+    const lines = rows.reduce((sum, { slugs }) => sum + room.air + linesOf(slugs), 0);
+    side = { room, rows, left: linesOnPage - around(room) - lines };
+    if (side.left >= 0) break;
+  }
   invariant(side !== undefined, 'there is a setting');
   return side;
 }
@@ -197,14 +199,16 @@ export function layOutSession(part: SessionPart, setting: Setting, target: strin
   const { linesOnPage } = setting.measure.sheet;
   const isWhole = breakAt === part.rows.length;
   // Where all has to be set as close as can be for the sake of one page, the other is as roomy as it may.
-  const setups = best.room.packed ? ROOMS.map((room) => setRows(part, room, 0, 0, setting, best.table)) : [best];
-  const verso = sideOf(
-    setups,
-    [0, breakAt],
-    (room) => linesOf(closest(room)) + head.lines + (isWhole ? after : 0),
-    linesOnPage,
-  );
-  const recto = sideOf(setups, [breakAt, part.rows.length], () => head.lines + after, linesOnPage);
+  const rooms = best.room.packed ? ROOMS : [best.room];
+  const known = new Map([[best.room, best.rows]]);
+  const rowsIn = (room: Room): readonly LaidRow[] => {
+    const rows = known.get(room) ?? setRows(part, room, 0, 0, setting, best.table).rows;
+    known.set(room, rows);
+    return rows;
+  };
+  const above = (room: Room): number => linesOf(closest(room)) + head.lines + (isWhole ? after : 0);
+  const verso = sideOf(rooms, [0, breakAt], rowsIn, above, linesOnPage);
+  const recto = sideOf(rooms, [breakAt, part.rows.length], rowsIn, () => head.lines + after, linesOnPage);
   const isRoomy = verso.room.air === 1 && verso.left >= linesOf(heads.whole) - linesOf(heads.half);
   const intro = isRoomy ? heads.whole : closest(verso.room);
   const blocksOf = ({ room, rows, left }: Side): readonly Block[] => {

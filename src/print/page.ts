@@ -158,6 +158,7 @@ export interface Page {
 }
 
 export function moved<Kind extends Box>(box: Kind, right: number, down: number): Kind {
+  if (right === 0 && down === 0) return box;
   return box.kind === 'line'
     ? { ...box, x: box.x + right, y: box.y + down, toX: box.toX + right, toY: box.toY + down }
     : { ...box, x: box.x + right, y: box.y + down };
