@@ -15,6 +15,7 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { join } from 'node:path';
+import { crc32 } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { bytesBelow, chalkleaf, type Ran, smallStudio, workFolder, writeFiles } from '../app/run-chalkleaf.js';
 
@@ -76,6 +77,18 @@ test('GNU sha256sum finds every file of the library and of the sealed folder as 
   expect(readFileSync(join(upload, 'integrity.txt'), 'utf8')).not.toContain(sealedFolder());
 });
 
+/** The smallest picture there is, with a text beside its one point: a chunk as the PNG specification has it (5.3, 11.3.3). */
+function pngWith(text: string): Uint8Array {
+  const picture = Buffer.from(GREY_POINT, 'base64');
+  const named = Buffer.from(`tEXt${text}`, 'latin1');
+  const [length, sum] = [Buffer.alloc(4), Buffer.alloc(4)];
+  length.writeUInt32BE(named.length - 4);
+  sum.writeUInt32BE(crc32(named));
+  const end = picture.length - 12;
+  return Buffer.concat([picture.subarray(0, end), length, named, sum, picture.subarray(end)]);
+}
+const GREY_POINT = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNoAAAAggCBd81ytgAAAABJRU5ErkJggg==';
+
 describe('refused, with the client’s page and line, and what stands stands', () => {
   const secret = (): string => {
     const { key } = JSON.parse(readFileSync(join(work.path, 'state', 'keys', `${sealedFolder()}.json`), 'utf8'));
@@ -111,17 +124,32 @@ describe('refused, with the client’s page and line, and what stands stands', (
     ],
     ['the key', 'c.txt', () => `#${secret()}`, /a key, or words that open a booklet/],
     ['a page of the desk', 'desk.html', () => readFileSync(join(output, 'private/desk/index.html')), /leak-found/],
+    [
+      'the words of a PDF',
+      'card.pdf',
+      () => readFileSync(join(output, 'private/clients/ash-venn/booklet-a5.pdf')),
+      /leak-found.*the name of a client/,
+    ],
+    [
+      'what is written into a picture',
+      'pictures/bell.png',
+      () => pngWith('Author\0Ash Venn'),
+      /leak-found.*the name of a client/,
+    ],
     ['an archive', 'all.zip', () => Buffer.from('PK\x03\x04\x00\x00\xff'), /public-unreadable/],
   ];
 
   /** One word is told once, with the first file that holds it: what would be told of another file goes apart. */
-  const APART = ['the client’s folder', 'a name in a file’s name', 'an e-mail address', 'a page of the desk'];
+  const APART = [
+    ...['the client’s folder', 'a name in a file’s name', 'an e-mail address', 'a page of the desk'],
+    ...['the words of a PDF', 'what is written into a picture'],
+  ];
 
   test.each([['all that can be told together'], ...APART.map((what) => [what])])('%s', (chosen) => {
     const before = bytesBelow(realpathSync(upload));
     const open = realpathSync(join(output, 'public'));
     const now = planted.filter(([what]) => (APART.includes(what) ? what === chosen : !APART.includes(chosen)));
-    for (const [, path, make] of now) writeFileSync(join(open, path), make());
+    for (const [, path, make] of now) writeFiles(open, [[path, make()]]);
     try {
       const ran = publish();
       expect(ran.code).toBe(1);
