@@ -35,16 +35,13 @@ const outlineOf = (body: Body, camera: Camera, balls: readonly Ball[], thin: num
 
 function fleshMarks(body: Body, camera: Camera, flesh: readonly Flesh[], weight: Weight): readonly Mark[] {
   const thin = WIDTHS[weight] / 2;
-  const mark = (paint: Mark['paint'], balls: readonly Ball[], part: string): Mark => ({
-    paint,
-    weight,
-    part,
-    outline: outlineOf(body, camera, balls, thin),
-  });
-  return [
-    ...flesh.map(({ balls, edged, moves }) => mark('edge', edged ?? balls, moves)),
-    ...flesh.map(({ balls, moves }) => mark('paper', balls, moves)),
-  ];
+  const filled = flesh.map(({ balls }) => outlineOf(body, camera, balls, thin));
+  const edged = flesh.map((one, index) =>
+    one.edged === undefined ? filled[index] : outlineOf(body, camera, one.edged, thin),
+  );
+  const marks = (paint: Mark['paint'], outlines: readonly (Outline | undefined)[]): readonly Mark[] =>
+    flesh.map(({ moves }, index) => ({ paint, weight, part: moves, outline: outlines[index] ?? [] }));
+  return [...marks('edge', edged), ...marks('paper', filled)];
 }
 
 const mean = (body: Body, camera: Camera, points: readonly Landmark[]): number =>

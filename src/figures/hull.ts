@@ -10,18 +10,25 @@ export interface Disc {
 const DIRECTIONS = 360;
 const QUARTER = Math.PI / 2;
 
-/** Which disc reaches furthest in a direction. */
-function furthest(discs: readonly Disc[], angle: number): number {
-  const [c, s] = [Math.cos(angle), Math.sin(angle)];
+const STEP = (2 * Math.PI) / DIRECTIONS;
+const COSINES = Float64Array.from({ length: DIRECTIONS + 1 }, (_, index) => Math.cos(index * STEP));
+const SINES = Float64Array.from({ length: DIRECTIONS + 1 }, (_, index) => Math.sin(index * STEP));
+
+/** Which disc reaches furthest in a direction: one of those asked for all round, hundreds of times for a drawing. */
+function furthest(discs: readonly Disc[], direction: number): number {
+  const c = COSINES[direction] ?? 1;
+  const s = SINES[direction] ?? 0;
   let best = 0;
   let most = Number.NEGATIVE_INFINITY;
-  discs.forEach(({ at, radius }, index) => {
+  let index = 0;
+  for (const { at, radius } of discs) {
     const reach = at[0] * c + at[1] * s + radius;
     if (reach > most + 1e-9) {
       most = reach;
       best = index;
     }
-  });
+    index += 1;
+  }
   return best;
 }
 
@@ -45,14 +52,13 @@ const onDisc = ({ at, radius }: Disc, angle: number): Spot => [
 
 /** Lines and arcs, against the clock. */
 export function hullOf(discs: readonly Disc[]): Outline {
-  const step = (2 * Math.PI) / DIRECTIONS;
   const changes: { readonly angle: number; readonly to: number }[] = [];
   let was = furthest(discs, 0);
   for (let index = 1; index <= DIRECTIONS; index += 1) {
-    const now = furthest(discs, index * step);
+    const now = furthest(discs, index);
     const [a, b] = [discs[was], discs[now]];
     if (now !== was && a && b) {
-      changes.push({ angle: equalReach(a, b, (index - 1) * step, index * step), to: now });
+      changes.push({ angle: equalReach(a, b, (index - 1) * STEP, index * STEP), to: now });
       was = now;
     }
   }
