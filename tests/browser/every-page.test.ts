@@ -1,12 +1,11 @@
 /** Every kind of page that a small studio comes to, by axe, in the light and in the dark; the rest of it is for the tests of each. */
-import { readFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
 import { newKey, writeLink } from '../../src/publish/seal-booklet.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { hostPages, readPages } from '../publish/hostile-studio.js';
+import { axeFaults } from './axe.js';
 import { filesOf, KINDS, type Made, onePhotograph } from './every-page.js';
 import { holdPhone, openBrowser } from './phone.js';
 import { type Served, serveFolder } from './serve-folder.js';
@@ -15,10 +14,8 @@ const key = newKey();
 let browser: Browser;
 let served: Served;
 let made: Made;
-let axe: string;
 
 beforeAll(async () => {
-  axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
   made = await filesOf(readPages(hostPages()).value, await prepareShell(webSources()), key, {
     photographs: onePhotograph,
   });
@@ -30,12 +27,6 @@ afterAll(async () => {
   await served?.close();
 });
 
-async function faultsOn(page: Page): Promise<unknown> {
-  await page.evaluate(axe);
-  return page.evaluate(`axe.run({ resultTypes: ['violations'] }).then(({ violations }) =>
-    violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html).slice(0, 3)]))`);
-}
-
 test.each(['light', 'dark'] as const)('one page of each kind, and a sealed one that was opened: %s', async (scheme) => {
   const context = await holdPhone(browser, { scheme });
   const page = await context.newPage();
@@ -45,11 +36,11 @@ test.each(['light', 'dark'] as const)('one page of each kind, and a sealed one t
   // What is sealed is looked at below as it is shown, leaf by leaf.
   for (const path of [...paths.filter((one) => !one.startsWith('opened/')), 'exercises/goblet-squat.html']) {
     await page.goto(served.address + path);
-    expect([path, await faultsOn(page)]).toEqual([path, []]);
+    expect([path, await axeFaults(page)]).toEqual([path, []]);
   }
   await page.goto(writeLink(`${served.address}sealed/index.html`, key));
   await page.locator('.opening [value=once]').click();
   await page.waitForSelector('.book.ready');
-  expect(await faultsOn(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
   await context.close();
 });

@@ -15,10 +15,11 @@ import { type Mark, Tally } from '../../layouts/book/tally.js';
 import { webSources } from '../../src/app/web-sources.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile } from '../../src/web/render-booklet.js';
+import { runs } from '../deep.js';
 import { holdPhone, openBrowser } from './phone.js';
 import { eventsIn, type Issued, issuedFor, keysOf, toTraining } from './train-page.js';
 
-const SESSIONS = process.env.CHALKLEAF_DEEP === '1' ? 500 : 12;
+const SESSIONS = runs(8, 500);
 /** Sessions marked on one phone before the next begins with none. */
 const ON_ONE_PHONE = 12;
 const START = Date.parse('2027-01-04T18:00:00');

@@ -1,10 +1,9 @@
 /** The partner's page on a phone: as a leaf of the booklet and as a page of its own, which anybody may read. */
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Browser, BrowserContext } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
 import { composeBooklet } from '../../src/booklet/compose-booklet.js';
@@ -15,6 +14,7 @@ import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile, shellFiles } from '../../src/web/render-booklet.js';
 import { renderPartner } from '../../src/web/render-partner.js';
 import { planDemo, planIn } from '../studio/demo-plans.js';
+import { axeFaults } from './axe.js';
 import { holdPhone, listenTo, openBrowser } from './phone.js';
 import { type Served, serveFolder } from './serve-folder.js';
 
@@ -27,7 +27,6 @@ const part = booklet.parts.find((one): one is PartnerPart => one.kind === 'partn
 let folder: string;
 let browser: Browser;
 let context: BrowserContext;
-let axe: string;
 let served: Served;
 
 beforeAll(async () => {
@@ -38,7 +37,6 @@ beforeAll(async () => {
   for (const { path, bytes } of [...(await shellFiles(parts, booklet.language)), ...renderPartner(booklet)])
     hosted.set(path, bytes);
   served = await serveFolder(hosted, '/imre/');
-  axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
   browser = await openBrowser();
   context = await holdPhone(browser, { width: 320 });
 }, 300_000);
@@ -50,13 +48,6 @@ afterAll(async () => {
 
 const addressOf = (name: string): string =>
   name === 'partner.html' ? `${served.address}${name}` : pathToFileURL(join(folder, name)).href;
-
-async function faultsIn(page: Page): Promise<unknown> {
-  // Put in from outside: the page itself runs nothing but its own.
-  await page.evaluate(axe);
-  return page.evaluate(`axe.run({ resultTypes: ['violations'] }).then(({ violations }) =>
-    violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html).slice(0, 3)]))`);
-}
 
 const PAGES = [
   ['a leaf of the booklet', 'booklet.html#partner'],
@@ -84,7 +75,7 @@ describe.each(PAGES)('%s', (_, address) => {
     expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(320);
     await shown.locator('.index a').last().tap();
     await page.waitForFunction(`scrollY > 1000`);
-    expect(await faultsIn(page)).toEqual([]);
+    expect(await axeFaults(page)).toEqual([]);
     expect(heard.complaints).toEqual([]);
     await page.close();
   });

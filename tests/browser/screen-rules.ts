@@ -1,18 +1,6 @@
 /** What holds of every training screen, whatever it shows. */
-import { readFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
-
-let axe: string | undefined;
-
-interface Rules {
-  readonly run: (
-    on: string,
-    how: object,
-  ) => Promise<{
-    readonly violations: readonly { readonly id: string; readonly nodes: readonly { readonly html: string }[] }[];
-  }>;
-}
+import { axeFaults } from './axe.js';
 
 /**
  * What is wrong with the screen that stands: by the rules of axe-core with the stricter contrast (WCAG 2.2, 1.4.6), by its
@@ -20,13 +8,8 @@ interface Rules {
  * of an exercise's author are not counted.
  */
 export async function faultsOf(page: Page): Promise<readonly string[]> {
-  if (!(await page.evaluate(() => 'axe' in window))) {
-    axe ??= await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-    await page.evaluate(axe);
-  }
-  return page.evaluate(async () => {
-    const { axe: rules } = window as unknown as { readonly axe: Rules };
-    const { violations } = await rules.run('#training', { rules: { 'color-contrast-enhanced': { enabled: true } } });
+  const violations = await axeFaults(page, { within: '#training', strictContrast: true });
+  const others = await page.evaluate(() => {
     const all = (selector: string): readonly Element[] => [...document.querySelectorAll(`#training ${selector}`)];
     const bar = document.querySelector('#training .bar');
     const top = bar?.getBoundingClientRect().top ?? innerHeight;
@@ -35,7 +18,6 @@ export async function faultsOf(page: Page): Promise<readonly string[]> {
     const share = (bar?.getBoundingClientRect().height ?? 0) / innerHeight;
     const authors = '.of-the-day, .around-lines, .stop, .why, .heard, .paper, .asked';
     return [
-      ...violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`),
       ...(document.documentElement.scrollWidth > innerWidth ? ['wider than the phone'] : []),
       ...(all('.filled').length > 1 ? ['two filled buttons'] : []),
       ...((bar?.querySelectorAll('button, a').length ?? 0) > 3 ? ['more than three controls in the bar'] : []),
@@ -52,6 +34,7 @@ export async function faultsOf(page: Page): Promise<readonly string[]> {
         .map((sentence) => `too long: ${sentence}`),
     ];
   });
+  return [...violations, ...others];
 }
 
 /** On each set's screen that stands in the page: texts that are as large as what is to be done, or larger. */

@@ -14,12 +14,13 @@ import { dayOfIso } from '../../src/model/day.js';
 import { FOLDER } from '../../src/model/problem.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFolder } from '../../src/web/render-booklet.js';
+import { runs } from '../deep.js';
 import { anEdition } from '../session/make-marks.js';
 import { browserArguments, killBrowser, WHOLE_BROWSER } from './phone.js';
 import { type Served, serveFolder } from './serve-folder.js';
 import { eventsIn, type Issued, issuedFor, keysOf, kindOf, nextTap } from './train-page.js';
 
-const SESSIONS = process.env.CHALKLEAF_DEEP === '1' ? 10 : 3;
+const SESSIONS = runs(3, 10);
 let served: Served;
 let profile: string;
 let context: BrowserContext;

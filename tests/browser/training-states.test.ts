@@ -73,6 +73,13 @@ async function tap(page: Page, selector: string): Promise<void> {
   await page.clock.runFor(700);
 }
 
+/** Until what it does next is another: then what it did is kept, whatever becomes of the page. */
+async function pressMain(page: Page): Promise<void> {
+  const before = await page.locator('#training-main').textContent();
+  await tap(page, '#training-main');
+  await page.waitForFunction((was) => document.querySelector('#training-main')?.textContent !== was, before);
+}
+
 const read = async (page: Page): Promise<string> =>
   ((await page.locator('#training .training-page').textContent()) ?? '').replaceAll('\u00a0', ' ');
 
@@ -106,8 +113,8 @@ test('on the way in: a set left in hand, a new edition, days away, and marks not
   const page = await hold('dark');
   await open(page, 'first');
   await untilSet(page);
-  await tap(page, '#training-main');
-  if ((await kindOf(page)).includes('resting')) await tap(page, '#training-main');
+  await pressMain(page);
+  if ((await kindOf(page)).includes('resting')) await pressMain(page);
   await page.clock.fastForward(300_000);
   await open(page, 'first');
   expect(await read(page)).toMatch(/You were on set \d, five minutes ago\.Did you finish it\?/);

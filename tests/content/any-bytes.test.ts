@@ -5,6 +5,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type FolderFile, readFolder } from '../../src/content/read-folder.js';
 import { sayProblemReport } from '../../src/words/show-problem.js';
+import { runs } from '../deep.js';
 import { baseFiles } from './error-folders.js';
 
 const encode = (text: string) => new TextEncoder().encode(text);
@@ -98,7 +99,7 @@ describe('any bytes', () => {
       fc.property(fc.constantFrom(...paths), page, fc.boolean(), (path, text, fenced) => {
         readAll(withFile(path, encode(fenced ? `---\n${text}\n---\n${text}` : text)));
       }),
-      { numRuns: process.env.CHALKLEAF_DEEP === '1' ? 1000 : 150 },
+      { numRuns: runs(150, 1000) },
     );
   });
 
@@ -125,7 +126,7 @@ describe('any bytes', () => {
         readAll([...demo.filter((other) => other.path !== path), { path, bytes: encode(changed ?? '') }]);
       }),
       // Each time the whole studio is read.
-      { numRuns: process.env.CHALKLEAF_DEEP === '1' ? 200 : 20 },
+      { numRuns: runs(20, 200) },
     );
   });
 });

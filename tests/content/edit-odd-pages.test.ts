@@ -14,13 +14,14 @@ import type { Client } from '../../src/model/client.js';
 import { dayOfIso } from '../../src/model/day.js';
 import type { Edit } from '../../src/model/edit.js';
 import { FOLDER } from '../../src/model/problem.js';
+import { runs } from '../deep.js';
 import { baseFiles } from './error-folders.js';
 import { BREAKS, CAUTIONS, type OddPage, oddPage } from './odd-clients.js';
 
 const PATH = 'clients/ida-fell/client.md';
 const others = baseFiles().filter(({ path }) => path !== PATH);
 const folder = (text: string): FolderFile[] => [...others, { path: PATH, bytes: bytesOf(text) }];
-const RUNS = process.env.CHALKLEAF_DEEP === '1' ? 400 : 10;
+const RUNS = runs(10, 400);
 /** Where each page is read many times over. */
 const FEWER = Math.ceil(RUNS / 2);
 const SEED = 20_261_124;

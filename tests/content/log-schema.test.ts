@@ -5,6 +5,7 @@ import { Ajv } from 'ajv';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { logOf, readLog } from '../../src/content/read-log.js';
+import { runs } from '../deep.js';
 import { aTuesday } from '../marks/a-tuesday.js';
 import { anyLog } from '../marks/made-logs.js';
 
@@ -13,7 +14,7 @@ const FILE = join(TOP, 'src', 'content', 'log.schema.json');
 // The option that wants every `required` name declared where it is required does not see the parts of an `if`.
 const ajv = new Ajv({ strict: true, strictRequired: false, strictTypes: false });
 const fits = ajv.compile(JSON.parse(readFileSync(FILE, 'utf8')));
-const RUNS = { numRuns: process.env.CHALKLEAF_DEEP === '1' ? 10_000 : 800 };
+const RUNS = { numRuns: runs(300, 10_000) };
 
 const isRead = (value: unknown): boolean => !('why' in logOf(value));
 const copyOf = (value: unknown): unknown => JSON.parse(JSON.stringify(value));

@@ -6,6 +6,7 @@ import { addDays, type Day } from '../../src/model/day.js';
 import { type History, NO_HISTORY } from '../../src/model/history.js';
 import type { PainReport } from '../../src/model/log.js';
 import type { Plan } from '../../src/model/plan.js';
+import { runs } from '../deep.js';
 import { generateStudio } from './generate-studio.js';
 import {
   aBlock,
@@ -22,7 +23,7 @@ import {
 } from './make-block.js';
 import { aHistory, alike, aMarkedRow, aSessionDone, doneFrom, type Place } from './make-history.js';
 
-const RUNS = process.env.CHALKLEAF_DEEP === '1' ? 1500 : 40;
+const RUNS = runs(30, 1500);
 
 const press = anExercise('press', { pattern: 'push' });
 const programme = aProgramme([aSession('A', aBlock([aRow('press')]))]);

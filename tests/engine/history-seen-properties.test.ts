@@ -7,11 +7,12 @@ import { planBlock } from '../../src/engine/plan-block.js';
 import { type Observation, SEEN } from '../../src/model/client.js';
 import { addDays } from '../../src/model/day.js';
 import type { Plan, PlanSet } from '../../src/model/plan.js';
+import { runs } from '../deep.js';
 import { chanceFrom } from './chance.js';
 import { PLACE } from './generate-exercises.js';
 import { generateStudio } from './generate-studio.js';
 
-const STUDIOS = process.env.CHALKLEAF_DEEP === '1' ? 600 : 40;
+const STUDIOS = runs(40, 600);
 const CAREFUL = SEEN.filter((phrase) => phrase !== 'light' && phrase !== 'moves well');
 
 const WALKED: ReadonlySet<string> = new Set(['strength', 'bodyweight', 'combination']);

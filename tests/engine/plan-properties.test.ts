@@ -8,10 +8,11 @@ import { addDays, dayOfIso } from '../../src/model/day.js';
 import type { KitItem } from '../../src/model/kit.js';
 import type { Item, Plan, PlanSet } from '../../src/model/plan.js';
 import type { Problem } from '../../src/model/problem.js';
+import { runs } from '../deep.js';
 import { type Breadth, generateStudio, type MadeUp } from './generate-studio.js';
 
 /** More in `npm run verify:deep`. */
-const RUNS = process.env.CHALKLEAF_DEEP === '1' ? 12_000 : 400;
+const RUNS = runs(200, 12_000);
 
 interface Case {
   readonly seed: number;

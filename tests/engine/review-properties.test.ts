@@ -10,12 +10,13 @@ import { ALARM_SIGNS, type PainReport } from '../../src/model/log.js';
 import { NEEDS } from '../../src/model/review.js';
 import { PLAIN_NAMES } from '../../src/words/say-figures.js';
 import { sayReview, sayReviewLine } from '../../src/words/say-review.js';
+import { runs } from '../deep.js';
 import { PLACE } from './generate-exercises.js';
 import { aCaution, kg, on } from './make-block.js';
 import { aMarkedRow, aSessionDone, type MadeSet } from './make-history.js';
 import { allDone, reviewOf } from './review-made.js';
 
-const RUNS = process.env.CHALKLEAF_DEEP === '1' ? 2000 : 50;
+const RUNS = runs(40, 2000);
 const block = allDone();
 
 const aPain: fc.Arbitrary<PainReport> = fc.record(

@@ -8,10 +8,11 @@ import { looksLikeMarks, readText } from '../../src/marks/read-text.js';
 import { readShortId, writeShortId } from '../../src/marks/short-id.js';
 import { writeText } from '../../src/marks/write-text.js';
 import type { Log } from '../../src/model/log.js';
+import { runs } from '../deep.js';
 import { aTuesday } from './a-tuesday.js';
 import { anyLog, anyWords } from './made-logs.js';
 
-const RUNS = { numRuns: process.env.CHALKLEAF_DEEP === '1' ? 5000 : 400 };
+const RUNS = { numRuns: runs(400, 5000) };
 const backAs = (log: Log): readonly Log[] => [log];
 
 test('a whole evening, as it is sent', () => {

@@ -10,6 +10,7 @@ import type { Programme } from '../../src/model/programme.js';
 import type { Library } from '../../src/model/studio.js';
 import { readCaseFile } from '../cases/read-case.js';
 import { readLibrary } from '../cases/read-library.js';
+import { runs } from '../deep.js';
 import { type Breadth, generateStudio } from '../engine/generate-studio.js';
 import { planDemo } from '../studio/demo-plans.js';
 import { auditPlan } from './audit.js';
@@ -21,7 +22,7 @@ import { auditWords } from './audit-words.js';
 import { planSchema } from './plan-json.js';
 
 /** Thousands in `npm run verify:deep`. */
-const SEEDS = process.env.CHALKLEAF_DEEP === '1' ? 4000 : 70;
+const SEEDS = runs(50, 4000);
 
 /** From the file alone, then with the facts of the exercises it names. */
 function findIn(plan: Plan, { exercises, programmes }: Pick<Library, 'exercises' | 'programmes'>, client: Client) {

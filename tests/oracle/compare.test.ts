@@ -8,6 +8,7 @@ import { planStrand } from '../../src/engine/plan-strand.js';
 import { rulesOfTheWalk } from '../../src/engine/rules-of-the-walk.js';
 import type { WalkResult } from '../../src/engine/walk-step.js';
 import type { StrandInput } from '../../src/model/strand.js';
+import { runs } from '../deep.js';
 import { ADDED_VALUES } from '../engine/walk-added-values.js';
 import { strandOf } from '../engine/walk-notation.js';
 import { CHECK_VALUES } from './check-values.js';
@@ -20,8 +21,7 @@ import { walkStrand } from './walk.js';
 
 const SEED = 20_261_126;
 /** Three hundred thousand in `npm run verify:deep`. */
-const DEEP = process.env.CHALKLEAF_DEEP === '1';
-const RUNS = DEEP ? 300_000 : 6000;
+const RUNS = runs(6000, 300_000);
 
 /** The engine is handed the strand as an outsider would: through JSON. */
 function planned(strand: StrandJson, rules = rulesOfTheWalk): WalkResult {
@@ -155,7 +155,7 @@ describe('the engine and the oracle walk alike', () => {
 
   /** K over a resisted load that leaves the body out promises hundreds of reps: nothing may be derived there. */
   it(`over strands whose versions do not all count the body's mass (seed ${SEED + 2})`, () => {
-    fc.assert(fc.property(strandsOfTwoScales, compare), { numRuns: DEEP ? 2000 : 700, seed: SEED + 2 });
+    fc.assert(fc.property(strandsOfTwoScales, compare), { numRuns: runs(700, 2000), seed: SEED + 2 });
   });
 
   it(`and the engine passes nothing better over (seed ${SEED + 1})`, () => {
@@ -170,7 +170,7 @@ describe('the engine and the oracle walk alike', () => {
       const found = findPassedOver(strand, seen);
       if (found.length > 0) expect.fail(`${sayStrand(strand)}\n${sayWalk(strand, result.steps)}\n${found.join('\n')}`);
     };
-    fc.assert(fc.property(strands, judge), { numRuns: DEEP ? 4000 : 1500, seed: SEED + 1 });
+    fc.assert(fc.property(strands, judge), { numRuns: runs(1500, 4000), seed: SEED + 1 });
   });
 
   describe(`and would not without any one rule of the walk (seed ${SEED + 3})`, () => {

@@ -5,11 +5,12 @@ import type { LadderStep } from '../../src/engine/ladder/ladder-step.js';
 import { planLadder } from '../../src/engine/ladder/plan-ladder.js';
 import { rulesOfTheLadder } from '../../src/engine/rules-of-the-ladder.js';
 import type { LadderInput } from '../../src/model/ladder.js';
+import { runs } from '../deep.js';
 import { type LadderJson, type RungStep, walkLadder } from './ladder.js';
 
 const SEED = 20_261_126;
 /** A hundred and fifty thousand in `npm run verify:deep`. */
-const RUNS = process.env.CHALKLEAF_DEEP === '1' ? 150_000 : 6000;
+const RUNS = runs(4000, 150_000);
 
 const occurrences = fc
   .array(

@@ -1,6 +1,7 @@
 /** No walk passes over a permitted better choice; and the listing of options sees it when one does. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { runs } from '../deep.js';
 import { CHECK_VALUES } from './check-values.js';
 import { strands } from './generate-strand.js';
 import { findPassedOver, type Seen } from './options.js';
@@ -9,7 +10,7 @@ import type { StrandJson } from './strand-json.js';
 import { walkStrand } from './walk.js';
 
 const SEED = 20_261_125;
-const RUNS = 5000;
+const RUNS = runs(1500, 5000);
 
 function seen(strand: StrandJson): Seen[] {
   const walk = walkStrand(strand);

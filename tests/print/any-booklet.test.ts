@@ -8,6 +8,7 @@ import { loadFaces, measureWith } from '../../src/print/load-faces.js';
 import type { Measure } from '../../src/print/measure.js';
 import type { Page } from '../../src/print/page.js';
 import { LINE } from '../../src/print/sheet.js';
+import { runs } from '../deep.js';
 import { fixtureBooklet } from '../fixtures/booklet.js';
 import { offTheGrid, offThePage, offTheTextBlock, overlaps } from './grid-faults.js';
 import { partsOf } from './parts-of.js';
@@ -106,7 +107,7 @@ test('nothing leaves the page, the block or the grid, and nothing covers anythin
       expect(value.length > 0 || problems.length > 0).toBe(true);
       expect(faults(value)).toEqual([]);
     }),
-    { numRuns: 60, seed: 20261124 },
+    { numRuns: runs(24, 200), seed: 20261124 },
   );
 });
 
@@ -126,6 +127,6 @@ test('every row’s name and every week’s stack is said, in the tree’s order
         }
       }
     }),
-    { numRuns: 60, seed: 20261124 },
+    { numRuns: runs(24, 200), seed: 20261124 },
   );
 });

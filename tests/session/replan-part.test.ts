@@ -8,6 +8,7 @@ import type { Plan } from '../../src/model/plan.js';
 import { planOfPart } from '../../src/session/plan-of-part.js';
 import { type Replanning, replan } from '../../src/session/replan.js';
 import { clientPlanOf } from '../../src/web/client-plan.js';
+import { DEEP, runs } from '../deep.js';
 import { type Breadth, generateStudio } from '../engine/generate-studio.js';
 import { PEOPLE } from '../simulate/people.js';
 import { runBlocks } from '../simulate/run-blocks.js';
@@ -15,7 +16,7 @@ import { readDemo } from '../studio/demo-library.js';
 import { doAsPlanned } from './make-marks.js';
 
 /** More in `npm run verify:deep`. */
-const RUNS = process.env.CHALKLEAF_DEEP === '1' ? 2000 : 120;
+const RUNS = runs(80, 2000);
 
 /** As it travels: through text. */
 const travelled = (plan: Plan): Plan | null => planOfPart(JSON.parse(JSON.stringify(clientPlanOf(plan))));
@@ -75,12 +76,12 @@ describe('the rest from what travels is the rest from the whole plan', () => {
       const client = { ...one, replanning: 'within bounds' } as const;
       const { value } = planBlock({ library: demo.library, client, today, edition: 1 });
       if (value === null) continue;
-      for (const [index, sessions] of [0, 1, 3, 5, 8].entries()) {
+      for (const [index, sessions] of (DEEP ? [0, 1, 3, 5, 8] : [0, 3, 8]).entries()) {
         const at = `${client.id} after ${sessions}`;
         changed += expectSame(value, someMarks(value, sessions, index), dayAfter(value, sessions), at);
       }
     }
-    expect(changed).toBeGreaterThan(100);
+    expect(changed).toBeGreaterThan(60);
   });
 
   test.each(PEOPLE)('of a simulated person over two blocks: $name', (somebody) => {

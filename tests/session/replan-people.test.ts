@@ -8,6 +8,7 @@ import type { LogEvent } from '../../src/model/log.js';
 import type { PlanSet } from '../../src/model/plan.js';
 import { gatherHistory } from '../../src/session/gather-history.js';
 import { replan } from '../../src/session/replan.js';
+import { DEEP } from '../deep.js';
 import { PEOPLE, type Person } from '../simulate/people.js';
 import { runBlocks } from '../simulate/run-blocks.js';
 import { sessionsOf } from '../simulate/simulate.js';
@@ -63,9 +64,12 @@ function compare(somebody: Person, seed: number): readonly Compared[] {
 }
 
 describe.each(PEOPLE)('$name', (person) => {
-  test.each([1, 2])('is never laid a heavier load than a fresh edition from the same marks would, seed %i', (seed) => {
-    const compared = compare(person, seed);
-    expect(compared.length).toBeGreaterThan(0);
-    expect(compared.filter(({ laid, fresh }) => laid > fresh)).toEqual([]);
-  });
+  test.each(DEEP ? [1, 2] : [1])(
+    'is never laid a heavier load than a fresh edition from the same marks would, seed %i',
+    (seed) => {
+      const compared = compare(person, seed);
+      expect(compared.length).toBeGreaterThan(0);
+      expect(compared.filter(({ laid, fresh }) => laid > fresh)).toEqual([]);
+    },
+  );
 });

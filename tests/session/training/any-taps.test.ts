@@ -9,10 +9,11 @@ import type { Act, Screen } from '../../../src/model/training.js';
 import { inOrder } from '../../../src/session/training/marked-sets.js';
 import { clientPlanOf } from '../../../src/web/client-plan.js';
 import { everyShapeSent } from '../../browser/every-shape-booklet.js';
+import { runs } from '../../deep.js';
 import { planDemo } from '../../studio/demo-plans.js';
 import { Held, nextAct } from './hold.js';
 
-const RUNS = process.env.CHALKLEAF_DEEP === '1' ? 100 : 6;
+const RUNS = runs(6, 100);
 const demo = await planDemo();
 const sent = (client: string): ClientPlan => clientPlanOf(demo.plans.get(client) ?? expect.fail(client));
 const secondSessions: ClientPlan = {
