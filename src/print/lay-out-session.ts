@@ -35,17 +35,14 @@ const ROOMS: readonly Room[] = [
 const STEP_COST = 6;
 /** A shorter field is not worth ruling. */
 const LEAST_NOTES = 5;
-/**
- * For a session that needs more than one opening however close it is set: strips 10 mm high where they take no page,
- * and closer than the second only where what is done turn about then stands on one page.
- */
+/** For a session that needs more than one opening however close it is set: closer only where that saves a leaf. */
 const LONG_ROOMS: readonly Room[] = [
   { strip: 2, air: 1, asidesInColumn: true },
   { strip: 1, air: 1, asidesInColumn: true },
   { strip: 1, air: 1, asidesInColumn: false },
-  { strip: 0, air: 1, asidesInColumn: false },
+  { strip: 1, air: 1, asidesInColumn: false, packed: true },
+  { strip: 0, air: 1, asidesInColumn: false, packed: true },
 ];
-const LONG_BY_PAGES = 2;
 
 interface Setup {
   readonly table: Tag;
@@ -139,16 +136,16 @@ function partedCircuits({ rows, head, room }: Setup, linesOnPage: number): numbe
   return runs.filter((lines) => lines > linesOnPage - head.lines).length;
 }
 
-/** On as many pages as it takes; `pagesOf` fills them. */
+/** On as few leaves as it takes, and no circuit parted that need not be; `pagesOf` fills them. */
 function longSetup(part: SessionPart, pagesOf: (setup: Setup) => number, setting: Setting): Setup {
   const setups = LONG_ROOMS.map((room): Setup => ({ ...setRows(part, room, 0, 0, setting), opening: undefined }));
-  const weighed = setups.map((setup, i) => ({
+  const weighed = setups.map((setup) => ({
     setup,
     parted: partedCircuits(setup, setting.measure.sheet.linesOnPage),
-    pages: i < LONG_BY_PAGES ? pagesOf(setup) : Number.POSITIVE_INFINITY,
+    leaves: Math.ceil(pagesOf(setup) / 2),
   }));
   return weighed.reduce((best, one) =>
-    one.parted < best.parted || (one.parted === best.parted && one.pages < best.pages) ? one : best,
+    one.parted < best.parted || (one.parted === best.parted && one.leaves < best.leaves) ? one : best,
   ).setup;
 }
 
@@ -188,10 +185,10 @@ export function layOutSession(part: SessionPart, setting: Setting, target: strin
   });
   const best = bestSetup(part, (one) => linesOf(closest(one)), after, setting);
   if (best?.opening === undefined) {
-    const pagesOf = (setup: Setup): number => {
-      const chapter = long(setup);
-      return fillPages([chapter], chapter, setting.measure.sheet.linesOnPage).length;
-    };
+    // It begins on a left page: after another, which is not counted.
+    const pagesOf = (setup: Setup): number =>
+      fillPages([long(setup)], { start: 'page', running: '', blocks: [] }, setting.measure.sheet.linesOnPage).length -
+      1;
     return [long(longSetup(part, pagesOf, setting))];
   }
   const { opening, head } = best;

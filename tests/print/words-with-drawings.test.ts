@@ -10,7 +10,7 @@ import { picturesOf } from '../../src/print/lay-out-picture.js';
 import { loadFaces, measureWith } from '../../src/print/load-faces.js';
 import type { Page } from '../../src/print/page.js';
 import { exerciseTarget } from '../../src/print/setting.js';
-import { A4_LARGE_SHEET, HALF_LETTER_SHEET, LINE } from '../../src/print/sheet.js';
+import { A4_LARGE_SHEET, A5_SHEET, HALF_LETTER_SHEET, LETTER_LARGE_SHEET, LINE } from '../../src/print/sheet.js';
 import { planDemo } from '../studio/demo-plans.js';
 import { offTheGrid, offThePage, offTheTextBlock, overlaps } from './grid-faults.js';
 import { partsOf } from './parts-of.js';
@@ -69,7 +69,7 @@ function unsaid(pages: readonly Page[], booklet: Booklet): readonly string[] {
   return lines.map(plainText).filter((line) => !read.includes(lettersOf(line)));
 }
 
-test.each([HALF_LETTER_SHEET, A4_LARGE_SHEET])(
+test.each([A5_SHEET, HALF_LETTER_SHEET, A4_LARGE_SHEET, LETTER_LARGE_SHEET])(
   'drawn on $name, nothing leaves the page, the block or the grid, and nothing covers anything else',
   async (sheet) => {
     const own = measureWith(await loadFaces(), sheet);
