@@ -63,6 +63,12 @@ function Slip({ sheet: { handOver, code, name } }: { readonly sheet: HandOverShe
   );
 }
 
+/** Letters in a line of the message: fewer than there is room for on a desk, so that all of it is seen. */
+const A_LINE = 48;
+
+const rowsOf = (message: string): number =>
+  message.split('\n').reduce((sum, line) => sum + Math.max(1, Math.ceil(line.length / A_LINE)), 0);
+
 export function HandOverPage({ desk, sheet }: { readonly desk: Desk; readonly sheet: HandOverSheet }) {
   const { words } = desk;
   const { handOver } = sheet;
@@ -82,7 +88,7 @@ export function HandOverPage({ desk, sheet }: { readonly desk: Desk; readonly sh
             <textarea
               class="to-copy"
               readonly
-              rows={18}
+              rows={rowsOf(handOver.message)}
               lang={handOver.language}
               dir={handOver.direction}
               aria-labelledby="message"

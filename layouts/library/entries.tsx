@@ -38,10 +38,14 @@ export interface EntriesProps {
   readonly filtered?: true;
 }
 
+/** From so many lines on a slow phone takes more than a frame to move them. */
+const MANY = 400;
+
 export function Entries({ entries, level, filtered }: EntriesProps) {
   const Head = level === 2 ? 'h2' : 'h3';
+  const lines = entries.reduce((sum, { exercises }) => sum + exercises.length, 0);
   return (
-    <div class="columns">
+    <div class={lines < MANY ? 'columns' : 'columns many'}>
       {entries.map(({ head, exercises }) => (
         <section class="entry" data-filtered={filtered ? '' : undefined}>
           <Head>{head}</Head>

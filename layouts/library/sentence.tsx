@@ -15,7 +15,7 @@ interface Choice {
 function Clause({ lead, part, choices, end }: ClauseProps) {
   return (
     <fieldset class={part}>
-      <legend>{lead}</legend>
+      <legend>{lead}</legend>{' '}
       {choices.map(({ id, value, say }, at) => (
         <>
           <span class="choice">
