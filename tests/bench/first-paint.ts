@@ -9,6 +9,8 @@ import { serveFolder } from '../browser/serve-folder.js';
 const NETWORK = { offline: false, latency: 400, downloadThroughput: 200_000, uploadThroughput: 93_750 };
 const SLOWER = 4;
 const RUNS = 5;
+/** After the training screens have come nothing more is begun by itself. */
+const QUIET_MS = 1500;
 
 export interface FirstPaint {
   /** Milliseconds to the first contentful paint. */
@@ -34,8 +36,8 @@ export async function firstPaints(
     const booklet: FirstPaint[] = [];
     const empty: FirstPaint[] = [];
     for (let run = 0; run < RUNS; run += 1) {
-      booklet.push(await measure(browser, served.address));
-      empty.push(await measure(browser, `${served.address}empty.html`));
+      booklet.push(await measure(browser, served.address, 'booklet'));
+      empty.push(await measure(browser, `${served.address}empty.html`, 'empty'));
     }
     return { booklet: middle(booklet), empty: middle(empty) };
   } finally {
@@ -43,7 +45,14 @@ export async function firstPaints(
   }
 }
 
-async function measure(browser: Browser, address: string): Promise<FirstPaint> {
+declare global {
+  interface Window {
+    tellFirstPaint: (told: FirstPaint) => void;
+  }
+}
+
+/** The page itself says when all is quiet: to be asked would hold it up. */
+async function measure(browser: Browser, address: string, what: 'booklet' | 'empty'): Promise<FirstPaint> {
   const context = await holdPhone(browser);
   try {
     const page = await context.newPage();
@@ -51,26 +60,48 @@ async function measure(browser: Browser, address: string): Promise<FirstPaint> {
     await session.send('Network.enable');
     await session.send('Network.emulateNetworkConditions', NETWORK);
     await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWER });
-    await page.addInitScript(() => {
-      const tasks: number[] = [];
-      Object.assign(window, { tasks, read: Number.NaN });
-      const looking = new MutationObserver(() => {
-        if (document.querySelector('.book.ready') === null) return;
-        looking.disconnect();
-        requestAnimationFrame(() => Object.assign(window, { read: performance.now() }));
-      });
-      looking.observe(document, { subtree: true, childList: true, attributes: true, attributeFilter: ['class'] });
-      new PerformanceObserver((list) => {
-        for (const { duration } of list.getEntries()) tasks.push(duration);
-      }).observe({ type: 'longtask', buffered: true });
+    let hear: (told: FirstPaint) => void = () => undefined;
+    const told = new Promise<FirstPaint>((done) => {
+      hear = done;
     });
-    await page.goto(address, { waitUntil: 'load' });
-    await page.waitForLoadState('networkidle');
-    return await page.evaluate(() => {
-      const paint = performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? Number.NaN;
-      const { tasks, read } = window as unknown as { readonly tasks: readonly number[]; readonly read: number };
-      return { paint, read, blocking: tasks.reduce((sum, task) => sum + Math.max(0, task - 50), 0) };
-    });
+    await page.exposeFunction('tellFirstPaint', (one: FirstPaint) => hear(one));
+    await page.addInitScript(
+      ([isBooklet, quietMs]) => {
+        const tasks: number[] = [];
+        let read = Number.NaN;
+        const tell = (): void => {
+          const paint = performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? Number.NaN;
+          window.tellFirstPaint({
+            paint,
+            read,
+            blocking: tasks.reduce((sum, task) => sum + Math.max(0, task - 50), 0),
+          });
+        };
+        new PerformanceObserver((list) => {
+          for (const { duration } of list.getEntries()) tasks.push(duration);
+        }).observe({ type: 'longtask', buffered: true });
+        if (!isBooklet) {
+          addEventListener('load', () => setTimeout(tell, quietMs));
+          return;
+        }
+        let stands = false;
+        const looking = new MutationObserver(() => {
+          if (!stands && document.querySelector('.leaf.cover') !== null) {
+            stands = true;
+            requestAnimationFrame(() => {
+              read = performance.now();
+            });
+          }
+          if (document.getElementById('training') === null) return;
+          looking.disconnect();
+          setTimeout(tell, quietMs);
+        });
+        looking.observe(document, { subtree: true, childList: true });
+      },
+      [what === 'booklet', QUIET_MS] as const,
+    );
+    await page.goto(address);
+    return await told;
   } finally {
     await context.close();
   }
