@@ -118,6 +118,24 @@ describe('one set', () => {
     expect(await page.locator('#training .below .stop').count()).toBe(1);
   });
 
+  test.each([
+    [360, 592],
+    [320, 568],
+  ] as const)('at %i × %i, while one rests, something hurts can be said without scrolling', async (width, height) => {
+    const page = await open({ width, height });
+    await untilSet(page);
+    await tap(page, '#training-main');
+    expect(await kindOf(page)).toContain('resting');
+    const hurts = page.locator('#training button:text-is("Something hurts")');
+    const [button, bar] = await Promise.all([hurts.boundingBox(), page.locator('#training .bar').boundingBox()]);
+    if (!button || !bar) expect.fail('both are there');
+    expect(button.y + button.height).toBeLessThanOrEqual(bar.y);
+    // Of the signs none is the last thing to be seen: what answers *none of them* shows its head.
+    await tap(page, '#training button:text-is("Something hurts")');
+    const none = (await page.locator('#training-main').boundingBox()) ?? expect.fail();
+    expect(none.y).toBeLessThan(height - 8);
+  });
+
   test('marked by one tap: the focus stays, two polite sentences are said, and the clock is silent', async () => {
     const page = await open();
     await untilSet(page);
