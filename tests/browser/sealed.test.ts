@@ -389,14 +389,15 @@ test('marks leave the phone sealed to the studio', async () => {
     },
     { book: BOOK as string, event: A_NOTE },
   );
-  await page.reload();
+  // Another page first: the same one again would only be given another end of its address.
+  await page.goto('about:blank');
   await page.goto(writeLink(served.address, key));
   await page.locator(once).click();
   await isOpen(page);
   await page.evaluate(() => {
     location.hash = '#now';
   });
-  await page.getByRole('button', { name: 'This phone' }).click();
+  await page.getByRole('button', { name: 'This phone', exact: true }).click();
   const coming = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save all marks as a file' }).click();
   const message = readFileSync(await (await coming).path(), 'utf8');
