@@ -4,7 +4,6 @@
  */
 import { spawnSync } from 'node:child_process';
 import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -19,6 +18,7 @@ import { renderLibrary } from '../../src/web/library/render-library.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { drawnOf } from '../fixtures/drawn.js';
 import { readDemo } from '../studio/demo-library.js';
+import { axeFaults } from './axe.js';
 import { type Held, holdPhone, listenTo, openBrowser } from './phone.js';
 import { type Served, serveFolder } from './serve-folder.js';
 
@@ -26,7 +26,6 @@ const UNDER = '/studio/library/';
 let browser: Browser;
 let folder: string;
 let library: PublicLibrary;
-let axe: string;
 let context: BrowserContext | undefined;
 let served: Served | undefined;
 
@@ -43,7 +42,6 @@ beforeAll(async () => {
   const one = drawnOf(['start', 'bottom']);
   const drawings = new Map(library.exercises.map(({ id }) => [id, one]));
   await renderLibrary({ library, rulebook, changed, drawings, out: folder, fonts: parts.fonts, sources });
-  axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
   browser = await openBrowser();
 });
 afterEach(async () => {
@@ -85,16 +83,6 @@ const shownIn = (page: Page, list: string): Promise<readonly string[]> =>
         .map((line) => line.querySelector('a')?.textContent ?? ''),
     list,
   );
-
-const axeFaults = async (page: Page): Promise<readonly string[]> => {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const { axe } = globalThis as unknown as {
-      axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-    };
-    return (await axe.run()).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`);
-  });
-};
 
 /** So little of what is seen may move where nothing was touched: a fifth of what https://web.dev/articles/cls calls good. */
 const MOST_MOVED = 0.02;

@@ -1,6 +1,5 @@
 /** A sealed booklet in a browser: as a stranger, with the link, with words, with wrong ones, forgotten, and without a network. */
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
@@ -18,6 +17,7 @@ import { renderSealed } from '../../src/web/render-sealed.js';
 import { fixtureBooklet } from '../fixtures/booklet.js';
 import { besideEnvelopes } from '../publish/envelope-letters.js';
 import { fixturePlan } from '../web/plan-fixture.js';
+import { axeFaults } from './axe.js';
 import { holdPhone, listenTo, openBrowser } from './phone.js';
 import { type Served, serveFolder } from './serve-folder.js';
 
@@ -293,23 +293,17 @@ test('forgotten, nothing of it is left: no key, no page put away, no mark', asyn
 });
 
 test('axe finds nothing on the page that asks, with what it says, nor at the foot of the cover', async () => {
-  const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-  const found = (page: Page) =>
-    page.evaluate(
-      `axe.run({ resultTypes: ['violations'] }).then(({ violations }) => violations.map(({ id, nodes }) => id + ' ' + nodes.map(({ html }) => html)))`,
-    );
   await serve(byBoth);
   const page = await visit();
-  await page.evaluate(axe);
   await page.locator('#opening-words').fill(SIX);
   await page.locator(once).click();
   expect(await said(page)).not.toBe('');
-  expect(await found(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
   await page.locator('#opening-link').fill(writeLink(served.address, link));
   await page.locator(once).click();
   await isOpen(page);
   await page.locator('.opened .forget').click();
-  expect(await found(page)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
 });
 
 const spoiled = (text: string): string => {
