@@ -102,14 +102,17 @@ function fillChapter(chapter: Chapter, pages: Filled[], lines: number): void {
     const isKept = isRun && run <= lines - head;
     // What needs two pages begins on the left one, so that no leaf is turned in it.
     const isOpened = isRun && page.used > head && run <= 2 * (lines - head) && sideOf(pages.length) === 'recto';
-    if ((block.breakBefore || isKept || isOpened) && page.used > 0) {
+    const turns = (block.breakBefore || isKept || isOpened) && page.used > 0;
+    const isTall = height > lines - head;
+    if (turns && !isTall) {
       begin(block, isKept ? run : height);
     } else if (fits(page, block.slugs, gap)) {
       page.used += gap;
       put(page, crowned(block, gap));
-    } else if (block.whole && height <= lines - head) {
+    } else if (block.whole && !isTall) {
       begin(block, height, block.apart);
     } else {
+      if (turns) page = fresh();
       if (page.used > 0) page.used = Math.min(page.used + gap, lines);
       const [first = [], ...units] = unitsOf(block.slugs);
       page = putUnit(first, page, fresh, head, { ...block, before: gap });
