@@ -196,10 +196,13 @@ describe('one set', () => {
     await page.clock.runFor(700);
     await page.locator('.training-sheet.resting').waitFor();
     expect((await eventsIn(page)).length).toBe(before + 1);
+    // However late the page came to them.
+    await page.clock.runFor(700);
     // On to the next set, then a finger down on the button that comes up far from it.
     await page.touchscreen.tap(x, y);
     await page.clock.runFor(700);
     await page.locator('.training-sheet:not(.resting)').waitFor();
+    await page.clock.runFor(700);
     const session = await page.context().newCDPSession(page);
     const at = (type: 'touchStart' | 'touchMove' | 'touchEnd', px: number, py: number) =>
       session.send('Input.dispatchTouchEvent', { type, touchPoints: type === 'touchEnd' ? [] : [{ x: px, y: py }] });
