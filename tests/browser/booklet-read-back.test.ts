@@ -1,10 +1,8 @@
 /** The web booklet read back from a browser and held to the booklet it was drawn from, in every way it can be opened. */
-import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
 import { composeBooklet } from '../../src/booklet/compose-booklet.js';
 import type { Booklet } from '../../src/model/booklet.js';
@@ -21,24 +19,22 @@ import { hostileBooklet } from '../web/hostile-booklet.js';
 import { fixturePlan } from '../web/plan-fixture.js';
 import { everyShapeBooklet, everyShapeSent } from './every-shape-booklet.js';
 import { expectedTurns, readShape, saidAround, saidIn } from './expected-turns.js';
-import { type Heard, type Held, holdPhone, listenTo, openBrowser } from './phone.js';
+import { type Heard, type Held, listenTo } from './phone.js';
+import { phoneInHand } from './phone-in-hand.js';
 import { type ReadBooklet, readBookletBack } from './read-booklet-back.js';
 import { serveFolder } from './serve-folder.js';
 
 const plan = clientPlanOf(fixturePlan);
-let browser: Browser;
-let folder: string;
+const phone = phoneInHand('leaves');
 let files: ReadonlyMap<string, Uint8Array>;
-let context: BrowserContext | undefined;
 
-const fileOf = (name: string): string => pathToFileURL(join(folder, name)).href;
+const { addressOf } = phone;
 
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'leaves-'));
   const parts = await prepareShell(webSources());
   const write = async (name: string, bytes: string | Uint8Array): Promise<void> => {
-    await mkdir(dirname(join(folder, name)), { recursive: true });
-    await writeFile(join(folder, name), bytes);
+    await mkdir(dirname(join(phone.folder, name)), { recursive: true });
+    await writeFile(join(phone.folder, name), bytes);
   };
   await write('ordinary.html', renderBookletFile(fixtureBooklet, plan, parts));
   await write('awkward.html', renderBookletFile(longNamesBooklet, plan, parts));
@@ -46,19 +42,10 @@ beforeAll(async () => {
   await write('hostile.html', renderBookletFile(hostileBooklet, plan, parts));
   files = new Map((await renderBookletFolder(fixtureBooklet, plan, parts)).map(({ path, bytes }) => [path, bytes]));
   for (const [path, bytes] of files) await write(join('hosted', path), bytes);
-  browser = await openBrowser();
-});
-afterEach(async () => {
-  await context?.close();
-  context = undefined;
-});
-afterAll(async () => {
-  await browser?.close();
-  await rm(folder, { recursive: true, force: true });
 });
 
 async function open(address: string, held: Held = {}): Promise<{ page: Page; heard: Heard }> {
-  context = await holdPhone(browser, held);
+  const context = await phone.hold(held);
   const page = await context.newPage();
   const heard = listenTo(page);
   await page.goto(address);
@@ -99,10 +86,10 @@ describe('one file, opened from a disk', () => {
     ['awkward', longNamesBooklet],
     ['every-shape', everyShapeBooklet],
   ] as const)('%s: every set, load and cue', async (name, booklet) => {
-    const { page, heard } = await open(fileOf(`${name}.html`));
+    const { page, heard } = await open(addressOf(`${name}.html`));
     expectSame(await readBookletBack(page), booklet, name === 'every-shape' ? bare(everyShapeSent) : plan);
     expect(heard.complaints).toEqual([]);
-    expect(heard.requests.filter((url) => !url.startsWith('data:'))).toEqual([fileOf(`${name}.html`)]);
+    expect(heard.requests.filter((url) => !url.startsWith('data:'))).toEqual([addressOf(`${name}.html`)]);
   });
 
   test.each(['rowan-ashby', 'hester-vane'])('of the demo studio, %s: every set, load and cue', async (id) => {
@@ -113,14 +100,17 @@ describe('one file, opened from a disk', () => {
     const said = sayPlan(planned);
     const booklet = composeBooklet({ library: demo.library, client, plan: said });
     const sent = clientPlanOf(said);
-    await writeFile(join(folder, `${id}.html`), renderBookletFile(booklet, sent, await prepareShell(webSources())));
-    const { page, heard } = await open(fileOf(`${id}.html`));
+    await writeFile(
+      join(phone.folder, `${id}.html`),
+      renderBookletFile(booklet, sent, await prepareShell(webSources())),
+    );
+    const { page, heard } = await open(addressOf(`${id}.html`));
     expectSame(await readBookletBack(page), booklet, bare(sent));
     expect(heard.complaints).toEqual([]);
   });
 
   test('with scripting off the whole booklet stands in the page, in order, and nothing is hidden', async () => {
-    const { page } = await open(fileOf('ordinary.html'), { javaScript: false });
+    const { page } = await open(addressOf('ordinary.html'), { javaScript: false });
     const leaves = page.locator('.leaf');
     const heads = page.locator('.leaf > .sheet > header h2, .cover .sheet > h2');
     const count = await leaves.count();
@@ -138,9 +128,9 @@ describe('one file, opened from a disk', () => {
       [false, true],
       [true, false],
     ] as const) {
-      const { page } = await open(fileOf('ordinary.html'), { javaScript });
+      const { page } = await open(addressOf('ordinary.html'), { javaScript });
       for (const leaf of ['cover', 'how-to']) {
-        await page.goto(`${fileOf('ordinary.html')}#${leaf}`);
+        await page.goto(`${addressOf('ordinary.html')}#${leaf}`);
         const head = page.locator(`#${leaf} h2`);
         await head.waitFor({ state: 'visible' });
         if (javaScript) await page.waitForSelector('.can-keep');
@@ -148,12 +138,11 @@ describe('one file, opened from a disk', () => {
         expect(await line.count()).toBe(1);
         expect(await line.isVisible()).toBe(seen);
       }
-      await context?.close();
     }
   });
 
   test('hostile words run nothing', async () => {
-    const { page, heard } = await open(fileOf('hostile.html'));
+    const { page, heard } = await open(addressOf('hostile.html'));
     page.on('dialog', () => heard.complaints.push('a dialog opened'));
     expect((await readBookletBack(page)).turns.length).toBe(expectedTurns(hostileBooklet).length);
     expect(heard.complaints).toEqual([]);
@@ -210,8 +199,8 @@ describe('a hosted folder', () => {
   });
 
   test('from a disk, where nothing can be fetched, it turns to the client’s part, styled and whole', async () => {
-    const { page, heard } = await open(fileOf('hosted/index.html'));
-    await page.waitForURL(fileOf('hosted/payload.html'));
+    const { page, heard } = await open(addressOf('hosted/index.html'));
+    await page.waitForURL(addressOf('hosted/payload.html'));
     expectSame(await readBookletBack(page), fixtureBooklet);
     const size = await page.evaluate(() => getComputedStyle(document.querySelector('.load') ?? document.body).fontSize);
     expect(Number.parseFloat(size)).toBeGreaterThan(55);
@@ -219,9 +208,9 @@ describe('a hosted folder', () => {
   });
 
   test('with scripting off it leads to the client’s part by a link', async () => {
-    const { page } = await open(fileOf('hosted/index.html'), { javaScript: false });
+    const { page } = await open(addressOf('hosted/index.html'), { javaScript: false });
     await page.getByRole('link').click();
-    expect(page.url()).toBe(fileOf('hosted/payload.html'));
+    expect(page.url()).toBe(addressOf('hosted/payload.html'));
     expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe(fixtureBooklet.title);
   });
 });
@@ -236,7 +225,7 @@ const settled = async (page: Page): Promise<void> => {
 
 describe('turning leaves', () => {
   test('one leaf at once; on and back; the address and the title follow; the heading is read first', async () => {
-    const { page } = await open(`${fileOf('ordinary.html')}#w1-a--goblet-squat`);
+    const { page } = await open(`${addressOf('ordinary.html')}#w1-a--goblet-squat`);
     const shown = async (): Promise<readonly string[]> => {
       await settled(page);
       return page.evaluate(() => [...document.querySelectorAll('.leaf:not([hidden])')].map(({ id }) => id));
@@ -254,7 +243,7 @@ describe('turning leaves', () => {
   });
 
   test('from the safety page back to the exercise one came from, and to the pain scale without leaving it', async () => {
-    const { page } = await open(`${fileOf('ordinary.html')}#w1-a--goblet-squat`);
+    const { page } = await open(`${addressOf('ordinary.html')}#w1-a--goblet-squat`);
     await page.getByRole('link', { name: 'Something hurts' }).click();
     const back = page.getByRole('link', { name: 'Back to Goblet squat' }).first();
     await back.waitFor();
@@ -281,7 +270,7 @@ describe('turning leaves', () => {
   });
 
   test('wherever a step that must be earned stands, so does what to do otherwise', async () => {
-    const { page } = await open(fileOf('ordinary.html'));
+    const { page } = await open(addressOf('ordinary.html'));
     for (const leaf of ['week-5', 'w5-a', 'w5-a--goblet-squat', 'week-6', 'w6-a']) {
       const said = await page.evaluate((id) => document.getElementById(id)?.textContent ?? '', leaf);
       const step = said.indexOf('20\u00a0kg ×');
@@ -295,7 +284,7 @@ describe('turning leaves', () => {
   });
 
   test.each(['ordinary', 'every-shape'])('every link inside leads to a leaf that is there: %s', async (name) => {
-    const { page } = await open(fileOf(`${name}.html`));
+    const { page } = await open(addressOf(`${name}.html`));
     const lost = await page.evaluate(() =>
       [...document.querySelectorAll<HTMLAnchorElement>('a[href]')]
         .map((link) => link.getAttribute('href') ?? '')

@@ -2,12 +2,10 @@
  * Clocks that lead a set: how they go is said before they are begun; whatever is felt or heard of them changes figures and
  * shape in its own frame; and what has begun or run out is said once to who does not look.
  */
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { beforeAll, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
 import type { ClientPlan } from '../../src/model/client-plan.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
@@ -15,50 +13,28 @@ import { renderBookletFile } from '../../src/web/render-booklet.js';
 import { englishPhone as WORDS } from '../../src/words/english-phone.js';
 import { englishSets } from '../../src/words/english-sets.js';
 import { everyShapeBooklet, everyShapeSent } from './every-shape-booklet.js';
-import { holdPhone, openBrowser } from './phone.js';
+import { changeItems } from './parts-of-plan.js';
+import { phoneInHand } from './phone-in-hand.js';
 import { faultsOf } from './screen-rules.js';
-import { kindOf, nextTap, toTraining } from './train-page.js';
+import { kindOf, nextTap, says, tap, toTraining } from './train-page.js';
 
 const START = new Date('2027-01-04T18:00:00');
 const EVERY = 60;
 const HOLD = 25;
 const WORK = 40;
 const PAUSE = 20;
-let browser: Browser;
-let folder: string;
-let context: BrowserContext | undefined;
+const phone = phoneInHand('clocks');
 
 /** The plan of every shape with one group of rows alone. */
-const only = (row: string): ClientPlan => ({
-  ...everyShapeSent,
-  weeks: everyShapeSent.weeks.map((week) => ({
-    ...week,
-    sessions: week.sessions.flatMap((session) => {
-      const groups = session.groups.flatMap((group) => {
-        if (!group.items.some((item) => item.row === row)) return [];
-        return group.kind === 'circuit'
-          ? [group]
-          : [{ ...group, items: group.items.filter((item) => item.row === row) }];
-      });
-      return groups.length === 0 ? [] : [{ ...session, groups }];
-    }),
-  })),
-});
+const only = (row: string): ClientPlan =>
+  changeItems(everyShapeSent, (item, { kind, items }) =>
+    item.row === row || (kind === 'circuit' && items.some((other) => other.row === row)) ? item : null,
+  );
 
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'clocks-'));
   const parts = await prepareShell(webSources());
   for (const row of ['minutes', 'side-plank', 'band-row'])
-    await writeFile(join(folder, `${row}.html`), renderBookletFile(everyShapeBooklet, only(row), parts));
-  browser = await openBrowser();
-});
-afterEach(async () => {
-  await context?.close();
-  context = undefined;
-});
-afterAll(async () => {
-  await browser?.close();
-  await rm(folder, { recursive: true, force: true });
+    await writeFile(join(phone.folder, `${row}.html`), renderBookletFile(everyShapeBooklet, only(row), parts));
 });
 
 interface Felt {
@@ -85,25 +61,17 @@ const felt = (page: Page): Promise<readonly Felt[]> =>
 
 /** Opened at the first set, with whatever is felt turned on. */
 async function open(row: string, ...settings: readonly string[]): Promise<Page> {
-  context = await holdPhone(browser);
+  const context = await phone.hold();
   const page = await context.newPage();
   await page.clock.install({ time: START });
   await page.addInitScript(feel);
-  await page.goto(pathToFileURL(join(folder, `${row}.html`)).href);
+  await page.goto(phone.addressOf(`${row}.html`));
   await toTraining(page);
-  for (const button of [WORDS.thisPhone, ...settings, WORDS.back])
-    await tap(page, `#training button:text-is(${JSON.stringify(button)})`);
+  for (const button of [WORDS.thisPhone, ...settings, WORDS.back]) await tap(page, says(button));
   for (let taps = 0; taps < 6 && (await kindOf(page)) !== 'set'; taps += 1)
     await tap(page, nextTap(await kindOf(page)));
   expect(await page.locator('#training-main').textContent()).toBe(WORDS.start);
   return page;
-}
-
-async function tap(page: Page, selector: string): Promise<void> {
-  const before = await page.evaluate(() => document.querySelector('#training')?.innerHTML);
-  await page.locator(selector).first().tap({ timeout: 5000 });
-  await page.waitForFunction((was) => document.querySelector('#training')?.innerHTML !== was, before);
-  await page.clock.runFor(700);
 }
 
 const read = async (page: Page): Promise<string> =>
@@ -142,7 +110,6 @@ test('every beat of a hold, and of the time between two signals, changes figures
     // A beat for each second that has gone by, a signal at the end, and one where the hold began.
     expect(all).toHaveLength(seconds + (lead > 0 ? 1 : 0));
     expect(all.filter((one) => !unlike(one))).toEqual([]);
-    await context?.close();
   }
 });
 

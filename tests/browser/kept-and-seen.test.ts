@@ -13,7 +13,7 @@ import { renderBookletFolder } from '../../src/web/render-booklet.js';
 import { englishPhone as WORDS } from '../../src/words/english-phone.js';
 import { holdPhone, openBrowser } from './phone.js';
 import { type Served, serveFolder } from './serve-folder.js';
-import { BOOKLET, eventsIn, type Issued, issuedFor, kindOf, nextTap } from './train-page.js';
+import { BOOKLET, eventsIn, type Issued, issuedFor, kindOf, nextTap, tap } from './train-page.js';
 
 const START = new Date('2027-01-04T18:00:00');
 const CHANGES: Notice = {
@@ -67,13 +67,6 @@ const stands = async (page: Page): Promise<void> => {
 };
 const said = (page: Page): Promise<string> =>
   page.evaluate(() => document.querySelector('#training')?.textContent?.replaceAll(/\s+/g, ' ') ?? '');
-
-async function tap(page: Page, selector: string): Promise<void> {
-  const before = await page.evaluate(() => document.querySelector('#training')?.innerHTML);
-  await page.locator(selector).first().tap();
-  await page.waitForFunction((was) => document.querySelector('#training')?.innerHTML !== was, before);
-  await page.clock.runFor(700);
-}
 
 /** Sets of work, as they lie in the store. */
 const marked = async (page: Page): Promise<readonly string[]> =>

@@ -3,20 +3,18 @@
  * (1.4.10, reflow at 400 %), with wider spacing (1.4.12), and with the phone laid on its side (1.3.4). On each nothing is wider than
  * the screen, no words are cut off, and the main button can be reached.
  */
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { beforeAll, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
 import { bookletId } from '../../src/model/identity.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile } from '../../src/web/render-booklet.js';
 import { englishPhone as WORDS } from '../../src/words/english-phone.js';
 import { everyShapeBooklet, everyShapeDrawings, everyShapeSent } from './every-shape-booklet.js';
-import { holdPhone, openBrowser } from './phone.js';
-import { BOOKLET, kindOf, nextTap, toTraining } from './train-page.js';
+import { phoneInHand } from './phone-in-hand.js';
+import { BOOKLET, kindOf, nextTap, says, tap, toTraining } from './train-page.js';
 
 const SPACED =
   '* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important } p { margin-block-end: 2em !important }';
@@ -29,46 +27,28 @@ const WAYS = [
   ['on its side', 640, 360, ''],
 ] as const;
 
-let browser: Browser;
-let folder: string;
-let context: BrowserContext | undefined;
+const phone = phoneInHand('large');
 
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'large-'));
   const parts = await prepareShell(webSources());
   const sent = { ...everyShapeSent, bookletId: bookletId(BOOKLET) };
-  await writeFile(join(folder, 'shapes.html'), renderBookletFile(everyShapeBooklet, sent, parts, everyShapeDrawings));
-  browser = await openBrowser();
-});
-afterEach(async () => {
-  await context?.close();
-  context = undefined;
-});
-afterAll(async () => {
-  await browser?.close();
-  await rm(folder, { recursive: true, force: true });
+  await writeFile(
+    join(phone.folder, 'shapes.html'),
+    renderBookletFile(everyShapeBooklet, sent, parts, everyShapeDrawings),
+  );
 });
 
 async function open(): Promise<Page> {
-  context = await holdPhone(browser);
+  const context = await phone.hold();
   const page = await context.newPage();
   await page.clock.install({ time: new Date('2027-01-04T18:00:00') });
-  await page.goto(pathToFileURL(join(folder, 'shapes.html')).href);
+  await page.goto(phone.addressOf('shapes.html'));
   await page.evaluate(() => {
     document.adoptedStyleSheets = [new CSSStyleSheet()];
   });
   await toTraining(page);
   return page;
 }
-
-async function tap(page: Page, selector: string): Promise<void> {
-  const before = await page.evaluate(() => document.querySelector('#training')?.innerHTML);
-  await page.locator(selector).first().tap({ timeout: 5000 });
-  await page.waitForFunction((was) => document.querySelector('#training')?.innerHTML !== was, before);
-  await page.clock.runFor(700);
-}
-
-const says = (text: string): string => `#training button:text-is(${JSON.stringify(text)})`;
 
 /**
  * What of the screen that stands is lost: what is wider than it, words in a box that hides what does not fit in it, words that

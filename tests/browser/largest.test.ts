@@ -12,6 +12,7 @@ import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderPage } from '../../src/web/render-page.js';
 import { phoneSpeechOf } from '../../src/words/phone-speech.js';
 import { everyShapeSent } from './every-shape-booklet.js';
+import { slowed } from './parts-of-plan.js';
 import { holdPhone, openBrowser } from './phone.js';
 import { rehearsedScreens } from './rehearsed-screens.js';
 import { rivalsOf } from './screen-rules.js';
@@ -24,21 +25,6 @@ let folder: string;
 const only = (session: string): ClientPlan => ({
   ...everyShapeSent,
   weeks: everyShapeSent.weeks.map((week) => ({ ...week, sessions: week.sessions.filter(({ id }) => id === session) })),
-});
-
-/** With every rep let down slowly: its seconds are counted. */
-const slowed = (plan: ClientPlan): ClientPlan => ({
-  ...plan,
-  weeks: plan.weeks.map((week) => ({
-    ...week,
-    sessions: week.sessions.map((session) => ({
-      ...session,
-      groups: session.groups.map((group) => ({
-        ...group,
-        items: group.items.map((item) => ({ ...item, tempo: 'slow lowering' as const })),
-      })),
-    })),
-  })),
 });
 
 const PLANS = [only('a'), only('b'), slowed(only('a'))];

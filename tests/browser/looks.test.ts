@@ -2,12 +2,10 @@
  * How pages look and feel on a phone: contrast as computed, sizes, targets, nothing wider than the screen, and the
  * rules of axe-core on every kind of page. Sizes and colours are those the booklet's design fixes.
  */
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
 import { countSets } from '../../src/engine/audit/count-sets.js';
 import { exercisesById } from '../../src/engine/block-context.js';
@@ -23,15 +21,14 @@ import { fixturePlan } from '../web/plan-fixture.js';
 import { axeFaults } from './axe.js';
 import { contrastOf } from './contrast.js';
 import { everyShapeBooklet, everyShapeSent } from './every-shape-booklet.js';
-import { type Held, holdPhone, openBrowser } from './phone.js';
+import type { Held } from './phone.js';
+import { phoneInHand } from './phone-in-hand.js';
 
 /** A dozen leaves under the rules of axe take half a minute, and a busy machine three times that. */
 const SLOW = { timeout: 240_000 };
-let browser: Browser;
-let folder: string;
-let context: BrowserContext | undefined;
+const phone = phoneInHand('looks');
 
-const addressOf = (path: string): string => pathToFileURL(join(folder, path)).href;
+const { addressOf } = phone;
 const LEAVES = [
   ...['cover', 'how-to', 'safety', 'calendar', 'week-5', 'w4-a', 'w4-a--one-arm-row', 'w5-a--goblet-squat'],
   ...['w2-b--bell-deadlift', 'w2-a-cool-down', 'exercise-goblet-squat', 'record'],
@@ -53,15 +50,19 @@ const STUDIO_PAGES = [
 ];
 
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'looks-'));
   const sources = webSources();
   const parts = await prepareShell(sources);
   const plan = clientPlanOf(fixturePlan);
-  await writeFile(join(folder, 'ordinary.html'), renderBookletFile(fixtureBooklet, plan, parts));
-  await writeFile(join(folder, 'every-shape.html'), renderBookletFile(everyShapeBooklet, everyShapeSent, parts));
-  await writeFile(join(folder, 'awkward.html'), renderBookletFile(longNamesBooklet, plan, parts));
+  await writeFile(join(phone.folder, 'ordinary.html'), renderBookletFile(fixtureBooklet, plan, parts));
+  await writeFile(join(phone.folder, 'every-shape.html'), renderBookletFile(everyShapeBooklet, everyShapeSent, parts));
+  await writeFile(join(phone.folder, 'awkward.html'), renderBookletFile(longNamesBooklet, plan, parts));
   const web = { fonts: parts.fonts, sources };
-  await renderLibrary({ library: fixturePublic, rulebook: listRulebook([]), out: join(folder, 'library'), ...web });
+  await renderLibrary({
+    library: fixturePublic,
+    rulebook: listRulebook([]),
+    out: join(phone.folder, 'library'),
+    ...web,
+  });
   const sayProblem = () => ({ message: 'Something is wrong.', hint: 'Write it right.' });
   const desk = {
     library: fixtureLibrary,
@@ -72,20 +73,11 @@ beforeAll(async () => {
     rulebook: `../library/${RULEBOOK}`,
     sayProblem,
   };
-  await renderDesk({ ...desk, out: join(folder, 'desk'), ...web });
-  browser = await openBrowser();
-});
-afterEach(async () => {
-  await context?.close();
-  context = undefined;
-});
-afterAll(async () => {
-  await browser?.close();
-  await rm(folder, { recursive: true, force: true });
+  await renderDesk({ ...desk, out: join(phone.folder, 'desk'), ...web });
 });
 
 async function open(path: string, held: Held = {}): Promise<Page> {
-  context = await holdPhone(browser, held);
+  const context = await phone.hold(held);
   const page = await context.newPage();
   await page.goto(addressOf(path));
   return page;

@@ -2,45 +2,32 @@
  * The drawing on a set's screen: it moves twice and then stands as a row, moves again when asked, keeps still for who wants that, and
  * does so without a network and within the page's own policy.
  */
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import type { BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
 import { invariant } from '../../src/model/result.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile, renderBookletFolder } from '../../src/web/render-booklet.js';
 import { englishPhone as WORDS } from '../../src/words/english-phone.js';
-import { type Heard, holdPhone, listenTo, openBrowser } from './phone.js';
+import { type Heard, listenTo } from './phone.js';
+import { phoneInHand } from './phone-in-hand.js';
 import { faultsOf } from './screen-rules.js';
 import { serveFolder } from './serve-folder.js';
-import { issuedFor, kindOf, nextTap, toTraining } from './train-page.js';
+import { issuedFor, kindOf, nextTap, says, tapOnce, toTraining } from './train-page.js';
 
-let browser: Browser;
-let folder: string;
+const phone = phoneInHand('movement');
 let hosted: ReadonlyMap<string, Uint8Array>;
-let context: BrowserContext | undefined;
 
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'movement-'));
   const [{ booklet, sent, drawings }, parts] = await Promise.all([
     issuedFor('rowan-ashby'),
     prepareShell(webSources()),
   ]);
-  await writeFile(join(folder, 'booklet.html'), renderBookletFile(booklet, sent, parts, drawings));
+  await writeFile(join(phone.folder, 'booklet.html'), renderBookletFile(booklet, sent, parts, drawings));
   const files = await renderBookletFolder(booklet, sent, parts, drawings);
   hosted = new Map(files.map(({ path, bytes }) => [path, bytes]));
-  browser = await openBrowser();
-});
-afterEach(async () => {
-  await context?.close();
-  context = undefined;
-});
-afterAll(async () => {
-  await browser?.close();
-  await rm(folder, { recursive: true, force: true });
 });
 
 interface Opened {
@@ -49,7 +36,7 @@ interface Opened {
 }
 
 async function hold(motion: 'no-preference' | 'reduce'): Promise<readonly [BrowserContext, Opened]> {
-  const own = await holdPhone(browser);
+  const own = await phone.hold();
   const page = await own.newPage();
   await page.emulateMedia({ reducedMotion: motion });
   return [own, { page, heard: listenTo(page) }];
@@ -59,19 +46,14 @@ async function hold(motion: 'no-preference' | 'reduce'): Promise<readonly [Brows
 async function toSet(page: Page): Promise<void> {
   await toTraining(page);
   for (let taps = 0; taps < 12 && (await kindOf(page)) !== 'set'; taps += 1) {
-    const before = await page.evaluate(() => document.querySelector('#training')?.innerHTML);
-    await page
-      .locator(nextTap(await kindOf(page)))
-      .first()
-      .tap();
-    await page.waitForFunction((was) => document.querySelector('#training')?.innerHTML !== was, before);
+    await tapOnce(page, nextTap(await kindOf(page)));
     // Two taps within 600 ms are one.
     await page.waitForTimeout(650);
   }
   expect(await kindOf(page)).toBe('set');
 }
 
-const FILE = (): string => pathToFileURL(join(folder, 'booklet.html')).href;
+const FILE = (): string => phone.addressOf('booklet.html');
 
 interface Seen {
   /** Parts that move. */
@@ -114,11 +96,10 @@ async function untilStill(page: Page, rate = 1): Promise<void> {
   await page.waitForSelector('#training .movement:not(.moving)', { timeout: 20_000 });
 }
 
-const AGAIN = `#training button:text-is(${JSON.stringify(WORDS.showAgain)})`;
+const AGAIN = says(WORDS.showAgain);
 
 test('it moves twice, then stands as a row with a button low on the page that shows it again', async () => {
-  const [own, { page, heard }] = await hold('no-preference');
-  context = own;
+  const [, { page, heard }] = await hold('no-preference');
   await page.goto(FILE());
   await toSet(page);
   const began = Date.now();
@@ -147,8 +128,7 @@ test('it moves twice, then stands as a row with a button low on the page that sh
 });
 
 test('where it is held, what moved stands as the last position does', async () => {
-  const [own, { page }] = await hold('no-preference');
-  context = own;
+  const [, { page }] = await hold('no-preference');
   await page.goto(FILE());
   await toSet(page);
   const found = await page.evaluate(() => {
@@ -197,7 +177,6 @@ test('hosted, it moves without a network as with one, and breaks no rule of the 
   const served = await serveFolder(hosted, '/studio/7f3a/');
   try {
     const [own, { page, heard }] = await hold('no-preference');
-    context = own;
     await page.goto(served.address);
     await page.waitForSelector('.book.ready');
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));

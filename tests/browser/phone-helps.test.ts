@@ -2,80 +2,41 @@
  * What a phone is asked for beside showing: a screen that stays on, a beat for slow reps, a promise to keep the marks, loads in
  * another unit. Each as the page asks for it; none of them changes what is kept.
  */
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { beforeAll, expect, test } from 'vitest';
 import { countAt } from '../../layouts/training/clock.js';
 import { webSources } from '../../src/app/web-sources.js';
 import { SLOW_LOWERING_SECONDS } from '../../src/engine/rules/slow-lowering-seconds.js';
-import type { ClientPlan } from '../../src/model/client-plan.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile } from '../../src/web/render-booklet.js';
 import { englishPhone as WORDS } from '../../src/words/english-phone.js';
-import { holdPhone, openBrowser } from './phone.js';
+import { slowed } from './parts-of-plan.js';
+import { phoneInHand } from './phone-in-hand.js';
 import { faultsOf } from './screen-rules.js';
-import { eventsIn, issuedFor, kindOf, nextTap, toTraining } from './train-page.js';
+import { eventsIn, issuedFor, kindOf, nextTap, says, tap, toTraining } from './train-page.js';
 
 const START = new Date('2027-01-04T18:00:00');
-let browser: Browser;
-let folder: string;
-let context: BrowserContext | undefined;
-
-/** The same plan with every rep let down slowly. */
-const slowed = (plan: ClientPlan): ClientPlan => ({
-  ...plan,
-  weeks: plan.weeks.map((week) => ({
-    ...week,
-    sessions: week.sessions.map((session) => ({
-      ...session,
-      groups: session.groups.map((group) => ({
-        ...group,
-        items: group.items.map((item) => ({ ...item, tempo: 'slow lowering' as const })),
-      })),
-    })),
-  })),
-});
+const phone = phoneInHand('helps');
 
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'helps-'));
   const { booklet, sent } = await issuedFor('rowan-ashby');
   const parts = await prepareShell(webSources());
-  await writeFile(join(folder, 'plain.html'), renderBookletFile(booklet, sent, parts));
-  await writeFile(join(folder, 'slow.html'), renderBookletFile(booklet, slowed(sent), parts));
-  browser = await openBrowser();
-});
-afterEach(async () => {
-  await context?.close();
-  context = undefined;
-});
-afterAll(async () => {
-  await browser?.close();
-  await rm(folder, { recursive: true, force: true });
+  await writeFile(join(phone.folder, 'plain.html'), renderBookletFile(booklet, sent, parts));
+  await writeFile(join(phone.folder, 'slow.html'), renderBookletFile(booklet, slowed(sent), parts));
 });
 
 /** `stub` runs in the page before anything of its own. */
 async function open(name: 'plain' | 'slow', stub: () => void = () => undefined): Promise<Page> {
-  await context?.close();
-  context = await holdPhone(browser);
+  const context = await phone.hold();
   const page = await context.newPage();
   await page.clock.install({ time: START });
   await page.addInitScript(stub);
-  await page.goto(pathToFileURL(join(folder, `${name}.html`)).href);
+  await page.goto(phone.addressOf(`${name}.html`));
   await toTraining(page);
   return page;
 }
-
-async function tap(page: Page, selector: string): Promise<void> {
-  const before = await page.evaluate(() => document.querySelector('#training')?.innerHTML);
-  await page.locator(selector).first().tap({ timeout: 5000 });
-  await page.waitForFunction((was) => document.querySelector('#training')?.innerHTML !== was, before);
-  await page.clock.runFor(700);
-}
-
-const says = (text: string): string => `#training button:text-is(${JSON.stringify(text)})`;
 
 /** Turns settings over, or chooses one, and comes back. */
 async function settle(page: Page, ...buttons: readonly string[]): Promise<void> {

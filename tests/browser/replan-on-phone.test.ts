@@ -19,6 +19,7 @@ import { doAsPlanned, sessionAt } from '../session/make-marks.js';
 import { planDemo, planIn } from '../studio/demo-plans.js';
 import { holdPhone, listenTo, openBrowser } from './phone.js';
 import { type Served, serveFolder } from './serve-folder.js';
+import { tap } from './train-page.js';
 
 const BOOKLET = bookletId('0123456789abcdef0123456789abcdef');
 const demo = await planDemo();
@@ -84,17 +85,9 @@ async function putMarks(page: Page): Promise<void> {
 
 const mainButton = (page: Page) => page.locator('#training-main');
 
-/** Taps, and lets the moment pass in which a second tap would be the same one. */
-async function tap(page: Page, button = mainButton(page)): Promise<void> {
-  const before = await page.evaluate(() => document.querySelector('#training')?.innerHTML);
-  await button.tap();
-  await page.waitForFunction((was) => document.querySelector('#training')?.innerHTML !== was, before);
-  await page.clock.runFor(700);
-}
-
 /** From the start to the first set of work: as usual, and warm already. */
 async function toFirstSet(page: Page): Promise<void> {
-  await tap(page);
+  await tap(page, mainButton(page));
   await tap(page, page.getByRole('button', { name: 'As usual' }));
   await tap(page, page.getByRole('button', { name: 'I am warm' }));
   await page.locator('.training-sheet.set').waitFor();
@@ -127,7 +120,7 @@ describe.each([
       ) ?? expect.fail('the first row is as printed');
     // The lighter set before it is as printed.
     expect(await page.locator('.paper').count()).toBe(0);
-    await tap(page);
+    await tap(page, mainButton(page));
     const plain = async (): Promise<string> =>
       ((await page.locator('.paper').first().textContent()) ?? '').replaceAll('\u00a0', ' ').trim();
     const said = await plain();
@@ -136,9 +129,9 @@ describe.each([
     for (const { says } of first.because) expect(said).toContain(says.replaceAll('\u00a0', ' '));
     // What is marked now changes nothing until the session is over: neither at once nor after the page was opened again.
     await page.clock.fastForward('05:00');
-    await tap(page);
+    await tap(page, mainButton(page));
     await page.clock.fastForward('00:40');
-    await tap(page);
+    await tap(page, mainButton(page));
     expect(await plain()).toBe(said);
     await page.reload();
     await page.locator('.training-sheet.set').waitFor();

@@ -18,7 +18,7 @@ import { runs } from '../deep.js';
 import { anEdition } from '../session/make-marks.js';
 import { browserArguments, killBrowser, WHOLE_BROWSER } from './phone.js';
 import { type Served, serveFolder } from './serve-folder.js';
-import { eventsIn, type Issued, issuedFor, keysOf, kindOf, nextTap } from './train-page.js';
+import { eventsIn, type Issued, issuedFor, keysOf, kindOf, nextTap, tap } from './train-page.js';
 
 const SESSIONS = runs(3, 10);
 let served: Served;
@@ -106,13 +106,7 @@ test(`${SESSIONS} sessions without a network, with every accident there is`, { t
   for (let taps = 0; taps < 120 * SESSIONS && closed < SESSIONS; taps += 1) {
     page = await accident(page);
     const kind = await kindOf(page);
-    const before = await page.evaluate(() => document.querySelector('#training')?.innerHTML);
-    await page
-      .locator(kind.startsWith('question') ? nextTap(kind) : '#training-main')
-      .first()
-      .tap();
-    await page.waitForFunction((was) => document.querySelector('#training')?.innerHTML !== was, before);
-    await page.clock.runFor(700);
+    await tap(page, kind.startsWith('question') ? nextTap(kind) : '#training-main');
     moment += 30_000;
     if ((await kindOf(page)) !== 'finished') continue;
     closed += 1;

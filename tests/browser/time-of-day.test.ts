@@ -3,12 +3,10 @@
  * a clock put forward or back. Rests are told by the moment they are over, so that none of it makes one longer or shorter than
  * it was; where that moment can no longer be known, no clock is shown in its place.
  */
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import type { Browser, BrowserContext, CDPSession, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import type { CDPSession, Page } from 'playwright-core';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
 import type { ClientPlan } from '../../src/model/client-plan.js';
 import { bookletId } from '../../src/model/identity.js';
@@ -16,48 +14,27 @@ import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile } from '../../src/web/render-booklet.js';
 import { englishPhone as WORDS } from '../../src/words/english-phone.js';
 import { everyShapeBooklet, everyShapeSent } from './every-shape-booklet.js';
-import { holdPhone, openBrowser } from './phone.js';
-import { BOOKLET, eventsIn, kindOf, nextTap, toTraining } from './train-page.js';
+import { changeItems } from './parts-of-plan.js';
+import { phoneInHand } from './phone-in-hand.js';
+import { BOOKLET, eventsIn, kindOf, nextTap, tapOnce, toTraining } from './train-page.js';
 
 const START = new Date('2027-01-04T18:00:00');
 const REST = 90;
 /** As long as a test can wait for it by the machine's own clock. */
 const SHORT_REST = 3;
 const HOUR = 3_600_000;
-let browser: Browser;
-let folder: string;
-let context: BrowserContext | undefined;
+const phone = phoneInHand('time');
 
 /** One exercise of two sets, with so long a rest between them. */
 const resting = (restSeconds: number): ClientPlan => ({
-  ...everyShapeSent,
+  ...changeItems(everyShapeSent, (item) => (item.row === 'step-up' ? { ...item, restSeconds } : null)),
   bookletId: bookletId(BOOKLET),
-  weeks: everyShapeSent.weeks.map((week) => ({
-    ...week,
-    sessions: week.sessions.flatMap((session) => {
-      const groups = session.groups.flatMap((group) => {
-        const items = group.items.filter(({ row }) => row === 'step-up').map((item) => ({ ...item, restSeconds }));
-        return items.length === 0 ? [] : [{ ...group, items }];
-      });
-      return groups.length === 0 ? [] : [{ ...session, groups }];
-    }),
-  })),
 });
 
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'time-'));
   const parts = await prepareShell(webSources());
-  await writeFile(join(folder, 'plain.html'), renderBookletFile(everyShapeBooklet, resting(REST), parts));
-  await writeFile(join(folder, 'short.html'), renderBookletFile(everyShapeBooklet, resting(SHORT_REST), parts));
-  browser = await openBrowser();
-});
-afterEach(async () => {
-  await context?.close();
-  context = undefined;
-});
-afterAll(async () => {
-  await browser?.close();
-  await rm(folder, { recursive: true, force: true });
+  await writeFile(join(phone.folder, 'plain.html'), renderBookletFile(everyShapeBooklet, resting(REST), parts));
+  await writeFile(join(phone.folder, 'short.html'), renderBookletFile(everyShapeBooklet, resting(SHORT_REST), parts));
 });
 
 const clockOf = (page: Page): Promise<string | null> => page.locator('#training .clock').textContent();
@@ -66,21 +43,15 @@ const told = (page: Page): Promise<string | null> => page.locator('#training-say
 const marked = async (page: Page): Promise<number> =>
   (await eventsIn(page)).filter(({ kind }) => kind === 'set').length;
 
-async function tapMain(page: Page, selector = '#training-main'): Promise<void> {
-  const before = await page.evaluate(() => document.querySelector('#training')?.innerHTML);
-  await page.locator(selector).first().tap({ timeout: 5000 });
-  await page.waitForFunction((was) => document.querySelector('#training')?.innerHTML !== was, before);
-}
-
 /** At rest after the first set, half a minute into it. */
 async function halfwayThroughRest(): Promise<Page> {
-  context = await holdPhone(browser);
+  const context = await phone.hold();
   const page = await context.newPage();
   await page.clock.install({ time: START });
-  await page.goto(pathToFileURL(join(folder, 'plain.html')).href);
+  await page.goto(phone.addressOf('plain.html'));
   await toTraining(page);
   for (let taps = 0; taps < 8 && !(await kindOf(page)).includes('resting'); taps += 1) {
-    await tapMain(page, nextTap(await kindOf(page)));
+    await tapOnce(page, nextTap(await kindOf(page)));
     await page.clock.runFor(700);
   }
   await page.clock.runFor(30_000);
@@ -100,10 +71,10 @@ describe('a clock that is put right', () => {
     const before = await marked(page);
     await page.clock.runFor(700);
     if (await page.locator('#training .resting').count()) {
-      await tapMain(page);
+      await tapOnce(page, '#training-main');
       await page.clock.runFor(700);
     }
-    await tapMain(page);
+    await tapOnce(page, '#training-main');
     expect(await marked(page)).toBe(before + 1);
   }
 
@@ -183,12 +154,12 @@ describe('a page that nobody sees', () => {
 
   /** At rest, by the machine's own clock. */
   async function atRest(): Promise<{ readonly page: Page; readonly session: CDPSession }> {
-    context = await holdPhone(browser);
+    const context = await phone.hold();
     const page = await context.newPage();
-    await page.goto(pathToFileURL(join(folder, 'short.html')).href);
+    await page.goto(phone.addressOf('short.html'));
     await toTraining(page);
     for (let taps = 0; taps < 8 && !(await kindOf(page)).includes('resting'); taps += 1) {
-      await tapMain(page, nextTap(await kindOf(page)));
+      await tapOnce(page, nextTap(await kindOf(page)));
       // Nearer together they would be one tap.
       await page.waitForTimeout(650);
     }

@@ -1,6 +1,6 @@
 /** A demo client's issued booklet as a phone has it, and a thumb that does what the main button says. */
 
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { planClient, readStudio } from '../../src/app/read-studio.js';
 import { composeBooklet } from '../../src/booklet/compose-booklet.js';
 import { drawLibrary } from '../../src/figures/draw-library.js';
@@ -86,3 +86,19 @@ export const eventsIn = (page: Page): Promise<readonly { readonly kind: string; 
         };
       }),
   );
+
+/** The button that says exactly this. */
+export const says = (text: string): string => `#training button:text-is(${JSON.stringify(text)})`;
+
+/** Taps, and waits until the screen is another. */
+export async function tapOnce(page: Page, on: string | Locator): Promise<void> {
+  const before = await page.evaluate(() => document.querySelector('#training')?.innerHTML);
+  await (typeof on === 'string' ? page.locator(on).first() : on).tap({ timeout: 5000 });
+  await page.waitForFunction((was) => document.querySelector('#training')?.innerHTML !== was, before);
+}
+
+/** Taps, and lets the moment pass in which a second tap would be the same one: on a page whose clock is in hand. */
+export async function tap(page: Page, on: string | Locator): Promise<void> {
+  await tapOnce(page, on);
+  await page.clock.runFor(700);
+}

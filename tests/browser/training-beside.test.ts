@@ -3,58 +3,34 @@
  * phone itself, what is sent. On each of them the rules of axe-core with the stricter contrast, the width, the height of
  * what can be tapped, and the length of what is said.
  */
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { beforeAll, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
 import type { ClientPlan } from '../../src/model/client-plan.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile } from '../../src/web/render-booklet.js';
 import { englishPhone as WORDS } from '../../src/words/english-phone.js';
-import { holdPhone, openBrowser } from './phone.js';
+import { phoneInHand } from './phone-in-hand.js';
 import { faultsOf } from './screen-rules.js';
-import { issuedFor, kindOf, nextTap, toTraining } from './train-page.js';
+import { issuedFor, kindOf, nextTap, says, tap, toTraining } from './train-page.js';
 
 const START = new Date('2027-01-04T18:00:00');
 const CALF = WORDS.signs['swollen painful calf'];
 const CHEST = WORDS.signs['chest, jaw or arm pain'];
 /** Thirty screens under the rules of axe take half a minute, and a busy machine three times that. */
 const SLOW = { timeout: 240_000 };
-let browser: Browser;
-let folder: string;
-let context: BrowserContext | undefined;
+const phone = phoneInHand('beside');
 let sent: ClientPlan;
 
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'beside-'));
   const issued = await issuedFor('rowan-ashby');
   const { booklet, drawings } = issued;
   sent = issued.sent;
   const parts = await prepareShell(webSources());
-  await writeFile(join(folder, 'booklet.html'), renderBookletFile(booklet, sent, parts, drawings));
-  browser = await openBrowser();
+  await writeFile(join(phone.folder, 'booklet.html'), renderBookletFile(booklet, sent, parts, drawings));
 });
-afterEach(async () => {
-  await context?.close();
-  context = undefined;
-});
-afterAll(async () => {
-  await browser?.close();
-  await rm(folder, { recursive: true, force: true });
-});
-
-async function tap(page: Page, selector: string): Promise<void> {
-  const before = await page.evaluate(() => document.querySelector('#training')?.innerHTML);
-  await page.locator(selector).first().tap({ timeout: 5000 });
-  await page.waitForFunction((was) => document.querySelector('#training')?.innerHTML !== was, before);
-  await page.clock.runFor(700);
-}
-
-/** The button that says exactly this. */
-const says = (text: string): string => `#training button:text-is(${JSON.stringify(text)})`;
 
 async function untilSet(page: Page): Promise<void> {
   for (let taps = 0; taps < 12 && (await kindOf(page)) !== 'set'; taps += 1) {
@@ -67,11 +43,11 @@ test.each([
   [360, 640, 'light'],
   [320, 568, 'dark'],
 ] as const)('at %i × %i, %s: nothing is wrong with any screen beside the way', SLOW, async (width, height, scheme) => {
-  context = await holdPhone(browser, { width, scheme });
+  const context = await phone.hold({ width, scheme });
   const page = await context.newPage();
   await page.setViewportSize({ width, height });
   await page.clock.install({ time: START });
-  await page.goto(pathToFileURL(join(folder, 'booklet.html')).href);
+  await page.goto(phone.addressOf('booklet.html'));
   await toTraining(page);
   const found: Record<string, readonly string[]> = {};
   const met = new Set<string>();

@@ -2,31 +2,26 @@
  * Screens that stand only in certain states: what is to be known on the way in, and every shape an exercise can have. On each
  * the rules of every training screen; and what is heard never comes without what is seen.
  */
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { beforeAll, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
 import type { ClientPlan } from '../../src/model/client-plan.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile } from '../../src/web/render-booklet.js';
 import { englishPhone as WORDS } from '../../src/words/english-phone.js';
 import { everyShapeBooklet, everyShapeDrawings, everyShapeSent } from './every-shape-booklet.js';
-import { holdPhone, openBrowser } from './phone.js';
+import { phoneInHand } from './phone-in-hand.js';
 import { faultsOf } from './screen-rules.js';
-import { type Issued, issuedFor, kindOf, nextTap, toTraining } from './train-page.js';
+import { type Issued, issuedFor, kindOf, nextTap, says, tap, toTraining } from './train-page.js';
 
 const START = Date.parse('2027-01-04T18:00:00');
 const DAY = 86_400_000;
-let browser: Browser;
-let folder: string;
+const phone = phoneInHand('states');
 let issued: Issued;
-let context: BrowserContext | undefined;
 
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'states-'));
   issued = await issuedFor('rowan-ashby');
   const { booklet, sent, drawings } = issued;
   const parts = await prepareShell(webSources());
@@ -39,22 +34,13 @@ beforeAll(async () => {
     draft: { ...unissued, edition: 0 },
   };
   for (const [name, plan] of Object.entries(plans))
-    await writeFile(join(folder, `${name}.html`), renderBookletFile(booklet, plan, parts, drawings));
+    await writeFile(join(phone.folder, `${name}.html`), renderBookletFile(booklet, plan, parts, drawings));
   const shapes = renderBookletFile(everyShapeBooklet, everyShapeSent, parts, everyShapeDrawings);
-  await writeFile(join(folder, 'shapes.html'), shapes);
-  browser = await openBrowser();
-});
-afterEach(async () => {
-  await context?.close();
-  context = undefined;
-});
-afterAll(async () => {
-  await browser?.close();
-  await rm(folder, { recursive: true, force: true });
+  await writeFile(join(phone.folder, 'shapes.html'), shapes);
 });
 
 async function hold(scheme: 'light' | 'dark' = 'light'): Promise<Page> {
-  context = await holdPhone(browser, { scheme });
+  const context = await phone.hold({ scheme });
   const page = await context.newPage();
   await page.clock.install({ time: START });
   return page;
@@ -62,15 +48,8 @@ async function hold(scheme: 'light' | 'dark' = 'light'): Promise<Page> {
 
 async function open(page: Page, name: string): Promise<void> {
   await page.goto('about:blank');
-  await page.goto(`${pathToFileURL(join(folder, `${name}.html`)).href}#now`);
+  await page.goto(`${phone.addressOf(`${name}.html`)}#now`);
   await toTraining(page);
-}
-
-async function tap(page: Page, selector: string): Promise<void> {
-  const before = await page.evaluate(() => document.querySelector('#training')?.innerHTML);
-  await page.locator(selector).first().tap({ timeout: 5000 });
-  await page.waitForFunction((was) => document.querySelector('#training')?.innerHTML !== was, before);
-  await page.clock.runFor(700);
 }
 
 /** Until what it does next is another: then what it did is kept, whatever becomes of the page. */
@@ -204,8 +183,8 @@ test('a buzz or a sound comes in the frame in which the clock changes its figure
     });
   });
   await open(page, 'first');
-  await tap(page, `#training button:text-is(${JSON.stringify(WORDS.thisPhone)})`);
-  await tap(page, `#training button:text-is(${JSON.stringify(WORDS.vibration)})`);
+  await tap(page, says(WORDS.thisPhone));
+  await tap(page, says(WORDS.vibration));
   await tap(page, '#training-main');
   await untilSet(page);
   await tap(page, '#training-main');
@@ -225,8 +204,8 @@ test('a hold counts the seconds to get into place, then its own; its start is ta
     });
   });
   await open(page, 'shapes');
-  await tap(page, `#training button:text-is(${JSON.stringify(WORDS.thisPhone)})`);
-  await tap(page, `#training button:text-is(${JSON.stringify(WORDS.vibration)})`);
+  await tap(page, says(WORDS.thisPhone));
+  await tap(page, says(WORDS.vibration));
   await tap(page, '#training-main');
   const heading = (): Promise<string | null> => page.locator('#training h2').textContent();
   for (let taps = 0; taps < 120; taps += 1) {
@@ -238,13 +217,13 @@ test('a hold counts the seconds to get into place, then its own; its start is ta
   const seconds = Number(/(\d+) s$/.exec(await dose(page))?.[1]);
   expect(seconds).toBeGreaterThan(0);
   const clock = (): Promise<string | null> => page.locator('#training .clock').textContent();
-  const says = (): Promise<string | null> => page.locator('#training-says').textContent();
+  const told = (): Promise<string | null> => page.locator('#training-says').textContent();
   await tap(page, '#training-main');
   expect(await read(page)).toContain(WORDS.intoPlace);
-  expect(await says()).toBe(WORDS.intoPlaceIn(5));
+  expect(await told()).toBe(WORDS.intoPlaceIn(5));
   expect(await clock()).toMatch(/^0:0[45]$/);
   expect(await faultsOf(page)).toEqual([]);
-  await tap(page, `#training button:text-is(${JSON.stringify(WORDS.startAgain)})`);
+  await tap(page, says(WORDS.startAgain));
   expect(await page.locator('#training .clock').count()).toBe(0);
   expect(await page.locator('#training-main').textContent()).toBe(WORDS.start);
   await tap(page, '#training-main');
@@ -253,11 +232,11 @@ test('a hold counts the seconds to get into place, then its own; its start is ta
   );
   await page.clock.runFor(5000);
   expect(await read(page)).not.toContain(WORDS.intoPlace);
-  expect(await says()).toBe(WORDS.workNow);
+  expect(await told()).toBe(WORDS.workNow);
   expect(await faultsOf(page)).toEqual([]);
   await page.clock.runFor(1000 * seconds);
   expect(await clock()).toBe('0:00');
-  expect(await says()).toBe(WORDS.timeUp);
+  expect(await told()).toBe(WORDS.timeUp);
   expect(await page.locator('#training .next-line').textContent()).toBe(WORDS.timeUp);
   expect(await faultsOf(page)).toEqual([]);
   const whole = `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;

@@ -2,42 +2,31 @@
  * A session on a phone, tapped through: what is read aloud, where a thumb must reach, what stands in the bar, and that
  * every mark is kept once. On every screen the rules of axe-core.
  */
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
 import { logOf } from '../../src/content/read-log.js';
 import { plainText } from '../../src/model/prose.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile } from '../../src/web/render-booklet.js';
 import { contrastOf } from './contrast.js';
-import { holdPhone, openBrowser } from './phone.js';
+import { phoneInHand } from './phone-in-hand.js';
 import { faultsOf, rivalsOf } from './screen-rules.js';
-import { BOOKLET, eventsIn, type Issued, issuedFor, keysOf, kindOf, nextTap, toTraining } from './train-page.js';
+import { BOOKLET, eventsIn, type Issued, issuedFor, keysOf, kindOf, nextTap, tap, toTraining } from './train-page.js';
 
 const START = new Date('2027-01-04T18:00:00');
-let browser: Browser;
-let folder: string;
+const phone = phoneInHand('training');
 let issued: Issued;
-let context: BrowserContext | undefined;
 
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'training-'));
   issued = await issuedFor('rowan-ashby');
   const parts = await prepareShell(webSources());
-  await writeFile(join(folder, 'booklet.html'), renderBookletFile(issued.booklet, issued.sent, parts, issued.drawings));
-  browser = await openBrowser();
-});
-afterEach(async () => {
-  await context?.close();
-  context = undefined;
-});
-afterAll(async () => {
-  await browser?.close();
-  await rm(folder, { recursive: true, force: true });
+  await writeFile(
+    join(phone.folder, 'booklet.html'),
+    renderBookletFile(issued.booklet, issued.sent, parts, issued.drawings),
+  );
 });
 
 interface Opened {
@@ -47,21 +36,13 @@ interface Opened {
 }
 
 async function open({ width = 360, height = 640, scheme = 'light' }: Opened = {}): Promise<Page> {
-  context = await holdPhone(browser, { width, scheme });
+  const context = await phone.hold({ width, scheme });
   const page = await context.newPage();
   await page.setViewportSize({ width, height });
   await page.clock.install({ time: START });
-  await page.goto(pathToFileURL(join(folder, 'booklet.html')).href);
+  await page.goto(phone.addressOf('booklet.html'));
   await toTraining(page);
   return page;
-}
-
-/** Taps, and lets the moment pass in which a second tap would be the same one. */
-async function tap(page: Page, selector: string): Promise<void> {
-  const before = await page.evaluate(() => document.querySelector('#training')?.innerHTML);
-  await page.locator(selector).first().tap();
-  await page.waitForFunction((was) => document.querySelector('#training')?.innerHTML !== was, before);
-  await page.clock.runFor(700);
 }
 
 async function untilSet(page: Page): Promise<void> {
@@ -310,7 +291,6 @@ describe('a whole session', () => {
       for (let taps = 0; taps < 6; taps += 1) await tap(page, nextTap(await kindOf(page)));
       const events = await eventsIn(page);
       kept.push(events.map((event) => ({ ...event, id: '', at: '' })));
-      await context?.close();
     }
     expect(kept[1]).toEqual(kept[0]);
   });

@@ -122,10 +122,10 @@ describe('every walk', () => {
           steps.slice(gate).map(({ otherwise }) => otherwise),
         );
       }),
-      RUNS,
+      // One strand in twenty or thirty has a gate; of these always the same number.
+      { numRuns: runs(600, 3000), seed: 20261129 },
     );
-    // About one strand in twenty has a gate.
-    expect(gates).toBeGreaterThan(0);
+    expect(gates).toBeGreaterThan(20);
   });
 
   it('knows nothing of what comes later', () => {
