@@ -3,11 +3,20 @@ import { execFileSync } from 'node:child_process';
 import { chmodSync, utimesSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { DEEP } from '../deep.js';
 import { demoStudio } from '../publish/demo-studio.js';
 import { bytesBelow, chalkleafAlone, workFolder } from './run-chalkleaf.js';
 
 /** One on folded sheets, in the studio's second language; one in large print. */
 const CLIENTS = ['sunniva-lund', 'ansel-quill'];
+
+const EVERYWHERE = [
+  ['Pacific/Kiritimati', 'tr_TR.UTF-8'],
+  ['America/Los_Angeles', 'ar_EG.UTF-8'],
+  ['Asia/Kathmandu', 'en_GB.UTF-8'],
+] as const;
+/** The day after, and letters that turn over otherwise, are all one place has to have. */
+const PLACES = DEEP ? EVERYWHERE : EVERYWHERE.slice(0, 1);
 
 const work = workFolder();
 let expected: ReturnType<typeof bytesBelow> = [];
@@ -40,22 +49,12 @@ describe('the same bytes', () => {
     for (const client of CLIENTS) expect(papers.some((path) => path.includes(client))).toBe(true);
   });
 
-  test.each([
-    ['Pacific/Kiritimati', 'tr_TR.UTF-8'],
-    ['America/Los_Angeles', 'ar_EG.UTF-8'],
-  ])(
+  test.each(PLACES)(
     'in %s, %s, another folder',
     (zone, language) => {
-      expect(build(language, { TZ: zone, LANG: language, LC_ALL: language })).toEqual(expected);
-    },
-    300_000,
-  );
-
-  test.runIf(process.getuid?.() === 0)(
-    'as another user',
-    () => {
-      const env = { HOME: '/nonexistent', TZ: 'Asia/Kathmandu', LANG: 'en_GB.UTF-8', LC_ALL: 'en_GB.UTF-8' };
-      expect(build('other', env, 65534)).toEqual(expected);
+      const env = { HOME: '/nonexistent', TZ: zone, LANG: language, LC_ALL: language };
+      // Another user's, where that can be had.
+      expect(build(language, env, process.getuid?.() === 0 ? 65534 : undefined)).toEqual(expected);
     },
     300_000,
   );

@@ -11,7 +11,7 @@ import { invariant } from '../../src/model/result.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile, renderBookletFolder } from '../../src/web/render-booklet.js';
 import { englishPhone as WORDS } from '../../src/words/english-phone.js';
-import { type Heard, listenTo } from './phone.js';
+import { type Heard, holdPhone, listenTo } from './phone.js';
 import { phoneInHand } from './phone-in-hand.js';
 import { faultsOf } from './screen-rules.js';
 import { serveFolder } from './serve-folder.js';
@@ -35,11 +35,15 @@ interface Opened {
   readonly heard: Heard;
 }
 
-async function hold(motion: 'no-preference' | 'reduce'): Promise<readonly [BrowserContext, Opened]> {
-  const own = await phone.hold();
+async function openOn(own: BrowserContext, motion: 'no-preference' | 'reduce'): Promise<Opened> {
   const page = await own.newPage();
   await page.emulateMedia({ reducedMotion: motion });
-  return [own, { page, heard: listenTo(page) }];
+  return { page, heard: listenTo(page) };
+}
+
+async function hold(motion: 'no-preference' | 'reduce'): Promise<readonly [BrowserContext, Opened]> {
+  const own = await phone.hold();
+  return [own, await openOn(own, motion)];
 }
 
 /** To the first set of the first session. */
@@ -202,7 +206,9 @@ describe('for who wants nothing to move', () => {
   let held: BrowserContext;
   let still: Opened;
   beforeAll(async () => {
-    [held, still] = await hold('reduce');
+    // Held through all the tests below, so not the phone that is put down after each.
+    held = await holdPhone(phone.browser);
+    still = await openOn(held, 'reduce');
     await still.page.goto(FILE());
     await toSet(still.page);
   });

@@ -16,6 +16,7 @@ import { renderBookletFile } from '../../src/web/render-booklet.js';
 import { client, library } from '../fixtures/library.js';
 import { plan } from '../fixtures/plan.js';
 import { holdPhone, listenTo, openBrowser } from './phone.js';
+import { tap as tapOn } from './train-page.js';
 
 let browser: Browser;
 let folder: string;
@@ -36,13 +37,8 @@ afterAll(async () => {
   await rm(folder, { recursive: true, force: true });
 });
 
-/** Taps closer together count as one. */
-const APART_MS = 700;
-
-async function tap(name: string | RegExp): Promise<void> {
-  await page.locator('#training').getByRole('button', { name, exact: true }).click();
-  await page.clock.runFor(APART_MS);
-}
+const tap = (name: string | RegExp): Promise<void> =>
+  tapOn(page, page.locator('#training').getByRole('button', { name, exact: true }));
 
 const heading = (text: string) => page.locator('#training h2', { hasText: text }).waitFor();
 
@@ -91,7 +87,7 @@ test('from the way in to the rest after a set, every word is Norwegian, and what
   await says.waitFor({ state: 'attached' });
   expect(await says.textContent()).toMatch(/^Sett 1 er ført opp\.( Pause, \d+ sekunder\.)?$/);
   // What is tapped is told apart from the second of two by when it was shown.
-  await page.clock.runFor(APART_MS);
+  await page.clock.runFor(700);
   await tap('Noe gjør vondt');
   await heading('Er det noe av dette?');
   expect(await english()).toEqual([]);
