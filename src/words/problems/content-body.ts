@@ -26,7 +26,20 @@ const UNPRINTED = {
   tag: ['HTML is not read: this would be printed as it stands.', 'plain words; **two stars** make words strong'],
 } as const;
 
+/** A key and its day, as they stand on the page: `until 2026-12-01`. */
+const dated = (text: string): string =>
+  text.replace(/^(.*) (\S+)$/, (_, key: string, day: string) => `${quoted(key)} (${day})`);
+
 const SESSION = 'a letter, a colon and a name: ## A: Squat and press';
+
+/** More than this of a circle nobody reads. */
+const MOST_ROUND = 9;
+
+/** Ids from the first round to it again; of many the beginning and the end. */
+const roundOf = (ids: readonly string[]): string =>
+  ids.length <= MOST_ROUND
+    ? ids.join(' → ')
+    : `${ids.slice(0, 4).join(' → ')} → ${ids.length - 6} more → ${ids.slice(-2).join(' → ')}`;
 
 type CodesOfPosesAndOfPictures = keyof typeof poseSayings | keyof typeof pictureSayings;
 
@@ -195,8 +208,8 @@ export const bodySayings: Sayings<
     hint: `a week from 1 to ${weeks}, or another figure under reserve for each week more`,
   }),
   'dates-out-of-order': ({ first, second }) => ({
-    message: `${first} should come before ${second}.`,
-    hint: 'a later date, or the earlier one put right',
+    message: `${dated(second)} is before ${dated(first)}: it can only come after it.`,
+    hint: 'a later date, or the other one put right',
   }),
   'reserve-below-floor': ({ reserve, floor }) => ({
     message: `A reserve of ${reserve} is below the floor of ${floor} for anybody training alone; at least ${floor} will be used.`,
@@ -220,7 +233,7 @@ export const bodySayings: Sayings<
   }),
   'cut-and-kept': ({ row }) => ({
     message: `${quoted(row)} is both never cut and cut first.`,
-    hint: 'it in one of the two',
+    hint: 'one of the two',
   }),
   'rule-without-reason': ({ rule }) => ({
     message: `Your own value for ${quoted(rule)} has no reason beside it.`,
@@ -288,7 +301,7 @@ export const bodySayings: Sayings<
     message:
       path.length === 1
         ? `${quoted(path[0] ?? '')} is said to be easier than itself.`
-        : `Easier goes round in a circle for ${path[0] ?? ''}: ${path.slice(1).join(' → ')}.`,
+        : `Easier goes round in a circle for ${path[0] ?? ''}: ${roundOf(path.slice(1))}.`,
     hint: 'one of these links taken out, or under the other heading',
   }),
   'test-load': ({ exercise, wanted }) => ({
