@@ -70,6 +70,9 @@ function sayNoSuchDate(text: string): Said {
   };
 }
 
+/** Signs that YAML reads as something else than letters. */
+const SIGNS = { anchor: 'a &', alias: 'a *', tag: 'a !' } as const;
+
 const UNREADABLE = {
   tab: ['A tab stands where the front matter is set in.', 'spaces instead of the tab'],
   'second-colon': [
@@ -151,8 +154,8 @@ export const fileSayings: Sayings<Pick<ContentProblems, Codes>> = {
     return { message, hint };
   },
   'yaml-feature': ({ feature, text }) => ({
-    message: `${quoted(text)} reads as ${feature === 'tag' ? 'a tag' : `an ${feature}`}, and those are not used here.`,
-    hint: 'the value itself, written out; in quotation marks if it begins with &, * or !',
+    message: `${quoted(text)} begins with ${SIGNS[feature]}, which does not stand for itself at the top of a page.`,
+    hint: 'the value without it; in quotation marks where the sign belongs to it',
   }),
   'key-twice': ({ key }) => ({
     message: `The key ${quoted(key)} comes twice.`,
@@ -185,7 +188,7 @@ export const fileSayings: Sayings<Pick<ContentProblems, Codes>> = {
   }),
   'out-of-range': ({ what, figure, least, most }) => ({
     message: `${what}: ${figure} is out of bounds.`,
-    hint: `from ${least} to ${most}`,
+    hint: `from ${least} to ${most}${/ \S+$/.exec(figure)?.[0] ?? ''}`,
   }),
   'range-backwards': ({ text }) => ({
     message: `The range ${quoted(text)} runs backwards.`,
@@ -218,8 +221,8 @@ export const fileSayings: Sayings<Pick<ContentProblems, Codes>> = {
     hint: 'four figures, lowering, bottom, lifting, top: 2-0-1-0; or steady, slow lowering, slow with a pause, fast',
   }),
   'not-a-language': ({ text }) => ({
-    message: `${quoted(text)} is not a language tag.`,
-    hint: 'a tag such as en-GB, nb, vi or ar',
+    message: `${quoted(text)} is not how a language is written here.`,
+    hint: 'its short sign (BCP 47): en-GB for British English, nb for Norwegian',
   }),
   'not-an-address': ({ text }) => ({
     message: `${quoted(text)} is not a web address.`,
@@ -235,7 +238,7 @@ export const fileSayings: Sayings<Pick<ContentProblems, Codes>> = {
   }),
   'too-long': ({ letters, most }) => ({
     message: `This is ${letters} letters long; ${most} is the most.`,
-    hint: 'it in fewer words',
+    hint: 'the same in fewer words',
   }),
   'comma-unclear': ({ text }) => ({
     message: `The comma in ${quoted(text)} could part two entries or begin a decimal.`,
@@ -243,7 +246,7 @@ export const fileSayings: Sayings<Pick<ContentProblems, Codes>> = {
   }),
   'entry-twice': ({ entry }) => ({
     message: `${quoted(entry)} is named twice.`,
-    hint: 'it once',
+    hint: 'one of the two',
   }),
   'empty-entry': () => ({
     message: 'There is a comma with nothing beside it, or a value with nothing in it.',
