@@ -3,7 +3,7 @@ import { compareIds } from '../model/identity.js';
 import { type Problem, withheldBy } from '../model/problem.js';
 import { sayProblem } from '../words/say-problem.js';
 import { sayProblemReport } from '../words/show-problem.js';
-import { steadyLetters } from '../words/steady-letters.js';
+import { steadyJson, steadyLetters } from '../words/steady-letters.js';
 import { EXIT } from './options.js';
 
 /** Advice last; else by file, line, column and code; problems of no file come first. */
@@ -37,6 +37,7 @@ const NOT_WRITTEN: ReadonlySet<string> = new Set([
   'begin-not-empty',
   'begin-not-writable',
   'edition-not-writable',
+  'folder-misplaced',
   'log-not-writable',
   'output-not-writable',
   'output-in-content',
@@ -76,7 +77,7 @@ export function printReport(report: Report, json: boolean): number {
   const exit = exitCode(problems);
   if (json) {
     const records = problems.map((problem) => ({ ...problem, ...sayProblem(problem) }));
-    process.stdout.write(`${JSON.stringify({ ...report.facts, problems: records, exit }, null, 2)}\n`);
+    process.stdout.write(`${steadyJson(JSON.stringify({ ...report.facts, problems: records, exit }, null, 2))}\n`);
     return exit;
   }
   if (problems.length > 0) process.stdout.write(`${sayProblemReport(problems, report.sourceOf).trimEnd()}\n\n`);

@@ -80,6 +80,13 @@ test('notes, what was lifted, and names: as marks come in, and in the review', a
   expect(told.join('')).toContain('struck(1)');
 });
 
+test('for a program they are written by their numbers, and read as they were written', () => {
+  const ran = chalkleaf(['why', CLIENT, '--json', '--content', studio.content, '--today', DAY]);
+  expect([ran.code, ran.out]).toEqual([0, expect.not.stringMatching(MOVES_A_TERMINAL)]);
+  expect(ran.out).toContain('Ash \\u202eVenn \\u009b31m');
+  expect(JSON.parse(ran.out).why[0].client.name).toBe(NAME);
+});
+
 test.each([
   ['check'],
   ['why', CLIENT],
