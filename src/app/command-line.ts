@@ -2,7 +2,7 @@
  * The command line: words in, a command run, an exit code out. Each command is loaded only when it is asked for,
  * so that `--help` and `check` never pay for drawing.
  */
-import { dirname, join } from 'node:path';
+import { join } from 'node:path';
 import { Command, CommanderError } from 'commander';
 import { dayOfIso } from '../model/day.js';
 import { invariant } from '../model/result.js';
@@ -92,8 +92,9 @@ type Given = Partial<CommonOptions> & Pick<CommonOptions, 'content'>;
 async function common(given: Given): Promise<CommonOptions> {
   return {
     content: given.content,
-    out: given.out ?? join(dirname(given.content), 'output'),
-    state: given.state ?? join(dirname(given.content), 'state'),
+    // Beside it from wherever it is named: of `.` too.
+    out: given.out ?? join(given.content, '..', 'output'),
+    state: given.state ?? join(given.content, '..', 'state'),
     today: given.today ?? (await localDay()),
     json: given.json === true,
     ...(given.only === undefined ? {} : { only: given.only }),

@@ -16,7 +16,9 @@ import { closeLock, newKey } from '../publish/seal-booklet.js';
 import type { PrivateKey } from '../publish/seal-marks.js';
 import { chooseWords } from '../publish/seal-word-list.js';
 import { diskFaultCode, sayUnmade } from './disk-fault.js';
+import { stateAstray } from './lies-in.js';
 import { makeFolders } from './make-folders.js';
+import type { CommonOptions } from './options.js';
 import { writeWhole } from './write-whole.js';
 
 const FILE = 'studio.json';
@@ -72,8 +74,11 @@ async function loadKey<Key extends object>(
 
 const isPair = (name: string): boolean => /^marks-\d+$/.test(name);
 
-/** All that is held. Where nothing is, that is no fault. Reports `state-unreadable`. */
-export async function readHeld(folder: string): Promise<Held | Problem> {
+/** All that is held. Where nothing is, that is no fault. Reports `folder-misplaced`, `state-unreadable`. */
+export async function readHeld(where: Pick<CommonOptions, 'content' | 'out' | 'state'>): Promise<Held | Problem> {
+  const astray = await stateAstray(where);
+  if (astray !== undefined) return astray;
+  const folder = where.state;
   try {
     const state = await loadState(folder);
     const access = new Map<ClientId, Access>();

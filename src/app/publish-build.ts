@@ -7,24 +7,12 @@
  * ones moved in: two renames each, so a reader may for an instant find nothing, but never half a build.
  */
 import { createHash } from 'node:crypto';
-import {
-  copyFile,
-  link,
-  lstat,
-  mkdir,
-  open,
-  readdir,
-  readlink,
-  realpath,
-  rename,
-  rm,
-  symlink,
-  unlink,
-} from 'node:fs/promises';
-import { dirname, join, relative, resolve, sep } from 'node:path';
+import { copyFile, link, lstat, mkdir, open, readdir, readlink, rename, rm, symlink, unlink } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
 import { compareIds } from '../model/identity.js';
 import { FOLDER, type Problem } from '../model/problem.js';
 import { diskFaultCode, sayDiskFault, sayUnmade } from './disk-fault.js';
+import { liesIn, realOf } from './lies-in.js';
 import { makeFolders } from './make-folders.js';
 
 const HALVES = ['public', 'private'] as const;
@@ -40,8 +28,7 @@ export interface Stage {
 
 /** What is written must not lie among what is read, nor what is read among it. Reports `output-in-content`. */
 export async function outInContent(out: string, content: string): Promise<Problem | undefined> {
-  const [outFull, contentFull] = [await realOf(out), await realOf(content)];
-  if (!isInside(outFull, contentFull) && !isInside(contentFull, outFull)) return undefined;
+  if (!(await liesIn(out, content)) && !(await liesIn(content, out))) return undefined;
   return { code: 'output-in-content', severity: 'error', scope: FOLDER, data: { folder: out } };
 }
 
@@ -253,17 +240,3 @@ async function removeOldBuilds(builds: string, keep: string): Promise<void> {
     else if (name.startsWith(`${CURRENT}-new-`)) await unlink(join(builds, name)).catch(() => undefined);
   }
 }
-
-/** The path with its links resolved as far as it exists. */
-async function realOf(path: string): Promise<string> {
-  const full = resolve(path);
-  try {
-    return await realpath(full);
-  } catch {
-    const parent = dirname(full);
-    return parent === full ? full : join(await realOf(parent), relative(parent, full));
-  }
-}
-
-const isInside = (inner: string, outer: string): boolean =>
-  inner === outer || inner.startsWith(outer.endsWith(sep) ? outer : outer + sep);

@@ -81,7 +81,7 @@ async function build(studio: ReadStudio, options: CommonOptions, progress: Progr
     planned.push(result.planned);
     shown.set(client.id, showOf(studio.content.library, result.planned, last, options.today));
   }
-  const held = await readHeld(options.state);
+  const held = await readHeld(options);
   if ('code' in held) problems.push(held);
   if ('code' in held || problems.some(stopsEverything)) return { problems, ...UNTOUCHED };
 

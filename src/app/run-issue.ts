@@ -4,7 +4,7 @@ import type { Problem } from '../model/problem.js';
 import { FOLDER } from '../model/problem.js';
 import { freezeEdition, nextEdition, saysTheSame } from './editions.js';
 import { tellChanges } from './issued.js';
-import { keepFolderOf } from './keep-state.js';
+import { keepFolderOf, readHeld } from './keep-state.js';
 import type { CommonOptions } from './options.js';
 import { chosenClients, concerning, planClient, publishable, type ReadStudio, readStudio } from './read-studio.js';
 import { printReport } from './report.js';
@@ -51,6 +51,8 @@ async function issueOne(studio: ReadStudio, options: CommonOptions): Promise<Iss
     const summary = [`Nothing has changed since edition ${holds.n}: it still holds, and no other is issued.`];
     return { problems, summary, facts: { issued: null, holds: holds.n } };
   }
+  const held = await readHeld(options);
+  if ('code' in held) return { problems: [...problems, held], ...NOTHING };
   const unkept = await keepFolderOf(options.state, client.id, options.today);
   if (unkept !== null) return { problems: [...problems, unkept], ...NOTHING };
   const { told, changes } = tellChanges(studio.content.library, planned, last?.edition);
@@ -61,6 +63,7 @@ async function issueOne(studio: ReadStudio, options: CommonOptions): Promise<Iss
     summary: [
       `Issued: edition ${edition.n} for ${client.name}, from ${edition.from}. It will not change any more.`,
       `It is kept in ${join(options.content, 'clients', client.id, 'editions', String(edition.n))}.`,
+      `\`chalkleaf build\` draws it, seals it, and lays what you hand over on your desk.`,
     ],
     facts: { issued: { client: client.id, n: edition.n, from: edition.from, contentHash: edition.contentHash } },
   };

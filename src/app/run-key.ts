@@ -20,6 +20,7 @@ import {
   restoreState,
   stateFiles,
 } from './keep-state.js';
+import { stateAstray } from './lies-in.js';
 import type { CommonOptions } from './options.js';
 import { chosenClients, type ReadStudio, readStudio } from './read-studio.js';
 import { printReport } from './report.js';
@@ -51,7 +52,7 @@ async function perform(options: CommonOptions, act: KeyAct): Promise<Done> {
   if (act.act === 'backup') return backUp(options, act.file);
   if (act.act === 'restore') return restore(options, act.file);
   const studio = await readStudio(options);
-  const held = await readHeld(options.state);
+  const held = await readHeld(options);
   if ('code' in held) return failed(held);
   const { only } = options;
   // Of somebody whose pages are gone a key may still be here, to be taken away.
@@ -80,11 +81,11 @@ function nameOf(studio: ReadStudio, only: string): Named {
   return { id, name: studio.content.clients.find((client) => client.id === id)?.name ?? only };
 }
 
-const AGAIN = 'Build, and upload the public folder, for it to count.';
+const AGAIN = '`chalkleaf build`, `chalkleaf publish`, then upload, for it to count.';
 
 async function makeAll(options: CommonOptions, studio: ReadStudio, by: SealedBy | undefined): Promise<Done> {
   const made: string[] = [];
-  const before = await readHeld(options.state);
+  const before = await readHeld(options);
   if ('code' in before) return failed(before);
   const hadPair = publicKeyOf(before) !== null;
   const fault = await addPair(options.state, options.today, true);
@@ -125,7 +126,7 @@ const SAID: Readonly<Record<SealedBy, string>> = {
 const rotatedPair = () => ({
   summary: [
     'Made: another key of the studio’s for marks. What is sealed to those before it still opens.',
-    'Build, and upload the public folder, for phones to take it.',
+    '`chalkleaf build`, `chalkleaf publish`, then upload, for phones to take it.',
   ],
   facts: { changed: ['studio'] },
 });
@@ -145,8 +146,8 @@ async function endOne(options: CommonOptions, client: Named): Promise<Done> {
   const fault = await endFolderOf(options.state, client.id);
   if (fault !== null) return failed(fault);
   const summary = [
-    `Ended: ${client.name} has no public folder any more, and its key is gone.`,
-    'Build, and upload the public folder so that what is no longer in it is taken away from the host as well.',
+    `Ended: ${client.name} has no public folder any more, and what opened it is gone.`,
+    '`chalkleaf build`, `chalkleaf publish`, then upload, and delete on the host what is no longer there.',
     'What was opened before on a phone can still be read on that phone.',
   ];
   return { problems: [], summary, facts: { changed: [client.id] } };
@@ -175,8 +176,9 @@ async function backupWords(state: string): Promise<string> {
   return words;
 }
 
-async function backUp({ state }: CommonOptions, path: string): Promise<Done> {
-  const held = await readHeld(state);
+async function backUp(options: CommonOptions, path: string): Promise<Done> {
+  const { state } = options;
+  const held = await readHeld(options);
   if ('code' in held) return failed(held);
   try {
     const files = await stateFiles(state);
@@ -218,7 +220,10 @@ async function wordsGiven(): Promise<string> {
   return text.split('\n').find((line) => /^\s*[a-z]+(\s+[a-z]+){5,}\s*$/i.test(line)) ?? text;
 }
 
-async function restore({ state }: CommonOptions, path: string): Promise<Done> {
+async function restore(options: CommonOptions, path: string): Promise<Done> {
+  const { state } = options;
+  const astray = await stateAstray(options);
+  if (astray !== undefined) return failed(astray);
   const unopened = (why: 'unreadable' | 'wrong words' | 'damaged' | 'newer' | 'older'): Done =>
     failed({ code: 'backup-not-opened', severity: 'error', scope: FOLDER, data: { path, why } });
   let text: string;

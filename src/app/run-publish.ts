@@ -12,17 +12,20 @@ import { apacheFile, dataIn, headersList, joinPolicies, nginxSnippet, policyIn }
 import { gatherLeaks, type Leak, type Look, lookFor, type ToldLeak } from '../publish/leak-check.js';
 import { compareManifest, MANIFEST, readManifest, writeManifest } from '../publish/manifest.js';
 import { readTexts } from '../publish/read-texts.js';
+import { envelopesIn } from '../publish/sealed-form.js';
 import { addressesAt, NOT_HERE } from '../web/library/addresses.js';
 import { counted } from '../words/problems/said.js';
 import { diskFaultCode, sayDiskFault } from './disk-fault.js';
 import { gatherPrivate } from './gather-private.js';
 import { gatherPublic, type PublicFile } from './gather-public.js';
-import { readHeld } from './keep-state.js';
+import { type Access, type Held, readHeld } from './keep-state.js';
+import { uploadAstray } from './lies-in.js';
 import type { CommonOptions } from './options.js';
 import { placeUpload } from './place-upload.js';
 import { type Progress, progressOn } from './progress.js';
 import { type ReadStudio, readStudio } from './read-studio.js';
 import { printReport } from './report.js';
+import { sealedBefore } from './seal-client.js';
 
 export interface PublishOptions {
   /** Where the folder to upload is to stand; else `upload` in the output folder. */
@@ -67,22 +70,23 @@ const UNSEEN: ReadonlySet<Problem['code']> = new Set<Problem['code']>([
 async function publish(studio: ReadStudio, options: CommonOptions, to: string, progress: Progress): Promise<Published> {
   const unseen = studio.problems.filter(({ code }) => UNSEEN.has(code));
   if (unseen.length > 0) return refused(unseen);
-  const held = await readHeld(options.state);
+  const held = await readHeld(options);
   if ('code' in held) return refused([held]);
+  const astray = await uploadAstray(to, options);
+  if (astray !== undefined) return refused([astray]);
   const built = await readBuilt(options.out);
   if ('code' in built) return refused([built]);
   const { value: files, problems } = built;
-  const folders = new Map([...held.access.values()].map(({ folder, client }) => [folder as string, client]));
   const { value: words, problems: unread } = await gatherPrivate(studio, options.content, held);
   if (unread.length > 0) return refused(unread);
   progress.step(`Looking through ${counted(files.length, 'file')} …`);
-  const sealed = checkSealed(files, new Set(folders.keys()));
+  const sealed = await checkSealed(files, options.state, held);
   const leaks = await findLeaks(files, lookFor(words));
   const found = [
     ...problems,
     ...sealed,
     ...leaks.unread,
-    ...gatherLeaks(leaks.found).map((leak) => asProblem(leak, studio.sourceOf)),
+    ...gatherLeaks(leaks.found).map((leak) => asProblem(leak, studio)),
   ];
   if (found.length > 0) return refused(found);
 
@@ -125,30 +129,43 @@ async function readBuilt(out: string) {
 
 const sealedFolderOf = (path: string): string | undefined => /^([0-9a-f]{32})\//.exec(path)?.[1];
 
-/** Reports `sealed-folder-unknown`, and `sealed-folder-unlike` where a folder is not as its own list says. */
-function checkSealed(files: readonly PublicFile[], known: ReadonlySet<string>): readonly Problem[] {
+/**
+ * Reports `sealed-folder-unknown`, and `sealed-folder-unlike` where a folder is not as its own list says or holds what was
+ * not sealed here: what is in that nobody can look for.
+ */
+async function checkSealed(files: readonly PublicFile[], state: string, { access }: Held): Promise<readonly Problem[]> {
+  const known = new Map<string, Access>([...access.values()].map((one) => [one.folder, one]));
+  const problems: Problem[] = [];
   const folders = new Map<string, PublicFile[]>();
   for (const file of files) {
     const folder = sealedFolderOf(file.path);
     if (folder !== undefined) folders.set(folder, [...(folders.get(folder) ?? []), file]);
   }
-  return [...folders].flatMap(([folder, own]): Problem[] => {
-    if (!known.has(folder)) {
-      return [{ code: 'sealed-folder-unknown', severity: 'error', scope: FOLDER, data: { folder } }];
+  for (const [folder, own] of folders) {
+    const held = known.get(folder);
+    if (held === undefined) {
+      problems.push({ code: 'sealed-folder-unknown', severity: 'error', scope: FOLDER, data: { folder } });
+      continue;
     }
+    const ours = new Set(Object.values(await sealedBefore(state, held.folder)).map(({ envelope }) => envelope));
+    if (held.lock.closed !== undefined) ours.add(held.lock.closed);
+    const isForeign = ({ bytes }: PublicFile): boolean =>
+      envelopesIn(new TextDecoder().decode(bytes)).some((envelope) => !ours.has(envelope));
     const list = own.find(({ path }) => path === `${folder}/${MANIFEST}`);
     const listed = list === undefined ? null : readManifest(new TextDecoder().decode(list.bytes));
     const there = own
       .filter((file) => file !== list)
       .map(({ path, sha256 }) => ({ path: path.slice(folder.length + 1), sha256 }));
     const unlike = listed === null ? [{ path: MANIFEST, how: 'missing' as const }] : compareManifest(listed, there);
-    return unlike.map(({ path, how }) => ({
-      code: 'sealed-folder-unlike',
-      severity: 'error',
-      scope: FOLDER,
-      data: { folder, path, how },
-    }));
-  });
+    const foreign = own
+      .filter(isForeign)
+      .map(({ path }) => ({ path: path.slice(folder.length + 1), how: 'changed' as const }))
+      .filter(({ path }) => !unlike.some((one) => one.path === path));
+    for (const { path, how } of [...unlike, ...foreign]) {
+      problems.push({ code: 'sealed-folder-unlike', severity: 'error', scope: FOLDER, data: { folder, path, how } });
+    }
+  }
+  return problems;
 }
 
 async function findLeaks(files: readonly PublicFile[], look: Look) {
@@ -156,7 +173,8 @@ async function findLeaks(files: readonly PublicFile[], look: Look) {
   const found: Leak[] = [];
   const unread: Problem[] = [];
   for (const { path, bytes } of files) {
-    const texts = await readTexts(bytes, readPdfText);
+    // Whatever in a sealed folder was not sealed here was told above.
+    const texts = await readTexts(bytes, readPdfText, () => sealedFolderOf(path) !== undefined);
     // A sealed folder's own name may stand in a path, and nowhere else.
     const name = path.replace(/^[0-9a-f]{32}\//, '');
     found.push(...look({ path, texts: [{ inside: 'its path', text: name }, ...(texts ?? [])] }));
@@ -167,12 +185,13 @@ async function findLeaks(files: readonly PublicFile[], look: Look) {
   return { found, unread };
 }
 
-function asProblem({ word, path, inside, others }: ToldLeak, sourceOf: ReadStudio['sourceOf']): Problem {
+function asProblem({ word, path, inside, others }: ToldLeak, { files, sourceOf }: ReadStudio): Problem {
   const { client, kind, text } = word;
   const said = kind === 'mark' || kind === 'key' ? '' : text;
   const data = { kind, text: said, client: client ?? '', path, inside, others };
   if (client === undefined) return { code: 'leak-found', severity: 'error', scope: FOLDER, data };
-  const file = `clients/${client}/client.md`;
+  const own = files.filter((one) => one.path.startsWith(`clients/${client}/`)).map((one) => one.path);
+  const file = own.find((one) => sourceOf(one)?.includes(said)) ?? own[0] ?? `clients/${client}/client.md`;
   const found = placeOfText(sourceOf(file) ?? '', said);
   return { code: 'leak-found', severity: 'error', scope: ofClient(client), place: { file, ...found }, data };
 }

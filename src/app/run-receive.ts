@@ -58,7 +58,7 @@ export async function runReceive(paths: readonly string[], options: CommonOption
       problems.push(bytes);
       continue;
     }
-    const plain = await openReceived(name, bytes, () => readHeld(options.state));
+    const plain = await openReceived(name, bytes, () => readHeld(options));
     if ('code' in plain) {
       problems.push(plain);
       continue;

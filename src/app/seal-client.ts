@@ -7,7 +7,7 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { readSealedParts, type SealedParts } from '../content/read-state.js';
-import type { ClientId } from '../model/identity.js';
+import type { ClientId, FolderId } from '../model/identity.js';
 import { FOLDER, type Problem } from '../model/problem.js';
 import { BESIDE, type SealedBooklet, type SealedPart } from '../model/sealed.js';
 import { MANIFEST, writeManifest } from '../publish/manifest.js';
@@ -33,6 +33,12 @@ export interface Plain {
   readonly paper?: Uint8Array;
   readonly calendar?: Uint8Array;
 }
+
+const fileOf = (state: string, folder: FolderId): string => join(state, 'sealed', `${folder}.json`);
+
+/** What was sealed last for a folder, by part; nothing where that is not known any more. */
+export const sealedBefore = async (state: string, folder: FolderId): Promise<SealedParts> =>
+  readSealedParts(await readFile(fileOf(state, folder), 'utf8').catch(() => ''));
 
 const sumOf = (bytes: Uint8Array | string): string => createHash('sha256').update(bytes).digest('hex');
 const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
@@ -77,8 +83,8 @@ export async function sealClient(
   { folder, lock }: Access,
   plain: Plain,
 ): Promise<readonly OutputFile[] | Problem> {
-  const file = join(state, 'sealed', `${folder}.json`);
-  const before = readSealedParts(await readFile(file, 'utf8').catch(() => ''));
+  const file = fileOf(state, folder);
+  const before = await sealedBefore(state, folder);
   const kid = await nameOfKey(lock.key);
   const after: Record<string, SealedParts[string]> = {};
   const seal = async (part: SealedPart, bytes: Uint8Array): Promise<string> => {

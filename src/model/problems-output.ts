@@ -56,6 +56,12 @@ export interface OutputProblems {
   readonly 'state-not-writable': { readonly folder: string; readonly why: string };
   /** Keys or public folder names that cannot be read; `why` says nothing of what stands in them. */
   readonly 'state-unreadable': { readonly folder: string; readonly why: string };
+  /** Keys, or what is uploaded, would lie in a folder that is read, written or kept for something else. */
+  readonly 'folder-misplaced': {
+    readonly what: 'state' | 'upload';
+    readonly folder: string;
+    readonly within: 'content' | 'output' | 'state';
+  };
   /** A backup is put back only where no keys stand. */
   readonly 'state-occupied': { readonly folder: string };
   /** A client with an issued booklet and nothing that would open it: it is not sealed, and nothing of it is public. */

@@ -76,11 +76,21 @@ export function lookFor(words: readonly PrivateWord[]): Look {
   };
 }
 
-/** A name is found with any of its words in front: lists put the last of them there. */
+/**
+ * A name is found with any of its words in front, since lists put the last of them there; and without what stands between
+ * the first and the last, by which many go.
+ */
 function ordersOf({ kind, text }: PrivateWord): readonly (readonly string[])[] {
   const run = wordsIn(text);
+  if (kind !== 'name') return [run];
   const turned = run.map((_, at) => [...run.slice(at), ...run.slice(0, at)]);
-  return kind === 'name' ? turned : turned.slice(0, 1);
+  const parts = text
+    .split(/\s+/)
+    .map(wordsIn)
+    .filter(({ length }) => length > 0);
+  const [first, last] = [parts[0], parts.at(-1)];
+  if (parts.length < 3 || first === undefined || last === undefined) return turned;
+  return [...turned, [...first, ...last], [...last, ...first]];
 }
 
 function patternOf(phone: string): RegExp {

@@ -18,7 +18,7 @@ export interface PrivateWord {
 
 export interface PrivatePage {
   readonly client: ClientId;
-  /** The page as written. */
+  /** The page as written, and whatever else lies beside it. */
   readonly text: string;
   /** The full name as read, where it could be. */
   readonly name?: string;
@@ -75,9 +75,9 @@ export function privateWordsOf({
   keys = [],
   sent = [],
 }: PrivatePage): readonly PrivateWord[] {
-  const written = /^name:[ \t]*(.+)$/m.exec(text)?.[1] ?? '';
+  const written = [...text.matchAll(/^name:[ \t]*(.+)$/gm)].map(([, own = '']) => own.replace(/\s#.*$/, ''));
   const all: readonly (readonly [PrivateKind, readonly string[]])[] = [
-    ['name', [...(name === undefined ? [] : [name]), written.replace(/\s#.*$/, '')]],
+    ['name', [...(name === undefined ? [] : [name]), ...written]],
     ['key', keys],
     ['file-name', [client]],
     ['e-mail', text.match(E_MAIL) ?? []],

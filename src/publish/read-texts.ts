@@ -1,6 +1,6 @@
 /**
  * A public file as every text that can be read in it: its bytes, what a browser shows, what stands in the metadata of
- * pictures, the words of a PDF, and whatever is written into it as data. Sealed envelopes are left out, by their form.
+ * pictures, the words of a PDF, and whatever is written into it as data. What was sealed here is left out.
  * What cannot be read is told, never passed by.
  */
 import { decodeHTML } from 'entities';
@@ -8,13 +8,17 @@ import { gunzipSync, unzlibSync } from 'fflate';
 import type { FileText } from './leak-check.js';
 import { asBytes, tryTo } from './read-bytes.js';
 import { gifTexts, jpegTexts, pngTexts, riffTexts } from './read-picture-texts.js';
-import { cutEnvelopes } from './sealed-form.js';
+import { cutEnvelopes, type IsOurs } from './sealed-form.js';
 import { spelledTexts } from './spelled-texts.js';
 
 export type PdfReader = (bytes: Uint8Array) => Promise<readonly string[]>;
 
 /** `null` where nothing can be said of the file: of a kind that is not known, or broken. */
-export async function readTexts(bytes: Uint8Array, readPdf: PdfReader): Promise<readonly FileText[] | null> {
+export async function readTexts(
+  bytes: Uint8Array,
+  readPdf: PdfReader,
+  isOurs: IsOurs = () => false,
+): Promise<readonly FileText[] | null> {
   if (begins(bytes, '%PDF-')) return pdfTexts(bytes, readPdf);
   if (begins(bytes, '\x1f\x8b')) return unpressed(bytes, readPdf);
   const picture = PICTURES.find(([start]) => begins(bytes, start));
@@ -22,7 +26,7 @@ export async function readTexts(bytes: Uint8Array, readPdf: PdfReader): Promise<
   if (FACES.some((start) => begins(bytes, start))) return asBytes(bytes, 'its metadata');
   const whole = textOf(bytes);
   if (whole === null) return null;
-  const text = cutEnvelopes(whole);
+  const text = cutEnvelopes(whole, isOurs);
   const views = viewsOf(text);
   return [...views, ...(await writtenInto(text, readPdf)), ...spelledTexts(views)];
 }
@@ -71,6 +75,9 @@ const fromAddress = (text: string): string =>
     }
   });
 
+/** Calendars and cards go on with a word on the next line (RFC 5545, section 3.1; RFC 6350, section 3.2), and so do letters by mail (RFC 2045, section 6.7). */
+const joinedLines = (text: string): string => text.replace(/(?:\r?\n[ \t]|=\r?\n)/g, '');
+
 /** The same text as bytes, as a browser shows it with its marks left out or parting words, and with nothing disguised. */
 function viewsOf(text: string): readonly FileText[] {
   const isMarkedUp = text.includes('<');
@@ -83,6 +90,7 @@ function viewsOf(text: string): readonly FileText[] {
       : []),
     { inside: 'its text', text: fromAddress(unescaped(decodeHTML(text))) },
     { inside: 'its text', text: fromAddress(parted(decodeHTML(text))) },
+    { inside: 'its text', text: joinedLines(text) },
   ];
   const seen = new Set<string>();
   return views.filter((view) => !seen.has(view.text) && seen.add(view.text));

@@ -4,9 +4,14 @@
  */
 const COMPACT = /(?<![\w.-])[\w-]{16,}\.[\w-]*\.[\w-]{16}\.[\w-]{32,}\.[\w-]{22}(?![\w.-])/g;
 
-/** The text with what stands in clear in the place of each envelope. */
-export const cutEnvelopes = (text: string): string =>
-  text.replace(COMPACT, (envelope) => clearPartOf(envelope) ?? envelope);
+/** Whether a text of this form is one that was sealed here; of any other nobody knows what it holds. */
+export type IsOurs = (envelope: string) => boolean;
+
+/** The text with what stands in clear in the place of each envelope of ours. */
+export const cutEnvelopes = (text: string, isOurs: IsOurs): string =>
+  text.replace(COMPACT, (envelope) => (isOurs(envelope) ? clearPartOf(envelope) : null) ?? envelope);
+
+export const envelopesIn = (text: string): readonly string[] => text.match(COMPACT) ?? [];
 
 /** `null` where it only looks like an envelope. */
 function clearPartOf(envelope: string): string | null {

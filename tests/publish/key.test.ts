@@ -10,7 +10,15 @@ import { MANIFEST } from '../../src/publish/manifest.js';
 import { holdKey, openLock, openPart, readSealed } from '../../src/publish/seal-booklet.js';
 import { sealMarks } from '../../src/publish/seal-marks.js';
 import { someEvents } from '../app/receive-studio.js';
-import { bytesBelow, chalkleaf, type Ran, smallStudio, workFolder, writeFiles } from '../app/run-chalkleaf.js';
+import {
+  bytesBelow,
+  chalkleaf,
+  chalkleafAlone,
+  type Ran,
+  smallStudio,
+  workFolder,
+  writeFiles,
+} from '../app/run-chalkleaf.js';
 import { besideEnvelopes } from './envelope-letters.js';
 
 // Each case runs the program several times over.
@@ -208,6 +216,36 @@ describe('a client’s key', () => {
     run('build');
     expect(sealedFolders()).toEqual([folderOf()]);
     expect(folderOf()).not.toBe(before);
+  });
+});
+
+describe('keys stand apart', () => {
+  const misplaced = (ran: Ran): void => {
+    expect([ran.code, ran.out]).toEqual([3, expect.stringContaining('folder-misplaced')]);
+  };
+
+  test('from what is read and from what is built, whatever --state says', () => {
+    for (const where of [content, join(content, 'keys'), join(work.path, 'output', 'private', 'keys')]) {
+      const before = bytesBelow(work.path);
+      misplaced(run('key', 'new', '--state', where));
+      misplaced(run('issue', 'ash-venn', '--state', where));
+      misplaced(run('key', 'restore', 'none', '--state', where));
+      expect(bytesBelow(work.path)).toEqual(before);
+    }
+  });
+
+  test('and what is uploaded from both', () => {
+    for (const to of [join(content, 'upload'), join(state, 'upload'), join(publicFolder, 'upload')]) {
+      const before = bytesBelow(work.path);
+      misplaced(chalkleaf(['publish', '--content', content, '--to', to]));
+      expect(bytesBelow(work.path)).toEqual(before);
+    }
+  });
+
+  test('also where the content is named from within', () => {
+    const ran = chalkleafAlone(['key', 'new', '--content', '.', '--today', '2026-12-28'], { cwd: content });
+    expect([ran.code, ran.out]).toEqual([0, expect.stringContaining('has its key for marks already')]);
+    expect(existsSync(join(content, 'state'))).toBe(false);
   });
 });
 

@@ -12,6 +12,7 @@ import { type PrivateKind, privateWordsOf } from '../../src/publish/private-word
 import { readPdfText } from '../../src/publish/read-pdf-text.js';
 import { readTexts } from '../../src/publish/read-texts.js';
 import { newKey, sealPart } from '../../src/publish/seal-booklet.js';
+import { envelopesIn } from '../../src/publish/sealed-form.js';
 import { foldText, wordsIn } from '../../src/publish/word-runs.js';
 
 const PAGE = `---
@@ -43,8 +44,8 @@ const latin1 = (text: string): Uint8Array => Uint8Array.from(text, (sign) => sig
 const utf16 = (text: string): Uint8Array => new Uint8Array(Buffer.from(text, 'utf16le'));
 const joined = (...parts: readonly Uint8Array[]): Uint8Array => new Uint8Array(Buffer.concat(parts));
 
-async function kindsIn(bytes: Uint8Array): Promise<readonly PrivateKind[] | null> {
-  const texts = await readTexts(bytes, readPdfText);
+async function kindsIn(bytes: Uint8Array, isOurs = false): Promise<readonly PrivateKind[] | null> {
+  const texts = await readTexts(bytes, readPdfText, () => isOurs);
   return texts === null ? null : look({ path: 'a', texts }).map(({ word }) => word.kind);
 }
 
@@ -106,6 +107,8 @@ describe('found', () => {
     ['in data, in two columns', utf8('{"a":"Zoë\\tStrauß"}')],
     ['in a style', utf8('a::after{content:"Zo\\eb  Strau\\df "}')],
     ['in JSON', utf8(JSON.stringify({ name: 'Zoë Strauß' }))],
+    ['going on in the next line of a calendar', utf8('SUMMARY:Squat (Zoë Str\r\n auß)\r\n')],
+    ['going on in the next line of a mail', utf8('Squat, Zoë Str=\r\nauß')],
     ['in a drawing', utf8('<svg xmlns="http://www.w3.org/2000/svg"><title>Zoë\u200d Strauß</title></svg>')],
     ['as UTF-16', joined(latin1('\xff\xfe'), utf16('Zoë Strauß'))],
     ['pressed', gzipSync(html('Zoë Strauß'))],
@@ -231,13 +234,18 @@ describe('found', () => {
   test('beside what is sealed, and in what a sealed file says in clear', async () => {
     const key = newKey();
     const sealed = await sealPart(utf8('Zoë Strauß'), 'booklet', key);
-    expect(await kindsIn(utf8(sealed))).toEqual([]);
-    expect(await kindsIn(html(`<script type="application/json">{"booklet":"${sealed}"}</script> Zoë Strauß`))).toEqual([
-      'name',
-    ]);
+    expect(await kindsIn(utf8(sealed), true)).toEqual([]);
+    const beside = html(`<script type="application/json">{"booklet":"${sealed}"}</script> Zoë Strauß`);
+    expect(await kindsIn(beside, true)).toEqual(['name']);
     const [, ...rest] = sealed.split('.');
     const head = Buffer.from(JSON.stringify({ alg: 'dir', enc: 'A256GCM', kid: 'Zoë Strauß' })).toString('base64url');
-    expect(await kindsIn(utf8([head, ...rest].join('.')))).toEqual(['name']);
+    expect(await kindsIn(utf8([head, ...rest].join('.')), true)).toEqual(['name']);
+    // What nobody here sealed is read as it stands: it may be no more than a name in base64.
+    const clear = Buffer.from(JSON.stringify({ alg: 'dir', enc: 'A256GCM' })).toString('base64url');
+    const plain = [clear, '', 'a'.repeat(16), base64Address('For Zoë Strauß, on Thursdays.'), 'd'.repeat(22)].join('.');
+    expect(envelopesIn(plain)).toEqual([plain]);
+    expect(await kindsIn(utf8(plain))).toEqual(['name']);
+    expect(await kindsIn(utf8(plain), true)).toEqual([]);
     // Five parts that look like an envelope and are none hide nothing.
     expect(wordsIn(`${'zoe-strauss-'.repeat(3)}.a.${'b'.repeat(16)}.${'c'.repeat(40)}.${'d'.repeat(22)}`)).toContain(
       'strauss',
@@ -246,6 +254,17 @@ describe('found', () => {
       await kindsIn(utf8(`${'zoe-strauss-'.repeat(3)}.a.${'b'.repeat(16)}.${'c'.repeat(40)}.${'d'.repeat(22)}`)),
     ).toEqual(['file-name']);
   });
+});
+
+describe('a name of more than two words', () => {
+  const words = privateWordsOf({ client: clientId('a'), text: '---\nname: Ada Marie-Louise Strand Holt\n---\n' });
+  const lookLong = lookFor(words.filter(({ kind }) => kind === 'name'));
+  const isFound = (text: string): boolean => lookLong({ path: '', texts: [{ inside: 'its text', text }] }).length > 0;
+
+  test.each(['Ada Marie-Louise Strand Holt', 'Holt, Ada Marie-Louise Strand', 'ada holt', 'Holt, Ada'])('%s', (text) =>
+    expect(isFound(text)).toBe(true),
+  );
+  test.each(['Ada Strand', 'Ada and Mr Holt', 'Marie Louise'])('not %s', (text) => expect(isFound(text)).toBe(false));
 });
 
 describe('not found', () => {

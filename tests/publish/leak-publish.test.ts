@@ -1,6 +1,7 @@
 /** The program refuses to publish a planted leak of any kind, and what was published before stands. */
 
 import { spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
 import {
   appendFileSync,
   cpSync,
@@ -24,6 +25,8 @@ const NOTES = `
 ## Notes
 
 Left the keys on the hook by the kitchen door. Ring 07700 900461. Mail ash.venn@example.org. ${CANARY}
+
+Her brother drives her here every Thursday.
 `;
 const work = workFolder();
 const content = join(work.path, 'content');
@@ -37,6 +40,8 @@ const sealedFolder = (): string =>
 beforeAll(() => {
   writeFiles(content, smallStudio());
   appendFileSync(join(content, 'clients/ash-venn/client.md'), NOTES);
+  // Nobody's page where it lies, and somebody's name all the same.
+  writeFiles(content, [['clients/archive/bea-lunn/client.md', '---\nname: Bea Lunn\n---\n']]);
   for (const command of [['issue', 'ash-venn'], ['build']]) {
     const ran = chalkleaf([...command, '--content', content, '--today', '2026-11-24']);
     expect(ran.code, `${ran.out}${ran.err}`).toBe(0);
@@ -89,6 +94,12 @@ function pngWith(text: string): Uint8Array {
 }
 const GREY_POINT = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNoAAAAggCBd81ytgAAAABJRU5ErkJggg==';
 
+/** An envelope by its form (RFC 7516, section 3.1), with nothing in it that was ever sealed. */
+const looksSealed = (text: string): string => {
+  const coded = (part: string): string => Buffer.from(part).toString('base64url');
+  return [coded('{"alg":"dir","enc":"A256GCM"}'), '', 'a'.repeat(16), coded(text), 'b'.repeat(22)].join('.');
+};
+
 describe('refused, with the client’s page and line, and what stands stands', () => {
   const secret = (): string => {
     const { key } = JSON.parse(readFileSync(join(work.path, 'state', 'keys', `${sealedFolder()}.json`), 'utf8'));
@@ -136,6 +147,13 @@ describe('refused, with the client’s page and line, and what stands stands', (
       () => pngWith('Author\0Ash Venn'),
       /leak-found.*the name of a client/,
     ],
+    [
+      'what only looks sealed',
+      'd.txt',
+      () => looksSealed('Her brother drives her here every Thursday.'),
+      /a sentence of your notes/,
+    ],
+    ['somebody of former years', 'old.txt', () => 'Lunn, Bea', /bea-lunn\/client\.md:2:7 .*the name of a client/],
     ['an archive', 'all.zip', () => Buffer.from('PK\x03\x04\x00\x00\xff'), /public-unreadable/],
   ];
 
@@ -172,7 +190,16 @@ describe('refused, with the client’s page and line, and what stands stands', (
     mkdirSync(join(open, 'f'.repeat(32)));
     writeFileSync(join(open, 'f'.repeat(32), 'index.html'), 'nothing');
     appendFileSync(join(open, sealedFolder(), 'worker.js'), '\n');
+    // What was not sealed here, and a list that says it was.
+    const [calendar, list] = ['calendar.jwe', 'integrity.txt'].map((name) => join(open, sealedFolder(), name));
+    const before = [calendar, list].map((path = '') => [path, readFileSync(path, 'utf8')] as const);
+    const other = looksSealed('Nothing of anybody, and not sealed here.');
+    writeFileSync(calendar ?? '', other);
+    const sum = createHash('sha256').update(other).digest('hex');
+    writeFileSync(list ?? '', (before[1]?.[1] ?? '').replace(/^\w+(?= {2}calendar\.jwe$)/m, sum));
     const ran = publish();
+    for (const [path, text] of before) writeFileSync(path, text);
+    expect(ran.out).toContain('‘calendar.jwe’ was changed');
     expect(ran.code).toBe(1);
     for (const code of ['public-unreadable', 'sealed-folder-unknown', 'sealed-folder-unlike'])
       expect(ran.out).toContain(code);

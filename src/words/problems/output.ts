@@ -121,6 +121,16 @@ export const outputSayings: Sayings<OutputProblems> = {
     message: `The keys in ${quoted(folder)} cannot be read: ${why}.`,
     hint: 'put them back from a backup, in a new folder named with --state: `chalkleaf key restore`',
   }),
+  'folder-misplaced': ({ what, folder, within }) => ({
+    message: `${what === 'state' ? 'Keys' : 'What is uploaded'} would stand in ${quoted(folder)}, ${
+      {
+        content: 'among your pages',
+        output: 'in the output, where the next build takes it away',
+        state: 'among the keys',
+      }[within]
+    }.`,
+    hint: what === 'state' ? 'a folder beside the content, with --state' : 'a folder of its own, with --to',
+  }),
   'state-occupied': ({ folder }) => ({
     message: `${quoted(folder)} holds keys already. A backup is put back only where there are none.`,
     hint: 'a folder that is not there yet, with --state',
