@@ -8,7 +8,7 @@ import type { Result } from '../model/result.js';
 import { sayDrawn } from '../words/say-drawing.js';
 import { speechOf } from '../words/speech.js';
 import type { WebAddress } from './code.js';
-import { type DocumentInfo, drawPages } from './draw-pages.js';
+import { drawPages } from './draw-pages.js';
 import { formatOf } from './format.js';
 import { layOutBooklet, type Pictures } from './lay-out-booklet.js';
 import { photographWays } from './lay-out-photograph.js';
@@ -16,6 +16,7 @@ import { picturesOf } from './lay-out-picture.js';
 import { type Faces, loadFaces, measureWith } from './load-faces.js';
 import type { Measure } from './measure.js';
 import { missingLetters } from './missing-letters.js';
+import type { DocumentInfo } from './open-document.js';
 import type { Page } from './page.js';
 import { A4_LARGE_SHEET, A5_SHEET, HALF_LETTER_SHEET, LETTER_LARGE_SHEET, type Sheet } from './sheet.js';
 

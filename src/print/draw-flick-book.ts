@@ -2,11 +2,12 @@
 import type { Picture } from '../model/picture.js';
 import { flickBookWords } from '../words/flick-book-words.js';
 import { cardSheet } from './card-sheet.js';
-import { type DocumentInfo, drawPages } from './draw-pages.js';
+import { drawPages } from './draw-pages.js';
 import { formatOf } from './format.js';
 import { layOutLines } from './lay-out-lines.js';
 import { loadFaces, measureWith } from './load-faces.js';
 import type { Measure } from './measure.js';
+import type { DocumentInfo } from './open-document.js';
 import { type Box, type LineBox, moved, type Page, type Tag, tag } from './page.js';
 import { A4, LETTER, mm, type PaperSize } from './sheet.js';
 

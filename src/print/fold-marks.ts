@@ -1,5 +1,6 @@
 /** Where a sheet is folded, stapled or sewn: small marks on the fold itself, which disappear in the spine. */
 import type { FoldedSheet, SheetSide } from './impose.js';
+import { number } from './operators.js';
 import { mm } from './sheet.js';
 
 /** Nearer to the edge than this many printers set nothing. Common practice, no source. */
@@ -28,8 +29,6 @@ export const sidesOf = (sheets: readonly FoldedSheet[]): readonly { readonly fro
     front: { pages: front, marks: i === 0 ? 'staples' : 'none' },
     back: { pages: back, marks: i === sheets.length - 1 ? 'holes' : 'none' },
   }));
-
-export const number = (value: number): string => String(Math.round(value * 1000) / 1000);
 
 /** In the axes of the file, from the bottom left corner. */
 export function foldMarks(marks: Marks, width: number, height: number): string {

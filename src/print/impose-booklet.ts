@@ -3,10 +3,11 @@
  * where it belongs. Sheets carry no tags and their files say so by their names; whoever reads aloud has the single pages.
  */
 import type { PDFDocument, PDFRef } from '@cantoo/pdf-lib';
-import type { DocumentInfo } from './draw-pages.js';
-import { foldMarks, number, type Side, sidesOf } from './fold-marks.js';
+import { foldMarks, type Side, sidesOf } from './fold-marks.js';
 import type { FoldPart } from './fold-parts.js';
 import { type Binding, imposeFolded } from './impose.js';
+import type { DocumentInfo } from './open-document.js';
+import { number } from './operators.js';
 import type { PaperSize } from './sheet.js';
 
 export interface ImposedPart {

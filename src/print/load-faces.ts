@@ -1,16 +1,19 @@
-/**
- * The five faces, parsed once and shared by every booklet of a run. One shaping serves measuring and drawing, so
- * that what was measured is what is drawn. Nothing is loaded before it is asked for.
- */
-import type { Font, Glyph, GlyphRun } from 'fontkit';
+/** The five faces, parsed once and shared by every booklet of a run. Nothing is loaded before it is asked for. */
+import type { Font } from 'fontkit';
 import { loadHyphenation, type PartWord } from './hyphenation.js';
 import type { KnownLines } from './known-lines.js';
 import type { Measure } from './measure.js';
+import { type ShapedFace, shapedFace } from './shape-words.js';
 import { A5_SHEET, type Sheet } from './sheet.js';
 import { type Face, FEATURES, type StyleName, stylesOf } from './type-styles.js';
 
+/** A face as it is embedded, and as its words are shaped. */
+export interface OpenFace extends ShapedFace {
+  readonly font: Font;
+}
+
 /** The faces, and where words set in them may part. */
-export type Faces = Readonly<Record<Face, Font>> & { readonly partWord: PartWord };
+export type Faces = Readonly<Record<Face, OpenFace>> & { readonly partWord: PartWord };
 
 /** Literata and Alegreya Sans, SIL Open Font Licence; whole fonts, so that Vietnamese, Greek and Cyrillic are there. */
 const FILES: Readonly<Record<Face, string>> = {
@@ -20,12 +23,6 @@ const FILES: Readonly<Record<Face, string>> = {
   display: '@expo-google-fonts/alegreya-sans/500Medium/AlegreyaSans_500Medium.ttf',
   'display-strong': '@expo-google-fonts/alegreya-sans/700Bold/AlegreyaSans_700Bold.ttf',
 };
-
-/** A cache that grew beyond this is emptied: words repeat within a run, but a run may be long. */
-const MOST_SHAPED = 20_000;
-
-/** pdfkit scales positions to thousandths in place: only those already in thousandths may be handed out again. */
-const THOUSANDTHS = 1000;
 
 /** Letters of Latin, plain and with marks. */
 const LATIN = { from: 0x20, to: 0x17f } as const;
@@ -38,36 +35,6 @@ function nameLetters(font: Font): void {
   for (let letter = LATIN.from; letter <= LATIN.to; letter += 1) font.glyphForCodePoint(letter);
 }
 
-/** A hyphen with a glyph of its own, apart from the one an author types; and what a reader of the file takes it for. */
-const HYPHEN = 0x2010;
-const SOFT_HYPHEN = 0xad;
-const drawn = (text: string): string =>
-  text.replaceAll(String.fromCodePoint(SOFT_HYPHEN), String.fromCodePoint(HYPHEN));
-/** The hyphen that parts a word is no letter of it: readers of the file are to join the word again. */
-const named = (glyph: Glyph): Glyph =>
-  glyph.codePoints[0] === HYPHEN ? Object.create(glyph, { codePoints: { value: [SOFT_HYPHEN] } }) : glyph;
-
-/** Shapes each text once, for measuring and for drawing. */
-function sharing(font: Font, features: readonly string[]): Font {
-  nameLetters(font);
-  const shaped = new Map<string, GlyphRun>();
-  const shared = font.unitsPerEm === THOUSANDTHS;
-  const layout = (text: string): Pick<GlyphRun, 'glyphs' | 'positions' | 'advanceWidth'> => {
-    let run = shaped.get(text);
-    if (!run) {
-      run = font.layout(drawn(text), [...features]);
-      if (shaped.size >= MOST_SHAPED) shaped.clear();
-      shaped.set(text, run);
-    }
-    return {
-      glyphs: run.glyphs.map(named),
-      positions: shared ? run.positions : run.positions.map((position) => ({ ...position })),
-      advanceWidth: run.advanceWidth,
-    };
-  };
-  return Object.create(font, { layout: { value: layout } });
-}
-
 /** A file's address as a path; on Windows the slash before the drive goes. */
 const pathOf = (address: string): string =>
   decodeURIComponent(new URL(address).pathname).replace(/^\/(?=[A-Za-z]:)/, '');
@@ -76,10 +43,11 @@ let loaded: Promise<Faces> | undefined;
 
 async function openFaces(): Promise<Faces> {
   const { openSync } = await import('fontkit');
-  const open = (face: Face): Font => {
+  const open = (face: Face): OpenFace => {
     const font = openSync(pathOf(import.meta.resolve(FILES[face])));
     if (!('layout' in font)) throw new Error(`${FILES[face]} is a collection, not a face`);
-    return sharing(font, FEATURES[face]);
+    nameLetters(font);
+    return { font, ...shapedFace(font, FEATURES[face]) };
   };
   return {
     text: open('text'),
@@ -96,37 +64,24 @@ export function loadFaces(): Promise<Faces> {
   return loaded;
 }
 
-/** What was found out with the faces, for the booklets that follow. */
-interface Known {
-  readonly widths: Map<string, number>;
-  readonly lines: Readonly<Record<Sheet['type'], KnownLines>>;
-}
-
-const knownOf = new WeakMap<Faces, Known>();
+/** Lines that were set with the faces, for the booklets that follow. */
+const knownOf = new WeakMap<Faces, Readonly<Record<Sheet['type'], KnownLines>>>();
 
 export function measureWith(faces: Faces, sheet: Sheet = A5_SHEET): Measure {
   const styles = stylesOf(sheet);
-  const known = knownOf.get(faces) ?? { widths: new Map(), lines: { book: new Map(), large: new Map() } };
+  const known = knownOf.get(faces) ?? { book: new Map(), large: new Map() };
   knownOf.set(faces, known);
-  const { widths } = known;
   return {
     sheet,
-    known: known.lines[sheet.type],
+    known: known[sheet.type],
     // Who needs large print reads a whole word more easily.
     partsOf: (word, language) =>
       language === undefined || sheet.type === 'large' ? [word] : faces.partWord(word, language),
     width(style: StyleName, text: string): number {
       const { face, size } = styles[style];
-      const key = `${face} ${text}`;
-      let units = widths.get(key);
-      if (units === undefined) {
-        const font = faces[face];
-        units = font.layout(text).advanceWidth / font.unitsPerEm;
-        if (widths.size >= MOST_SHAPED) widths.clear();
-        widths.set(key, units);
-      }
-      return units * size;
+      const { font, advanceOf } = faces[face];
+      return (advanceOf(text) / font.unitsPerEm) * size;
     },
-    hasGlyph: (style, codePoint) => faces[styles[style].face].hasGlyphForCodePoint(codePoint),
+    hasGlyph: (style, codePoint) => faces[styles[style].face].font.hasGlyphForCodePoint(codePoint),
   };
 }

@@ -1,27 +1,24 @@
 /** What pdfkit 0.20 has and its published types do not yet: fonts parsed beforehand, structure, the file's identifier. */
 declare namespace PDFKit {
-  interface ShapedPosition {
-    readonly xAdvance: number;
-    readonly yAdvance: number;
-    readonly xOffset: number;
-    readonly yOffset: number;
-    /** Added when a run is scaled: the glyph's own advance, before kerning. */
-    readonly advanceWidth: number;
-  }
-
   interface FontInUse {
     readonly id: string;
     ref(): unknown;
-    /** The letters each glyph of the embedded subset stands for. */
+    /** Glyphs that are embedded, by their numbers in the file. */
+    readonly subset: { includeGlyph(glyph: number): number };
+    /** By these numbers, in thousandths of the size. */
+    readonly widths: number[];
+    /** The letters each of them stands for. */
     readonly unicode: (readonly number[])[];
-    /** Glyphs of the embedded subset in hexadecimal, and their positions in thousandths of the size. */
-    encode(text: string, features: readonly string[]): [readonly string[], readonly ShapedPosition[]];
   }
 
   interface PDFDocument {
     readonly _font: FontInUse;
     readonly _root: { readonly data: Record<string, unknown> };
     _id: Uint8Array;
+    /** How long the file is up to now. */
+    _offset: number;
+    /** Into the file. */
+    _write: (data: string | Uint8Array) => void;
     registerFont(name: string, face: { layout(text: string): unknown }): this;
     goTo(
       x: number,
@@ -40,9 +37,4 @@ declare namespace PDFKit {
   interface PDFStructureElement {
     readonly dictionary: { readonly data: Record<string, unknown> };
   }
-}
-
-declare module 'pdfkit/output' {
-  /** To be called before `end`. */
-  export function toBytes(document: PDFKit.PDFDocument): Promise<Uint8Array>;
 }

@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { type Faces, loadFaces, measureWith } from '../../src/print/load-faces.js';
 import type { Measure } from '../../src/print/measure.js';
 import { A4_LARGE_SHEET } from '../../src/print/sheet.js';
-import { type Face, type StyleName, TYPE_STYLES } from '../../src/print/type-styles.js';
+import { type Face, FEATURES, type StyleName, TYPE_STYLES } from '../../src/print/type-styles.js';
 
 let faces: Faces;
 let measure: Measure;
@@ -30,8 +30,8 @@ test.each<StyleName>(['text', 'text-italic', 'note', 'label'])(
   'in %s the hyphen of a parted word is drawn, and read as soft',
   (style) => {
     expect(measure.width(style, 'breast\u00ad')).toBeGreaterThan(measure.width(style, 'breast') + 2);
-    const [hyphen] = faces[TYPE_STYLES[style].face].layout('\u00ad').glyphs;
-    expect(hyphen?.codePoints).toEqual([0xad]);
+    const [word] = faces[TYPE_STYLES[style].face].wordsOf('\u00ad');
+    expect(word?.glyphs.map(({ codePoints }) => codePoints)).toEqual([[0xad]]);
   },
 );
 
@@ -43,33 +43,54 @@ test('large print parts no word', () => {
 const FACES: readonly Face[] = ['text', 'text-italic', 'text-strong', 'display', 'display-strong'];
 
 test.each(FACES)('%s has uneven figures of its own, so the features are what makes them even', (face) => {
-  const [plain] = Object.getPrototypeOf(faces[face]).layout('1').positions;
-  const [wide] = Object.getPrototypeOf(faces[face]).layout('0').positions;
-  expect(plain.xAdvance).not.toBe(wide.xAdvance);
+  const [plain] = faces[face].font.layout('1').positions;
+  const [wide] = faces[face].font.layout('0').positions;
+  expect(plain?.xAdvance).not.toBe(wide?.xAdvance);
 });
 
 test.each(FACES)('%s has figures that stand on the line, as high as its capitals', (face) => {
-  const boxes = [...'0123456789'].map((digit) => faces[face].layout(digit).glyphs[0]?.bbox);
-  const capital = faces[face].layout('H').glyphs[0]?.bbox;
+  const boxOf = (letter: string) => faces[face].wordsOf(letter)[0]?.glyphs[0]?.bbox;
+  const capital = boxOf('H');
   // Round ones overshoot, and some faces draw figures a little lower than capitals: within a sixteenth of the em.
-  const slack = faces[face].unitsPerEm / 16;
-  for (const box of boxes) {
+  const slack = faces[face].font.unitsPerEm / 16;
+  for (const box of [...'0123456789'].map(boxOf)) {
     expect(Math.abs(box?.minY ?? Number.NaN)).toBeLessThan(slack);
     expect(Math.abs((box?.maxY ?? Number.NaN) - (capital?.maxY ?? Number.NaN))).toBeLessThan(slack);
   }
 });
 
 test('a text measured is as wide as the glyphs drawn for it', () => {
+  const { font, wordsOf } = faces['display-strong'];
   for (const text of ['16 kg', '×12', 'Goblet squat, two bells', 'AVAVA To 1171']) {
-    const run = faces['display-strong'].layout(text);
-    const advances = run.positions.reduce((sum, { xAdvance }) => sum + xAdvance, 0);
-    expect(measure.width('figure', text)).toBeCloseTo((advances / faces['display-strong'].unitsPerEm) * 12, 6);
+    const advances = wordsOf(text)
+      .flatMap(({ positions }) => positions)
+      .reduce((sum, { xAdvance }) => sum + xAdvance, 0);
+    expect(measure.width('figure', text)).toBeCloseTo((advances / font.unitsPerEm) * 12, 6);
   }
 });
 
-test('shaping again gives the same positions, whatever was done with the first', () => {
-  const first = faces.text.layout('Sit between your heels').positions.map(({ xAdvance }) => xAdvance);
-  expect(faces.text.layout('Sit between your heels').positions.map(({ xAdvance }) => xAdvance)).toEqual(first);
+// Every letter that kerns with others, and signs that stand at a word's end, on both sides of a space.
+const BESIDE_A_SPACE = [...'AFJKLPRTVWXYZafkrtvwyz0179.,;:!?)(“”‘’/–—×½°'];
+
+test.each(FACES)('in %s a line shaped whole is its words and spaces shaped one by one', (face) => {
+  const { font, wordsOf } = faces[face];
+  const texts = [
+    ...BESIDE_A_SPACE.map((letter) => BESIDE_A_SPACE.map((other) => `${letter} ${other}`).join(' ')),
+    'Half of it: 16\u00a0kg ×\u00a08, then “row” – off the floor, TAV to fill 1 / 2  twice, Ålesund Żółw Việt',
+  ];
+  for (const text of texts) {
+    const whole = font.layout(text, [...FEATURES[face]]);
+    const words = wordsOf(text);
+    const placed = (of: readonly { readonly xAdvance: number; readonly xOffset: number }[]) =>
+      of.map(({ xAdvance, xOffset }) => `${xAdvance} ${xOffset}`);
+    expect(words.flatMap(({ glyphs }) => glyphs.map(({ id }) => id))).toEqual(whole.glyphs.map(({ id }) => id));
+    expect(words.flatMap(({ positions }) => placed(positions))).toEqual(placed(whole.positions));
+  }
+});
+
+test('a word is shaped once', () => {
+  const [first] = faces.text.wordsOf('heels');
+  expect(faces.text.wordsOf('Sit between your heels').at(-1)).toBe(first);
 });
 
 test.each([
