@@ -4,6 +4,7 @@ import { FOLDING_PAGES, foldParts } from '../../src/print/fold-parts.js';
 import { type Binding, type FoldedSheet, imposeFolded } from '../../src/print/impose.js';
 import type { Page } from '../../src/print/page.js';
 import { A4, A5, HALF_LETTER, LETTER, mm, sideOf } from '../../src/print/sheet.js';
+import { readFolded } from './fold-sheets.js';
 
 const orderOf = (pages: number): readonly (readonly number[])[] =>
   imposeFolded(pages, 'left').flatMap(({ front, back }) => [front, back]);
@@ -36,24 +37,6 @@ describe('published orders', () => {
     expect([...sheets].reverse().flatMap(({ back }) => back)).toEqual(backs);
   });
 });
-
-/**
- * Sheets laid on each other with their fronts down, the innermost on top, and folded upwards: what a reader then turns.
- * A leaf is half a sheet; turned over, what stood left of the fold on the front stands right of it on the back.
- */
-function readFolded(sheets: readonly FoldedSheet[], binding: Binding): readonly number[] {
-  const leaf = (sheet: FoldedSheet, half: 'first' | 'second'): readonly [number, number] => {
-    const [frontLeft, frontRight] = sheet.front;
-    const [backLeft, backRight] = sheet.back;
-    const right: readonly [number, number] = [frontRight, backLeft];
-    const left: readonly [number, number] = [frontLeft, backRight];
-    const opens = (binding === 'left') === (half === 'first') ? right : left;
-    return half === 'first' ? opens : [opens[1], opens[0]];
-  };
-  const first = sheets.flatMap((sheet) => leaf(sheet, 'first'));
-  const second = [...sheets].reverse().flatMap((sheet) => leaf(sheet, 'second'));
-  return [...first, ...second];
-}
 
 describe.each<Binding>(['left', 'right'])('bound at the %s', (binding) => {
   test('every booklet of up to 64 pages reads in order once it is folded', () => {
