@@ -9,6 +9,7 @@ import { webSources } from '../../src/app/web-sources.js';
 import { newKey, writeLink } from '../../src/publish/seal-booklet.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import type { ShellParts } from '../../src/web/shell-parts.js';
+import { runs } from '../deep.js';
 import { HOSTILE, inBundles, inTurn } from '../publish/hostile-strings.js';
 import { fillStudios, isWrong, readPages } from '../publish/hostile-studio.js';
 import { filesOf, type Made, photographSaid } from './every-page.js';
@@ -18,7 +19,7 @@ import { openSnare, type Snare } from './snare.js';
 import { kindOf, nextTap, tapOnce, toTraining } from './train-page.js';
 
 /** Studios, each with other strings in the same fields. */
-const STUDIOS = 3;
+const STUDIOS = runs(2, 4);
 const LONGEST = 4000;
 /** Of what one studio's strings are laid together in where few texts are wanted. */
 const BUNDLES = 6;

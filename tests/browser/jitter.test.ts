@@ -19,7 +19,7 @@ import { runs } from '../deep.js';
 import { holdPhone, openBrowser } from './phone.js';
 import { eventsIn, type Issued, issuedFor, keysOf, toTraining } from './train-page.js';
 
-const SESSIONS = runs(8, 500);
+const SESSIONS = runs(6, 500);
 /** Sessions marked on one phone before the next begins with none. */
 const ON_ONE_PHONE = 12;
 const START = Date.parse('2027-01-04T18:00:00');

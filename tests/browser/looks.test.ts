@@ -146,7 +146,8 @@ describe.each(['light', 'dark'] as const)('colours, %s', (scheme) => {
 });
 
 describe('axe finds nothing', () => {
-  test.each(STUDIO_PAGES)('on %s', async (path) => {
+  // The library's are looked at where it is made from the demo.
+  test.each(STUDIO_PAGES.filter((path) => path.startsWith('desk/')))('on %s', async (path) => {
     const page = await open(path);
     expect(await axeFaults(page)).toEqual([]);
   });

@@ -20,7 +20,7 @@ import { browserArguments, killBrowser, WHOLE_BROWSER } from './phone.js';
 import { type Served, serveFolder } from './serve-folder.js';
 import { eventsIn, type Issued, issuedFor, keysOf, kindOf, nextTap, tap } from './train-page.js';
 
-const SESSIONS = runs(3, 10);
+const SESSIONS = runs(2, 10);
 let served: Served;
 let profile: string;
 let context: BrowserContext;

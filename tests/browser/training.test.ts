@@ -4,14 +4,15 @@
  */
 import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
-import { beforeAll, describe, expect, test } from 'vitest';
+import type { BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
 import { logOf } from '../../src/content/read-log.js';
 import { plainText } from '../../src/model/prose.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile } from '../../src/web/render-booklet.js';
 import { contrastOf } from './contrast.js';
+import { holdPhone } from './phone.js';
 import { phoneInHand } from './phone-in-hand.js';
 import { faultsOf, rivalsOf } from './screen-rules.js';
 import { BOOKLET, eventsIn, type Issued, issuedFor, keysOf, kindOf, nextTap, tap, toTraining } from './train-page.js';
@@ -36,9 +37,13 @@ interface Opened {
 }
 
 async function open({ width = 360, height = 640, scheme = 'light' }: Opened = {}): Promise<Page> {
-  const context = await phone.hold({ width, scheme });
-  const page = await context.newPage();
+  const page = await openOn(await phone.hold({ width, scheme }));
   await page.setViewportSize({ width, height });
+  return page;
+}
+
+async function openOn(context: BrowserContext): Promise<Page> {
+  const page = await context.newPage();
   await page.clock.install({ time: START });
   await page.goto(phone.addressOf('booklet.html'));
   await toTraining(page);
@@ -297,6 +302,27 @@ describe('a whole session', () => {
 });
 
 describe('for everybody', () => {
+  // One session goes on through these: how the screen is held is all that differs.
+  let held: BrowserContext;
+  let page: Page;
+  beforeAll(async () => {
+    held = await holdPhone(phone.browser);
+    page = await openOn(held);
+  });
+  afterAll(() => held?.close());
+
+  async function atWork(width: number, height: number): Promise<void> {
+    await page.setViewportSize({ width, height });
+    await page.evaluate(() => {
+      document.adoptedStyleSheets = [];
+    });
+    // Whatever was marked is rubbed out, so that each finds the same set.
+    if ((await kindOf(page)).includes('resting')) await tap(page, '#training button:text-matches("^Rub out")');
+    if ((await kindOf(page)).includes('resting')) await tap(page, '#training-main');
+    await untilSet(page);
+    await page.evaluate(() => scrollTo(0, 0));
+  }
+
   test.each([
     ['text at twice its size on 320 px', 320, 568, 'html { font-size: 200% !important }'],
     ['four times as near', 320, 256, ''],
@@ -310,8 +336,7 @@ describe('for everybody', () => {
   ] as const)(
     '%s: nothing is wider than the screen, and the main button can be reached',
     async (_, width, height, style) => {
-      const page = await open({ width, height });
-      await untilSet(page);
+      await atWork(width, height);
       if (style !== '') {
         await page.evaluate((rules) => {
           const sheet = new CSSStyleSheet();
@@ -334,9 +359,7 @@ describe('for everybody', () => {
     [640, 320],
     [640, 360],
   ] as const)('at %i × %i the whole drawing stands above the bar, large enough to be read', async (width, height) => {
-    const page = await open({ width, height });
-    await untilSet(page);
-    await page.evaluate(() => scrollTo(0, 0));
+    await atWork(width, height);
     const [drawing, bar] = await Promise.all(
       ['#training .movement svg', '#training .bar'].map((one) => page.locator(one).first().boundingBox()),
     );
@@ -351,8 +374,7 @@ describe('for everybody', () => {
   ] as const)(
     'at %i × %i what can be tapped stands at least 12 px apart, at work and at rest',
     async (width, height) => {
-      const page = await open({ width, height });
-      await untilSet(page);
+      await atWork(width, height);
       for (const kind of ['set', 'set resting']) {
         expect(await kindOf(page)).toBe(kind);
         const targets = await targetsIn(page, '.training-sheet');
@@ -365,7 +387,7 @@ describe('for everybody', () => {
             .map((other) => `${one.name} and ${other.name}: ${apart(one, other)}`),
         );
         expect(near).toEqual([]);
-        await tap(page, '#training-main');
+        if (kind === 'set') await tap(page, '#training-main');
       }
     },
   );

@@ -126,7 +126,7 @@ describe('any bytes', () => {
         readAll([...demo.filter((other) => other.path !== path), { path, bytes: encode(changed ?? '') }]);
       }),
       // Each time the whole studio is read.
-      { numRuns: runs(20, 200) },
+      { numRuns: runs(12, 200) },
     );
   });
 });

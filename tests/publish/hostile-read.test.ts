@@ -2,13 +2,14 @@
 import { describe, expect, test } from 'vitest';
 import { readLog } from '../../src/content/read-log.js';
 import { sayProblemReport } from '../../src/words/show-problem.js';
+import { runs } from '../deep.js';
 import { HOSTILE } from './hostile-strings.js';
 import { fieldsOf, hostPages, put, readPages } from './hostile-studio.js';
 
 const pages = hostPages();
 const fields = fieldsOf(pages);
 /** So many strings in each field; over all fields every string comes many times. */
-const IN_EACH = 8;
+const IN_EACH = runs(5, 12);
 
 // biome-ignore lint/suspicious/noControlCharactersInRegex: a terminal obeys them
 const MOVES_A_TERMINAL = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/;
