@@ -1,5 +1,5 @@
 /** Looks through an index: what fits the typed words best, and why each was found. */
-import MiniSearch, { type SearchOptions, type SearchResult } from 'minisearch';
+import MiniSearch, { type SearchOptions } from 'minisearch';
 import { type Entry, type Heading, type HeadingKind, OWN, type StoredIndex } from './entry.js';
 import { foldTerm, termsOf } from './terms.js';
 
@@ -83,10 +83,6 @@ interface Hit {
 const spellingOf = (typed: string, word: string): Spelling =>
   word === typed ? 'same' : word.startsWith(typed) ? 'begins' : 'near';
 
-/** Every word a search came upon, with the fields it stands in. */
-const wordsOf = ({ match }: SearchResult): readonly { readonly word: string; readonly fields: readonly string[] }[] =>
-  Object.entries(match).map(([word, fields]) => ({ word, fields }));
-
 /**
  * The best that one typed word comes upon in each exercise, as it stands and without its endings; where it comes upon
  * nothing at all, whatever is spelt nearly so.
@@ -97,50 +93,63 @@ function hitsOf(index: Index, typed: string): ReadonlyMap<string, Hit> {
 }
 
 function hitsSpelt(index: Index, typed: string, how: SearchOptions): ReadonlyMap<string, Hit> {
-  const stems = index.endings
-    .filter((ending) => typed.endsWith(ending) && typed.length >= ending.length + STEM)
-    .map((ending) => typed.slice(0, -ending.length));
-  const best = new Map(hitsAsTyped(index, typed, how));
-  for (const stem of stems) {
-    for (const [id, { weight, reason }] of hitsAsTyped(index, stem, how)) {
-      const known = best.get(id);
-      if (known === undefined || weight * SHORTENED > known.weight)
-        best.set(id, { weight: weight * SHORTENED, reason });
-    }
+  const best = new Map<string, Hit>();
+  offerHits(best, index, { typed, how, share: 1 });
+  for (const ending of index.endings) {
+    if (!typed.endsWith(ending) || typed.length < ending.length + STEM) continue;
+    offerHits(best, index, { typed: typed.slice(0, -ending.length), how, share: SHORTENED });
   }
   return best;
 }
 
-function hitsAsTyped(
+interface Asked {
+  readonly typed: string;
+  readonly how: SearchOptions;
+  /** Of the weight of what is come upon. */
+  readonly share: number;
+}
+
+/** Puts into `best` what says more of an exercise than what stands there; of equals the first stays. A key waits for this. */
+function offerHits(
+  best: Map<string, Hit>,
   { own, headings, byHeading, under }: Index,
-  typed: string,
-  how: SearchOptions,
-): ReadonlyMap<string, Hit> {
-  const best = new Map<string, Hit>();
-  const offer = (id: string, hit: Hit): void => {
-    const known = best.get(id);
-    if (known === undefined || hit.weight > known.weight) best.set(id, hit);
-  };
-  const hit = (word: string, where: Reason['where'], heading: string, share: number): Hit => {
-    const spelling = spellingOf(typed, word);
-    return { weight: WEIGHT[where] * NEARNESS[spelling] * share, reason: { typed, word, spelling, where, heading } };
-  };
-  for (const result of own.search(typed, how)) {
-    for (const { word, fields } of wordsOf(result))
-      offer(String(result.id), hit(word, fields.includes('name') ? 'name' : 'text', '', 1));
-  }
-  // Of two headings that say as much the earlier one is told.
-  for (const result of byHeading.search(typed, how).sort((a, b) => Number(a.id) - Number(b.id))) {
-    const at = Number(result.id);
-    const heading = headings[at];
-    if (heading === undefined) continue;
-    for (const { word, fields } of wordsOf(result)) {
-      const one = hit(word, heading.kind, heading.name, fields.includes('name') ? 1 : EVERYDAY);
-      for (const id of under[at] ?? []) offer(id, one);
+  { typed, how, share }: Asked,
+): void {
+  for (const { id, match } of own.search(typed, how)) {
+    for (const word in match) {
+      const where = match[word]?.includes('name') ? 'name' : 'text';
+      const spelling = spellingOf(typed, word);
+      const weight = WEIGHT[where] * NEARNESS[spelling] * share;
+      const known = best.get(id);
+      if (known === undefined || weight > known.weight) {
+        best.set(id, { weight, reason: { typed, word, spelling, where, heading: '' } });
+      }
     }
   }
-  return best;
+  // Of two headings that say as much the earlier one is told.
+  for (const { id: at, match } of byHeading.search(typed, how).sort((a, b) => Number(a.id) - Number(b.id))) {
+    const heading = headings[Number(at)];
+    if (heading === undefined) continue;
+    for (const word in match) {
+      const spelling = spellingOf(typed, word);
+      const own = match[word]?.includes('name') ? 1 : EVERYDAY;
+      const weight = WEIGHT[heading.kind] * NEARNESS[spelling] * own * share;
+      const hit = { weight, reason: { typed, word, spelling, where: heading.kind, heading: heading.name } };
+      for (const id of under[Number(at)] ?? []) {
+        const known = best.get(id);
+        if (known === undefined || weight > known.weight) best.set(id, hit);
+      }
+    }
+  }
 }
+
+interface Ranked {
+  readonly id: string;
+  readonly name: string;
+  readonly weight: number;
+}
+
+const first = (a: string, b: string): number => (a === b ? 0 : a < b ? -1 : 1);
 
 /**
  * Exercises that hold every typed word, best first; where there is none, those that hold any of them. Of equals the
@@ -150,19 +159,23 @@ export function findExercises(index: Index, typed: string): readonly Found[] {
   const all = [...new Set(termsOf(typed))];
   const telling = all.filter((term) => !index.fillers.has(term));
   const hits = (telling.length > 0 ? telling : all).map((term) => hitsOf(index, term));
-  const any = [...new Set(hits.flatMap((one) => [...one.keys()]))];
-  const whole = any.filter((id) => hits.every((one) => one.has(id)));
-  return (whole.length > 0 ? whole : any)
-    .map((id) => {
-      const own = hits.flatMap((one) => one.get(id) ?? []);
-      const why = own.map(({ reason }) => reason);
-      return { id, name: index.names.get(id) ?? '', why, weight: own.reduce((sum, { weight }) => sum + weight, 0) };
-    })
-    .sort(
-      (a, b) =>
-        b.weight - a.weight ||
-        a.name.length - b.name.length ||
-        (a.name !== b.name ? (a.name < b.name ? -1 : 1) : a.id < b.id ? -1 : 1),
-    )
-    .map(({ id, name, why }) => ({ id, name, why }));
+  const ranked = (ids: Iterable<string>, least: number): Ranked[] => {
+    const found: Ranked[] = [];
+    for (const id of ids) {
+      let [weight, held] = [0, 0];
+      for (const one of hits) {
+        const hit = one.get(id);
+        if (hit === undefined) continue;
+        weight += hit.weight;
+        held += 1;
+      }
+      if (held >= least) found.push({ id, name: index.names.get(id) ?? '', weight });
+    }
+    return found;
+  };
+  const whole = ranked(hits[0]?.keys() ?? [], hits.length);
+  const any = whole.length > 0 ? whole : ranked(new Set(hits.flatMap((one) => [...one.keys()])), 1);
+  return any
+    .sort((a, b) => b.weight - a.weight || a.name.length - b.name.length || first(a.name, b.name) || first(a.id, b.id))
+    .map(({ id, name }) => ({ id, name, why: hits.flatMap((one) => one.get(id)?.reason ?? []) }));
 }

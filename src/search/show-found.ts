@@ -11,12 +11,18 @@ declare global {
 const INDEX = 'search-index.js';
 /** More than this nobody reads; more words lead to fewer. */
 const MOST_SHOWN = 12;
+/** So many are seen above the keys of a phone. The others come with the next frame: to lay out twelve takes a slow phone twice as long. */
+const SEEN_FIRST = 4;
 
 let fetched: Promise<Index> | undefined;
 
 function fetchIndex(): Promise<Index> {
   fetched ??= new Promise<Index>((done, failed) => {
-    globalThis.exerciseIndex = (stored) => done(openIndex(stored));
+    globalThis.exerciseIndex = (stored) => {
+      const index = openIndex(stored);
+      warmUp(index);
+      done(index);
+    };
     const script = document.createElement('script');
     script.src = INDEX;
     script.addEventListener('error', () => failed(new Error(INDEX)));
@@ -30,6 +36,17 @@ function fetchIndex(): Promise<Index> {
 }
 
 const hrefOf = (id: string): string => `exercises/${id}.html`;
+
+/** Once what was put into the page is seen. */
+const afterFrame = (work: () => void): void => {
+  requestAnimationFrame(() => setTimeout(work));
+};
+
+/** Nobody waits for what the first key would wait for: a browser reads a script's parts when they are first run. */
+function warmUp(index: Index): void {
+  const [name = ''] = index.names.values();
+  setTimeout(() => findExercises(index, name));
+}
 
 /** Whoever has typed one letter is not done. */
 const isBegun = (typed: string): boolean => Array.from(typed.trim()).length === 1;
@@ -82,8 +99,14 @@ export function showFound(words: SearchWords, sentence: Sentence): void {
     if (field.value !== typed) return;
     const all = index === undefined ? [] : findExercises(index, typed).filter(isHere);
     const found = all.filter(isLeft);
-    const shown = found.slice(0, MOST_SHOWN).map(lineOf);
-    list.replaceChildren(...shown);
+    const shown = found.slice(0, MOST_SHOWN);
+    list.replaceChildren(...shown.slice(0, SEEN_FIRST).map(lineOf));
+    const [before] = list.children;
+    afterFrame(() => {
+      // Meanwhile something else may have been answered.
+      if (before !== undefined && list.firstElementChild === before)
+        list.append(...shown.slice(SEEN_FIRST).map(lineOf));
+    });
     if (index === undefined) said.textContent = words.notThere;
     else if (shown.length > 0) said.textContent = words.found(found.length, shown.length);
     else if (all.length > 0) said.textContent = words.leftOut(all.length);
