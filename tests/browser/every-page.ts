@@ -99,7 +99,8 @@ export async function filesOf(
   for (const { path, bytes } of filesBeside(photographs)) files.set(path, bytes);
   for (const { name, bytes } of parts.fonts) files.set(`fonts/${name}`, bytes);
   files.set(STUDIO_STYLE, utf8(await bundleStyle('studio.css', sources)));
-  for (const { path, render } of [...pages, await renderNotHere(open.studio, sources)]) files.set(path, utf8(render()));
+  for (const { path, render } of [...pages, await renderNotHere(open.studio, [], sources)])
+    files.set(path, utf8(render()));
   files.set(SCRIPT, utf8(await bundleScript('main', sources.search)));
   files.set('search-index.js', utf8(searchIndexOf(open)));
   const [one] = clients;

@@ -31,7 +31,7 @@ let folder: string;
 const written = (name: string): Promise<string> => readFile(join(folder, 'hosted', name), 'utf8');
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'told-'));
-  const run = { rulebook: [], fonts: [], sources: webSources() };
+  const run = { rulebook: [], fonts: [FACE], sources: webSources() };
   await renderLibrary({ ...run, library: hosted, changed, out: join(folder, 'hosted') });
   await renderLibrary({ ...run, library: fixturePublic, changed, out: join(folder, 'plain') });
 });
@@ -157,9 +157,19 @@ describe('for programs that read along', () => {
     expect(html).toContain('noindex');
     expect(html).not.toMatch(/<link rel="stylesheet"|<script/);
     expect(html).toContain('<a href="https://slate-yard.example/library/">All exercises</a>');
-    expect(await readFile(join(folder, 'plain', '404.html'), 'utf8')).not.toMatch(/<a /);
+    expect(await readFile(join(folder, 'plain', '404.html'), 'utf8')).not.toMatch(/<a |@font-face/);
+    // By its path alone: another host that shows the page is asked for nothing.
+    expect(html).toContain('src:url("/library/fonts/literata-400-latin.woff2")');
   });
 });
+
+const FACE = {
+  family: 'Literata',
+  weight: 400,
+  letters: 'latin',
+  name: 'literata-400-latin.woff2',
+  bytes: new Uint8Array(),
+} as const;
 
 const EMPTY = {
   address: 'https://a.example/feed.xml',

@@ -213,7 +213,7 @@ export async function libraryPages(content: LibraryContent): Promise<readonly Pa
 
 export async function renderLibrary({ out, fonts, sources, ...content }: LibraryRun): Promise<void> {
   const pages = await libraryPages(content);
-  const notHere = await renderNotHere(content.library.studio, sources);
+  const notHere = await renderNotHere(content.library.studio, fonts, sources);
   await writePages({ input: sources.layouts, out, pages: [...pages, notHere] });
   // A stranger's first page holds still: a face that comes late is there for the next one.
   await writeStudioAssets(out, fonts, sources, 'optional');
