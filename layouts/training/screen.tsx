@@ -5,6 +5,7 @@ import { DifferentView } from './different.js';
 import { EasierView } from './easier.js';
 import { FinishedView, SendView } from './finished.js';
 import { HomeView } from './home.js';
+import { MorningView } from './morning.js';
 import { PainView } from './pain.js';
 import { EffortView, LessView, ReserveView, TodayView } from './questions.js';
 import { SetView } from './set.js';
@@ -15,6 +16,8 @@ export function ScreenView({ screen, shown }: { readonly screen: Screen; readonl
   switch (screen.kind) {
     case 'home':
       return <HomeView screen={screen} shown={shown} />;
+    case 'morning':
+      return <MorningView screen={screen} shown={shown} />;
     case 'today':
       return <TodayView screen={screen} shown={shown} />;
     case 'less':

@@ -250,11 +250,19 @@ function describe(
 ): Description {
   const places = new Map(editions.map((edition) => [edition.n, placesOf(edition)]));
   const sessions = new Map<string, Receipt['sessions'][number]>();
-  const dayOf = ({ at }: LogEvent): string => at.slice(0, 10);
+  const saidOn = ({ at }: LogEvent): string => at.slice(0, 10);
   const placeOf = (event: LogEvent) => {
     const occurrence =
       event.kind === 'set' ? readSetKey(event.key)?.occurrence : 'occurrence' in event && event.occurrence;
     return occurrence ? places.get(event.edition)?.places.get(occurrence) : undefined;
+  };
+  /** How it was the next morning is said before a later session: it is of the day on which it hurt. */
+  const dayOf = (event: LogEvent): string => {
+    const session = placeOf(event)?.session;
+    const isLater = event.kind === 'pain' && event.report.worseNextMorning !== undefined;
+    if (!isLater || session === undefined) return saidOn(event);
+    const days = log.events.filter((one) => placeOf(one)?.session === session).map(saidOn);
+    return days.sort()[0] ?? saidOn(event);
   };
   for (const event of fresh) {
     const place = placeOf(event);

@@ -84,6 +84,19 @@ export interface TodayScreen {
   readonly place: SessionPlace;
 }
 
+/** Of what hurt on the last day of training, once, before how today is: what was too much shows the next morning. */
+export interface MorningScreen {
+  readonly kind: 'morning';
+  readonly place: SessionPlace;
+  /** As it was said that day. */
+  readonly where: PainReport['where'];
+  readonly side?: Side;
+  readonly degree: number;
+  readonly date: IsoDate;
+  /** What follows where it was worse. */
+  readonly advice: 'easier' | 'leave';
+}
+
 /** After *not my best* or *short of time*: less is fine. */
 export interface LessScreen {
   readonly kind: 'less';
@@ -296,6 +309,7 @@ export interface PhoneScreen {
 
 export type Screen =
   | HomeScreen
+  | MorningScreen
   | TodayScreen
   | LessScreen
   | AroundScreen
@@ -313,6 +327,8 @@ export type Screen =
 export type Act =
   | { readonly act: 'home' }
   | { readonly act: 'open'; readonly occurrence: number }
+  /** Was it worse the next morning? `null`: nobody knows any more. */
+  | { readonly act: 'morning'; readonly worse: boolean | null }
   | { readonly act: 'today'; readonly today: Today }
   /** How much of it. */
   | { readonly act: 'go'; readonly how: 'as planned' | 'short' | 'easier throughout' }

@@ -235,6 +235,7 @@ export async function showTraining({ book, plan, keep, planAgain }: Training): P
     state = next;
     if (one.act !== 'send') passed = null;
     if (marks.length === 0) keep.put({ state }).catch(() => undefined);
+    if (one.act === 'morning') planRest();
     if (one.act === 'effort') {
       planRest();
       // Once, when there is something to keep: some browsers put the question to whoever holds the phone.

@@ -123,7 +123,7 @@ function stepMarked(session: ClientSession, own: readonly LogEvent[]): SteppedSe
   const sets = setsInOrder(session).map((one): SteppedSet => ({ ...one, marked: words.get(one.key) ?? null }));
   const known = new Set<string>(sets.map(({ key }) => key));
   const closed = own.some(({ kind }) => kind === 'closed');
-  const moments = own.map(momentOf);
+  const moments = own.filter((event) => !isSaidLater(event)).map(momentOf);
   const opened = own.findLast((event) => event.kind === 'opened');
   const at = latestOf(sets);
   const open = ({ marked }: SteppedSet): boolean => marked === null;
@@ -139,6 +139,9 @@ function stepMarked(session: ClientSession, own: readonly LogEvent[]): SteppedSe
     alarm: own.some((event) => event.kind === 'pain' && event.report.alarm !== undefined),
   };
 }
+
+/** How it was the next morning is said before another session: nobody is at this one again. */
+const isSaidLater = (event: LogEvent): boolean => event.kind === 'pain' && event.report.worseNextMorning !== undefined;
 
 /** Index of the set marked latest; of one moment the later in the plan. -1 where none is. */
 function latestOf(sets: readonly SteppedSet[]): number {

@@ -50,6 +50,14 @@ export const englishPhone: PhoneWords = {
   withdrawn: 'Your coach has withdrawn this booklet. Do not train from it.',
   alarmStands: ['You told this phone of a warning sign.', 'Ask a doctor first. Then your coach sends a new booklet.'],
 
+  worseNextMorning: 'Was it worse the next morning?',
+  saidOn: (date) => `You said so on ${date}.`,
+  ifWorse: {
+    easier: ['If so, take the easier way today.', 'Tell your coach.'],
+    leave: ['If so, leave out today what it hurt in.', 'Tell your coach.'],
+  },
+  wasWorse: 'Yes, worse',
+  notWorse: 'No',
   howIsToday: 'How is today?',
   today: {
     'as usual': 'As usual',

@@ -53,6 +53,14 @@ export const norwegianPhone: PhoneWords = {
   withdrawn: 'Treneren har trukket heftet tilbake. Tren ikke etter det.',
   alarmStands: ['Du har meldt et faretegn på denne telefonen.', 'Spør lege først. Så sender treneren et nytt hefte.'],
 
+  worseNextMorning: 'Var det verre neste morgen?',
+  saidOn: (date) => `Det sa du ${date}.`,
+  ifWorse: {
+    easier: ['I så fall: ta den lettere måten i dag.', 'Si fra til treneren.'],
+    leave: ['I så fall: la øvelsen det gjorde vondt i, være i dag.', 'Si fra til treneren.'],
+  },
+  wasWorse: 'Ja, verre',
+  notWorse: 'Nei',
   howIsToday: 'Hvordan er dagen?',
   today: {
     'as usual': 'Som vanlig',

@@ -44,6 +44,13 @@ export interface PhoneWords {
   readonly alarmStands: readonly string[];
 
   // Before
+  readonly worseNextMorning: string;
+  /** The day on which it was said to hurt. */
+  readonly saidOn: (date: string) => string;
+  /** What follows where it was worse. */
+  readonly ifWorse: Readonly<Record<'easier' | 'leave', readonly string[]>>;
+  readonly wasWorse: string;
+  readonly notWorse: string;
   readonly howIsToday: string;
   readonly today: Readonly<Record<Today, string>>;
   readonly lessIsFine: string;

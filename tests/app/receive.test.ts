@@ -126,6 +126,8 @@ describe('marks are filed', () => {
         seq: 22,
         kind: 'pain',
         occurrence: 1,
+        // Said before the next session, and told of the day on which it hurt.
+        at: '2027-01-06T18:30:00+01:00',
         report: { where: 'hip', degree: 1, worseNextMorning: true },
         today: undefined,
       },

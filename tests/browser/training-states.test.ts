@@ -88,7 +88,7 @@ test('on the way in: a draft, an edition that ended or was withdrawn, a browser 
   expect(await faultsOf(page)).toEqual([]);
 });
 
-test('on the way in: a set left in hand, a new edition, days away, and marks not yet passed on', async () => {
+test('on the way in: a set left in hand, what hurt the last time, a new edition, days away, and marks not yet passed on', async () => {
   const page = await hold('dark');
   await open(page, 'first');
   await untilSet(page);
@@ -99,12 +99,23 @@ test('on the way in: a set left in hand, a new edition, days away, and marks not
   expect(await read(page)).toMatch(/You were on set \d, five minutes ago\.Did you finish it\?/);
   expect(await faultsOf(page)).toEqual([]);
   await tap(page, '#training-main');
+  await untilSet(page);
+  for (const answer of [WORDS.somethingHurts, WORDS.noneOfThese, WORDS.parts.knee, WORDS.side.left, '2'])
+    await tap(page, says(answer));
   for (let taps = 0; taps < 120 && (await kindOf(page)) !== 'finished'; taps += 1) {
     await tap(page, nextTap(await kindOf(page)));
   }
   await tap(page, '.bar .tap >> nth=0');
   expect(await read(page)).toContain('1 session not yet passed to your coach.');
   expect(await faultsOf(page)).toEqual([]);
+  // What hurt is asked of before the next session, in one question, and nothing is kept of who cannot say.
+  await page.clock.setSystemTime(START + 3 * DAY);
+  await open(page, 'first');
+  await tap(page, '#training-main');
+  expect(await read(page)).toContain('Knee, left, 2 of 10Was it worse the next morning?You said so on Mon 4 Jan.');
+  expect(await faultsOf(page)).toEqual([]);
+  await tap(page, says(WORDS.notSaid));
+  expect(await read(page)).toContain(WORDS.howIsToday);
   await page.clock.setSystemTime(START + 10 * DAY);
   await open(page, 'second');
   const home = await read(page);

@@ -217,7 +217,7 @@ describe('what a client meets', () => {
     expect(squat?.because.map(({ rule }) => rule)).toContain('done-missed');
   });
 
-  test('pain of 4: left out, and the rest goes on', () => {
+  test('pain of 4: left out, and the rest goes on; worse the next morning, one band higher', () => {
     const [first] = done({});
     const pain: LogEvent = {
       ...{ id: '00000000-0000-4000-8000-000000009999', seq: 9999, edition: 1, at: '2027-01-04T19:30:00+01:00' },
@@ -236,6 +236,12 @@ describe('what a client meets', () => {
     const three = { ...pain, report: { where: 'knee', degree: 3 } } as const;
     const easier = squatIn(changedIn(plan, [...done({}), three], day));
     expect(easier?.today?.load?.grams).toBeLessThan(easier?.paper?.load?.grams ?? 0);
+    const morning = (degree: number, worseNextMorning: boolean) =>
+      squatIn(changedIn(plan, [...done({}), { ...pain, report: { where: 'knee', degree, worseNextMorning } }], day));
+    expect(morning(2, false)?.today?.load).toEqual(squatIn(changedIn(plan, done({}), day))?.today?.load);
+    expect(morning(2, true)?.today?.load).toEqual(easier?.today?.load);
+    expect(morning(2, true)?.because.map(({ rule }) => rule)).toContain('pain-next-morning');
+    expect(morning(3, true)).toMatchObject({ today: null });
     const alarm = { ...pain, report: { where: 'elsewhere', degree: 1, alarm: 'fainting' } } as const;
     expect(replan(plan, [...done({}), alarm], day)).toEqual({ kind: 'stopped', signs: ['fainting'] });
   });

@@ -10,6 +10,7 @@ import type {
 import { homeScreen, unsentIn } from './home.js';
 import { askedToday, type InSession, inSession, lastMarked, nextOpen } from './in-session.js';
 import { inOrder } from './marked-sets.js';
+import { morningScreen } from './next-morning.js';
 import { painScreen, rowOf } from './pain-screen.js';
 import { openQuestion } from './questions.js';
 import { countOf, markedOf } from './set-marks.js';
@@ -59,7 +60,7 @@ function sessionScreen(at: InSession): Screen {
   const easier = state.view === 'easier' ? easierScreen(at) : null;
   if (easier !== null) return easier;
   const today = askedToday(at);
-  if (today === null) return { kind: 'today', place };
+  if (today === null) return morningScreen(at) ?? { kind: 'today', place };
   if (state.view === 'less' && (today === 'not my best' || today === 'short of time')) return lessScreen(at, today);
   return trainingScreen(at);
 }

@@ -5,6 +5,7 @@ import type { Act } from '../../model/training.js';
 import { clockName, clockOf, restOf } from './clocks.js';
 import { keysOfOneMore } from './extra-sets.js';
 import { askedToday, type InSession, inSession, latestMarked, nextOpen } from './in-session.js';
+import { answerMorning } from './next-morning.js';
 import { NOTHING_SAID } from './pain-screen.js';
 import { openQuestion } from './questions.js';
 import { screenOf } from './screen-of.js';
@@ -66,6 +67,8 @@ function stepSet(at: InSession, act: SetAct): Stepped {
   const to = (next: TrainingState, ...marks: readonly Mark[]): Stepped => ({ state: next, marks });
   const setOf = (key: SetKey): SetToday | undefined => today.work.find(({ stepped }) => stepped.key === key);
   switch (act.act) {
+    case 'morning':
+      return askedToday(at) === null ? answerMorning(at, act.worse) : to(state);
     case 'today':
       return sayToday(at, act.today);
     case 'go':

@@ -51,6 +51,7 @@ function actsOn(plan: ClientPlan, screen: Screen, pick: number): Act {
     { act: 'reserve', reps: pick % 6 === 5 ? null : pick % 6 },
     { act: 'longer rest', seconds: 30 },
     { act: 'send' },
+    { act: 'morning', worse: ([true, false, null] as const)[pick % 3] ?? null },
     { act: 'today', today: TODAYS[pick % TODAYS.length] ?? 'as usual' },
     { act: 'around', done: pick % 2 === 0 },
     { act: 'effort', effort: null },

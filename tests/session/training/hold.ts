@@ -95,6 +95,8 @@ export function nextAct(screen: Screen): Act | null {
   switch (screen.kind) {
     case 'home':
       return screen.next === null ? null : { act: 'open', occurrence: screen.next.occurrence };
+    case 'morning':
+      return { act: 'morning', worse: false };
     case 'today':
       return { act: 'today', today: 'as usual' };
     case 'less':

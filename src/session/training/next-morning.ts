@@ -1,0 +1,116 @@
+/**
+ * Whether what hurt was worse the next morning: asked once, before the next session and only where something did hurt on the last
+ * day of training. The report is then said anew with the answer in it, so that it stands once in the log and counts as the
+ * planner counts it.
+ */
+import { PAIN_NEXT_MORNING } from '../../engine/rules/pain-next-morning.js';
+import type { IsoDate } from '../../model/day.js';
+import type { ExerciseId } from '../../model/identity.js';
+import type { LogEvent } from '../../model/log.js';
+import type { MorningScreen } from '../../model/training.js';
+import type { InSession } from './in-session.js';
+import { type Advice, adviceFor } from './pain-screen.js';
+import type { Mark, Stepped } from './told.js';
+import type { TrainingState } from './training-state.js';
+
+type PainEvent = Extract<LogEvent, { readonly kind: 'pain' }>;
+
+interface Sore {
+  /** The worst of them, of several alike the latest. */
+  readonly worst: PainEvent;
+  /** All that was said that day of the same place and side. */
+  readonly reports: readonly PainEvent[];
+  readonly date: IsoDate;
+}
+
+const dayOf = ({ at }: LogEvent): IsoDate => at.slice(0, 10);
+
+const isAnswered = (event: LogEvent): boolean => event.kind === 'pain' && event.report.worseNextMorning !== undefined;
+
+/**
+ * In this edition or a later one: a new one is the coach's answer. What hurt before this very session is asked of by how today is,
+ * and after a sign of alarm nothing is.
+ */
+function soreIn({ told, state, marks, place }: InSession): Sore | null {
+  const { plan, today } = told;
+  // One question, however much hurt.
+  if (marks.some((event) => isAnswered(event) && dayOf(event) === today)) return null;
+  const before = marks.map(dayOf).filter((day) => day < today);
+  const last = before.sort().at(-1);
+  const said = marks.filter(
+    (event): event is PainEvent =>
+      event.kind === 'pain' &&
+      dayOf(event) === last &&
+      event.edition >= plan.edition &&
+      event.occurrence !== place.occurrence &&
+      event.report.degree > 0 &&
+      event.report.alarm === undefined &&
+      !isAnswered(event),
+  );
+  const [first, ...others] = said;
+  if (first === undefined || last === undefined) return null;
+  const worst = others.reduce((a, b) => (b.report.degree >= a.report.degree ? b : a), first);
+  if (state.passedBy.includes(nameOf(worst))) return null;
+  const { where, side } = worst.report;
+  return { worst, reports: said.filter(({ report }) => report.where === where && report.side === side), date: last };
+}
+
+/** What it is called where it was passed by. */
+const nameOf = ({ id }: PainEvent): string => `morning/${id}`;
+
+const BANDS: readonly Advice[] = ['gently', 'easier', 'leave'];
+
+export function morningScreen(at: InSession): MorningScreen | null {
+  const sore = soreIn(at);
+  if (sore === null) return null;
+  const { where, side, degree } = sore.worst.report;
+  const band = BANDS.indexOf(adviceFor(at.told.plan, degree)) + PAIN_NEXT_MORNING.value;
+  return {
+    kind: 'morning',
+    place: at.place,
+    where,
+    ...(side === undefined ? {} : { side }),
+    degree,
+    date: sore.date,
+    advice: band >= BANDS.indexOf('leave') ? 'leave' : 'easier',
+  };
+}
+
+/** `null`: nobody knows any more. */
+export function answerMorning(at: InSession, worse: boolean | null): Stepped {
+  const { state } = at;
+  const sore = soreIn(at);
+  if (sore === null) return { state, marks: [] };
+  if (worse === null) return { state: { ...state, passedBy: [...state.passedBy, nameOf(sore.worst)] }, marks: [] };
+  const marks = sore.reports.flatMap(({ id, occurrence, row, report }): readonly Mark[] => [
+    { kind: 'void', event: id },
+    {
+      kind: 'pain',
+      occurrence,
+      ...(row === undefined ? {} : { row }),
+      report: { ...report, worseNextMorning: worse },
+    },
+  ]);
+  return { state: worse ? eased(at, sore.reports) : state, marks };
+}
+
+/** The easier way of what it hurt in, unless the rest is planned again: there the planner's own rule makes it easier. */
+function eased({ told, state, today }: InSession, reports: readonly PainEvent[]): TrainingState {
+  const { plan } = told;
+  if (plan.replan !== undefined) return state;
+  if (reports.some(({ row }) => row === undefined)) return { ...state, how: 'easier throughout' };
+  const sessions = plan.weeks.flatMap((week) => week.sessions);
+  const sore = new Set<ExerciseId>(
+    reports.flatMap(({ occurrence, row }) =>
+      sessions
+        .filter((session) => session.occurrence === occurrence)
+        .flatMap(({ groups }) => groups.flatMap(({ items }) => items))
+        .flatMap((item) => (item.row === row ? [item.exercise] : [])),
+    ),
+  );
+  const easier = today.work.flatMap(({ item }): readonly (readonly [string, number])[] => {
+    const first = item.easier.findIndex(({ set }) => set !== undefined);
+    return sore.has(item.exercise) && first >= 0 ? [[item.row, first]] : [];
+  });
+  return { ...state, easier: { ...state.easier, ...Object.fromEntries(easier) } };
+}
