@@ -130,9 +130,18 @@ function layerOperators({ marks, by, faint }: Layer, least: number): readonly st
   return ['q', ...moved, ...broken, ...drawn, 'Q'];
 }
 
+/** What was said of a drawing in one document is said again in the next. */
+const said = new WeakMap<readonly Layer[], Map<number, string>>();
+
 /** Black is what a form begins with. Ends and corners are round. */
-const operatorsOf = (layers: readonly Layer[], least: number): string =>
-  ['1 J 1 j', ...layers.flatMap((layer) => layerOperators(layer, least))].join('\n');
+function operatorsOf(layers: readonly Layer[], least: number): string {
+  const sizes = said.get(layers) ?? new Map<number, string>();
+  said.set(layers, sizes);
+  const operators =
+    sizes.get(least) ?? ['1 J 1 j', ...layers.flatMap((layer) => layerOperators(layer, least))].join('\n');
+  sizes.set(least, operators);
+  return operators;
+}
 
 /** What a document has drawn already: the same drawing at the same size is in it once, wherever it is shown. */
 const drawnIn = new WeakMap<PDFKit.PDFDocument, Map<readonly Layer[], Map<number, Form>>>();

@@ -22,7 +22,7 @@ export class EmbeddedFace {
   constructor(inUse: PDFKit.FontInUse, face: OpenFace) {
     this.#inUse = inUse;
     this.#face = face;
-    this.#scale = THOUSAND / face.font.unitsPerEm;
+    this.#scale = THOUSAND / face.unitsPerEm;
     // What stands for a letter that is missing means no letter; as U+0000 a reader could not say so.
     inUse.unicode[0] = [NO_LETTER];
   }

@@ -2,7 +2,7 @@
 import type { ExercisePart } from '../model/booklet.js';
 import { plainText } from '../model/prose.js';
 import { blankSlug, linesOf, paragraph, type Slug } from './lay-out-blocks.js';
-import { layOutEasier } from './lay-out-easier.js';
+import { isEased, layOutEasier } from './lay-out-easier.js';
 import { layOutLines, type StyledRun, styledLine } from './lay-out-lines.js';
 import { columned, runIn } from './lay-out-list.js';
 import { layOutStopFrame } from './lay-out-stop-frame.js';
@@ -100,30 +100,80 @@ export interface Laid {
 const AFTERWARDS: readonly Kind[] = ['harder', 'film', 'partner'];
 export const isNeeded = (kind: Kind): boolean => kind !== 'why' && !AFTERWARDS.includes(kind);
 
-export function laidSections(part: ExercisePart, tight: boolean, setting: Setting): readonly Laid[] {
-  const written = part.sections.filter((section) => section.lines.length > 0 && section.name !== 'easier');
-  const laid = written.map(
-    (section): Laid => ({
-      kind: section.name,
-      slugs: marginSection(section.title, sectionSlugs(section, setting), setting),
-    }),
-  );
-  const easier = layOutEasier(part, tight, setting);
-  const heading = part.sections.find((section) => section.name === 'easier')?.title ?? setting.labels.easier;
-  const easierLaid: readonly Laid[] =
-    easier.length === 0 ? [] : [{ kind: 'easier', slugs: marginSection(heading, easier, setting) }];
+/** One section in each way it may be set: each is set when it is first asked for, and then kept. */
+export interface SectionWays {
+  readonly kind: Kind;
+  /** Tight or not, in a column narrower by so much. */
+  readonly slugs: (tight: boolean, narrower: number) => readonly Slug[];
+}
+
+export function narrowed(setting: Setting, by: number): Setting {
+  if (by === 0) return setting;
+  const { measure } = setting;
+  const { sheet } = measure;
+  return { ...setting, measure: { ...measure, sheet: { ...sheet, textWidth: sheet.textWidth - by } } };
+}
+
+type SetSection = (tight: boolean, setting: Setting) => readonly Slug[];
+
+/** Easier versions alone are set tight; of the rest either is the same. */
+const isTight = (kind: Kind, tight: boolean): boolean => tight && kind === 'easier';
+
+function waysOf(kind: Kind, setting: Setting, set: SetSection, draft: SectionWays | undefined): SectionWays {
+  const known = new Map<string, readonly Slug[]>();
+  return {
+    kind,
+    slugs: (tight, narrower) => {
+      const key = `${isTight(kind, tight)} ${narrower}`;
+      const kept = known.get(key);
+      if (kept) return kept;
+      const before = draft?.slugs(tight, narrower);
+      const slugs = before && !refers(before) ? before : set(tight, narrowed(setting, narrower));
+      known.set(key, slugs);
+      return slugs;
+    },
+  };
+}
+
+/** Whether a page is named in it. */
+const refers = (slugs: readonly Slug[]): boolean =>
+  slugs.some(({ boxes }) => boxes.some((box) => box.kind === 'text' && box.to !== undefined));
+
+/** `draft`: the same before the pages were known. What names none of them is taken over from it. */
+export function exerciseSections(
+  part: ExercisePart,
+  setting: Setting,
+  draft?: readonly SectionWays[],
+): readonly SectionWays[] {
+  const written = part.sections
+    .filter(({ lines, name }) => lines.length > 0 && name !== 'easier')
+    .map((section): readonly [Kind, SetSection] => [
+      section.name,
+      (_, within) => marginSection(section.title, sectionSlugs(section, within), within),
+    ]);
+  const easierTitle = part.sections.find(({ name }) => name === 'easier')?.title ?? setting.labels.easier;
   const why = whyNotes(part, setting);
-  const whyLaid: readonly Laid[] =
-    why.length === 0
-      ? []
-      : [{ kind: 'why', slugs: marginSection(setting.labels.why, whySlugs(why, setting), setting) }];
-  const stop: readonly Laid[] =
-    part.stop.length === 0 ? [] : [{ kind: 'stop', slugs: layOutStopFrame(part.stopTitle, part.stop, [], setting) }];
-  return [
-    ...laid.filter(({ kind }) => !AFTERWARDS.includes(kind)),
-    ...easierLaid,
-    ...stop,
-    ...laid.filter(({ kind }) => AFTERWARDS.includes(kind)),
-    ...whyLaid,
+  const all: readonly (readonly [Kind, SetSection])[] = [
+    ...written.filter(([kind]) => !AFTERWARDS.includes(kind)),
+    ['easier', (tight, within) => marginSection(easierTitle, layOutEasier(part, tight, within), within)],
+    ['stop', (_, within) => layOutStopFrame(part.stopTitle, part.stop, [], within)],
+    ...written.filter(([kind]) => AFTERWARDS.includes(kind)),
+    ['why', (_, within) => marginSection(setting.labels.why, whySlugs(why, within), within)],
   ];
+  const said = (kind: Kind): boolean =>
+    kind === 'easier'
+      ? isEased(part, setting)
+      : kind === 'stop'
+        ? part.stop.length > 0
+        : kind !== 'why' || why.length > 0;
+  return all
+    .filter(([kind]) => said(kind))
+    .map(([kind, set]) =>
+      waysOf(
+        kind,
+        setting,
+        set,
+        draft?.find((one) => one.kind === kind),
+      ),
+    );
 }

@@ -24,7 +24,6 @@ interface SaidRun {
   readonly text: string;
   readonly tag?: Tag;
   readonly to?: string;
-  readonly language: string | undefined;
 }
 
 type Belonging = Pick<TextBox, 'tag' | 'to'>;
@@ -40,49 +39,59 @@ function belongingsOf(runs: readonly SaidRun[]): readonly Belonging[] {
 
 const END = '\u0000';
 
-function keyOf(
-  runs: readonly SaidRun[],
+interface Room {
+  readonly width: number;
+  readonly first: number;
+}
+
+function keyOf<Run extends SaidRun>(
+  runs: readonly Run[],
   belongings: readonly Belonging[],
-  { width, first }: { readonly width: number; readonly first: number },
+  { width, first }: Room,
+  languageOf: (run: Run) => string | undefined,
 ): string {
-  const said = runs.map(
-    (run) =>
-      `${run.style} ${belongings.findIndex((one) => isSame(one, run))} ${run.to === undefined ? '' : 'to'} ${run.language ?? ''} ${run.text}`,
-  );
-  return `${width} ${first} ${said.join(END)}`;
+  let key = `${width} ${first}`;
+  for (const run of runs) {
+    const own = belongings.length === 1 ? 0 : belongings.findIndex((one) => isSame(one, run));
+    key += `${END}${run.style} ${own} ${run.to === undefined ? '' : 'to'} ${languageOf(run) ?? ''} ${run.text}`;
+  }
+  return key;
 }
 
-function owned(box: TextBox, belonging: Belonging | undefined): TextBox {
-  const { tag, to } = belonging ?? {};
-  if (tag === undefined) return to ? { ...box, to } : box;
-  return to ? { ...box, tag, to } : { ...box, tag };
+/** Word by word what a box is: one made by taking some of it away is slow to copy, and these are copied often. */
+function owned({ style, x, y, width, text, endsAtSpace }: TextBox, { tag, to }: Belonging): TextBox {
+  const box: TextBox = { kind: 'text', style, x, y, width, text, endsAtSpace };
+  if (tag === undefined) return to === undefined ? box : { ...box, to };
+  return to === undefined ? { ...box, tag } : { ...box, tag, to };
 }
 
-function apart(line: SetLine, belongings: readonly Belonging[]): KnownLine {
-  return {
-    line: { ...line, boxes: line.boxes.map(({ tag: _tag, to: _to, ...box }) => box) },
-    belongings: line.boxes.map((box) => belongings.findIndex((one) => isSame(one, box))),
-  };
-}
+const NOBODY: Belonging = {};
+
+const apart = (line: SetLine, belongings: readonly Belonging[]): KnownLine => ({
+  line: { ...line, boxes: line.boxes.map((box) => owned(box, NOBODY)) },
+  belongings: line.boxes.map((box) => belongings.findIndex((one) => isSame(one, box))),
+});
 
 /** `set` is asked only where nothing is known; without `known` it always is. */
-export function knownLines(
-  runs: readonly SaidRun[],
-  room: { readonly width: number; readonly first: number },
+export function knownLines<Run extends SaidRun>(
+  runs: readonly Run[],
+  room: Room,
   known: KnownLines | undefined,
+  languageOf: (run: Run) => string | undefined,
   set: () => readonly SetLine[],
 ): readonly SetLine[] {
   if (known === undefined) return set();
   const belongings = belongingsOf(runs);
-  const key = keyOf(runs, belongings, room);
+  const key = keyOf(runs, belongings, room, languageOf);
   let lines = known.get(key);
   if (!lines) {
     lines = set().map((line) => apart(line, belongings));
     if (known.size >= MOST_KNOWN) known.clear();
     known.set(key, lines);
   }
-  return lines.map(({ line, belongings: own }) => ({
-    ...line,
-    boxes: line.boxes.map((box, i) => owned(box, belongings[own[i] ?? -1])),
+  return lines.map(({ line: { boxes, width, lines: high }, belongings: own }) => ({
+    boxes: boxes.map((box, i) => owned(box, belongings[own[i] ?? -1] ?? NOBODY)),
+    width,
+    lines: high,
   }));
 }

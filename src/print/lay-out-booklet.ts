@@ -2,21 +2,22 @@
  * The booklet tree into pages of boxes. Pure: it knows the width of letters through `measure` alone, opens no file
  * and draws nothing. What is said, and in which order, was decided when the tree was composed.
  */
-import type { Booklet, Part } from '../model/booklet.js';
+import type { Booklet, ExercisePart, Part, SessionPart } from '../model/booklet.js';
 import type { ClientId, ExerciseId } from '../model/identity.js';
 import { ofClient } from '../model/problem.js';
 import type { Result } from '../model/result.js';
+import { exerciseSections, type SectionWays } from './exercise-sections.js';
 import { FOLDING_PAGES } from './fold-parts.js';
 import { PAGES_ON_A_SHEET, wholeSheets } from './impose.js';
 import { layOutCalendar } from './lay-out-calendar.js';
 import { layOutContents } from './lay-out-contents.js';
 import { layOutCover } from './lay-out-cover.js';
-import { choosePicture, layOutExercise, type SectionsIn, triedSections } from './lay-out-exercise.js';
+import { choosePicture, layOutExercise } from './lay-out-exercise.js';
 import { layOutHowTo, layOutSafety } from './lay-out-front.js';
 import { type Chapter, fillPages, pagesOfTargets, placePages } from './lay-out-pages.js';
 import { layOutPartner } from './lay-out-partner.js';
 import { layOutNotesPage, layOutRecord } from './lay-out-record.js';
-import { layOutSession } from './lay-out-session.js';
+import { sessionWays } from './lay-out-session.js';
 import type { Measure } from './measure.js';
 import type { Page } from './page.js';
 import { type Picture, partTarget, type Setting, settingOf } from './setting.js';
@@ -25,32 +26,40 @@ import { type Picture, partTarget, type Setting, settingOf } from './setting.js'
 export const MOST_PAGES = 64;
 
 /**
- * What the drafts of a booklet have in common, laid out once for all of them: sessions, and sections of exercises, hang
- * neither on which drawings there are nor on how close exercises stand.
+ * What the drafts of a booklet have in common is laid out once for all of them: sessions, and sections of exercises, hang
+ * neither on which drawings there are nor on how close exercises stand. What names no page of it is taken over into the
+ * booklet itself.
  */
-interface Drafts {
-  readonly session: typeof layOutSession;
-  readonly sections: typeof triedSections;
+interface Kept {
+  readonly session: (part: SessionPart, setting: Setting, target: string) => readonly Chapter[];
+  readonly sections: (part: ExercisePart, setting: Setting) => readonly SectionWays[];
 }
 
-function openDrafts(): Drafts {
-  const sessions = new Map<Part, readonly Chapter[]>();
-  const exercises = new Map<Part, SectionsIn>();
+function openDrafts(): Kept & { readonly finished: Kept } {
+  const sessions = new Map<Part, (setting: Setting) => readonly Chapter[]>();
+  const chapters = new Map<Part, readonly Chapter[]>();
+  const exercises = new Map<Part, readonly SectionWays[]>();
+  const session: Kept['session'] = (part, setting, target) => {
+    const ways = sessions.get(part) ?? sessionWays(part, setting, target);
+    sessions.set(part, ways);
+    return ways(setting);
+  };
   return {
     session: (part, setting, target) => {
-      const laid = sessions.get(part) ?? layOutSession(part, setting, target);
-      sessions.set(part, laid);
+      const laid = chapters.get(part) ?? session(part, setting, target);
+      chapters.set(part, laid);
       return laid;
     },
     sections: (part, setting) => {
-      const tried = exercises.get(part) ?? triedSections(part, setting);
-      exercises.set(part, tried);
-      return tried;
+      const ways = exercises.get(part) ?? exerciseSections(part, setting);
+      exercises.set(part, ways);
+      return ways;
     },
+    finished: { session, sections: (part, setting) => exerciseSections(part, setting, exercises.get(part)) },
   };
 }
 
-function chaptersOf(part: Part, index: number, setting: Setting, drafts?: Drafts): readonly Chapter[] {
+function chaptersOf(part: Part, index: number, setting: Setting, kept: Kept): readonly Chapter[] {
   const target = partTarget(index);
   switch (part.kind) {
     case 'cover':
@@ -62,9 +71,9 @@ function chaptersOf(part: Part, index: number, setting: Setting, drafts?: Drafts
     case 'calendar':
       return [layOutCalendar(part, setting, target)];
     case 'session':
-      return drafts?.session(part, setting, target) ?? layOutSession(part, setting, target);
+      return kept.session(part, setting, target);
     case 'exercise':
-      return [layOutExercise(part, setting, setting.pictures.get(part.id), drafts?.sections(part, setting))];
+      return [layOutExercise(part, setting, setting.pictures.get(part.id), kept.sections(part, setting))];
     case 'partner':
       return [layOutPartner(part, setting, target)];
     case 'record':
@@ -76,8 +85,8 @@ const isFront = ({ kind }: Part): boolean =>
   kind !== 'session' && kind !== 'exercise' && kind !== 'partner' && kind !== 'record';
 
 /** Contents close the front matter, before the first session. */
-function allChapters(booklet: Booklet, setting: Setting, drafts?: Drafts): readonly Chapter[] {
-  const laid = booklet.parts.map((part, i) => chaptersOf(part, i, setting, drafts));
+function allChapters(booklet: Booklet, setting: Setting, kept: Kept): readonly Chapter[] {
+  const laid = booklet.parts.map((part, i) => chaptersOf(part, i, setting, kept));
   const firstBody = booklet.parts.findIndex((part) => !isFront(part));
   const at = firstBody === -1 ? laid.length : firstBody;
   const front = laid.slice(0, at).flat();
@@ -91,8 +100,8 @@ function allChapters(booklet: Booklet, setting: Setting, drafts?: Drafts): reado
 }
 
 /** The pages of a booklet filled, notes where they make whole sheets of it. */
-function fillBooklet(booklet: Booklet, setting: Setting, drafts?: Drafts): ReturnType<typeof fillPages> {
-  const chapters = allChapters(booklet, setting, drafts);
+function fillBooklet(booklet: Booklet, setting: Setting, kept: Kept): ReturnType<typeof fillPages> {
+  const chapters = allChapters(booklet, setting, kept);
   const filler = layOutNotesPage(setting);
   const { linesOnPage, type } = setting.measure.sheet;
   const used = fillPages(chapters, filler, linesOnPage).length;
@@ -110,13 +119,13 @@ interface Draft {
 }
 
 /** What a reference says is not known yet; its room is kept from the start, so that nothing moves when it is. */
-function draftOf(booklet: Booklet, setting: Setting, drafts: Drafts): Draft {
-  const pages = fillBooklet(booklet, setting, drafts);
+function draftOf(booklet: Booklet, setting: Setting, kept: Kept): Draft {
+  const pages = fillBooklet(booklet, setting, kept);
   return { length: pages.length, setting, pageOf: pagesOfTargets(pages) };
 }
 
-const finished = (booklet: Booklet, { setting, pageOf }: Draft): readonly Page[] =>
-  placePages(fillBooklet(booklet, { ...setting, pageOf }), setting.measure);
+const finished = (booklet: Booklet, { setting, pageOf }: Draft, kept: Kept): readonly Page[] =>
+  placePages(fillBooklet(booklet, { ...setting, pageOf }, kept), setting.measure);
 
 /** Of each exercise that is drawn, the ways its drawing may stand on its page, the one to be had rather first. */
 export type Pictures = ReadonlyMap<ExerciseId, readonly Picture[]>;
@@ -128,7 +137,7 @@ interface ChosenPictures {
 }
 
 /** Chosen once and for both rounds, so that no reference goes wrong. */
-function choosePictures({ parts }: Booklet, setting: Setting, pictures: Pictures, drafts: Drafts): ChosenPictures {
+function choosePictures({ parts }: Booklet, setting: Setting, pictures: Pictures, drafts: Kept): ChosenPictures {
   const chosen = parts.flatMap((part) => {
     const ways = part.kind === 'exercise' ? pictures.get(part.id) : undefined;
     const one =
@@ -175,7 +184,7 @@ export function layOutBooklet(
   const full = lay(chosen.all);
   const large = measure.sheet.type === 'large';
   const spared = large ? null : sparedPages(full.length, chosen, lay);
-  const pages = finished(booklet, spared ?? full);
+  const pages = finished(booklet, spared ?? full, drafts.finished);
   if (pages.length <= FOLDING_PAGES || large) return { value: pages, problems: [] };
   const drawn = pages.length <= MOST_PAGES;
   return {

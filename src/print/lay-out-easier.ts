@@ -108,6 +108,9 @@ function itemSlugs(item: EasierItem, list: Tag, dash: boolean, tight: boolean, s
   );
 }
 
+/** Whether an easier version is named. */
+export const isEased = (part: ExercisePart, setting: Setting): boolean => itemsOf(part, setting).length > 0;
+
 /** Empty where no easier version is named. `tight`: the figures run on, instead of standing on a line of their own. */
 export function layOutEasier(part: ExercisePart, tight: boolean, setting: Setting): readonly Slug[] {
   const items = itemsOf(part, setting);

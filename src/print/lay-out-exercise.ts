@@ -1,6 +1,14 @@
 /** An exercise on its page: what it looks like, then its sections, stop signs framed. */
 import type { ExercisePart } from '../model/booklet.js';
-import { isNeeded, type Kind, type Laid, laidSections, marginSection } from './exercise-sections.js';
+import {
+  exerciseSections,
+  isNeeded,
+  type Kind,
+  type Laid,
+  marginSection,
+  narrowed,
+  type SectionWays,
+} from './exercise-sections.js';
 import {
   type Block,
   blankSlug,
@@ -36,6 +44,8 @@ const AIR: readonly Kind[] = [
   'put down',
 ];
 
+const laidLines = (sections: readonly Laid[]): number => sections.reduce((sum, { slugs }) => sum + linesOf(slugs), 0);
+
 const airBefore = (sections: readonly Laid[], room: number): ReadonlySet<Kind> =>
   new Set(AIR.filter((kind) => sections.some((section) => section.kind === kind)).slice(0, Math.max(0, room)));
 
@@ -44,7 +54,7 @@ const airBefore = (sections: readonly Laid[], room: number): ReadonlySet<Kind> =
  * that is too long, sections go over whole.
  */
 function airOf(sections: readonly Laid[], above: number, setting: Setting): ReadonlySet<Kind> {
-  const height = (of: readonly Laid[]): number => above + linesOf(of.flatMap(({ slugs }) => slugs));
+  const height = (of: readonly Laid[]): number => above + laidLines(of);
   const needed = sections.filter(({ kind }) => isNeeded(kind));
   const { linesOnPage } = setting.measure.sheet;
   const room = linesOnPage - height(sections);
@@ -64,12 +74,6 @@ function pictureSlug({ lines, alt, draw }: Picture): Slug {
 
 /** Of the text, to the left of what stands beside it. */
 const BESIDE_GAP = mm(4);
-
-function narrowed(setting: Setting, by: number): Setting {
-  const { measure } = setting;
-  const { sheet } = measure;
-  return { ...setting, measure: { ...measure, sheet: { ...sheet, textWidth: sheet.textWidth - by } } };
-}
 
 /** Title and what the exercise is; what is narrowed to make room for a picture beside it, and how far down. */
 interface Opening {
@@ -106,25 +110,31 @@ function openingOf(part: ExercisePart, setting: Setting, picture: Picture | unde
   return { slugs: withNext(placed), reach: Math.max(0, reach) };
 }
 
-/** Of the first none, one, two of them, and so on. */
-function heightsTo(sections: readonly Laid[]): readonly number[] {
-  const heights = [0];
-  for (const { slugs } of sections) heights.push((heights.at(-1) ?? 0) + linesOf(slugs));
-  return heights;
-}
-
 /**
- * Sections narrow as long as the picture stands beside them, or an empty line or two under them where that takes less
+ * Sections narrow as far down as the picture stands beside them, or an empty line or two under them where that takes less
  * of the page than to narrow the next.
  */
-function besidePicture(slim: readonly Laid[], wide: readonly Laid[], reach: number): readonly Laid[] {
-  const [slimTo, wideTo] = [heightsTo(slim), heightsTo(wide)];
-  const padding = (count: number): number => Math.max(0, reach - (slimTo[count] ?? 0));
-  const cost = (count: number): number => (slimTo[count] ?? 0) - (wideTo[count] ?? 0) + padding(count);
-  const costs = slim.map((_, count) => cost(count));
-  const [best] = costs.map((_, count) => count).sort((a, b) => (costs[a] ?? 0) - (costs[b] ?? 0) || b - a);
-  const count = best ?? 0;
-  const blank = padding(count);
+function besidePicture(
+  sections: readonly SectionWays[],
+  tight: boolean,
+  width: number,
+  reach: number,
+): readonly Laid[] {
+  const narrower = width + BESIDE_GAP;
+  const wide = sections.map(({ kind, slugs }): Laid => ({ kind, slugs: slugs(tight, 0) }));
+  const slim: Laid[] = [];
+  let best = { count: 0, blank: reach, cost: reach };
+  let [slimTo, wideTo] = [0, 0];
+  for (const [i, { kind, slugs }] of sections.slice(0, -1).entries()) {
+    slim.push({ kind, slugs: slugs(tight, narrower) });
+    slimTo += linesOf(slim[i]?.slugs ?? []);
+    wideTo += linesOf(wide[i]?.slugs ?? []);
+    const blank = Math.max(0, reach - slimTo);
+    const cost = slimTo - wideTo + blank;
+    if (cost <= best.cost) best = { count: i + 1, blank, cost };
+    if (blank === 0) break;
+  }
+  const { count, blank } = best;
   const beside = slim.slice(0, count);
   const below = wide.slice(count);
   if (blank === 0) return [...beside, ...below];
@@ -134,50 +144,36 @@ function besidePicture(slim: readonly Laid[], wide: readonly Laid[], reach: numb
   return next ? [{ ...next, slugs: [blankSlug(blank), ...next.slugs] }, ...others] : below;
 }
 
+/** All there is on the pages of an exercise, whether or not it shares them. */
+interface Words {
+  readonly opening: readonly Slug[];
+  readonly sections: readonly Laid[];
+}
+
+function wordsOf(
+  part: ExercisePart,
+  setting: Setting,
+  picture: Picture | undefined,
+  ways: readonly SectionWays[],
+): Words {
+  const { slugs: opening, reach } = openingOf(part, setting, picture);
+  const laid = (tight: boolean): readonly Laid[] =>
+    picture === undefined || reach === 0
+      ? ways.map(({ kind, slugs }) => ({ kind, slugs: slugs(tight, 0) }))
+      : besidePicture(ways, tight, picture.width, reach);
+  const loose = laid(false);
+  const lines = linesOf(opening) + laidLines(loose);
+  return { opening, sections: lines <= setting.measure.sheet.linesOnPage ? loose : laid(true) };
+}
+
 interface ExerciseBlocks {
   readonly blocks: readonly Block[];
   /** How many of them, from the first, are about doing the exercise: the stop signs are the last. */
   readonly needed: number;
 }
 
-/** The sections tight or not, in a column narrower by so much. */
-export type SectionsIn = (tight: boolean, narrower: number) => readonly Laid[];
-
-const sectionsIn =
-  (part: ExercisePart, setting: Setting): SectionsIn =>
-  (tight, narrower) =>
-    laidSections(part, tight, narrower === 0 ? setting : narrowed(setting, narrower));
-
-/** Each set once, for pages that are tried and thrown away. */
-export function triedSections(part: ExercisePart, setting: Setting): SectionsIn {
-  const set = sectionsIn(part, setting);
-  const tried = new Map<string, readonly Laid[]>();
-  return (tight, narrower) => {
-    const key = `${tight} ${narrower}`;
-    const laid = tried.get(key) ?? set(tight, narrower);
-    tried.set(key, laid);
-    return laid;
-  };
-}
-
-function exerciseBlocks(
-  part: ExercisePart,
-  setting: Setting,
-  picture: Picture | undefined,
-  sectionsOf = sectionsIn(part, setting),
-): ExerciseBlocks {
-  const { measure } = setting;
-  const { slugs: opening, reach } = openingOf(part, setting, picture);
-  const above = linesOf(opening);
-  const laid = (tight: boolean): readonly Laid[] => {
-    const wide = sectionsOf(tight, 0);
-    if (picture === undefined || reach === 0) return wide;
-    return besidePicture(sectionsOf(tight, picture.width + BESIDE_GAP), wide, reach);
-  };
-  const loose = laid(false);
-  const fits = above + linesOf(loose.flatMap(({ slugs }) => slugs)) <= measure.sheet.linesOnPage;
-  const sections = fits ? loose : laid(true);
-  const air = airOf(sections, above, setting);
+function exerciseBlocks({ opening, sections }: Words, setting: Setting): ExerciseBlocks {
+  const air = airOf(sections, linesOf(opening), setting);
   const blocks: readonly Block[] = [
     block(opening),
     ...sections.map(({ kind, slugs }) => block(slugs, { whole: true, before: air.has(kind) ? 1 : 0 })),
@@ -190,8 +186,8 @@ export const layOutExercise = (
   part: ExercisePart,
   setting: Setting,
   picture?: Picture,
-  sections?: SectionsIn,
-): Chapter => chapterOf(part, setting, exerciseBlocks(part, setting, picture, sections).blocks);
+  ways = exerciseSections(part, setting),
+): Chapter => chapterOf(part, setting, exerciseBlocks(wordsOf(part, setting, picture, ways), setting).blocks);
 
 const chapterOf = (part: ExercisePart, setting: Setting, blocks: readonly Block[]): Chapter => ({
   start: setting.close ? 'flow' : 'page',
@@ -216,28 +212,31 @@ export interface Chosen {
 export function choosePicture(
   part: ExercisePart,
   setting: Setting,
-  ways: readonly Picture[],
-  sections: SectionsIn,
+  pictures: readonly Picture[],
+  ways: readonly SectionWays[],
 ): Chosen | undefined {
   const { linesOnPage } = setting.measure.sheet;
-  const heights = (within: Setting, picture?: Picture) => {
-    const { blocks, needed } = exerciseBlocks(part, within, picture, sections);
-    const pages = (of: readonly Block[]): number => {
-      const chapter = chapterOf(part, within, of);
-      return fillPages([chapter], chapter, linesOnPage).length;
-    };
-    const lines = blocks.reduce((sum, { slugs }) => sum + linesOf(slugs), 0);
-    const whole = pages(blocks);
-    return { pages: whole, upToStop: whole === 1 ? 1 : pages(blocks.slice(0, needed)), lines };
-  };
   // Whether pages are shared is not known yet: the drawing is chosen so that either way is served.
   const settings = [false, true].map((close): Setting => ({ ...setting, close }));
-  const bare = settings.map((within) => heights(within));
+  const heights = (picture?: Picture) => {
+    const words = wordsOf(part, setting, picture, ways);
+    return settings.map((within) => {
+      const { blocks, needed } = exerciseBlocks(words, within);
+      const pages = (of: readonly Block[]): number => {
+        const chapter = chapterOf(part, within, of);
+        return fillPages([chapter], chapter, linesOnPage).length;
+      };
+      const lines = blocks.reduce((sum, { slugs }) => sum + linesOf(slugs), 0);
+      const whole = pages(blocks);
+      return { pages: whole, upToStop: whole === 1 ? 1 : pages(blocks.slice(0, needed)), lines };
+    });
+  };
+  const bare = heights();
   const isMore = (what: 'pages' | 'upToStop', drawn: typeof bare): boolean =>
     drawn.some((one, index) => one[what] > (bare[index]?.[what] ?? 0));
   let best: { readonly picture: Picture; readonly lines: number } | undefined;
-  for (const picture of ways) {
-    const drawn = settings.map((within) => heights(within, picture));
+  for (const picture of pictures) {
+    const drawn = heights(picture);
     if (isMore('upToStop', drawn)) continue;
     if (!isMore('pages', drawn)) return { picture, costsPage: false };
     const [{ lines } = { lines: 0 }] = drawn;

@@ -241,8 +241,13 @@ export function layOutLines(
   measure: Measure,
   first = 0,
 ): readonly SetLine[] {
-  const said = runs.map((run) => ({ ...run, language: languageIn(run, measure) }));
-  return knownLines(said, { width, first }, measure.known, () => breakLines(runs, width, measure, first));
+  return knownLines(
+    runs,
+    { width, first },
+    measure.known,
+    (run) => languageIn(run, measure),
+    () => breakLines(runs, width, measure, first),
+  );
 }
 
 function breakLines(runs: readonly StyledRun[], width: number, measure: Measure, first: number): readonly SetLine[] {

@@ -63,15 +63,16 @@ function stripsOf({ row: { places, box } }: Drawing, most: number): readonly Str
   });
 }
 
+type Silent = Omit<Picture, 'alt'>;
+
 /** `scale`: points to the centimetre. Strips stand under each other in whole lines. */
-function pictureIn(strips: readonly Strip[], scale: number, alt: string, { textWidth }: Sheet): Picture {
+function pictureIn(strips: readonly Strip[], scale: number, { textWidth }: Sheet): Silent {
   const rows = strips.map(({ plane }) => Math.ceil(((plane.high - plane.low) * scale) / LINE - 1e-6));
   const width = Math.max(...strips.map(({ plane }) => plane.right - plane.left)) * scale;
   return {
     stands: textWidth - width >= LEAST_WORDS - 1e-6 ? 'beside' : 'over',
     width,
     lines: rows.reduce((sum, one) => sum + one, 0),
-    alt,
     draw: (tag) =>
       strips.map(({ plane, layers }, i) => ({
         kind: 'picture',
@@ -86,17 +87,28 @@ function pictureIn(strips: readonly Strip[], scale: number, alt: string, { textW
   };
 }
 
+/** A drawing stands alike in every booklet of a run: by how wide the text beside it is. */
+const knownWays = new WeakMap<Drawing, Map<number, readonly Silent[]>>();
+
 /**
  * The drawing in each way it may stand, the one to be had rather first: all positions in a row, beside the words where
  * they leave room enough; one under another beside the words; in more rows than one, or smaller, where neither can be.
  */
 export function picturesOf({ drawing }: Drawn, alt: string, sheet: Sheet): readonly Picture[] {
+  const known = knownWays.get(drawing) ?? new Map<number, readonly Silent[]>();
+  knownWays.set(drawing, known);
+  const ways = known.get(sheet.textWidth) ?? waysOf(drawing, sheet);
+  known.set(sheet.textWidth, ways);
+  return ways.map((way) => ({ ...way, alt }));
+}
+
+function waysOf(drawing: Drawing, sheet: Sheet): readonly Silent[] {
   const { left, right } = drawing.row.box;
   const { textWidth } = sheet;
-  const within = (width: number, scale: number): Picture | undefined => {
+  const within = (width: number, scale: number): Silent | undefined => {
     const strips = stripsOf(drawing, width / scale);
     const widest = Math.max(...strips.map(({ plane }) => plane.right - plane.left));
-    return widest * scale <= width + 1e-6 ? pictureIn(strips, scale, alt, sheet) : undefined;
+    return widest * scale <= width + 1e-6 ? pictureIn(strips, scale, sheet) : undefined;
   };
   const scales = BODY_HEIGHTS.map((height) => mm(height) / BODY);
   const fitting = textWidth / (right - left);
@@ -106,6 +118,6 @@ export function picturesOf({ drawing }: Drawn, alt: string, sheet: Sheet): reado
   return [
     ...rows.map((scale) => within(textWidth, scale)),
     ...scales.map((scale) => within(textWidth - LEAST_WORDS, scale)),
-    pictureIn(stripsOf(drawing, Infinity), Math.min(fitting, least), alt, sheet),
+    pictureIn(stripsOf(drawing, Infinity), Math.min(fitting, least), sheet),
   ].filter((one) => one !== undefined);
 }

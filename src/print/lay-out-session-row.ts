@@ -95,12 +95,12 @@ function pageBox(target: string, th: Tag, setting: Setting): TextBox {
 }
 
 /** What stands in one week's column, line under line. */
-function columnLines(cell: Cell, td: Tag, width: number, room: Room, setting: Setting): readonly SetLine[] {
+function columnLines(cell: Cell, td: Tag, width: number, asides: boolean, setting: Setting): readonly SetLine[] {
   const { measure } = setting;
   const set = (style: StyledRun['style'], text: string): readonly SetLine[] =>
     readOn(layOutLines([{ style, text, tag: td }], width - COLUMN_GAP, measure));
   const aside = (lead: string, stack: readonly string[]): readonly SetLine[] =>
-    room.asidesInColumn && stack.length > 0 ? [...set('note-italic', lead), ...figures(stack)] : [];
+    asides && stack.length > 0 ? [...set('note-italic', lead), ...figures(stack)] : [];
   const oneLineIfItFits = (stack: readonly string[]): readonly string[] => {
     const joined = drawable(stack.join(NO_BREAK));
     return measure.width('figure-plain', joined) <= width - COLUMN_GAP ? [joined] : stack;
@@ -114,7 +114,7 @@ function columnLines(cell: Cell, td: Tag, width: number, room: Room, setting: Se
     ...cell.stack.flatMap((text) => set('figure', text)),
     ...aside(setting.labels['first-set'], cell.trialStack ?? []),
     ...(test === undefined ? [] : set('note-italic', test)),
-    ...figures(room.asidesInColumn ? tested : []),
+    ...figures(asides ? tested : []),
     ...aside(setting.labels.otherwise, cell.gate?.otherwiseStack ?? []),
   ];
 }
@@ -126,13 +126,19 @@ const spokenCell = (cell: Cell): string =>
 /** Taller columns than this are parted line by line, so that even they can run over a page. */
 const MOST_COLUMN_LINES = 12;
 
-function columnsSlugs(row: SessionRow, tr: Tag, columns: WeekColumns, room: Room, setting: Setting): readonly Slug[] {
+function columnsSlugs(
+  row: SessionRow,
+  tr: Tag,
+  columns: WeekColumns,
+  asides: boolean,
+  setting: Setting,
+): readonly Slug[] {
   const laid = columns.weeks.map((head) => {
     const cell = row.cells.find((one) => one.week === head.week);
     const td = tag('TD', tr, cell ? { spoken: spokenCell(cell) } : {});
     return {
       x: leftOfWeek(columns, head.week),
-      lines: cell ? columnLines(cell, td, columns.width, room, setting) : [],
+      lines: cell ? columnLines(cell, td, columns.width, asides, setting) : [],
       td,
     };
   });
@@ -169,7 +175,13 @@ const wideCell = (table: Tag, columns: WeekColumns): Tag =>
   tag('TD', tag('TR', table), { columns: columns.weeks.length + 1 });
 
 /** The line that says how a circuit goes stands over its first exercise, an empty line from its name where there is room. */
-function groupSlugs(row: SessionRow, table: Tag, columns: WeekColumns, room: Room, setting: Setting): readonly Slug[] {
+function groupSlugs(
+  row: SessionRow,
+  table: Tag,
+  columns: WeekColumns,
+  packed: boolean,
+  setting: Setting,
+): readonly Slug[] {
   const of = tag('P', wideCell(table, columns));
   const lines = layOutLines(
     [{ style: 'label-strong', text: row.group, tag: of }],
@@ -177,7 +189,7 @@ function groupSlugs(row: SessionRow, table: Tag, columns: WeekColumns, room: Roo
     setting.measure,
   );
   return lines.map((line, i): Slug => {
-    const apart = i === lines.length - 1 && room.packed !== true;
+    const apart = i === lines.length - 1 && !packed;
     return { lines: apart ? 2 : 1, area: 'table', boxes: line.boxes, withNext: true };
   });
 }
@@ -190,28 +202,50 @@ export interface LaidRow {
   readonly opens: boolean;
 }
 
-/** `opens`: the first of its circuit. */
+/** What is the same in several rooms is set once. */
+export function once<Of, Set>(set: (of: Of) => Set): (of: Of) => Set {
+  const known = new Map<Of, Set>();
+  return (of) => {
+    const before = known.get(of);
+    if (before !== undefined) return before;
+    const made = set(of);
+    known.set(of, made);
+    return made;
+  };
+}
+
+/**
+ * A row as roomy as it is asked for; of whatever is tried only one is to be drawn. Its page alone hangs on the setting it
+ * is asked for in. `opens`: the first of its circuit.
+ */
 export function layOutSessionRow(
   row: SessionRow,
   opens: boolean,
   table: Tag,
   columns: WeekColumns,
-  room: Room,
   setting: Setting,
-): LaidRow {
+): (room: Room, setting: Setting) => LaidRow {
   const grouped = row.group !== '';
-  const group = opens && grouped ? groupSlugs(row, table, columns, room, setting) : [];
   const tr = tag('TR', table);
   const th = tag('TH', tr, { scope: 'Row' });
-  const slugs = [
-    ...group,
-    ...nameSlugs(row, th, setting),
-    ...columnsSlugs(row, tr, columns, room, setting),
-    feetSlug(row, columns, setting),
-    ...stripSlug(row, columns, room.strip),
-    ...layOutRowNotes(row, () => wideCell(table, columns), room.packed === true, setting),
-  ];
-  return { slugs, grouped, opens };
+  const group = once((packed: boolean) => (opens && grouped ? groupSlugs(row, table, columns, packed, setting) : []));
+  const name = once((known: Setting) => nameSlugs(row, th, known));
+  const weeks = once((asides: boolean) => columnsSlugs(row, tr, columns, asides, setting));
+  const feet = feetSlug(row, columns, setting);
+  const strip = once((lines: number) => stripSlug(row, columns, lines));
+  const notes = once((packed: boolean) => layOutRowNotes(row, () => wideCell(table, columns), packed, setting));
+  return (room, known) => {
+    const packed = room.packed === true;
+    const slugs = [
+      ...group(packed),
+      ...name(known),
+      ...weeks(room.asidesInColumn),
+      feet,
+      ...strip(room.strip),
+      ...notes(packed),
+    ];
+    return { slugs, grouped, opens };
+  };
 }
 
 const GROUP_BAR = -6;

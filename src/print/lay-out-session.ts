@@ -16,8 +16,8 @@ import {
 import { layOutDrills, packDrills } from './lay-out-drills.js';
 import { type Chapter, fillPages } from './lay-out-pages.js';
 import { type HeadAir, introduction, weekHeads } from './lay-out-session-head.js';
-import { type LaidRow, layOutSessionRow, type Room, rowBlock, weekColumns } from './lay-out-session-row.js';
-import { moved, type Tag, tag } from './page.js';
+import { type LaidRow, layOutSessionRow, once, type Room, rowBlock, weekColumns } from './lay-out-session-row.js';
+import { moved, tag } from './page.js';
 import type { Setting } from './setting.js';
 import { LINE } from './sheet.js';
 
@@ -45,51 +45,44 @@ const LONG_ROOMS: readonly Room[] = [
 ];
 
 interface Setup {
-  readonly table: Tag;
   readonly room: Room;
   readonly rows: readonly LaidRow[];
-  readonly head: Slug;
   readonly opening: Opening | undefined;
 }
 
-function setRows(
-  part: SessionPart,
-  room: Room,
-  before: number,
-  after: number,
-  setting: Setting,
-  table = tag('Table'),
-): Setup {
+/** The rows of a session under the heads of their weeks, in one table; set once in each room that is tried. */
+interface Rows {
+  readonly head: Slug;
+  readonly rowsIn: (room: Room) => readonly LaidRow[];
+}
+
+function setRows(part: SessionPart, setting: Setting): (setting: Setting) => Rows {
+  const table = tag('Table');
   const columns = weekColumns(part.weeks, setting.measure.sheet);
   const head = weekHeads(columns, setting, table);
   const rows = part.rows.map((row, i) =>
-    layOutSessionRow(row, part.rows[i - 1]?.group !== row.group, table, columns, room, setting),
+    layOutSessionRow(row, part.rows[i - 1]?.group !== row.group, table, columns, setting),
   );
-  const heights = rows.map((row) => ({ lines: room.air + linesOf(row.slugs), joined: row.grouped && !row.opens }));
-  return {
-    table,
-    room,
-    rows,
-    head,
-    opening: fitOpening(before + head.lines, head.lines, heights, after, setting.measure.sheet.linesOnPage),
-  };
+  return (known) => ({ head, rowsIn: once((room: Room) => rows.map((row) => row(room, known))) });
 }
 
 /** The roomiest setting whose opening is well filled; each step closer must be worth it. None if no opening holds it all. */
 function bestSetup(
-  part: SessionPart,
+  { head, rowsIn }: Rows,
   linesBefore: (room: Room) => number,
   after: number,
-  setting: Setting,
+  linesOnPage: number,
 ): Setup | undefined {
   let best: Setup | undefined;
   let least = Number.POSITIVE_INFINITY;
   for (const [step, room] of ROOMS.entries()) {
     if (least <= step * STEP_COST || (room.packed && best !== undefined)) break;
-    const setup = setRows(part, room, linesBefore(room), after, setting);
-    const cost = setup.opening ? setup.opening.cost + step * STEP_COST : Number.POSITIVE_INFINITY;
+    const rows = rowsIn(room);
+    const heights = rows.map((row) => ({ lines: room.air + linesOf(row.slugs), joined: isJoined(row) }));
+    const opening = fitOpening(linesBefore(room) + head.lines, head.lines, heights, after, linesOnPage);
+    const cost = opening ? opening.cost + step * STEP_COST : Number.POSITIVE_INFINITY;
     if (cost < least) {
-      best = setup;
+      best = { room, rows, opening };
       least = cost;
     }
   }
@@ -126,22 +119,22 @@ function sideOf(
 const isJoined = ({ grouped, opens }: LaidRow): boolean => grouped && !opens;
 
 /** How many circuits no page can hold. */
-function partedCircuits({ rows, head, room }: Setup, linesOnPage: number): number {
+function partedCircuits({ rows, room }: Setup, lines: number): number {
   const runs: number[] = [];
   for (const row of rows) {
-    const lines = linesOf(row.slugs);
-    if (isJoined(row)) runs.push((runs.pop() ?? 0) + room.air + lines);
-    else runs.push(row.grouped ? lines : 0);
+    const own = linesOf(row.slugs);
+    if (isJoined(row)) runs.push((runs.pop() ?? 0) + room.air + own);
+    else runs.push(row.grouped ? own : 0);
   }
-  return runs.filter((lines) => lines > linesOnPage - head.lines).length;
+  return runs.filter((run) => run > lines).length;
 }
 
-/** On as few leaves as it takes, and no circuit parted that need not be; `pagesOf` fills them. */
-function longSetup(part: SessionPart, pagesOf: (setup: Setup) => number, setting: Setting): Setup {
-  const setups = LONG_ROOMS.map((room): Setup => ({ ...setRows(part, room, 0, 0, setting), opening: undefined }));
+/** On as few leaves as it takes, and no circuit parted that need not be; `pagesOf` fills them, `lines` stand on each. */
+function longSetup({ rowsIn }: Rows, pagesOf: (setup: Setup) => number, lines: number): Setup {
+  const setups = LONG_ROOMS.map((room): Setup => ({ room, rows: rowsIn(room), opening: undefined }));
   const weighed = setups.map((setup) => ({
     setup,
-    parted: partedCircuits(setup, setting.measure.sheet.linesOnPage),
+    parted: partedCircuits(setup, lines),
     leaves: Math.ceil(pagesOf(setup) / 2),
   }));
   return weighed.reduce((best, one) =>
@@ -155,27 +148,38 @@ const leftAir =
   (row: number): 0 | 1 =>
     (row === 0 ? left >= rows : left >= row) ? 1 : 0;
 
+/**
+ * A session to be laid out before the pages are known and once more when they are: what names no page is set once.
+ * `target` is what leads to it.
+ */
+export function sessionWays(
+  part: SessionPart,
+  setting: Setting,
+  target: string,
+): (setting: Setting) => readonly Chapter[] {
+  const rows = setRows(part, setting);
+  return (known) => layOutSession(part, known, target, rows(known));
+}
+
 /** The chapters of a session: its opening, and notes on the right-hand page where the left one holds it all. */
-export function layOutSession(part: SessionPart, setting: Setting, target: string): readonly Chapter[] {
-  const introOf = (air: HeadAir): readonly Slug[] => introduction(part, setting, target, air);
-  const heads = { least: introOf('least'), half: introOf('half'), whole: introOf('whole') };
-  const packedHead = (air: HeadAir): readonly Slug[] => introduction(part, setting, target, air, packDrills);
-  const packedHeads = { least: packedHead('least'), none: packedHead('none') };
-  const closest = ({ air, strip, packed }: Room): readonly Slug[] => {
-    if (packed) return strip === 0 ? packedHeads.none : packedHeads.least;
-    return air === 0 ? heads.least : heads.half;
-  };
+function layOutSession(part: SessionPart, setting: Setting, target: string, laid: Rows): readonly Chapter[] {
+  const introOf = once((air: HeadAir) => introduction(part, setting, target, air));
+  const packedOf = once((air: HeadAir) => introduction(part, setting, target, air, packDrills));
+  const closest = ({ air, strip, packed }: Room): readonly Slug[] =>
+    packed ? packedOf(strip === 0 ? 'none' : 'least') : introOf(air === 0 ? 'least' : 'half');
   const coolDown = layOutDrills(setting.labels['cool-down'], part.coolDown, setting);
   const after = coolDown.length === 0 ? 0 : linesOf(coolDown) + 1;
   const ending: readonly Block[] =
     coolDown.length > 0 ? [{ ...block([ruledSlug(setting), ...coolDown], { whole: true }), apart: true as const }] : [];
   const carried = [weekHeads(weekColumns(part.weeks, setting.measure.sheet), setting)];
+  const { head, rowsIn } = laid;
+  const { linesOnPage } = setting.measure.sheet;
   const long = (setup: Setup): Chapter => ({
     start: 'even',
     running: part.title,
     carried,
     blocks: [
-      block(withNext([...heads.half, setup.head])),
+      block(withNext([...introOf('half'), head])),
       ...setup.rows.map((row): Block => {
         const one = rowBlock(row, setup.room.air, setting.measure.sheet);
         return isJoined(row) ? { ...one, joined: true } : one;
@@ -183,31 +187,23 @@ export function layOutSession(part: SessionPart, setting: Setting, target: strin
       ...ending,
     ],
   });
-  const best = bestSetup(part, (one) => linesOf(closest(one)), after, setting);
+  const best = bestSetup(laid, (one) => linesOf(closest(one)), after, linesOnPage);
   if (best?.opening === undefined) {
     // It begins on a left page: after another, which is not counted.
     const pagesOf = (setup: Setup): number =>
-      fillPages([long(setup)], { start: 'page', running: '', blocks: [] }, setting.measure.sheet.linesOnPage).length -
-      1;
-    return [long(longSetup(part, pagesOf, setting))];
+      fillPages([long(setup)], { start: 'page', running: '', blocks: [] }, linesOnPage).length - 1;
+    return [long(longSetup(laid, pagesOf, linesOnPage - head.lines))];
   }
-  const { opening, head } = best;
+  const { opening } = best;
   const { breakAt = part.rows.length } = opening;
-  const { linesOnPage } = setting.measure.sheet;
   const isWhole = breakAt === part.rows.length;
   // Where all has to be set as close as can be for the sake of one page, the other is as roomy as it may.
   const rooms = best.room.packed ? ROOMS : [best.room];
-  const known = new Map([[best.room, best.rows]]);
-  const rowsIn = (room: Room): readonly LaidRow[] => {
-    const rows = known.get(room) ?? setRows(part, room, 0, 0, setting, best.table).rows;
-    known.set(room, rows);
-    return rows;
-  };
   const above = (room: Room): number => linesOf(closest(room)) + head.lines + (isWhole ? after : 0);
   const verso = sideOf(rooms, [0, breakAt], rowsIn, above, linesOnPage);
   const recto = sideOf(rooms, [breakAt, part.rows.length], rowsIn, () => head.lines + after, linesOnPage);
-  const isRoomy = verso.room.air === 1 && verso.left >= linesOf(heads.whole) - linesOf(heads.half);
-  const intro = isRoomy ? heads.whole : closest(verso.room);
+  const isRoomy = verso.room.air === 1 && verso.left >= linesOf(introOf('whole')) - linesOf(introOf('half'));
+  const intro = isRoomy ? introOf('whole') : closest(verso.room);
   const blocksOf = ({ room, rows, left }: Side): readonly Block[] => {
     const airOver = leftAir(rows.length, left);
     return rows.map((row, i) => rowBlock(row, room.air === 1 ? 1 : airOver(i), setting.measure.sheet));

@@ -10,6 +10,7 @@ import { type Face, FEATURES, type StyleName, stylesOf } from './type-styles.js'
 /** A face as it is embedded, and as its words are shaped. */
 export interface OpenFace extends ShapedFace {
   readonly font: Font;
+  readonly unitsPerEm: number;
 }
 
 /** The faces, and where words set in them may part. */
@@ -47,7 +48,7 @@ async function openFaces(): Promise<Faces> {
     const font = openSync(pathOf(import.meta.resolve(FILES[face])));
     if (!('layout' in font)) throw new Error(`${FILES[face]} is a collection, not a face`);
     nameLetters(font);
-    return { font, ...shapedFace(font, FEATURES[face]) };
+    return { font, unitsPerEm: font.unitsPerEm, ...shapedFace(font, FEATURES[face]) };
   };
   return {
     text: open('text'),
@@ -79,9 +80,9 @@ export function measureWith(faces: Faces, sheet: Sheet = A5_SHEET): Measure {
       language === undefined || sheet.type === 'large' ? [word] : faces.partWord(word, language),
     width(style: StyleName, text: string): number {
       const { face, size } = styles[style];
-      const { font, advanceOf } = faces[face];
-      return (advanceOf(text) / font.unitsPerEm) * size;
+      const { unitsPerEm, advanceOf } = faces[face];
+      return (advanceOf(text) / unitsPerEm) * size;
     },
-    hasGlyph: (style, codePoint) => faces[styles[style].face].font.hasGlyphForCodePoint(codePoint),
+    hasGlyph: (style, codePoint) => faces[styles[style].face].hasGlyph(codePoint),
   };
 }

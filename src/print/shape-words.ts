@@ -19,6 +19,7 @@ export interface ShapedFace {
   readonly wordsOf: (text: string) => readonly ShapedWord[];
   /** In units of the face. */
   readonly advanceOf: (text: string) => number;
+  readonly hasGlyph: (codePoint: number) => boolean;
 }
 
 /** Beyond this the words are forgotten: a run may be long, and names, dates and loads differ from booklet to booklet. */
@@ -37,6 +38,7 @@ const SPACE = ' ';
 
 export function shapedFace(font: Font, features: readonly string[]): ShapedFace {
   const known = new Map<string, ShapedWord>();
+  const glyphs = new Map<number, boolean>();
   const shape = (word: string): ShapedWord => {
     const { glyphs, positions, advanceWidth } = font.layout(drawn(word), [...features]);
     const inLine = positions.every(({ xOffset, yOffset }) => xOffset === 0 && yOffset === 0);
@@ -72,6 +74,11 @@ export function shapedFace(font: Font, features: readonly string[]): ShapedFace 
         sum += advance;
       });
       return sum;
+    },
+    hasGlyph: (codePoint) => {
+      const has = glyphs.get(codePoint) ?? font.hasGlyphForCodePoint(codePoint);
+      glyphs.set(codePoint, has);
+      return has;
     },
   };
 }
