@@ -4,6 +4,7 @@
  */
 import { mkdir, open, readdir, readlink, rename, rm, symlink } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
+import { compareIds } from '../model/identity.js';
 import { FOLDER, type Problem } from '../model/problem.js';
 import { diskFaultCode, sayUnmade } from './disk-fault.js';
 import type { PublicFile } from './gather-public.js';
@@ -14,7 +15,13 @@ const KEPT = '.uploads';
 /** Stands in a folder that was moved in where links cannot be had. */
 const MADE_HERE = '.made-by-chalkleaf';
 
-type Placed = { readonly changed: boolean } | Problem;
+export interface Uploading {
+  readonly changed: boolean;
+  /** What stood there before and does no more: of a sealed folder its name and `/`, of other files their paths. */
+  readonly gone: readonly string[];
+}
+
+type Placed = Uploading | Problem;
 
 /** `to` is a path. Reports `output-occupied`, `output-not-writable`; then what stood there stands. */
 export async function placeUpload(to: string, files: readonly Omit<PublicFile, 'sha256'>[]): Promise<Placed> {
@@ -26,7 +33,8 @@ export async function placeUpload(to: string, files: readonly Omit<PublicFile, '
     if (await isTheCoachs(place)) {
       return { code: 'output-occupied', severity: 'error', scope: FOLDER, data: { path: to } };
     }
-    if ((await targetOf(place)) === join(KEPT, name)) return { changed: false };
+    if ((await targetOf(place)) === join(KEPT, name)) return { changed: false, gone: [] };
+    const gone = goneFrom(await pathsBelow(place), new Set(files.map(({ path }) => path)));
     await makeFolders(kept);
     await rm(stage, { recursive: true, force: true });
     await mkdir(stage);
@@ -39,7 +47,7 @@ export async function placeUpload(to: string, files: readonly Omit<PublicFile, '
         await rm(join(kept, old), { recursive: true, force: true });
       }
     }
-    return { changed: true };
+    return { changed: true, gone };
   } catch (fault) {
     await rm(stage, { recursive: true, force: true }).catch(() => undefined);
     return {
@@ -53,6 +61,28 @@ export async function placeUpload(to: string, files: readonly Omit<PublicFile, '
 
 const nameOf = (files: readonly Omit<PublicFile, 'sha256'>[]): string =>
   sha256(new TextEncoder().encode(files.map(({ path, bytes }) => `${path}\0${sha256(bytes)}\n`).join(''))).slice(0, 32);
+
+async function pathsBelow(folder: string, below = ''): Promise<readonly string[]> {
+  const entries = await readdir(join(folder, below), { withFileTypes: true }).catch(() => []);
+  const paths = await Promise.all(
+    entries.map((entry) => {
+      const path = below === '' ? entry.name : `${below}/${entry.name}`;
+      return entry.isDirectory() ? pathsBelow(folder, path) : [path];
+    }),
+  );
+  return paths.flat();
+}
+
+/** A folder that goes as a whole is told as one. */
+function goneFrom(before: readonly string[], now: ReadonlySet<string>): readonly string[] {
+  const folders = new Set([...now].map((path) => path.split('/')[0]));
+  const gone = before
+    .filter((path) => !now.has(path) && path !== MADE_HERE)
+    .map((path) =>
+      path.replace(/^([0-9a-f]{32}\/).*$/, (whole, folder) => (folders.has(folder.slice(0, -1)) ? whole : folder)),
+    );
+  return [...new Set(gone)].sort(compareIds);
+}
 
 async function writeNew(path: string, bytes: Uint8Array): Promise<void> {
   await mkdir(dirname(path), { recursive: true });

@@ -136,7 +136,8 @@ async function rotateOne(options: CommonOptions, client: Named, by: SealedBy | u
   if (fault !== null) return failed(fault);
   const summary = [
     `Changed: ${client.name} has another public folder and another key.`,
-    `${AGAIN} The old link and the old words then open nothing; hand over the new ones.`,
+    AGAIN,
+    'Then delete on the host the old folder, which `publish` names: until then the old link still opens what lies there. Hand over the new one.',
     'What was opened before on a phone can still be read on that phone.',
   ];
   return { problems: [], summary, facts: { changed: [client.id] } };
@@ -147,7 +148,7 @@ async function endOne(options: CommonOptions, client: Named): Promise<Done> {
   if (fault !== null) return failed(fault);
   const summary = [
     `Ended: ${client.name} has no public folder any more, and what opened it is gone.`,
-    '`chalkleaf build`, `chalkleaf publish`, then upload, and delete on the host what is no longer there.',
+    '`chalkleaf build`, `chalkleaf publish`, then upload, and delete on the host the folder that `publish` names: until then the link still opens it.',
     'What was opened before on a phone can still be read on that phone.',
   ];
   return { problems: [], summary, facts: { changed: [client.id] } };

@@ -103,9 +103,37 @@ async function publish(studio: ReadStudio, options: CommonOptions, to: string, p
       placed.changed
         ? `Published: the library and ${counted(booklets, 'sealed booklet')}, in ${to}. Upload that folder.`
         : `Published: nothing has changed in ${to}.`,
+      ...sayGone(placed.gone),
+      ...sayAddress(booklets, studio.content.library.studio.address),
     ],
-    facts: { published: { folder: to, files: upload.length, booklets, changed: placed.changed } },
+    facts: { published: { folder: to, files: upload.length, booklets, changed: placed.changed, gone: placed.gone } },
   };
+}
+
+/** More than this is not read one by one. */
+const MOST_GONE = 12;
+
+/** A host keeps what is not deleted there, and a link that was taken back opens it. */
+function sayGone(gone: readonly string[]): readonly string[] {
+  if (gone.length === 0) return [];
+  const more = gone.length > MOST_GONE ? [`  and ${counted(gone.length - MOST_GONE, 'more file')}`] : [];
+  const shown = gone.slice(0, MOST_GONE).map((path) => `  ${path}`);
+  return ['No longer in it, and to be deleted on the host, where it can be read until then:', ...shown, ...more];
+}
+
+/** Browsers open what is sealed by https, or from the computer itself (Secure Contexts, W3C, section 3.1). */
+function sayAddress(booklets: number, address: string | undefined): readonly string[] {
+  if (booklets === 0) return [];
+  if (address === undefined) {
+    return [
+      'There is no `address` in studio.md yet, and so no link to a sealed booklet: say there where this will be.',
+    ];
+  }
+  const { protocol, hostname } = new URL(address);
+  const isHere = /^(.*\.)?localhost$|^127\.|^\[::1\]$/.test(hostname);
+  return protocol === 'https:' || isHere
+    ? []
+    : [`The \`address\` in studio.md begins with http: no browser opens a sealed booklet there. It takes https.`];
 }
 
 /** Reports `nothing-to-publish` where nothing was built, `public-unreadable`. */

@@ -79,7 +79,8 @@ async function withdraw(studio: ReadStudio, options: CommonOptions, { n, why }: 
       `Withdrawn: edition ${wanted} for ${client.name}, on ${options.today}.`,
       ...(wanted === last
         ? [
-            'Build now, and its booklet says so and shows no sets. Tell the client yourself: paper cannot.',
+            '`chalkleaf build`, and its booklet says so and shows no sets; `chalkleaf publish` and an upload, and it does so online.',
+            'Tell the client yourself: paper cannot.',
             `\`chalkleaf issue ${client.id}\` makes the next edition.`,
           ]
         : [`Edition ${last}, which took its place, is not withdrawn.`]),

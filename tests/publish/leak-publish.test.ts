@@ -57,10 +57,27 @@ test('nothing was built: it says so, and writes nothing', () => {
 });
 
 test('what was built is written whole, with its list and its headers, and twice gives the same', () => {
+  const open = realpathSync(join(output, 'public'));
+  const [folder, old] = [sealedFolder(), 'e'.repeat(32)];
+  writeFiles(open, [['old-page.html', '<p>Old']]);
+  const first = publish();
+  expect(first.code, first.out).toBe(0);
+  expect(first.out).toContain('1 sealed booklet');
+  expect(first.out).not.toContain('deleted on the host');
+  expect(first.out).toContain('no `address` in studio.md yet');
+  rmSync(join(open, 'old-page.html'));
+  // As if the booklet had lain in another folder.
+  mkdirSync(join(realpathSync(upload), old));
+  writeFiles(realpathSync(upload), [
+    [`${old}/index.html`, 'sealed'],
+    [`${folder}/old.js`, ''],
+  ]);
   const ran = publish();
   expect(ran.code, ran.out).toBe(0);
   expect(ran.out).toMatch(/private words? in \d+ files: none was found/);
-  expect(ran.out).toContain('1 sealed booklet');
+  expect(ran.out).toMatch(
+    new RegExp(`deleted on the host.*:\n(  ${folder}/old\\.js\n|  ${old}/\n){2}  old-page\\.html\n`),
+  );
   const before = bytesBelow(realpathSync(upload));
   const built = bytesBelow(realpathSync(join(output, 'public')));
   const added = ['.htaccess', '_headers', 'integrity.txt', 'nginx-headers.conf'];

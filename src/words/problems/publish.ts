@@ -48,8 +48,8 @@ export const publishSayings: Sayings<PublishProblems> = {
     hint: 'build again, and put nothing into the public folder by hand',
   }),
   'sealed-folder-unknown': ({ folder }) => ({
-    message: `The folder ${quoted(folder)} looks like a sealed booklet and is nobody’s.`,
-    hint: 'build again with the state that belongs to this studio, with --state',
+    message: `The folder ${quoted(folder)} looks like a sealed booklet and is nobody’s: its key was changed or ended since it was built, or is not here.`,
+    hint: 'build again; where the keys are in another folder, name it with --state',
   }),
   'sealed-folder-unlike': ({ folder, path, how }) => ({
     message: `The sealed folder ${quoted(folder)} is not as it was built: ${quoted(path)} ${
