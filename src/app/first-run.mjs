@@ -1,5 +1,5 @@
 /**
- * What `npm run demo` and `npm run verify` do first in a fresh clone: install what is missing, saying so.
+ * What `npm run demo`, `npm run demo:sealed` and `npm run verify` do first in a fresh clone: install what is missing, saying so.
  * Plain JavaScript on Node's own modules alone, since nothing else is there yet.
  */
 import { spawnSync } from 'node:child_process';
@@ -7,6 +7,7 @@ import { existsSync, mkdtempSync, readFileSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { showSealed } from './show-sealed.mjs';
 
 const top = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
 const say = (text) => process.stdout.write(`${text}\n`);
@@ -110,6 +111,9 @@ function demo() {
   say(`  the coach’s desk      ${pathToFileURL(desk).href}`);
   say(`  the studio’s library  ${pathToFileURL(join(top, 'output', 'public', 'index.html')).href}`);
   say('Each client’s booklet, for the phone and on paper, is one tap from the desk.');
+  say(
+    'Nothing in it is issued yet: `npm run demo:sealed` shows what you hand over, and a sealed booklet as a client opens it.',
+  );
 }
 
 /** `deep`: the same tests over many more generated strands, clients and kits. */
@@ -135,9 +139,12 @@ function verify(deep) {
 
 needNode();
 installPackages();
-if (process.argv[2] === 'demo') demo();
+if (process.argv[2] === 'demo' && process.argv[3] === 'sealed') {
+  compile();
+  showSealed(top, say);
+} else if (process.argv[2] === 'demo') demo();
 else if (process.argv[2] === 'verify') verify(process.argv[3] === 'deep');
 else {
-  say('Usage: npm run demo, npm run verify, or npm run verify:deep.');
+  say('Usage: npm run demo, npm run demo:sealed, npm run verify, or npm run verify:deep.');
   process.exit(2);
 }

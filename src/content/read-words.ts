@@ -111,10 +111,10 @@ export const readLanguage: Reader<string> = (text) => {
   return wellFormed ? good(tag) : refuse({ code: 'not-a-language', data: { text: tag } }, text);
 };
 
-/** A web address, with `http` or `https`. */
+/** A web address, with `http` or `https`; a name or a password in it would stand on every public page. */
 export const readAddress: Reader<string> = (text) => {
   const address = text.trim();
-  const wellFormed = /^https?:\/\/[^\s/?#]+\.[^\s]+$/i.test(address) && URL.canParse(address);
+  const wellFormed = /^https?:\/\/[^\s/?#@]+\.[^\s/?#@]+(?:[/?#]\S*)?$/i.test(address) && URL.canParse(address);
   return wellFormed ? good(address) : refuse({ code: 'not-an-address', data: { text: address } }, text);
 };
 
