@@ -71,6 +71,14 @@ async function freshFirst(address: string, event: Waiting): Promise<Response> {
   return answer?.ok ? answer : ((await kept(address)) ?? asked);
 }
 
+/** A face that comes late is no use to a page that does without: what was put away first, and the host's for the next time. */
+async function keptFirst(address: string, event: Waiting): Promise<Response> {
+  const held = await kept(address);
+  const asked = askAndKeep(address);
+  event.waitUntil(asked.catch(() => undefined));
+  return held ?? asked;
+}
+
 addEventListener('install', (event) => {
   if (isWaiting(event)) event.waitUntil(putAway());
 });
@@ -85,5 +93,7 @@ addEventListener('fetch', (event) => {
   const name = address.slice(registration.scope.length);
   // Hosts leave out `index.html`, and some of them `.html`.
   const held = [name, `${name}index.html`, `${name}.html`].find((one) => FIRST.includes(one) || PAGES.includes(one));
-  if (held !== undefined) event.respondWith(freshFirst(addressOf(held), event));
+  if (held === undefined) return;
+  const answer = held.startsWith('fonts/') ? keptFirst : freshFirst;
+  event.respondWith(answer(addressOf(held), event));
 });

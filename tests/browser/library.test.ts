@@ -310,6 +310,20 @@ describe('the search', () => {
     expect(complaints).toEqual([]);
     expect(served.missed).toEqual([]);
     const { address } = served;
+    // A face is there at once, whatever else the host is waited for.
+    const [face, style] = ['fonts/literata-400-latin.woff2', 'studio.css'];
+    for (const name of [face, style]) served.silent.add(name);
+    const first = await page.evaluate(
+      ([faceAt, styleAt]) => {
+        const link = document.createElement('link');
+        Object.assign(link, { rel: 'stylesheet', href: styleAt });
+        const styled = new Promise((done) => link.addEventListener('load', () => done('style')));
+        document.head.append(link);
+        return Promise.race([styled, new FontFace('late', `url("${faceAt}")`).load().then(() => 'face')]);
+      },
+      [address + face, address + style],
+    );
+    expect(first).toBe('face');
     await served.close();
     served = undefined;
     await page.goto(address);
