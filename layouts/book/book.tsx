@@ -42,7 +42,13 @@ export function BookBody({ book }: { readonly book: Book }) {
     return drawn && leaf.kind === 'exercise' ? [{ drawing: drawn.drawing, id: drawnId(leaf.part.id) }] : [];
   });
   return (
-    <div class="book" lang={booklet.language} dir={booklet.direction}>
+    <div
+      class="book"
+      lang={booklet.language}
+      dir={booklet.direction}
+      data-back={booklet.labels.previous}
+      data-on={booklet.labels.next}
+    >
       {/* Said at the top of whatever leaf is open; the eye has the cover. */}
       <h1 class="heard">{booklet.title}</h1>
       {inPage.map((leaf) => drawLeaf(book, leaf))}

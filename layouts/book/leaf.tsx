@@ -24,10 +24,19 @@ export function Way({ to, children }: { readonly to: string; readonly children: 
 const Title = ({ book, leaf }: { readonly book: Book; readonly leaf: Leaf }) =>
   leaf.kind === 'turn' || leaf.kind === 'exercise' ? <OwnName book={book} name={leaf.title} /> : leaf.title;
 
+/**
+ * To the leaf before and the leaf after. One that stands right beside this one in the page is read without a link: where one leaf is
+ * shown at a time, whoever shows it puts the link there. The cover has its own, since it is shown before the others have come.
+ */
 function BackAndOn({ book, leaf }: { readonly book: Book; readonly leaf: Leaf }) {
   const at = book.leaves.indexOf(leaf);
-  const before = book.leaves[at - 1];
-  const after = book.leaves[at + 1];
+  const inPage = book.inPage.indexOf(leaf);
+  const apart = (way: -1 | 1): Leaf | undefined => {
+    const other = book.leaves[at + way];
+    return leaf.kind === 'cover' || other !== book.inPage[inPage + way] ? other : undefined;
+  };
+  const [before, after] = [apart(-1), apart(1)];
+  if (before === undefined && after === undefined) return null;
   return (
     <p class="on">
       {before ? (

@@ -42,7 +42,7 @@ export function readTurn(plan: ClientPlan, place: SessionPlace, row: string, exe
 }
 
 const isOf = (leaf: HTMLElement | null, exercise: string): boolean =>
-  leaf?.querySelector(`footer a[href="#exercise-${CSS.escape(exercise)}"]`) != null;
+  leaf?.querySelector(`footer .ways a[href="#exercise-${CSS.escape(exercise)}"]`) != null;
 
 const ofTurn = (leaf: HTMLElement): Partial<LeafSays> => ({
   cues: within(leaf, '.cues > li'),

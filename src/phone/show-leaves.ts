@@ -20,6 +20,34 @@ function showReturn(leaf: HTMLElement, from: HTMLElement): void {
   }
 }
 
+const besideOf = (beside: Element | null): HTMLElement | undefined =>
+  beside instanceof HTMLElement && beside.matches('.leaf') ? beside : undefined;
+
+function wayTo(leaf: HTMLElement, name: 'back' | 'main', ...words: readonly (Node | string)[]): HTMLElement {
+  const way = document.createElement('a');
+  way.className = name;
+  way.href = `#${leaf.id}`;
+  way.append(...words);
+  return way;
+}
+
+/** What stands right beside a leaf in the page has no link there. Shown alone it gets one. */
+function putWays(leaf: HTMLElement, { back = '', on = '' }: DOMStringMap): void {
+  const foot = leaf.querySelector(':scope > .sheet > footer');
+  if (!foot) return;
+  const line = foot.querySelector('.on') ?? document.createElement('p');
+  line.className = 'on';
+  const before = besideOf(leaf.previousElementSibling);
+  if (before && !line.querySelector('.back')) line.prepend(wayTo(before, 'back', back));
+  const after = besideOf(leaf.nextElementSibling);
+  if (after && !line.querySelector('.main')) {
+    const words = document.createElement('span');
+    words.append(`${on}: `, ...(headOf(after)?.cloneNode(true).childNodes ?? []));
+    line.append(wayTo(after, 'main', words));
+  }
+  if (line.hasChildNodes()) foot.append(line);
+}
+
 /**
  * From here on a leaf that is not put away is the one that is shown. Told apart from being ready, which changes no style. On the
  * cover there is room by now for the way to the training screens, so that nothing moves when it comes.
@@ -47,6 +75,7 @@ export function showLeaves(book: HTMLElement, from: string): void {
     const leaf = target?.closest<HTMLElement>('.leaf') ?? first;
     if (open && leaf !== open) showReturn(leaf, open);
     open = leaf;
+    putWays(leaf, book.dataset);
     for (const one of leaves) {
       if (one === leaf) one.removeAttribute('hidden');
       else if (!one.hasAttribute('hidden')) one.setAttribute('hidden', 'until-found');

@@ -3,14 +3,17 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { bookOf } from '../../layouts/book/leaves.js';
 import { webSources } from '../../src/app/web-sources.js';
 import { composeBooklet } from '../../src/booklet/compose-booklet.js';
 import type { Booklet } from '../../src/model/booklet.js';
+import type { ClientPlan } from '../../src/model/client-plan.js';
 import { invariant } from '../../src/model/result.js';
 import { unpackPlan } from '../../src/session/travelling.js';
 import { clientPlanOf } from '../../src/web/client-plan.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile, renderBookletFolder } from '../../src/web/render-booklet.js';
+import { english } from '../../src/words/english.js';
 import { englishPage } from '../../src/words/english-page.js';
 import { sayPlan } from '../../src/words/say-plan.js';
 import { fixtureBooklet, longNamesBooklet } from '../fixtures/booklet.js';
@@ -80,6 +83,19 @@ function expectSame(read: ReadBooklet, booklet: Booklet, sent: unknown = plan): 
   expect(unpackPlan(JSON.parse(read.plan), says)).toEqual(sent);
 }
 
+async function writeDemo(id: string): Promise<{ readonly booklet: Booklet; readonly sent: ClientPlan }> {
+  const demo = await planDemo();
+  const client = demo.clients.find((one) => one.id === id);
+  const planned = demo.plans.get(id);
+  invariant(client !== undefined && planned !== undefined, 'a demo client whose plan stands');
+  const said = sayPlan(planned);
+  const booklet = composeBooklet({ library: demo.library, client, plan: said });
+  const sent = clientPlanOf(said);
+  const parts = await prepareShell(webSources());
+  await writeFile(join(phone.folder, `${id}.html`), renderBookletFile(booklet, sent, parts));
+  return { booklet, sent };
+}
+
 describe('one file, opened from a disk', () => {
   test.each([
     ['ordinary', fixtureBooklet],
@@ -93,17 +109,7 @@ describe('one file, opened from a disk', () => {
   });
 
   test.each(['rowan-ashby', 'hester-vane'])('of the demo studio, %s: every set, load and cue', async (id) => {
-    const demo = await planDemo();
-    const client = demo.clients.find((one) => one.id === id);
-    const planned = demo.plans.get(id);
-    invariant(client !== undefined && planned !== undefined, 'a demo client whose plan stands');
-    const said = sayPlan(planned);
-    const booklet = composeBooklet({ library: demo.library, client, plan: said });
-    const sent = clientPlanOf(said);
-    await writeFile(
-      join(phone.folder, `${id}.html`),
-      renderBookletFile(booklet, sent, await prepareShell(webSources())),
-    );
+    const { booklet, sent } = await writeDemo(id);
     const { page, heard } = await open(addressOf(`${id}.html`));
     expectSame(await readBookletBack(page), booklet, bare(sent));
     expect(heard.complaints).toEqual([]);
@@ -240,6 +246,37 @@ describe('turning leaves', () => {
     expect(await shown()).toEqual(['w1-a--goblet-squat']);
     await page.getByRole('link', { name: 'The whole exercise' }).click();
     expect(await shown()).toEqual(['exercise-goblet-squat']);
+  });
+
+  // Its partner’s leaf stands elsewhere in the page than in the order one turns to it.
+  test('one turns from the cover to the last leaf by date, and each leads back to the one before', async () => {
+    const { booklet } = await writeDemo('nell-fane');
+    const { page } = await open(addressOf('nell-fane.html'));
+    const turned = await page.evaluate(async () => {
+      const met: [string, string, string][] = [];
+      for (let on = '#cover'; on !== '' && met.length < 500; ) {
+        const shown = new Promise((done) => addEventListener('hashchange', done, { once: true }));
+        location.hash = on;
+        await shown;
+        const leaf = document.querySelector('.leaf:not([hidden])');
+        const to = (way: string): string =>
+          leaf?.querySelector(`:scope > .sheet > footer .on .${way}`)?.getAttribute('href') ?? '';
+        on = to('main');
+        met.push([leaf?.id ?? '', to('back'), leaf?.querySelector('footer .on .main')?.textContent ?? '']);
+      }
+      return met;
+    });
+    const { leaves, inPage } = bookOf(booklet, english);
+    expect(inPage.findIndex(({ kind }) => kind === 'partner')).not.toBe(
+      leaves.findIndex(({ kind }) => kind === 'partner'),
+    );
+    expect(turned).toEqual(
+      leaves.map(({ id }, at) => [
+        id,
+        at === 0 ? '' : `#${leaves[at - 1]?.id}`,
+        at === leaves.length - 1 ? '' : `Next: ${leaves[at + 1]?.title}`,
+      ]),
+    );
   });
 
   test('from the safety page back to the exercise one came from, and to the pain scale without leaving it', async () => {

@@ -87,7 +87,9 @@ export function readBookletBack(page: Page): Promise<ReadBooklet> {
     for (let leaf = document.querySelector('.leaf'); leaf && !inOrder.includes(leaf); ) {
       inOrder.push(leaf);
       const next = leaf.querySelector('footer .on .main')?.getAttribute('href');
-      leaf = next == null ? null : document.getElementById(next.slice(1));
+      // One that stands right after it in the page needs no link to be read on.
+      leaf = next == null ? leaf.nextElementSibling : document.getElementById(next.slice(1));
+      if (leaf?.matches('.leaf') !== true) leaf = null;
     }
     return {
       title: document.title,
