@@ -9,11 +9,14 @@ import type { IsoDate } from './day.js';
 import type { EditionStanding } from './edition.js';
 import type { BookletId } from './identity.js';
 import type { PublicKey } from './marks-key.js';
-import type { EasierItem, Group, Item, PlanLoad, PlanSession, PlanSet, Week } from './plan.js';
+import type { Choice, EasierItem, Group, Item, PlanLoad, PlanSession, PlanSet, Week } from './plan.js';
 import type { ReplanPart } from './replan-part.js';
 
 /** Without what is predicted of it. */
-export type ClientSet = Omit<PlanSet, 'reserve'>;
+export type ClientChoice = Omit<Choice, 'reserve'>;
+
+/** Without what is predicted of it. */
+export type ClientSet = Omit<PlanSet, 'reserve' | 'choose'> & { readonly choose?: readonly ClientChoice[] };
 
 export type ClientEasier = Pick<EasierItem, 'exercise' | 'say'> & {
   /** One set of it; it is done for as many sets as the exercise it stands in for. Absent where none is planned. */

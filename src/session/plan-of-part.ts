@@ -18,7 +18,13 @@ export function planOfPart(client: ClientPlan): Plan | null {
   const setOf = (set: ClientSet): PlanSet => {
     const reserve = part.reserves[at] ?? null;
     at += 1;
-    return reserve === null ? set : { ...set, reserve };
+    const { choose, ...own } = set;
+    return {
+      ...own,
+      ...(reserve === null ? {} : { reserve }),
+      // What a line of its table leaves in reserve is read by nobody who plans again.
+      ...(choose === undefined ? {} : { choose: choose.map((one) => ({ ...one, reserve: 0 })) }),
+    };
   };
   return {
     schema: 1,

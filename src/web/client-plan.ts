@@ -3,6 +3,7 @@
  * at home until somebody lets it go.
  */
 import type {
+  ClientChoice,
   ClientEasier,
   ClientGroup,
   ClientItem,
@@ -70,12 +71,11 @@ const otherwiseOf = (set: OtherwiseSet): OtherwiseSet => ({
   sets: set.sets,
 });
 
-const choiceOf = ({ left, exercise, reps, load, reserve }: Choice): Choice => ({
+const choiceOf = ({ left, exercise, reps, load }: Choice): ClientChoice => ({
   left: { min: left.min, max: left.max },
   exercise,
   reps,
   ...(load === undefined ? {} : { load: loadOf(load) }),
-  reserve,
 });
 
 const setOf = (set: PlanSet): ClientSet => ({

@@ -21,10 +21,12 @@ const RUNS = runs(80, 2000);
 /** As it travels: through text. */
 const travelled = (plan: Plan): Plan | null => planOfPart(JSON.parse(JSON.stringify(clientPlanOf(plan))));
 
-/** What a gate falls back on has no prediction on the phone. */
+/** What a gate falls back on, and what a feeler set leads to, has no prediction on the phone. */
 const told = (again: Replanning): unknown =>
   JSON.parse(JSON.stringify(again), (name, value: unknown) =>
-    name === 'otherwise' && Array.isArray(value) ? value.map((one: object) => ({ ...one, reserve: undefined })) : value,
+    (name === 'otherwise' || name === 'choose') && Array.isArray(value)
+      ? value.map((one: object) => ({ ...one, reserve: undefined }))
+      : value,
   );
 
 /** How many rows are done otherwise than printed. */

@@ -1,7 +1,6 @@
 /** What a feeler set led to: the line of its table that the answer chooses, in its own session and in those after it. */
-import type { ClientItem, ClientPlan, ClientSession } from '../../model/client-plan.js';
+import type { ClientChoice, ClientItem, ClientPlan, ClientSession } from '../../model/client-plan.js';
 import type { LogEvent } from '../../model/log.js';
-import type { Choice } from '../../model/plan.js';
 import { feltIn, lastWords, type SetEvent } from './marked-sets.js';
 
 /** `null` where nothing is to be found, or nothing was yet: then the booklet's table is all there is to go by. */
@@ -10,7 +9,7 @@ export function foundBy(
   session: ClientSession,
   item: ClientItem,
   marks: readonly LogEvent[],
-): Choice | null {
+): ClientChoice | null {
   const table = item.sets.find(({ choose }) => choose !== undefined)?.choose;
   if (table === undefined) return null;
   const felt = feltBefore(plan, marks, session, item.row);

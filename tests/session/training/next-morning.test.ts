@@ -51,7 +51,10 @@ const eased = (of: ClientPlan): ClientPlan => ({
       ...session,
       groups: session.groups.map((group) => ({
         ...group,
-        items: group.items.map((item) => ({ ...item, easier: [{ say: 'Half way down', set: item.sets.at(-1) }] })),
+        items: group.items.map((item) => ({
+          ...item,
+          easier: item.sets.slice(0, 1).map((set) => ({ say: 'Half way down', set })),
+        })),
       })),
     })),
   })),
