@@ -34,6 +34,7 @@ import {
 import { chosenClients, concerning, planClient, publishable, type ReadStudio, readStudio } from './read-studio.js';
 import { inOrder, printReport, stopsEverything, withheldClients } from './report.js';
 import { plainOf, sealClient } from './seal-client.js';
+import { sweepOften } from './sweep-often.js';
 import { webAddressOf } from './web-address.js';
 
 interface Built {
@@ -48,6 +49,7 @@ const UNTOUCHED: Omit<Built, 'problems'> = {
 };
 
 export async function runBuild(options: CommonOptions): Promise<number> {
+  sweepOften();
   const progress = progressOn(process.stderr);
   progress.step('Reading …');
   const studio = await readStudio(options);

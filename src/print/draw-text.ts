@@ -10,6 +10,27 @@ const NO_LETTER = 0xfffd;
 
 const THOUSAND = 1000;
 
+/** A booklet's larger pages, and the draft beside it, have the same glyphs as its pages: they are cut out of a face once. */
+const cutOut = new WeakMap<OpenFace, Map<string, Uint8Array>>();
+/** Of each face: more are never wanted again. */
+const MOST_CUT = 4;
+
+function remember({ subset }: PDFKit.FontInUse, face: OpenFace): void {
+  const known = cutOut.get(face) ?? new Map<string, Uint8Array>();
+  cutOut.set(face, known);
+  const cut = subset.encode.bind(subset);
+  subset.encode = () => {
+    const key = subset.glyphs.join(' ');
+    const before = known.get(key);
+    if (before) return before;
+    const bytes = cut();
+    const [oldest] = known.keys();
+    if (oldest !== undefined && known.size >= MOST_CUT) known.delete(oldest);
+    known.set(key, bytes);
+    return bytes;
+  };
+}
+
 /** A face as one document embeds it: only glyphs that are drawn, numbered in the order they come up. */
 export class EmbeddedFace {
   readonly #inUse: PDFKit.FontInUse;
@@ -23,6 +44,7 @@ export class EmbeddedFace {
     this.#inUse = inUse;
     this.#face = face;
     this.#scale = THOUSAND / face.unitsPerEm;
+    remember(inUse, face);
     // What stands for a letter that is missing means no letter; as U+0000 a reader could not say so.
     inUse.unicode[0] = [NO_LETTER];
   }

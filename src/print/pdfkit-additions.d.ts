@@ -4,7 +4,12 @@ declare namespace PDFKit {
     readonly id: string;
     ref(): unknown;
     /** Glyphs that are embedded, by their numbers in the file. */
-    readonly subset: { includeGlyph(glyph: number): number };
+    readonly subset: {
+      readonly glyphs: readonly number[];
+      includeGlyph(glyph: number): number;
+      /** Adds the parts of what is put together to `glyphs`. */
+      encode: () => Uint8Array;
+    };
     /** By these numbers, in thousandths of the size. */
     readonly widths: number[];
     /** The letters each of them stands for. */

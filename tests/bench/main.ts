@@ -11,7 +11,7 @@ import { measureDrawings } from './drawings.js';
 import { engineSize } from './engine-size.js';
 import { hosted, painted } from './hosted.js';
 import { measureLibrary } from './library-search.js';
-import { DRAW, drawMany, memory, paper } from './papers.js';
+import { memory, paper } from './papers.js';
 import { planning } from './planning.js';
 import { startUp } from './start-up.js';
 import { kb, ms, row } from './table.js';
@@ -72,7 +72,7 @@ const PARTS: Readonly<Record<string, (demo: Demo) => void | Promise<void>>> = {
   planning,
   walk: walking,
   paper: (demo) => inBrowser((browser) => paper(demo, browser)),
-  memory: () => memory(import.meta.filename),
+  memory,
   phone: (demo) =>
     withBuild(demo, (folder) => {
       hosted(join(folder, 'booklet'));
@@ -84,17 +84,13 @@ const PARTS: Readonly<Record<string, (demo: Demo) => void | Promise<void>>> = {
 };
 
 const asked = process.argv.slice(2);
+const unknown = asked.find((name) => !Object.hasOwn(PARTS, name));
+if (unknown !== undefined) {
+  process.stderr.write(`There is no part ‘${unknown}’. There are: ${Object.keys(PARTS).join(', ')}.\n`);
+  process.exit(2);
+}
 const demo = await readDemo();
-if (asked[0] === DRAW) {
-  await drawMany(demo, Number(asked[1]));
-} else {
-  const unknown = asked.find((name) => !Object.hasOwn(PARTS, name));
-  if (unknown !== undefined) {
-    process.stderr.write(`There is no part ‘${unknown}’. There are: ${Object.keys(PARTS).join(', ')}.\n`);
-    process.exit(2);
-  }
-  versions();
-  for (const [name, measure] of Object.entries(PARTS)) {
-    if (asked.length === 0 || asked.includes(name)) await measure(demo);
-  }
+versions();
+for (const [name, measure] of Object.entries(PARTS)) {
+  if (asked.length === 0 || asked.includes(name)) await measure(demo);
 }

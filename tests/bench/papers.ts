@@ -6,33 +6,22 @@ import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import type { Booklet } from '../../src/model/booklet.js';
-import { clientId } from '../../src/model/identity.js';
 import { invariant } from '../../src/model/result.js';
 import { drawBooklet, type Shown } from '../../src/print/draw-booklet.js';
-import { drawForms, type PaperFile } from '../../src/print/draw-forms.js';
 import { bookletOf, type Demo, shownOf, TOP, withBuild } from './demo.js';
+import { CLIENT, drawnForms } from './drawn-forms.js';
 import { cpuOf, cpuOfChildren, processFigures } from './measure.js';
 import { kb, ms, row } from './table.js';
 
-const CLIENT = clientId('rowan-ashby');
-/** As long as a real one with its key. */
-const ADDRESS = {
-  whole: `https://slate-yard.example/${'7f3a9c2e'.repeat(4)}/#open=${'q1Zb8x0Kf3v'.repeat(4).slice(0, 43)}`,
-  open: `https://slate-yard.example/${'7f3a9c2e'.repeat(4)}/`,
-};
 const TIMES = 7;
-
-async function drawn(booklet: Booklet, shown: Shown): Promise<readonly PaperFile[]> {
-  const { value } = await drawForms(booklet, CLIENT, ADDRESS, shown);
-  invariant(value.length > 0, 'the booklet can be printed');
-  return value;
-}
 
 /** Tagged, from the same booklet with the same drawings; with every page of the web booklet, which has no script to hide one. */
 export async function paper(demo: Demo, browser: Browser): Promise<void> {
   const booklet = bookletOf(demo);
   const shown = shownOf(demo);
+  const begun = process.cpuUsage();
   const single = await drawBooklet(booklet, CLIENT, undefined, shown);
+  const first = process.cpuUsage(begun);
   invariant(single.value !== null, 'the booklet can be printed');
   const { length } = single.value;
   const page = await (await browser.newContext({ javaScriptEnabled: false })).newPage();
@@ -47,6 +36,7 @@ export async function paper(demo: Demo, browser: Browser): Promise<void> {
       ms(ours),
       `Chromium printing the web booklet ${ms(theirs)}, × ${(theirs / ours).toFixed(1)}; at least 6`,
     );
+    row('  the first of a process, its faces opened', ms((first.user + first.system) / 1000), '');
     row('its pages', `${pagesIn(single.value)}`, `Chromium ${pagesIn(printed)}`);
     row(
       'its bytes',
@@ -70,8 +60,8 @@ function typst(): void {
 }
 
 async function allForms(booklet: Booklet, shown: Shown, chromiumBytes: number): Promise<void> {
-  const cpuMs = await cpuOf(3, () => drawn(booklet, shown));
-  const files = (await drawn(booklet, shown)).map(({ name, bytes }) => [name, bytes.length] as const);
+  const cpuMs = await cpuOf(3, () => drawnForms(booklet, shown));
+  const files = (await drawnForms(booklet, shown)).map(({ name, bytes }) => [name, bytes.length] as const);
   const [first] = files;
   row(
     'all forms on paper, CPU',
@@ -86,10 +76,12 @@ async function allForms(booklet: Booklet, shown: Shown, chromiumBytes: number): 
 
 const FEW = 4;
 const MANY = 16;
+// Compiled, it stands beside this file.
+const DRAW_MANY = join(import.meta.dirname, 'draw-many.js');
 
-/** Whether many booklets hold more than few. `main` is run once more for each, as a process of its own. */
-export function memory(main: string): void {
-  const peak = (times: number): number => processFigures(1, [main, DRAW, String(times)], TOP).peakMiB;
+/** Whether many booklets hold more than few. */
+export function memory(): void {
+  const peak = (times: number): number => processFigures(1, [DRAW_MANY, String(times)], TOP).peakMiB;
   const few = peak(FEW);
   const many = peak(MANY);
   row(
@@ -97,14 +89,4 @@ export function memory(main: string): void {
     `${many.toFixed(0)} MiB`,
     `of ${FEW} ${few.toFixed(0)} MiB; at most 260 MiB`,
   );
-}
-
-/** What such a process is asked. */
-export const DRAW = 'draw';
-
-/** Each drawn and let go, so many times, in book print and in large print in turn. */
-export async function drawMany(demo: Demo, times: number): Promise<void> {
-  const booklet = bookletOf(demo);
-  const shown = shownOf(demo);
-  for (let i = 0; i < times; i += 1) await drawn(i % 2 === 0 ? booklet : { ...booklet, largePrint: true }, shown);
 }
