@@ -211,15 +211,21 @@ async function backUp(options: CommonOptions, path: string): Promise<Done> {
 /** Far beyond any words. */
 const LONGEST_LETTERS = 4096;
 
+/** The sheet as it was printed, or the words alone; whoever types them ends the line, and no more is waited for. */
 async function wordsGiven(): Promise<string> {
+  if (process.stdin.isTTY) process.stderr.write('The words on the sheet, then Enter: ');
   let text = '';
   for await (const part of process.stdin) {
     text += String(part);
+    const words = wordsIn(text.split('\n').slice(0, -1));
+    if (words !== undefined) return words;
     if (text.length > LONGEST_LETTERS) break;
   }
-  // The sheet as it was printed, or the words alone.
-  return text.split('\n').find((line) => /^\s*[a-z]+(\s+[a-z]+){5,}\s*$/i.test(line)) ?? text;
+  return wordsIn(text.split('\n')) ?? text;
 }
+
+const wordsIn = (lines: readonly string[]): string | undefined =>
+  lines.find((line) => /^\s*[a-z]+([ \t]+[a-z]+){5,}\s*$/i.test(line));
 
 async function restore(options: CommonOptions, path: string): Promise<Done> {
   const { state } = options;

@@ -1,5 +1,5 @@
 /** Keys as a coach works with them: made, changed, ended, backed up, put back; and that nothing of them is ever told. */
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { chmodSync, cpSync, existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
@@ -284,6 +284,20 @@ describe('a backup', () => {
     }
     expect(bytesBelow(join(to, 'keys'))).toEqual(bytesBelow(join(state, 'keys')));
     expect(restore(readFileSync(sheet, 'utf8'), to).status).toBe(3);
+  });
+
+  test('typed in, the words are taken at the end of their line', async () => {
+    const to = join(work.path, 'typed');
+    const args = ['dist/src/app/main.js', 'key', 'restore', file, '--content', content, '--state', to];
+    const typing = spawn(process.execPath, args, { stdio: ['pipe', 'pipe', 'inherit'] });
+    let told = '';
+    typing.stdout.on('data', (part) => {
+      told += String(part);
+    });
+    // Nobody closes what is typed into.
+    typing.stdin.write(`${readFileSync(sheet, 'utf8').split('\n')[3]}\n`);
+    expect(await new Promise((done) => typing.on('close', done)), told).toBe(0);
+    expect(bytesBelow(join(to, 'keys'))).toEqual(bytesBelow(join(state, 'keys')));
   });
 
   test('with other words, or not whole, nothing is put back', () => {
