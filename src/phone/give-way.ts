@@ -5,7 +5,7 @@
 import type { InSteps } from '../session/in-steps.js';
 
 /** Milliseconds; with one more piece on top still well under what browsers count as long (50 ms: W3C, Long Tasks). */
-const AT_A_TIME_MS = 16;
+const AT_A_TIME_MS = 8;
 
 /** In a task of its own, after what waits there already. Unlike a timer it is not slowed down where nobody looks. */
 export const nextTask = (): Promise<void> =>

@@ -34,6 +34,8 @@ export interface Between {
 /** Nothing where the plan stays as it is, or where nothing may be trained until the coach has looked. */
 export function* replanBetween(between: Between): InSteps<readonly ReplannedItem[]> {
   const { plan, events, now, today, language, called } = between;
+  // Before its first day, with nothing done, there is nothing to plan from: a phone that opens it first waits for nothing.
+  if (events.length === 0 && today <= plan.starts) return [];
   const whole = planOfPart(plan);
   if (whole === null) return [];
   yield;

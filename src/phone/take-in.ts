@@ -2,7 +2,7 @@
  * Takes the client's part into the page, leaf by leaf: read in one go it would hold up a slow phone for a third of a second.
  * The cover can be read before the rest has come.
  */
-import { takingTurns } from './give-way.js';
+import { nextTask, takingTurns } from './give-way.js';
 import { showOneByOne } from './show-leaves.js';
 
 /** A document of its own, in which nothing runs. */
@@ -31,10 +31,15 @@ export async function takeIn(text: string, begun: () => void): Promise<HTMLEleme
   document.documentElement.lang = apart.documentElement.lang;
   document.documentElement.dir = apart.documentElement.dir;
   showOneByOne(book);
+  await nextTask();
   // Whoever comes for another leaf is not shown the cover on the way.
   if (!namesLeaf(text, location.hash)) {
+    book.classList.add('arriving');
     main.replaceChildren(book);
     begun();
+    requestAnimationFrame(() => requestAnimationFrame(() => book.classList.remove('arriving')));
+    // Seen before anything else is begun.
+    await nextTask();
   }
   const inTurn = takingTurns();
   for (const piece of more) {

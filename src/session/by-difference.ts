@@ -7,6 +7,8 @@
  * `[n, …]`, n from 1: an object with the fields of shape n; `[0, …]`: a list; `[-1, place, value, …]`: as what it is told
  * by, but for those places; `[-2, length, place, value, …]`: the same of a list of another length; `[]`: as what it is told by.
  */
+import type { InSteps } from './in-steps.js';
+
 export interface ByDifference {
   /** The names of the fields of each kind of object, in their order. */
   readonly shapes: readonly (readonly string[])[];
@@ -127,9 +129,38 @@ function put(fields: Record<string, unknown>, name: string, value: unknown): voi
   else fields[name] = value;
 }
 
-/** Reads what `tellByDifference` made. In plain loops: a phone reads thousands of values before it can show a set. */
-export function readByDifference({ shapes, value }: ByDifference): unknown {
-  const read = (told: unknown, base: unknown): unknown => {
+type Read = (told: unknown, base: unknown) => unknown;
+
+/** Lists and objects so far within that each of their parts is a step: of a plan's, each session. */
+const IN_STEPS = 3;
+
+/** Reads what `tellByDifference` made. What is told by differences is read in one step. */
+export function* readByDifference({ shapes, value }: ByDifference): InSteps<unknown> {
+  const read = readerOf(shapes);
+  function* open(told: unknown, base: unknown, levels: number): InSteps<unknown> {
+    const head = isList(told) ? told[0] : undefined;
+    if (levels === 0 || !isList(told) || typeof head !== 'number' || head < LIST) return read(told, base);
+    const parts: unknown[] = [];
+    for (const each of told.slice(1)) {
+      yield;
+      parts.push(yield* open(each, head === LIST ? parts.at(-1) : undefined, levels - 1));
+    }
+    return head === LIST ? parts : named(shapes[head - 1] ?? [], parts);
+  }
+  return yield* open(value, undefined, IN_STEPS);
+}
+
+function named(names: readonly string[], parts: readonly unknown[]): unknown {
+  const fields: Record<string, unknown> = {};
+  names.forEach((name, i) => {
+    put(fields, name, parts[i]);
+  });
+  return fields;
+}
+
+/** In plain loops: a phone reads thousands of values before it can show a set. */
+function readerOf(shapes: ByDifference['shapes']): Read {
+  const read: Read = (told, base) => {
     if (!isList(told)) return told;
     const head = told[0];
     if (head === undefined) return base;
@@ -166,5 +197,5 @@ export function readByDifference({ shapes, value }: ByDifference): unknown {
     }
     return fields;
   };
-  return read(value, undefined);
+  return read;
 }

@@ -75,7 +75,7 @@ const unpacking = (page: PageSays): Way => ({
 });
 
 /** Every part of a plan anew that changes on its way, each with what stands before it. */
-function change(plan: ClientPlan, way: Way): ClientPlan {
+function* change(plan: ClientPlan, way: Way): InSteps<ClientPlan> {
   const inItem = (item: ClientItem, session: string): ClientItem => {
     const stem = `${session}${item.row}/`;
     const easier = item.easier.map((one) => {
@@ -90,7 +90,16 @@ function change(plan: ClientPlan, way: Way): ClientPlan {
     const short = { ...session.short, sets: session.short.sets.map((key) => way.key(key, stem)) };
     return { ...session, groups, short };
   };
-  return { ...plan, weeks: plan.weeks.map((week) => ({ ...week, sessions: week.sessions.map(inSession) })) };
+  const weeks: ClientPlan['weeks'][number][] = [];
+  for (const week of plan.weeks) {
+    const sessions: ClientSession[] = [];
+    for (const session of week.sessions) {
+      yield;
+      sessions.push(inSession(session));
+    }
+    weeks.push({ ...week, sessions });
+  }
+  return { ...plan, weeks };
 }
 
 /** Weeks with the names of their sessions alone; the sessions beside them, by name, in the order done. */
@@ -125,7 +134,7 @@ function putBack({ plan, sessions }: Sorted): ClientPlan {
 const NO_PAGE: PageSays = { called: () => undefined, leads: () => [] };
 
 export const packPlan = (plan: ClientPlan, page: PageSays = NO_PAGE): Travelling =>
-  tellByDifference(sort(change(plan, packing(page))));
+  tellByDifference(sort(finish(change(plan, packing(page)))));
 
 /** Reads what `packPlan` wrote into a booklet's own page back to the very same plan; `page` as it was then. */
 export const unpackPlan = (travelling: Travelling, page: PageSays = NO_PAGE): ClientPlan =>
@@ -134,7 +143,6 @@ export const unpackPlan = (travelling: Travelling, page: PageSays = NO_PAGE): Cl
 /** The same, for a phone on which it takes longer than a tap may wait. */
 export function* unpackInSteps(travelling: Travelling, page: PageSays): InSteps<ClientPlan> {
   // The page was written by the same build, and stands in no other's hands.
-  const sorted = readByDifference(travelling) as Sorted;
-  yield;
-  return change(putBack(sorted), unpacking(page));
+  const sorted = (yield* readByDifference(travelling)) as Sorted;
+  return yield* change(putBack(sorted), unpacking(page));
 }

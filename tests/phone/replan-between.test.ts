@@ -2,11 +2,11 @@
 import { describe, expect, test } from 'vitest';
 import { planBlock } from '../../src/engine/plan-block.js';
 import type { ClientPlan } from '../../src/model/client-plan.js';
-import { dayOfIso, isoOfDay } from '../../src/model/day.js';
+import { addDays, dayOfIso, isoOfDay } from '../../src/model/day.js';
 import type { LogEvent } from '../../src/model/log.js';
 import { replanBetween } from '../../src/phone/replan-between.js';
 import { finish } from '../../src/session/in-steps.js';
-import type { ReplannedItem } from '../../src/session/replan.js';
+import { type ReplannedItem, replan } from '../../src/session/replan.js';
 import { clientPlanOf } from '../../src/web/client-plan.js';
 import { doAsPlanned } from '../session/make-marks.js';
 import { PEOPLE } from '../simulate/people.js';
@@ -49,6 +49,14 @@ const short = (occurrence: number, day = dateOf(occurrence)): readonly LogEvent[
     but: ({ reps }) => (reps === undefined ? {} : { reps: Math.max(1, reps - 3), asPlanned: false }),
   });
 const open = (events: readonly LogEvent[]): readonly LogEvent[] => events.filter(({ kind }) => kind !== 'closed');
+
+test('before its first day, with nothing done, nothing is gone through, for nothing would come of it', () => {
+  const day = isoOfDay(addDays(dayOfIso(plan.starts) ?? expect.fail(), -3));
+  for (const today of [day, plan.starts]) {
+    expect(replan(torben, [], today)).toMatchObject({ kind: 'planned', changed: [] });
+    expect(between(plan, [], `${today}T18:00`)).toEqual([]);
+  }
+});
 
 describe('between sessions', () => {
   const before = short(1);

@@ -2,9 +2,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { readByDifference, tellByDifference } from '../../src/session/by-difference.js';
+import { finish } from '../../src/session/in-steps.js';
 
 /** Through text, as it goes. */
-const there = (value: unknown): unknown => readByDifference(JSON.parse(JSON.stringify(tellByDifference(value))));
+const there = (value: unknown): unknown =>
+  finish(readByDifference(JSON.parse(JSON.stringify(tellByDifference(value)))));
 const same = (value: unknown): void => {
   expect(JSON.stringify(there(value))).toBe(JSON.stringify(value));
 };
