@@ -20,7 +20,7 @@ export function MorningView({ screen, shown }: { readonly screen: MorningScreen;
         </>
       }
     >
-      <p>{phone.saidOn(sayDate(screen.date, speech))}</p>
+      <p>{phone.hurtOn(sayDate(screen.date, speech))}</p>
       <Lines lines={phone.ifWorse[screen.advice]} />
     </Sheet>
   );

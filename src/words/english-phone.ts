@@ -51,7 +51,7 @@ export const englishPhone: PhoneWords = {
   alarmStands: ['You told this phone of a warning sign.', 'Ask a doctor first. Then your coach sends a new booklet.'],
 
   worseNextMorning: 'Was it worse the next morning?',
-  saidOn: (date) => `You said so on ${date}.`,
+  hurtOn: (date) => `It hurt on ${date}.`,
   ifWorse: {
     easier: ['If so, take the easier way today.', 'Tell your coach.'],
     leave: ['If so, leave out today what it hurt in.', 'Tell your coach.'],

@@ -54,7 +54,7 @@ export const norwegianPhone: PhoneWords = {
   alarmStands: ['Du har meldt et faretegn på denne telefonen.', 'Spør lege først. Så sender treneren et nytt hefte.'],
 
   worseNextMorning: 'Var det verre neste morgen?',
-  saidOn: (date) => `Det sa du ${date}.`,
+  hurtOn: (date) => `Det gjorde vondt ${date}.`,
   ifWorse: {
     easier: ['I så fall: ta den lettere måten i dag.', 'Si fra til treneren.'],
     leave: ['I så fall: la øvelsen det gjorde vondt i, være i dag.', 'Si fra til treneren.'],

@@ -46,7 +46,7 @@ export interface PhoneWords {
   // Before
   readonly worseNextMorning: string;
   /** The day on which it was said to hurt. */
-  readonly saidOn: (date: string) => string;
+  readonly hurtOn: (date: string) => string;
   /** What follows where it was worse. */
   readonly ifWorse: Readonly<Record<'easier' | 'leave', readonly string[]>>;
   readonly wasWorse: string;

@@ -112,7 +112,7 @@ test('on the way in: a set left in hand, what hurt the last time, a new edition,
   await page.clock.setSystemTime(START + 3 * DAY);
   await open(page, 'first');
   await tap(page, '#training-main');
-  expect(await read(page)).toContain('Knee, left, 2 of 10Was it worse the next morning?You said so on Mon 4 Jan.');
+  expect(await read(page)).toContain('Knee, left, 2 of 10Was it worse the next morning?It hurt on Mon 4 Jan.');
   expect(await faultsOf(page)).toEqual([]);
   await tap(page, says(WORDS.notSaid));
   expect(await read(page)).toContain(WORDS.howIsToday);

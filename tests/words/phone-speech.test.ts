@@ -22,7 +22,7 @@ const GIVEN: readonly (readonly (number | string)[])[] = [
 /** Of these it is given a side of the body, or what is said already. */
 const SIDED = /\/ofSide$/;
 const SORE = /\/whatHurts$/;
-const TEXTED = /\/(saidOn|startSession|finished|nextIs|lastTime|paper|instead)$/;
+const TEXTED = /\/(hurtOn|startSession|finished|nextIs|lastTime|paper|instead)$/;
 
 function givenTo(place: string): readonly (readonly (number | string)[])[] {
   if (SORE.test(place))
