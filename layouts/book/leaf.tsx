@@ -1,4 +1,4 @@
-/** The frame of a leaf: its heading, its sheet with the margin, and the way back and on at its foot. */
+/** The frame of a leaf: its heading, its sheet with the margin, and the ways from it at its foot. */
 import type { ComponentChildren } from 'preact';
 import type { Book, Leaf } from './leaves.js';
 import { OwnName } from './own-name.js';
@@ -25,32 +25,21 @@ const Title = ({ book, leaf }: { readonly book: Book; readonly leaf: Leaf }) =>
   leaf.kind === 'turn' || leaf.kind === 'exercise' ? <OwnName book={book} name={leaf.title} /> : leaf.title;
 
 /**
- * To the leaf before and the leaf after. One that stands right beside this one in the page is read without a link: where one leaf is
- * shown at a time, whoever shows it puts the link there. The cover has its own, since it is shown before the others have come.
+ * To the leaf after, where it does not stand right below this one, and the session's own list does not lead to it. All other ways back
+ * and on are put there by whoever shows one leaf at a time. The cover has its own, since it is shown before the others have come.
  */
-function BackAndOn({ book, leaf }: { readonly book: Book; readonly leaf: Leaf }) {
-  const at = book.leaves.indexOf(leaf);
-  const inPage = book.inPage.indexOf(leaf);
-  const apart = (way: -1 | 1): Leaf | undefined => {
-    const other = book.leaves[at + way];
-    return leaf.kind === 'cover' || other !== book.inPage[inPage + way] ? other : undefined;
-  };
-  const [before, after] = [apart(-1), apart(1)];
-  if (before === undefined && after === undefined) return null;
+function On({ book, leaf }: { readonly book: Book; readonly leaf: Leaf }) {
+  const after = book.leaves[book.leaves.indexOf(leaf) + 1];
+  const below = book.inPage[book.inPage.indexOf(leaf) + 1];
+  const isLed = leaf.kind === 'session' && after?.kind === 'turn';
+  if (after === undefined || (leaf.kind !== 'cover' && (after === below || isLed))) return null;
   return (
     <p class="on">
-      {before ? (
-        <a class="back" href={`#${before.id}`}>
-          {book.labels.previous}
-        </a>
-      ) : null}
-      {after ? (
-        <a class="main" href={`#${after.id}`}>
-          <span>
-            {book.labels.next}: <Title book={book} leaf={after} />
-          </span>
-        </a>
-      ) : null}
+      <a class="main" href={`#${after.id}`}>
+        <span>
+          {book.labels.next}: <Title book={book} leaf={after} />
+        </span>
+      </a>
     </p>
   );
 }
@@ -70,7 +59,7 @@ export function LeafFrame({ book, leaf, where, ways, children }: LeafProps) {
         {children}
         <footer>
           {ways ? <ul class="ways">{ways}</ul> : null}
-          <BackAndOn book={book} leaf={leaf} />
+          <On book={book} leaf={leaf} />
         </footer>
       </div>
     </article>

@@ -20,8 +20,22 @@ function showReturn(leaf: HTMLElement, from: HTMLElement): void {
   }
 }
 
-const besideOf = (beside: Element | null): HTMLElement | undefined =>
-  beside instanceof HTMLElement && beside.matches('.leaf') ? beside : undefined;
+/**
+ * In the order one turns to them: as in the page, but a session's exercises after its opening, and what a partner reads before the
+ * last leaf.
+ */
+function inTurn(leaves: readonly HTMLElement[]): readonly HTMLElement[] {
+  const turns = new Map<string, HTMLElement[]>();
+  for (const leaf of leaves) {
+    if (!leaf.matches('.turn')) continue;
+    const session = leaf.id.slice(0, leaf.id.indexOf('--'));
+    turns.set(session, [...(turns.get(session) ?? []), leaf]);
+  }
+  const others = leaves.filter((leaf) => !leaf.matches('.turn, .partner'));
+  const order = others.flatMap((leaf) => [leaf, ...(turns.get(leaf.id) ?? [])]);
+  order.splice(-1, 0, ...leaves.filter((leaf) => leaf.matches('.partner')));
+  return order;
+}
 
 function wayTo(leaf: HTMLElement, name: 'back' | 'main', ...words: readonly (Node | string)[]): HTMLElement {
   const way = document.createElement('a');
@@ -31,15 +45,20 @@ function wayTo(leaf: HTMLElement, name: 'back' | 'main', ...words: readonly (Nod
   return way;
 }
 
-/** What stands right beside a leaf in the page has no link there. Shown alone it gets one. */
-function putWays(leaf: HTMLElement, { back = '', on = '' }: DOMStringMap): void {
+interface Ways {
+  readonly before: HTMLElement | undefined;
+  readonly after: HTMLElement | undefined;
+  /** What leads back and on is called. */
+  readonly words: DOMStringMap;
+}
+
+/** In the page few leaves lead back and on: one reads on. One that is shown alone gets both ways. */
+function putWays(leaf: HTMLElement, { before, after, words: { back = '', on = '' } }: Ways): void {
   const foot = leaf.querySelector(':scope > .sheet > footer');
   if (!foot) return;
   const line = foot.querySelector('.on') ?? document.createElement('p');
   line.className = 'on';
-  const before = besideOf(leaf.previousElementSibling);
   if (before && !line.querySelector('.back')) line.prepend(wayTo(before, 'back', back));
-  const after = besideOf(leaf.nextElementSibling);
   if (after && !line.querySelector('.main')) {
     const words = document.createElement('span');
     words.append(`${on}: `, ...(headOf(after)?.cloneNode(true).childNodes ?? []));
@@ -64,6 +83,7 @@ export function showOneByOne(book: HTMLElement): void {
 export function showLeaves(book: HTMLElement, from: string): void {
   showOneByOne(book);
   const leaves = [...book.querySelectorAll<HTMLElement>('.leaf')];
+  const order = inTurn(leaves);
   const title = document.title;
   const first = leaves[0];
   if (!first) return;
@@ -75,7 +95,8 @@ export function showLeaves(book: HTMLElement, from: string): void {
     const leaf = target?.closest<HTMLElement>('.leaf') ?? first;
     if (open && leaf !== open) showReturn(leaf, open);
     open = leaf;
-    putWays(leaf, book.dataset);
+    const at = order.indexOf(leaf);
+    putWays(leaf, { before: order[at - 1], after: order[at + 1], words: book.dataset });
     for (const one of leaves) {
       if (one === leaf) one.removeAttribute('hidden');
       else if (!one.hasAttribute('hidden')) one.setAttribute('hidden', 'until-found');

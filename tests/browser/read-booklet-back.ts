@@ -86,8 +86,9 @@ export function readBookletBack(page: Page): Promise<ReadBooklet> {
     const inOrder: Element[] = [];
     for (let leaf = document.querySelector('.leaf'); leaf && !inOrder.includes(leaf); ) {
       inOrder.push(leaf);
-      const next = leaf.querySelector('footer .on .main')?.getAttribute('href');
-      // One that stands right after it in the page needs no link to be read on.
+      const led = leaf.matches('.session') ? leaf.querySelector('.turns a') : null;
+      const next = (leaf.querySelector('footer .on .main') ?? led)?.getAttribute('href');
+      // One that stands right below it in the page needs no link to be read on.
       leaf = next == null ? leaf.nextElementSibling : document.getElementById(next.slice(1));
       if (leaf?.matches('.leaf') !== true) leaf = null;
     }
