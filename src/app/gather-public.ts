@@ -24,7 +24,8 @@ export async function gatherPublic(root: string): Promise<Result<readonly Public
     problems.push({ code: 'public-unreadable', severity: 'error', scope: FOLDER, data: { path, why } });
   };
   const walk = async (below: string): Promise<void> => {
-    const names = (await readdir(join(root, below))).sort(compareIds);
+    // What a system keeps out of sight in every folder that is looked at is no part of a build, and is not let out.
+    const names = (await readdir(join(root, below))).filter((name) => !name.startsWith('.')).sort(compareIds);
     for (const name of names) {
       const path = below === '' ? name : `${below}/${name}`;
       const stat = await lstat(join(root, path));

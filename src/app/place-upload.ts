@@ -2,7 +2,7 @@
  * Puts the folder to upload in place, whole and at once: it is written beside its place under a name made from its
  * bytes, and a link is then turned to it by one rename. Where links cannot be had it is moved in, the old one aside.
  */
-import { mkdir, open, readdir, readlink, rename, rm, symlink } from 'node:fs/promises';
+import { mkdir, open, readdir, readFile, readlink, rename, rm, symlink } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { compareIds } from '../model/identity.js';
 import { FOLDER, type Problem } from '../model/problem.js';
@@ -33,8 +33,11 @@ export async function placeUpload(to: string, files: readonly Omit<PublicFile, '
     if (await isTheCoachs(place)) {
       return { code: 'output-occupied', severity: 'error', scope: FOLDER, data: { path: to } };
     }
-    if ((await targetOf(place)) === join(KEPT, name)) return { changed: false, gone: [] };
-    const gone = goneFrom(await pathsBelow(place), new Set(files.map(({ path }) => path)));
+    const before = await pathsBelow(place);
+    if ((await targetOf(place)) === join(KEPT, name) && (await isAsWritten(place, before, files))) {
+      return { changed: false, gone: [] };
+    }
+    const gone = goneFrom(before, new Set(files.map(({ path }) => path)));
     await makeFolders(kept);
     await rm(stage, { recursive: true, force: true });
     await mkdir(stage);
@@ -71,6 +74,20 @@ async function pathsBelow(folder: string, below = ''): Promise<readonly string[]
     }),
   );
   return paths.flat();
+}
+
+/** What was laid there by hand since would be uploaded with the rest. */
+async function isAsWritten(
+  place: string,
+  there: readonly string[],
+  files: readonly Omit<PublicFile, 'sha256'>[],
+): Promise<boolean> {
+  if (there.length !== files.length) return false;
+  for (const { path, bytes } of files) {
+    const held = await readFile(join(place, path)).catch(() => undefined);
+    if (held === undefined || !held.equals(bytes)) return false;
+  }
+  return true;
 }
 
 /** A folder that goes as a whole is told as one. */

@@ -114,20 +114,22 @@ export async function publishStage(stage: Stage): Promise<{ readonly changed: bo
     const name = await nameOfBuild(stage.folder);
     const builds = join(stage.out, BUILDS);
     const link = join(builds, CURRENT);
-    if ((await linkTarget(link)) === name) {
-      await abandonStage(stage);
-      return { changed: false };
-    }
     const target = join(builds, name);
-    await rm(target, { recursive: true, force: true });
-    await rename(stage.folder, target);
+    const stands = (await linkTarget(link)) === name && (await isAsBuilt(target, stage.folder, link));
+    if (stands) await abandonStage(stage);
+    else {
+      // Where something was done to it by hand, the same build takes its own place: a reader may for an instant find nothing.
+      await rm(target, { recursive: true, force: true });
+      await rename(stage.folder, target);
+    }
     try {
-      await turnLink(link, name);
+      if (!stands) await turnLink(link, name);
       for (const half of HALVES) await ensureLink(join(stage.out, half), join(BUILDS, CURRENT, half));
     } catch (fault) {
       if (diskFaultCode(fault) !== 'EPERM' && diskFaultCode(fault) !== 'ENOTSUP') throw fault;
       for (const half of HALVES) await moveIn(join(target, half), join(stage.out, half), builds);
     }
+    if (stands) return { changed: false };
     await removeOldBuilds(builds, name);
     return { changed: true };
   } catch (fault) {
@@ -138,6 +140,18 @@ export async function publishStage(stage: Stage): Promise<{ readonly changed: bo
 
 export function notWritable(folder: string, fault: unknown): Problem {
   return { code: 'output-not-writable', severity: 'error', scope: FOLDER, data: { folder, why: sayDiskFault(fault) } };
+}
+
+/** Whether nobody added, took away or wrote to a file since the link was turned to it. To read them all takes as long as to write them. */
+async function isAsBuilt(folder: string, fresh: string, link: string): Promise<boolean> {
+  const [there, wanted] = [await filesBelow(folder, ''), await filesBelow(fresh, '')];
+  if (there.join('\n') !== wanted.join('\n')) return false;
+  const { mtimeMs: turned } = await lstat(link);
+  for (const path of there) {
+    const [is, was] = [await lstat(join(folder, path)), await lstat(join(fresh, path))];
+    if (is.size !== was.size || is.mtimeMs > turned) return false;
+  }
+  return true;
 }
 
 /** A build is named for its bytes, so the same content, state and day give the same folder. */

@@ -10,6 +10,7 @@ import {
   rmSync,
   statSync,
   symlinkSync,
+  utimesSync,
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -78,6 +79,29 @@ describe('a build is put in place whole', () => {
   test('the same bytes change nothing', async () => {
     await build('one');
     const before = snapshot();
+    expect(await build('one')).toEqual({ changed: false });
+    expect(snapshot()).toBe(before);
+  });
+
+  test('what was done to it by hand is undone by the same build', async () => {
+    await build('one');
+    const before = snapshot();
+    const page = join(out, 'public/index.html');
+    for (const spoil of [
+      () => writeFileSync(page, 'another'),
+      () => {
+        writeFileSync(page, 'eno');
+        // A file system counts in some milliseconds.
+        utimesSync(page, new Date(), new Date(Date.now() + 1000));
+      },
+      () => writeFileSync(join(out, 'public/letter.txt'), 'mine'),
+      () => rmSync(join(out, 'private/clients'), { recursive: true }),
+    ]) {
+      spoil();
+      expect(await build('one')).toEqual({ changed: true });
+      expect(snapshot()).toBe(before);
+    }
+    rmSync(join(out, 'public'));
     expect(await build('one')).toEqual({ changed: false });
     expect(snapshot()).toBe(before);
   });

@@ -82,6 +82,12 @@ test('what was built is written whole, with its list and its headers, and twice 
   const built = bytesBelow(realpathSync(join(output, 'public')));
   const added = ['.htaccess', '_headers', 'integrity.txt', 'nginx-headers.conf'];
   expect(before.filter(([path]) => !added.includes(path))).toEqual(built);
+  // Whatever was laid there by hand since is no part of it; what a system keeps in a folder that is looked at never was.
+  writeFiles(realpathSync(upload), [['letter.txt', 'For Ash Venn alone.']]);
+  writeFiles(open, [['.DS_Store', Buffer.from([0, 0, 0, 1])]]);
+  expect(publish().out).toMatch(/deleted on the host.*:\n {2}letter\.txt\n/);
+  expect(bytesBelow(realpathSync(upload))).toEqual(before);
+  rmSync(join(open, '.DS_Store'));
   expect(publish().out).toContain('nothing has changed');
   expect(bytesBelow(realpathSync(upload))).toEqual(before);
 });
