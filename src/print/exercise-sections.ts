@@ -4,14 +4,12 @@ import { plainText } from '../model/prose.js';
 import { blankSlug, linesOf, paragraph, type Slug } from './lay-out-blocks.js';
 import { isEased, layOutEasier } from './lay-out-easier.js';
 import { layOutLines, type StyledRun, styledLine } from './lay-out-lines.js';
-import { columned, runIn } from './lay-out-list.js';
+import { columned, ledItems, runIn, runOn } from './lay-out-list.js';
 import { layOutStopFrame } from './lay-out-stop-frame.js';
-import { weekRuns } from './lay-out-week-runs.js';
 import { moved, tag } from './page.js';
 import { pageLink } from './page-link.js';
 import type { Setting } from './setting.js';
 import { LINE } from './sheet.js';
-import { sayWeeks, type WeekNote, weekNotes } from './week-notes.js';
 
 type Section = ExercisePart['sections'][number];
 
@@ -30,28 +28,18 @@ export function marginSection(heading: string, body: readonly Slug[], setting: S
   }));
 }
 
-/** Why the figures are what they are: all that is said of the same weeks together, and the same thing only once. */
-function whyNotes(part: ExercisePart, setting: Setting): readonly WeekNote[] {
-  const notes = new Map<string, { weeks: readonly number[]; texts: Set<string> }>();
-  for (const row of setting.sessions.flatMap((session) => session.rows)) {
-    const said = row.cells
-      .filter((cell) => cell.exercise === part.id)
-      .flatMap((cell) => cell.why.map((text) => ({ week: cell.week, text })));
-    for (const { weeks, text } of weekNotes(said)) {
-      const held = notes.get(sayWeeks(weeks)) ?? { weeks, texts: new Set() };
-      held.texts.add(text);
-      notes.set(sayWeeks(weeks), held);
-    }
-  }
-  return [...notes.values()].map(({ weeks, texts }) => ({ weeks, text: [...texts].join(' '), always: false }));
-}
-
-function whySlugs(notes: readonly WeekNote[], setting: Setting): readonly Slug[] {
+/** Led by the session and the weeks it holds for; what holds throughout is led by nothing. */
+function whySlugs(why: NonNullable<ExercisePart['why']>, { measure }: Setting): readonly Slug[] {
   const of = tag('P');
-  const label: StyledRun = { style: 'label', text: `${setting.labels.week} `, tag: of };
-  return paragraph([label, ...weekRuns(notes, of)], setting.measure);
+  const runs = why.flatMap(({ lead, text }, i): readonly StyledRun[] => [
+    ...(i > 0 ? [{ style: 'label' as const, text: `${NO_BREAK}${NO_BREAK} `, tag: of }] : []),
+    ...(lead === '' ? [] : [{ style: 'label-strong' as const, text: `${lead}${NO_BREAK} `, tag: of }]),
+    { style: 'label', text, tag: of },
+  ]);
+  return paragraph(runs, measure);
 }
 
+const NO_BREAK = '\u00a0';
 const CUE_LEAD = 0.3;
 const FAULT_LEAD = 0.4;
 
@@ -70,12 +58,14 @@ function partsSlugs({ lines }: Section, setting: Setting): readonly Slug[] {
   });
 }
 
-function sectionSlugs(section: Section, setting: Setting): readonly Slug[] {
+function sectionSlugs(section: Section, room: Room, setting: Setting): readonly Slug[] {
   switch (section.name) {
     case 'cues':
       return columned(section.lines, CUE_LEAD, 'text-strong', setting.measure);
     case 'faults':
-      return columned(section.lines, FAULT_LEAD, 'text-italic', setting.measure);
+      return room === 'closest'
+        ? ledItems(section.lines, 'text-italic', setting.measure)
+        : columned(section.lines, FAULT_LEAD, 'text-italic', setting.measure);
     case 'parts':
       return partsSlugs(section, setting);
     case 'set-up':
@@ -86,7 +76,7 @@ function sectionSlugs(section: Section, setting: Setting): readonly Slug[] {
     case 'harder':
     case 'film':
     case 'partner':
-      return runIn(section.lines, setting.measure);
+      return room === 'closest' ? runOn(section.lines, setting.measure) : runIn(section.lines, setting.measure);
   }
 }
 
@@ -100,11 +90,18 @@ export interface Laid {
 const AFTERWARDS: readonly Kind[] = ['harder', 'film', 'partner'];
 export const isNeeded = (kind: Kind): boolean => kind !== 'why' && !AFTERWARDS.includes(kind);
 
+/**
+ * How roomy a section is set: `tight`, the figures of easier versions run on behind their words; `closest`, what is listed
+ * line by line runs on as well, and what is said to a fault behind what is seen of it.
+ */
+export type Room = 'loose' | 'tight' | 'closest';
+export const ROOMS: readonly Room[] = ['loose', 'tight', 'closest'];
+
 /** One section in each way it may be set: each is set when it is first asked for, and then kept. */
 export interface SectionWays {
   readonly kind: Kind;
-  /** Tight or not, in a column narrower by so much. */
-  readonly slugs: (tight: boolean, narrower: number) => readonly Slug[];
+  /** In a column narrower by so much. */
+  readonly slugs: (room: Room, narrower: number) => readonly Slug[];
 }
 
 export function narrowed(setting: Setting, by: number): Setting {
@@ -114,21 +111,25 @@ export function narrowed(setting: Setting, by: number): Setting {
   return { ...setting, measure: { ...measure, sheet: { ...sheet, textWidth: sheet.textWidth - by } } };
 }
 
-type SetSection = (tight: boolean, setting: Setting) => readonly Slug[];
+type SetSection = (room: Room, setting: Setting) => readonly Slug[];
 
-/** Easier versions alone are set tight; of the rest either is the same. */
-const isTight = (kind: Kind, tight: boolean): boolean => tight && kind === 'easier';
+/** The roomiest that is set alike. */
+function roomOf(kind: Kind, room: Room): Room {
+  if (kind === 'easier') return room === 'loose' ? 'loose' : 'tight';
+  return room === 'closest' ? 'closest' : 'loose';
+}
 
 function waysOf(kind: Kind, setting: Setting, set: SetSection, draft: SectionWays | undefined): SectionWays {
   const known = new Map<string, readonly Slug[]>();
   return {
     kind,
-    slugs: (tight, narrower) => {
-      const key = `${isTight(kind, tight)} ${narrower}`;
+    slugs: (asked, narrower) => {
+      const room = roomOf(kind, asked);
+      const key = `${room} ${narrower}`;
       const kept = known.get(key);
       if (kept) return kept;
-      const before = draft?.slugs(tight, narrower);
-      const slugs = before && !refers(before) ? before : set(tight, narrowed(setting, narrower));
+      const before = draft?.slugs(room, narrower);
+      const slugs = before && !refers(before) ? before : set(room, narrowed(setting, narrower));
       known.set(key, slugs);
       return slugs;
     },
@@ -149,13 +150,13 @@ export function exerciseSections(
     .filter(({ lines, name }) => lines.length > 0 && name !== 'easier')
     .map((section): readonly [Kind, SetSection] => [
       section.name,
-      (_, within) => marginSection(section.title, sectionSlugs(section, within), within),
+      (room, within) => marginSection(section.title, sectionSlugs(section, room, within), within),
     ]);
   const easierTitle = part.sections.find(({ name }) => name === 'easier')?.title ?? setting.labels.easier;
-  const why = whyNotes(part, setting);
+  const { why = [] } = part;
   const all: readonly (readonly [Kind, SetSection])[] = [
     ...written.filter(([kind]) => !AFTERWARDS.includes(kind)),
-    ['easier', (tight, within) => marginSection(easierTitle, layOutEasier(part, tight, within), within)],
+    ['easier', (room, within) => marginSection(easierTitle, layOutEasier(part, room !== 'loose', within), within)],
     ['stop', (_, within) => layOutStopFrame(part.stopTitle, part.stop, [], within)],
     ...written.filter(([kind]) => AFTERWARDS.includes(kind)),
     ['why', (_, within) => marginSection(setting.labels.why, whySlugs(why, within), within)],

@@ -7,6 +7,8 @@ import {
   type Laid,
   marginSection,
   narrowed,
+  ROOMS,
+  type Room,
   type SectionWays,
 } from './exercise-sections.js';
 import {
@@ -114,19 +116,14 @@ function openingOf(part: ExercisePart, setting: Setting, picture: Picture | unde
  * Sections narrow as far down as the picture stands beside them, or an empty line or two under them where that takes less
  * of the page than to narrow the next.
  */
-function besidePicture(
-  sections: readonly SectionWays[],
-  tight: boolean,
-  width: number,
-  reach: number,
-): readonly Laid[] {
+function besidePicture(sections: readonly SectionWays[], room: Room, width: number, reach: number): readonly Laid[] {
   const narrower = width + BESIDE_GAP;
-  const wide = sections.map(({ kind, slugs }): Laid => ({ kind, slugs: slugs(tight, 0) }));
+  const wide = sections.map(({ kind, slugs }): Laid => ({ kind, slugs: slugs(room, 0) }));
   const slim: Laid[] = [];
   let best = { count: 0, blank: reach, cost: reach };
   let [slimTo, wideTo] = [0, 0];
   for (const [i, { kind, slugs }] of sections.slice(0, -1).entries()) {
-    slim.push({ kind, slugs: slugs(tight, narrower) });
+    slim.push({ kind, slugs: slugs(room, narrower) });
     slimTo += linesOf(slim[i]?.slugs ?? []);
     wideTo += linesOf(wide[i]?.slugs ?? []);
     const blank = Math.max(0, reach - slimTo);
@@ -144,6 +141,19 @@ function besidePicture(
   return next ? [{ ...next, slugs: [blankSlug(blank), ...next.slugs] }, ...others] : below;
 }
 
+/** Made one by one until one will do. */
+function firstOf<Of, Made>(
+  of: readonly Of[],
+  make: (one: Of) => Made,
+  will: (made: Made) => boolean,
+): Made | undefined {
+  for (const one of of) {
+    const made = make(one);
+    if (will(made)) return made;
+  }
+  return undefined;
+}
+
 /** All there is on the pages of an exercise, whether or not it shares them. */
 interface Words {
   readonly opening: readonly Slug[];
@@ -157,13 +167,15 @@ function wordsOf(
   ways: readonly SectionWays[],
 ): Words {
   const { slugs: opening, reach } = openingOf(part, setting, picture);
-  const laid = (tight: boolean): readonly Laid[] =>
+  const laid = (room: Room): readonly Laid[] =>
     picture === undefined || reach === 0
-      ? ways.map(({ kind, slugs }) => ({ kind, slugs: slugs(tight, 0) }))
-      : besidePicture(ways, tight, picture.width, reach);
-  const loose = laid(false);
-  const lines = linesOf(opening) + laidLines(loose);
-  return { opening, sections: lines <= setting.measure.sheet.linesOnPage ? loose : laid(true) };
+      ? ways.map(({ kind, slugs }) => ({ kind, slugs: slugs(room, 0) }))
+      : besidePicture(ways, room, picture.width, reach);
+  const above = linesOf(opening);
+  const fits = (sections: readonly Laid[]): boolean => above + laidLines(sections) <= setting.measure.sheet.linesOnPage;
+  // As close as can be only for the sake of one page.
+  const fitting = firstOf(ROOMS, laid, fits);
+  return { opening, sections: fitting ?? laid('tight') };
 }
 
 interface ExerciseBlocks {

@@ -39,6 +39,7 @@ const leadRuns = (lead: Line, style: 'text-strong' | 'text-italic'): readonly St
   lead.length === 0 ? [] : [{ style, text: plainText(lead), ...languageOf(lead) }];
 
 const LEAD_GAP = 9;
+const NO_BREAK = '\u00a0';
 
 /** Leads in a column of their own, as wide as the widest, but never more than so much of the measure. */
 export function columned(
@@ -64,6 +65,27 @@ export function columned(
   });
 }
 
+/** Each item on a line of its own, its text right behind its lead. */
+export function ledItems(
+  lines: readonly LedLine[],
+  leadStyle: 'text-strong' | 'text-italic',
+  measure: Measure,
+): readonly Slug[] {
+  const list = tag('L');
+  return lines.flatMap(({ lead, text }) => {
+    const item = tag('LI', list);
+    const body = tag('LBody', item);
+    const led: readonly StyledRun[] =
+      lead.length === 0
+        ? []
+        : [
+            ...taggedRuns(leadRuns(lead, leadStyle), tag('Lbl', item)),
+            { style: 'text', text: `${NO_BREAK} `, tag: body },
+          ];
+    return paragraph([...led, ...taggedRuns(styledLine(text, 'text'), body)], measure);
+  });
+}
+
 /** The lead runs into its text; the item hangs behind a dash. A single item is a paragraph and needs none. */
 export function runIn(lines: readonly LedLine[], measure: Measure): readonly Slug[] {
   const [only, ...others] = lines;
@@ -78,4 +100,21 @@ export function runIn(lines: readonly LedLine[], measure: Measure): readonly Slu
       lead.length === 0 ? [] : [...leadRuns(lead, 'text-strong'), { style: 'text', text: ' ' }];
     return dashedItem([...led, ...styledLine(text, 'text')], list, measure, columnOf('text', measure.sheet));
   });
+}
+
+/** Items one after the other in one paragraph, each still an item of the list: where room is short. */
+export function runOn(lines: readonly LedLine[], measure: Measure): readonly Slug[] {
+  if (lines.length < 2) return runIn(lines, measure);
+  const list = tag('L');
+  const runs = lines.flatMap(({ lead, text }, i): readonly StyledRun[] => {
+    const led: readonly StyledRun[] =
+      lead.length === 0 ? [] : [...leadRuns(lead, 'text-strong'), { style: 'text', text: ' ' }];
+    const ended = /[.!?…’”]$/u.test(plainText(text)) ? '' : '.';
+    const after = i === lines.length - 1 ? ended : `${ended} `;
+    return taggedRuns(
+      [...led, ...styledLine(text, 'text'), ...(after === '' ? [] : [{ style: 'text' as const, text: after }])],
+      tag('LBody', tag('LI', list)),
+    );
+  });
+  return paragraph(runs, measure);
 }

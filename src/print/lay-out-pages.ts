@@ -105,7 +105,7 @@ function fillChapter(chapter: Chapter, pages: Filled[], lines: number): void {
     const turns = (block.breakBefore || isKept || isOpened) && page.used > 0;
     const isTall = height > lines - head;
     if (turns && !isTall) {
-      begin(block, isKept ? run : height);
+      begin(block, isKept ? run : height, block.apart);
     } else if (fits(page, block.slugs, gap)) {
       page.used += gap;
       put(page, crowned(block, gap));
@@ -115,7 +115,13 @@ function fillChapter(chapter: Chapter, pages: Filled[], lines: number): void {
       if (turns) page = fresh();
       if (page.used > 0) page.used = Math.min(page.used + gap, lines);
       const [first = [], ...units] = unitsOf(block.slugs);
-      page = putUnit(first, page, fresh, head, { ...block, before: gap });
+      let apart = block.apart === true;
+      const next = (): Filled => {
+        const under = fresh(apart);
+        apart = false;
+        return under;
+      };
+      page = putUnit(first, page, next, head, { ...block, before: gap });
       for (const unit of units) page = putUnit(unit, page, fresh, head);
     }
   }

@@ -4,6 +4,7 @@ import { invariant } from '../model/result.js';
 import { fitOpening, type Opening } from './fit-opening.js';
 import {
   type Block,
+  blankSlug,
   block,
   columnOf,
   linesOf,
@@ -19,7 +20,7 @@ import { type HeadAir, introduction, weekHeads } from './lay-out-session-head.js
 import { type LaidRow, layOutSessionRow, once, type Room, rowBlock, weekColumns } from './lay-out-session-row.js';
 import { moved, tag } from './page.js';
 import type { Setting } from './setting.js';
-import { LINE } from './sheet.js';
+import { LINE, type Sheet } from './sheet.js';
 
 /** From roomy to close; packed only where no other opening holds it all. */
 const ROOMS: readonly Room[] = [
@@ -179,8 +180,8 @@ function layOutSession(part: SessionPart, setting: Setting, target: string, laid
     running: part.title,
     carried,
     blocks: [
-      block(withNext([...introOf('half'), head])),
-      ...setup.rows.map((row): Block => {
+      ...longBegins(introOf('half'), head, setup, setting.measure.sheet),
+      ...setup.rows.slice(1).map((row): Block => {
         const one = rowBlock(row, setup.room.air, setting.measure.sheet);
         return isJoined(row) ? { ...one, joined: true } : one;
       }),
@@ -225,6 +226,24 @@ function layOutSession(part: SessionPart, setting: Setting, target: string, laid
   return [
     chapter,
     { start: 'page', running: part.title, blocks: [notesBlock(setting.measure.sheet.linesOnPage, setting)] },
+  ];
+}
+
+/** The heads of the weeks go with their first row, whichever page that comes to stand on. */
+function longBegins(
+  intro: readonly Slug[],
+  head: Slug,
+  { rows: [first], room: { air } }: Setup,
+  sheet: Sheet,
+): readonly Block[] {
+  if (first === undefined) return [block(withNext([...intro, head]))];
+  const { slugs, over } = rowBlock(first, air, sheet);
+  const [top, ...others] = slugs;
+  const ruled = top === undefined ? [] : [{ ...top, boxes: [...(over?.(air) ?? []), ...top.boxes] }];
+  const white = air === 0 ? [] : withNext([blankSlug(air, 'table')]);
+  return [
+    block(withNext(intro)),
+    { ...block([...withNext([head]), ...white, ...ruled, ...others], { whole: true }), apart: true },
   ];
 }
 

@@ -10,7 +10,7 @@ import type { Page } from '../../src/print/page.js';
 import { LINE } from '../../src/print/sheet.js';
 import { runs } from '../deep.js';
 import { fixtureBooklet } from '../fixtures/booklet.js';
-import { offTheGrid, offThePage, offTheTextBlock, overlaps } from './grid-faults.js';
+import { offTheGrid, offThePage, offTheTextBlock, overlaps, strandedHeads } from './grid-faults.js';
 import { partsOf } from './parts-of.js';
 import { taggedTexts } from './tagged-text.js';
 
@@ -98,6 +98,7 @@ const faults = (pages: readonly Page[]): readonly string[] =>
     ...offTheTextBlock(page),
     ...offTheGrid(page, LINE / 2),
     ...overlaps(page),
+    ...strandedHeads(page),
   ]);
 
 /** To find the smallest case that fails may take an hour: it is looked for one minute. */
@@ -108,7 +109,7 @@ const HOW = {
   markInterruptAsFailure: true,
 };
 
-test('nothing leaves the page, the block or the grid, and nothing covers anything else', () => {
+test('nothing leaves the page, the block or the grid, nothing covers anything else, and no head stands alone', () => {
   fc.assert(
     fc.property(anyBooklet, (booklet) => {
       const { value, problems } = layOutBooklet(booklet, measure, clientId('x'));

@@ -56,6 +56,21 @@ export function offTheGrid(page: Page, step: number, { head }: Sheet = A5_SHEET)
     .map((box) => named(page, box));
 }
 
+/** A title, the heading of a frame, the head of a column, the name of a row; headings in the margin stand beside their words. */
+const isHead = ({ tag, style }: TextBox): boolean =>
+  tag !== undefined &&
+  (tag.role === 'H1' ||
+    tag.role === 'H2' ||
+    (tag.role === 'TH' && tag.scope === 'Column') ||
+    (style === 'exercise' && (tag.role === 'H3' || tag.parent?.role === 'TH')));
+
+/** Heads with no words under them on their page. */
+export function strandedHeads(page: Page): readonly string[] {
+  const said = textBoxes(page).filter(({ tag }) => tag !== undefined);
+  const lowest = Math.max(...said.filter((box) => !isHead(box)).map(({ y }) => y));
+  return said.filter((box) => isHead(box) && box.y > lowest).map((box) => named(page, box));
+}
+
 interface Field {
   readonly left: number;
   readonly top: number;

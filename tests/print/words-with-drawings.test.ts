@@ -12,7 +12,7 @@ import type { Page } from '../../src/print/page.js';
 import { exerciseTarget } from '../../src/print/setting.js';
 import { A4_LARGE_SHEET, A5_SHEET, HALF_LETTER_SHEET, LETTER_LARGE_SHEET, LINE } from '../../src/print/sheet.js';
 import { planDemo } from '../studio/demo-plans.js';
-import { offTheGrid, offThePage, offTheTextBlock, overlaps } from './grid-faults.js';
+import { offTheGrid, offThePage, offTheTextBlock, overlaps, strandedHeads } from './grid-faults.js';
 import { partsOf } from './parts-of.js';
 import { taggedTexts } from './tagged-text.js';
 
@@ -70,7 +70,7 @@ function unsaid(pages: readonly Page[], booklet: Booklet): readonly string[] {
 }
 
 test.each([A5_SHEET, HALF_LETTER_SHEET, A4_LARGE_SHEET, LETTER_LARGE_SHEET])(
-  'drawn on $name, nothing leaves the page, the block or the grid, and nothing covers anything else',
+  'drawn on $name, nothing leaves the page, the block or the grid, nothing covers anything else, and no head stands alone',
   async (sheet) => {
     const own = measureWith(await loadFaces(), sheet);
     const { booklet } = bookletOf('rowan-ashby');
@@ -82,6 +82,7 @@ test.each([A5_SHEET, HALF_LETTER_SHEET, A4_LARGE_SHEET, LETTER_LARGE_SHEET])(
       ...offTheTextBlock(page, sheet),
       ...offTheGrid(page, LINE / 2, sheet),
       ...overlaps(page, sheet),
+      ...strandedHeads(page),
     ]);
     expect(faults).toEqual([]);
   },
