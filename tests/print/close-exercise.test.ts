@@ -1,6 +1,6 @@
 /** An exercise is set closer only for the sake of one page, and nothing it says is lost. */
 import { expect, test } from 'vitest';
-import type { Booklet, ExercisePart } from '../../src/model/booklet.js';
+import type { Booklet, ExercisePart, Part } from '../../src/model/booklet.js';
 import { clientId } from '../../src/model/identity.js';
 import { plainLine, plainText } from '../../src/model/prose.js';
 import { layOutBooklet } from '../../src/print/lay-out-booklet.js';
@@ -36,7 +36,7 @@ function setWith(more: number): Set {
   const exercise = withFaults(more);
   const booklet: Booklet = {
     ...fixtureBooklet,
-    parts: fixtureBooklet.parts.flatMap((part) =>
+    parts: fixtureBooklet.parts.flatMap((part): readonly Part[] =>
       part.kind !== 'exercise' ? [part] : part.id === exercise.id ? [exercise] : [],
     ),
   };
