@@ -2,13 +2,14 @@
  * What is published, as it is hosted: by nginx and by Apache under a sub-path with the strict headers on, by a folder on a stick, and as a
  * stranger, a client and a crawler find it.
  */
-import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, realpathSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { bytesBelow } from '../app/run-chalkleaf.js';
 import { type DemoStudio, demoStudio } from '../publish/demo-studio.js';
 import { besideEnvelopes } from '../publish/envelope-letters.js';
 import { holdPhone, listenTo, openBrowser } from './phone.js';
@@ -26,8 +27,15 @@ const stick = join(work, 'stick with a space');
 let browser: Browser;
 let hosted: Hosted;
 let studio: DemoStudio;
+/** As studio.md says it. */
+let address: string;
 let folder: string;
 let link: string;
+
+/** Of a path below the public folder, whether it is of a sealed booklet. */
+const isSealed = (path: string): boolean => /^[0-9a-f]{32}\//.test(path);
+const handedOver = (client: string): string =>
+  pathToFileURL(join(studio.output, 'private', 'desk', 'hand-over', `${client}.html`)).href;
 
 const freePort = (): Promise<number> =>
   new Promise((done) => {
@@ -40,20 +48,28 @@ const freePort = (): Promise<number> =>
 
 beforeAll(async () => {
   const port = await freePort();
-  studio = demoStudio(work, ['nell-fane', 'imre-fane'], `http://chalkleaf.localhost:${port}${UNDER}`);
-  for (const args of [['issue', 'nell-fane'], ['build', '--only', 'nell-fane'], ['publish']]) {
+  address = `http://chalkleaf.localhost:${port}${UNDER}`;
+  studio = demoStudio(work, ['nell-fane', 'imre-fane'], address);
+  for (const args of [
+    ['issue', 'nell-fane'],
+    ['issue', 'imre-fane'],
+    ['key', 'rotate', 'imre-fane', '--by', 'both'],
+    ['build'],
+    ['publish'],
+  ]) {
     const ran = studio.run(...args);
     expect(ran.code, `${args.join(' ')}: ${ran.out}${ran.err}`).toBe(0);
   }
   const upload = join(studio.output, 'upload');
-  folder = readdirSync(upload).find((name) => /^[0-9a-f]{32}$/.test(name)) ?? '';
-  expect(folder).not.toBe('');
+  expect(readdirSync(upload).filter((name) => isSealed(`${name}/`))).toHaveLength(2);
   hosted = await serveByNginx(upload, UNDER, port);
   cpSync(upload, stick, { recursive: true, dereference: true });
   browser = await openBrowser();
   const sheet = await browser.newPage();
-  await sheet.goto(pathToFileURL(join(studio.output, 'private', 'desk', 'hand-over', 'nell-fane.html')).href);
+  await sheet.goto(handedOver('nell-fane'));
   link = /http\S+/.exec(await sheet.locator('textarea').inputValue())?.[0] ?? '';
+  folder = /[0-9a-f]{32}/.exec(link)?.[0] ?? '';
+  expect(folder).not.toBe('');
   await sheet.close();
 }, 240_000);
 
@@ -143,7 +159,7 @@ describe('under a sub-path, with the headers on', () => {
       href.startsWith(hosted.address),
     );
     expect(own.length).toBeGreaterThan(60);
-    expect(own.filter((href) => href.includes(folder))).toEqual([]);
+    expect(own.filter((href) => /[0-9a-f]{32}/.test(href))).toEqual([]);
     for (const href of own.filter((_, index) => index % 9 === 0)) {
       expect((await page.goto(href))?.status(), href).toBe(200);
       expect(await page.locator('h1').count(), href).toBe(1);
@@ -211,7 +227,7 @@ describe('under a sub-path, with the headers on', () => {
     const index = await (await fetch(hosted.address)).text();
     const files = readdirSync(join(studio.output, 'upload'), { recursive: true, encoding: 'utf8' });
     const telling = files.filter(
-      (path) => !path.startsWith(folder) && /\.(html|xml|txt|json|js|conf)$|_headers|htaccess/.test(path),
+      (path) => !isSealed(`${path}/`) && /\.(html|xml|txt|json|js|conf)$|_headers|htaccess/.test(path),
     );
     expect(telling.length).toBeGreaterThan(80);
     for (const path of telling.filter((one) => !existsSync(join(studio.output, 'upload', one, '.')))) {
@@ -227,7 +243,7 @@ describe('under a sub-path, with the headers on', () => {
       }
     }
     const pages = files
-      .filter((path) => path.endsWith('.html') && !path.startsWith(folder) && path !== '404.html')
+      .filter((path) => path.endsWith('.html') && !isSealed(path) && path !== '404.html')
       .map((path) => new URL(path.replace(/index\.html$/, ''), hosted.address).href);
     expect([...found].sort()).toEqual(pages.sort());
     const map = await (await fetch(`${hosted.address}sitemap.xml`)).text();
@@ -287,15 +303,8 @@ test('from a stick: a sealed page keeps to itself and says how to go on; the boo
 });
 
 test('where link and words are both needed, the slip to cut out has the words and never the link; paper has the slip alone', async () => {
-  for (const args of [
-    ['key', 'rotate', 'nell-fane', '--by', 'both'],
-    ['build', '--only', 'nell-fane'],
-  ]) {
-    const ran = studio.run(...args);
-    expect(ran.code, `${args.join(' ')}: ${ran.out}${ran.err}`).toBe(0);
-  }
   const page = await browser.newPage();
-  await page.goto(pathToFileURL(join(studio.output, 'private', 'desk', 'hand-over', 'nell-fane.html')).href);
+  await page.goto(handedOver('imre-fane'));
   const slip = page.locator('.slip');
   const given = (await slip.locator('.given-words').textContent()) ?? '';
   expect(given.trim().split(/\s+/).length).toBeGreaterThanOrEqual(6);
@@ -308,3 +317,15 @@ test('where link and words are both needed, the slip to cut out has the words an
   for (const hidden of ['textarea', 'svg.code']) expect(await page.locator(hidden).isVisible(), hidden).toBe(false);
   await page.close();
 });
+
+test('with all clients absent the public folder is the same, byte for byte, but for the sealed folders', () => {
+  const built = bytesBelow(realpathSync(join(studio.output, 'public')));
+  expect(built.filter(([path]) => isSealed(path)).length).toBeGreaterThan(20);
+  const alone = demoStudio(join(work, 'alone'), [], address);
+  const ran = alone.run('build');
+  expect(ran.code, ran.out).toBe(0);
+  expect(existsSync(join(alone.output, 'private', 'clients'))).toBe(false);
+  const without = bytesBelow(realpathSync(join(alone.output, 'public')));
+  expect(without.length).toBeGreaterThan(90);
+  expect(built.filter(([path]) => !isSealed(path))).toEqual(without);
+}, 240_000);
