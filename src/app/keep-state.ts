@@ -24,6 +24,8 @@ import { writeWhole } from './write-whole.js';
 const FILE = 'studio.json';
 const KEYS = 'keys';
 const OWN = 0o600;
+/** By gitignore(5), of the folder it stands in. */
+const IGNORED = '.gitignore';
 const EMPTY: StudioState = { schema: 1, folders: [], keys: [] };
 
 const asText = (value: unknown): string => `${JSON.stringify(value, null, 1)}\n`;
@@ -110,6 +112,8 @@ async function writeState(folder: string, work: (state: StudioState) => Promise<
     await chmod(folder, 0o700);
     await makeFolders(resolve(folder, KEYS), 0o700);
     await chmod(join(folder, KEYS), 0o700);
+    // A studio whose folder is under git shares everything in it but this.
+    if ((await textOf(join(folder, IGNORED))) === undefined) await writeWhole(join(folder, IGNORED), '*\n', OWN);
     const before = await loadState(folder);
     const after = await work(before);
     if (after !== before) await writeWhole(join(folder, FILE), asText(after), OWN);

@@ -73,8 +73,10 @@ beforeAll(() => {
 test('what is issued has a folder and a key, for its owner alone', () => {
   expect(folderOf()).toMatch(/^[0-9a-f]{32}$/);
   expect(lockOf()).toMatchObject({ by: 'link' });
+  // One star leaves out all that is in the folder, and itself: gitignore(5).
+  expect(readFileSync(join(state, '.gitignore'), 'utf8')).toBe('*\n');
   for (const path of ['', 'keys']) expect(statSync(join(state, path)).mode & 0o777).toBe(0o700);
-  for (const path of ['studio.json', `keys/${folderOf()}.json`]) {
+  for (const path of ['studio.json', '.gitignore', `keys/${folderOf()}.json`]) {
     expect(statSync(join(state, path)).mode & 0o777).toBe(0o600);
   }
   remember();
