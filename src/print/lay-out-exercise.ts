@@ -219,7 +219,7 @@ export interface Chosen {
 
 /**
  * The first that takes no page; where each does, the one that takes the fewest lines. None that would push the stop
- * signs over: they stay with the exercise's first words, and the phone has the drawing.
+ * signs over, or part what stands on one page without it: the phone has the drawing.
  */
 export function choosePicture(
   part: ExercisePart,
@@ -246,11 +246,13 @@ export function choosePicture(
   const bare = heights();
   const isMore = (what: 'pages' | 'upToStop', drawn: typeof bare): boolean =>
     drawn.some((one, index) => one[what] > (bare[index]?.[what] ?? 0));
+  const isOnePage = bare.every(({ pages }) => pages === 1);
   let best: { readonly picture: Picture; readonly lines: number } | undefined;
   for (const picture of pictures) {
     const drawn = heights(picture);
     if (isMore('upToStop', drawn)) continue;
     if (!isMore('pages', drawn)) return { picture, costsPage: false };
+    if (isOnePage) continue;
     const [{ lines } = { lines: 0 }] = drawn;
     if (best === undefined || lines < best.lines) best = { picture, lines };
   }

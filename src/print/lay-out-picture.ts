@@ -9,6 +9,8 @@ import { LINE, mm, type Sheet } from './sheet.js';
 
 /** Somebody of 1.75 m who stands, in millimetres of an A5 page: at best, and where room is short. */
 const BODY_HEIGHTS = [35, 30] as const;
+/** Where a page would be turned for the drawing otherwise. */
+const LEAST_HEIGHT = 25;
 const BODY = 175;
 /** What is left beside a drawing: the white between, and a column of some forty letters. */
 export const LEAST_WORDS = mm(64);
@@ -118,6 +120,7 @@ function waysOf(drawing: Drawing, sheet: Sheet): readonly Silent[] {
   return [
     ...rows.map((scale) => within(textWidth, scale)),
     ...scales.map((scale) => within(textWidth - LEAST_WORDS, scale)),
+    ...[textWidth, textWidth - LEAST_WORDS].map((width) => within(width, mm(LEAST_HEIGHT) / BODY)),
     pictureIn(stripsOf(drawing, Infinity), Math.min(fitting, least), sheet),
   ].filter((one) => one !== undefined);
 }

@@ -86,9 +86,9 @@ test.each([4, 8, 13, 20])('%i lines high beside the words, which keep clear of i
   expect(faults).toEqual([]);
   const drawn = pages[0]?.boxes.filter(({ kind }) => kind === 'picture') ?? [];
   expect(drawn).toHaveLength(1);
-  // What it sends over to a page of its own may leave room there for notes.
+  // What it sends over to a page of its own may leave room there for notes; a list that runs on has no dashes.
   const texts = (of: readonly Page[]): readonly string[] =>
-    taggedTexts(of).flatMap(({ text }) => (text === setting.labels.notes ? [] : [text]));
+    taggedTexts(of).flatMap(({ text }) => (text === setting.labels.notes || text === '–' ? [] : [text]));
   expect(texts(pages)).toEqual(texts(pagesWith()));
 });
 
