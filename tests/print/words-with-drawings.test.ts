@@ -50,6 +50,12 @@ function apart(pages: readonly Page[], { parts }: Booklet): ReadonlyMap<string, 
   );
 }
 
+/** How many pages name an exercise at their foot. */
+const footed = (pages: readonly Page[], title: string): number =>
+  pages.filter(({ boxes }) =>
+    boxes.some((box) => box.kind === 'text' && box.tag === undefined && box.style === 'label' && box.text === title),
+  ).length;
+
 const lettersOf = (text: string): string => text.replaceAll(/[^\p{L}\p{N}]+/gu, '');
 
 /** What is said of how an exercise is done that is read on no page. */
@@ -99,6 +105,9 @@ test.each(['rowan-ashby', 'maud-ferrier', 'torben-slade'])(
     const drawn = apart(pages, booklet);
     expect(bare.size).toBeGreaterThan(10);
     for (const [id, far] of drawn) expect(far, id).toBeLessThanOrEqual(bare.get(id) ?? 0);
+    // None is parted that stands on one page without its drawing.
+    for (const { title } of partsOf(booklet, 'exercise'))
+      expect(footed(pages, title), title).toBeLessThanOrEqual(Math.max(1, footed(barePages, title)));
     expect(unsaid(barePages, booklet)).toEqual([]);
     expect(unsaid(pages, booklet)).toEqual([]);
     const shown = new Set(
