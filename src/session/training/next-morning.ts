@@ -9,7 +9,7 @@ import type { ExerciseId } from '../../model/identity.js';
 import type { LogEvent } from '../../model/log.js';
 import type { MorningScreen } from '../../model/training.js';
 import type { InSession } from './in-session.js';
-import { type Advice, adviceFor } from './pain-screen.js';
+import { type Advice, adviceFor, sideIn, whereOf } from './pain-screen.js';
 import type { Mark, Stepped } from './told.js';
 import type { TrainingState } from './training-state.js';
 
@@ -63,12 +63,14 @@ const BANDS: readonly Advice[] = ['gently', 'easier', 'leave'];
 export function morningScreen(at: InSession): MorningScreen | null {
   const sore = soreIn(at);
   if (sore === null) return null;
-  const { where, side, degree } = sore.worst.report;
+  const { report } = sore.worst;
+  const { degree } = report;
+  const side = sideIn(report);
   const band = BANDS.indexOf(adviceFor(at.told.plan, degree)) + PAIN_NEXT_MORNING.value;
   return {
     kind: 'morning',
     place: at.place,
-    where,
+    where: whereOf(report),
     ...(side === undefined ? {} : { side }),
     degree,
     date: sore.date,

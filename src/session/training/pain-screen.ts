@@ -18,9 +18,10 @@ export function adviceFor({ pain }: Pick<ClientPlan, 'pain'>, degree: number): A
 export const NOTHING_SAID: PainSoFar = { row: null, sign: null, none: false, where: null, side: null, degree: null };
 
 export const rowOf = ({ row }: PainSoFar): RowId | null => (row === null ? null : rowId(row));
-export const whereOf = ({ where }: PainSoFar): PainReport['where'] =>
+/** What no version of this program knows is elsewhere. */
+export const whereOf = ({ where }: Pick<PainSoFar, 'where'>): PainReport['where'] =>
   BODY_PARTS.find((part) => part === where) ?? 'elsewhere';
-export const sideIn = ({ side }: PainSoFar): Side | undefined =>
+export const sideIn = ({ side }: { readonly side?: string | null }): Side | undefined =>
   side === 'left' || side === 'right' ? side : undefined;
 
 /** Where it is said, and of what. */

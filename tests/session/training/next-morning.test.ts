@@ -131,6 +131,17 @@ describe('worse the next morning', () => {
     expect(held.screen()).toMatchObject({ kind: 'today' });
   });
 
+  test('a place and a side that nobody knows are elsewhere, and on none', () => {
+    const held = opened([['knee', 2]]);
+    held.events = held.events.map((event) =>
+      event.kind === 'pain'
+        ? { ...event, report: Object.assign({ ...event.report }, { where: 'soul', side: 'up' }) }
+        : event,
+    );
+    expect(held.screen()).toMatchObject({ kind: 'morning', where: 'elsewhere' });
+    expect(held.screen()).not.toHaveProperty('side');
+  });
+
   test('nor once there was training since in which nothing hurt', () => {
     const held = opened([['knee', 2]]);
     held.act({ act: 'morning', worse: null });
