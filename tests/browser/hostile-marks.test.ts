@@ -124,8 +124,20 @@ async function open(): Promise<Page> {
   return page;
 }
 
+/** What tells one screen from the next, whatever its clock shows. */
+const screenOn = (page: Page): Promise<string> =>
+  page.evaluate(() =>
+    ['.training-sheet', 'h2', '#training-main', '.heard']
+      .map((one) => document.querySelector(`#training ${one}`))
+      .map((one) => `${one?.className} ${one?.textContent?.replaceAll(/\d+:\d+/g, '')}`)
+      .join(),
+  );
+
+/** Waits until the screen is another: what is tapped next stands on it. */
 async function tap(page: Page, selector: string): Promise<void> {
+  const before = await screenOn(page);
   await page.locator(selector).first().click({ timeout: 5000 });
+  await expect.poll(() => screenOn(page), { timeout: 10_000 }).not.toBe(before);
   await page.clock.runFor(90_000);
 }
 
