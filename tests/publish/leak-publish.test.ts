@@ -28,6 +28,13 @@ Left the keys on the hook by the kitchen door. Ring 07700 900461. Mail ash.venn@
 
 Her brother drives her here every Thursday.
 `;
+/** Each is told once, with the first file that holds it: so each kind of leak has somebody of its own. */
+const FORMER = [
+  ['bea-lunn', 'Bea Lunn'],
+  ['cal-dorn', 'Cal Dorn'],
+  ['dee-marl', 'Dee Marl'],
+  ['eli-strand', 'Eli Strand'],
+] as const;
 const work = workFolder();
 const content = join(work.path, 'content');
 const output = join(work.path, 'output');
@@ -41,7 +48,8 @@ beforeAll(() => {
   writeFiles(content, smallStudio());
   appendFileSync(join(content, 'clients/ash-venn/client.md'), NOTES);
   // Nobody's page where it lies, and somebody's name all the same.
-  writeFiles(content, [['clients/archive/bea-lunn/client.md', '---\nname: Bea Lunn\n---\n']]);
+  for (const [folder, name] of FORMER)
+    writeFiles(content, [[`clients/archive/${folder}/client.md`, `---\nname: ${name}\n---\n`]]);
   for (const command of [['issue', 'ash-venn'], ['build']]) {
     const ran = chalkleaf([...command, '--content', content, '--today', '2026-11-24']);
     expect(ran.code, `${ran.out}${ran.err}`).toBe(0);
@@ -135,11 +143,11 @@ describe('refused, with the client’s page and line, and what stands stands', (
     [
       'a full name',
       'notes.html',
-      () => '<p>For <b>Ash</b>&nbsp;VENN',
-      /client\.md:2:7 .*leak-found.*the name of a client/,
+      () => '<p>For <b>Cal</b>&nbsp;DORN',
+      /cal-dorn\/client\.md:2:7 .*leak-found.*the name of a client/,
     ],
     ['the client’s folder', 'links.txt', () => 'see clients/ash-venn', /leak-found/],
-    ['a name in a file’s name', 'Ash_Venn.txt', () => 'nothing', /leak-found.*in its path/],
+    ['a name in a file’s name', 'Dee_Marl.txt', () => 'nothing', /leak-found.*in its path/],
     ['an e-mail address', 'about.html', () => '<a href="mailto:ash%2Evenn@example.org">', /leak-found/],
     ['a telephone number', 'about.txt', () => '+44 7700-900461', /client\.md:\d+:\d+ .*a telephone number/],
     ['a canary', 'search.json', () => `{"a":"${CANARY.toUpperCase()}"}`, /what only a client’s own files hold/],
@@ -157,17 +165,22 @@ describe('refused, with the client’s page and line, and what stands stands', (
       /what only a client’s own files hold/,
     ],
     ['the key', 'c.txt', () => `#${secret()}`, /a key, or words that open a booklet/],
-    ['a page of the desk', 'desk.html', () => readFileSync(join(output, 'private/desk/index.html')), /leak-found/],
+    [
+      'a page of the desk',
+      'zz-desk.html',
+      () => readFileSync(join(output, 'private/desk/index.html')),
+      /a page of your own, which is not for others/,
+    ],
     [
       'the words of a PDF',
       'card.pdf',
       () => readFileSync(join(output, 'private/clients/ash-venn/booklet-a5.pdf')),
-      /leak-found.*the name of a client/,
+      /ash-venn\/client\.md:2:7 .*‘card\.pdf’ holds the name of a client.* in its text/,
     ],
     [
       'what is written into a picture',
       'pictures/bell.png',
-      () => pngWith('Author\0Ash Venn'),
+      () => pngWith('Author\0Eli Strand'),
       /leak-found.*the name of a client/,
     ],
     [
@@ -181,10 +194,7 @@ describe('refused, with the client’s page and line, and what stands stands', (
   ];
 
   /** One word is told once, with the first file that holds it: what would be told of another file goes apart. */
-  const APART = [
-    ...['the client’s folder', 'a name in a file’s name', 'an e-mail address', 'a page of the desk'],
-    ...['the words of a PDF', 'what is written into a picture'],
-  ];
+  const APART = ['the client’s folder', 'an e-mail address'];
 
   test.each([['all that can be told together'], ...APART.map((what) => [what])])('%s', (chosen) => {
     const before = bytesBelow(realpathSync(upload));
