@@ -14,40 +14,44 @@ const NO_BREAK = '\u00a0';
 
 /** Led by the word that says what they are; words before and after the exercises stand where they are said. */
 export function layOutDrills(label: string, drills: readonly Drill[], setting: Setting): readonly Slug[] {
-  return layOut(label, drills, setting, (named, after) => [
+  if (drills.length === 0) return [];
+  const { before, named, after } = partsOf(drills);
+  const set = [
+    ...inWords(label, before, setting),
     ...(named.length === 0 ? [] : inColumns(named, setting)),
     ...(after.length === 0 ? [] : inWords('', after, setting)),
-  ]);
+  ];
+  return together(withNext(set));
 }
 
-/** The same in fewer lines: exercises and what follows them one after the other. */
+/** The same in fewer lines: words before them, exercises, and what follows them, one after the other. */
 export function packDrills(label: string, drills: readonly Drill[], setting: Setting): readonly Slug[] {
-  return layOut(label, drills, setting, (named, after) => {
-    const list = tag('L');
-    const items = named.map((drill) => ({ runs: packedRuns(drill, tag('LBody', tag('LI', list)), setting) }));
-    return packed([...items, ...after.map(({ text }) => ({ runs: [wordsRun(text, tag('P'))] }))], setting.measure);
-  });
+  const { before, named, after } = partsOf(drills);
+  if (drills.length === 0) return [];
+  const list = tag('L');
+  const items = named.map((drill) => ({ runs: packedRuns(drill, tag('LBody', tag('LI', list)), setting) }));
+  const words = after.map(({ text }) => ({ runs: [wordsRun(text, tag('P'))] }));
+  return withNext(packed([{ runs: ledWords(label, before) }, ...items, ...words], setting.measure));
 }
 
-/** `rest` lays out the exercises, and what is said after them. */
-function layOut(
-  label: string,
-  drills: readonly Drill[],
-  setting: Setting,
-  rest: (named: readonly Drill[], after: readonly Drill[]) => readonly Slug[],
-): readonly Slug[] {
-  if (drills.length === 0) return [];
+interface DrillParts {
+  readonly before: readonly Drill[];
+  readonly named: readonly Drill[];
+  readonly after: readonly Drill[];
+}
+
+/** What is said before the exercises, these, and what is said after them. */
+function partsOf(drills: readonly Drill[]): DrillParts {
   const first = drills.findIndex(({ name }) => name !== '');
   const last = drills.findLastIndex(({ name }) => name !== '');
-  const before = first < 0 ? drills : drills.slice(0, first);
-  const after = first < 0 ? [] : drills.slice(last + 1);
-  const named = first < 0 ? [] : drills.slice(first, last + 1);
-  return together(withNext([...inWords(label, before, setting), ...rest(named, after)]));
+  return first < 0
+    ? { before: drills, named: [], after: [] }
+    : { before: drills.slice(0, first), named: drills.slice(first, last + 1), after: drills.slice(last + 1) };
 }
 
 const wordsRun = (text: string, of: Tag): StyledRun => ({ style: 'note', text, tag: of });
 
-function inWords(label: string, drills: readonly Drill[], setting: Setting): readonly Slug[] {
+function ledWords(label: string, drills: readonly Drill[]): readonly StyledRun[] {
   const of = tag('P');
   const lead: readonly StyledRun[] =
     label === ''
@@ -57,8 +61,11 @@ function inWords(label: string, drills: readonly Drill[], setting: Setting): rea
           { style: 'note', text: ' ', tag: of },
         ];
   const said = drills.map(({ text }) => text).join(' ');
-  return paragraph([...lead, wordsRun(said, of)], setting.measure, columnOf('table', setting.measure.sheet));
+  return [...lead, wordsRun(said, of)];
 }
+
+const inWords = (label: string, drills: readonly Drill[], { measure }: Setting): readonly Slug[] =>
+  paragraph(ledWords(label, drills), measure, columnOf('table', measure.sheet));
 
 /** Read along the lines: first left, then right. The page stands at the right edge of the first line. */
 function inColumns(drills: readonly Drill[], setting: Setting): readonly Slug[] {

@@ -18,7 +18,7 @@ import { layOutDrills, packDrills } from './lay-out-drills.js';
 import { type Chapter, fillPages } from './lay-out-pages.js';
 import { type HeadAir, introduction, weekHeads } from './lay-out-session-head.js';
 import { type LaidRow, layOutSessionRow, once, type Room, rowBlock, weekColumns } from './lay-out-session-row.js';
-import { moved, tag } from './page.js';
+import { type Box, moved, tag } from './page.js';
 import type { Setting } from './setting.js';
 import { LINE, type Sheet } from './sheet.js';
 
@@ -71,7 +71,7 @@ function setRows(part: SessionPart, setting: Setting): (setting: Setting) => Row
 function bestSetup(
   { head, rowsIn }: Rows,
   linesBefore: (room: Room) => number,
-  after: number,
+  linesAfter: (room: Room) => number,
   linesOnPage: number,
 ): Setup | undefined {
   let best: Setup | undefined;
@@ -80,7 +80,7 @@ function bestSetup(
     if (least <= step * STEP_COST || (room.packed && best !== undefined)) break;
     const rows = rowsIn(room);
     const heights = rows.map((row) => ({ lines: room.air + linesOf(row.slugs), joined: isJoined(row) }));
-    const opening = fitOpening(linesBefore(room) + head.lines, head.lines, heights, after, linesOnPage);
+    const opening = fitOpening(linesBefore(room) + head.lines, head.lines, heights, linesAfter(room), linesOnPage);
     const cost = opening ? opening.cost + step * STEP_COST : Number.POSITIVE_INFINITY;
     if (cost < least) {
       best = { room, rows, opening };
@@ -168,10 +168,7 @@ function layOutSession(part: SessionPart, setting: Setting, target: string, laid
   const packedOf = once((air: HeadAir) => introduction(part, setting, target, air, packDrills));
   const closest = ({ air, strip, packed }: Room): readonly Slug[] =>
     packed ? packedOf(strip === 0 ? 'none' : 'least') : introOf(air === 0 ? 'least' : 'half');
-  const coolDown = layOutDrills(setting.labels['cool-down'], part.coolDown, setting);
-  const after = coolDown.length === 0 ? 0 : linesOf(coolDown) + 1;
-  const ending: readonly Block[] =
-    coolDown.length > 0 ? [{ ...block([ruledSlug(setting), ...coolDown], { whole: true }), apart: true as const }] : [];
+  const ending = endings(part, setting);
   const carried = [weekHeads(weekColumns(part.weeks, setting.measure.sheet), setting)];
   const { head, rowsIn } = laid;
   const { linesOnPage } = setting.measure.sheet;
@@ -185,10 +182,16 @@ function layOutSession(part: SessionPart, setting: Setting, target: string, laid
         const one = rowBlock(row, setup.room.air, setting.measure.sheet);
         return isJoined(row) ? { ...one, joined: true } : one;
       }),
-      ...ending,
+      ...ending.roomy.blocks,
     ],
   });
-  const best = bestSetup(laid, (one) => linesOf(closest(one)), after, linesOnPage);
+  const endingOf = ({ packed, air }: Room): Ending => (packed && air === 0 ? ending.close : ending.roomy);
+  const best = bestSetup(
+    laid,
+    (one) => linesOf(closest(one)),
+    (one) => endingOf(one).lines,
+    linesOnPage,
+  );
   if (best?.opening === undefined) {
     // It begins on a left page: after another, which is not counted.
     const pagesOf = (setup: Setup): number =>
@@ -200,9 +203,15 @@ function layOutSession(part: SessionPart, setting: Setting, target: string, laid
   const isWhole = breakAt === part.rows.length;
   // Where all has to be set as close as can be for the sake of one page, the other is as roomy as it may.
   const rooms = best.room.packed ? ROOMS : [best.room];
-  const above = (room: Room): number => linesOf(closest(room)) + head.lines + (isWhole ? after : 0);
+  const above = (room: Room): number => linesOf(closest(room)) + head.lines + (isWhole ? endingOf(room).lines : 0);
   const verso = sideOf(rooms, [0, breakAt], rowsIn, above, linesOnPage);
-  const recto = sideOf(rooms, [breakAt, part.rows.length], rowsIn, () => head.lines + after, linesOnPage);
+  const recto = sideOf(
+    rooms,
+    [breakAt, part.rows.length],
+    rowsIn,
+    (room) => head.lines + endingOf(room).lines,
+    linesOnPage,
+  );
   const isRoomy = verso.room.air === 1 && verso.left >= linesOf(introOf('whole')) - linesOf(introOf('half'));
   const intro = isRoomy ? introOf('whole') : closest(verso.room);
   const blocksOf = ({ room, rows, left }: Side): readonly Block[] => {
@@ -218,7 +227,7 @@ function layOutSession(part: SessionPart, setting: Setting, target: string, laid
       block(withNext([...intro, head])),
       ...blocksOf(verso),
       ...blocksOf(recto).map((one, i): Block => (i === 0 ? { ...one, breakBefore: true } : one)),
-      ...ending,
+      ...endingOf((isWhole ? verso : recto).room).blocks,
       ...(notes >= LEAST_NOTES ? [notesBlock(notes, setting)] : []),
     ],
   };
@@ -227,6 +236,28 @@ function layOutSession(part: SessionPart, setting: Setting, target: string, laid
     chapter,
     { start: 'page', running: part.title, blocks: [notesBlock(setting.measure.sheet.linesOnPage, setting)] },
   ];
+}
+
+/** The cool-down, and how many lines it takes. */
+interface Ending {
+  readonly lines: number;
+  readonly blocks: readonly Block[];
+}
+
+/** Under a rule with white round it; where all is set close, under the rule alone. */
+function endings(part: SessionPart, setting: Setting): { readonly roomy: Ending; readonly close: Ending } {
+  const label = setting.labels['cool-down'];
+  const ended = (slugs: readonly Slug[], over?: Block['over']): Ending => ({
+    lines: linesOf(slugs),
+    blocks: [{ ...block(slugs, { whole: true }), apart: true, ...(over === undefined ? {} : { over }) }],
+  });
+  const coolDown = layOutDrills(label, part.coolDown, setting);
+  if (coolDown.length === 0) return { roomy: { lines: 0, blocks: [] }, close: { lines: 0, blocks: [] } };
+  const over = (): readonly Box[] => [rule(0, 0, setting.measure.sheet.tableWidth)];
+  return {
+    roomy: ended([ruledSlug(setting), ...coolDown]),
+    close: ended(packDrills(label, part.coolDown, setting), over),
+  };
 }
 
 /** The heads of the weeks go with their first row, whichever page that comes to stand on. */

@@ -105,6 +105,10 @@ test.each(['rowan-ashby', 'maud-ferrier', 'torben-slade'])(
     const drawn = apart(pages, booklet);
     expect(bare.size).toBeGreaterThan(10);
     for (const [id, far] of drawn) expect(far, id).toBeLessThanOrEqual(bare.get(id) ?? 0);
+    const starts = partsOf(booklet, 'session').map(
+      ({ title }) => pages.find(({ bookmarks }) => bookmarks.some((one) => one.title === title))?.number ?? 0,
+    );
+    expect(starts).toEqual(starts.map((_, i) => (starts[0] ?? 0) + 2 * i));
     // None is parted that stands on one page without its drawing.
     for (const { title } of partsOf(booklet, 'exercise'))
       expect(footed(pages, title), title).toBeLessThanOrEqual(Math.max(1, footed(barePages, title)));
