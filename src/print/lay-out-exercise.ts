@@ -158,24 +158,26 @@ function firstOf<Of, Made>(
 interface Words {
   readonly opening: readonly Slug[];
   readonly sections: readonly Laid[];
+  /** All of it on one page. */
+  readonly fits: boolean;
 }
 
+/** `rooms`: those to be tried for the sake of one page. */
 function wordsOf(
   part: ExercisePart,
   setting: Setting,
   picture: Picture | undefined,
   ways: readonly SectionWays[],
+  rooms = ROOMS,
 ): Words {
   const { slugs: opening, reach } = openingOf(part, setting, picture);
   const laid = (room: Room): readonly Laid[] =>
     picture === undefined || reach === 0
       ? ways.map(({ kind, slugs }) => ({ kind, slugs: slugs(room, 0) }))
       : besidePicture(ways, room, picture.width, reach);
-  const above = linesOf(opening);
-  const fits = (sections: readonly Laid[]): boolean => above + laidLines(sections) <= setting.measure.sheet.linesOnPage;
-  // As close as can be only for the sake of one page.
-  const fitting = firstOf(ROOMS, laid, fits);
-  return { opening, sections: fitting ?? laid('tight') };
+  const most = setting.measure.sheet.linesOnPage - linesOf(opening);
+  const fitting = firstOf(rooms, laid, (sections) => laidLines(sections) <= most);
+  return { opening, sections: fitting ?? laid('tight'), fits: fitting !== undefined };
 }
 
 interface ExerciseBlocks {
@@ -227,32 +229,42 @@ export function choosePicture(
   pictures: readonly Picture[],
   ways: readonly SectionWays[],
 ): Chosen | undefined {
+  const bare = wordsOf(part, setting, undefined, ways);
+  if (!bare.fits) return pictureOfMany(part, setting, pictures, ways, bare);
+  const picture = pictures.find((one) => wordsOf(part, setting, one, ways).fits);
+  return picture && { picture, costsPage: false };
+}
+
+/** Of an exercise of more than one page. */
+function pictureOfMany(
+  part: ExercisePart,
+  setting: Setting,
+  pictures: readonly Picture[],
+  ways: readonly SectionWays[],
+  bareWords: Words,
+): Chosen | undefined {
   const { linesOnPage } = setting.measure.sheet;
   // Whether pages are shared is not known yet: the drawing is chosen so that either way is served.
   const settings = [false, true].map((close): Setting => ({ ...setting, close }));
-  const heights = (picture?: Picture) => {
-    const words = wordsOf(part, setting, picture, ways);
-    return settings.map((within) => {
+  const heights = (words: Words) =>
+    settings.map((within) => {
       const { blocks, needed } = exerciseBlocks(words, within);
       const pages = (of: readonly Block[]): number => {
         const chapter = chapterOf(part, within, of);
         return fillPages([chapter], chapter, linesOnPage).length;
       };
       const lines = blocks.reduce((sum, { slugs }) => sum + linesOf(slugs), 0);
-      const whole = pages(blocks);
-      return { pages: whole, upToStop: whole === 1 ? 1 : pages(blocks.slice(0, needed)), lines };
+      return { pages: pages(blocks), upToStop: pages(blocks.slice(0, needed)), lines };
     });
-  };
-  const bare = heights();
+  const bare = heights(bareWords);
   const isMore = (what: 'pages' | 'upToStop', drawn: typeof bare): boolean =>
     drawn.some((one, index) => one[what] > (bare[index]?.[what] ?? 0));
-  const isOnePage = bare.every(({ pages }) => pages === 1);
   let best: { readonly picture: Picture; readonly lines: number } | undefined;
   for (const picture of pictures) {
-    const drawn = heights(picture);
+    // With a drawing it does not fit on one page either.
+    const drawn = heights(wordsOf(part, setting, picture, ways, []));
     if (isMore('upToStop', drawn)) continue;
     if (!isMore('pages', drawn)) return { picture, costsPage: false };
-    if (isOnePage) continue;
     const [{ lines } = { lines: 0 }] = drawn;
     if (best === undefined || lines < best.lines) best = { picture, lines };
   }

@@ -246,8 +246,9 @@ function placePage(page: Filled, number: number, measure: Measure): Page {
     const top = sheet.head + line * LINE;
     if (slug.target) targets.push({ name: slug.target, y: top });
     if (slug.bookmark) bookmarks.push({ ...slug.bookmark, y: top });
-    if (slug.beside) boxes.push(...slug.beside.boxes.map((box) => besideText(box, side, top, sheet)));
-    boxes.push(...slug.boxes.map((box) => moved(box, leftOf(slug.area, side, sheet), top)));
+    for (const box of slug.beside?.boxes ?? []) boxes.push(besideText(box, side, top, sheet));
+    const left = leftOf(slug.area, side, sheet);
+    for (const box of slug.boxes) boxes.push(moved(box, left, top));
   }
   boxes.push(...runningFoot(page, number, side, measure));
   return { number, side, boxes, targets, bookmarks };
