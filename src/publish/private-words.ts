@@ -32,6 +32,8 @@ export interface PrivatePage {
 
 const E_MAIL = /[\p{L}\p{N}._%+-]+@[\p{L}\p{N}-]+(?:\.[\p{L}\p{N}-]+)+/gu;
 const FIGURES = /(?<![\p{L}\p{N}-])\+?\(?\d[\d ()./\u00a0\u2010-\u2015-]{5,}\d(?![\p{L}\p{N}])/gu;
+/** However it is typed: a page with a slip in it is not read, and has a name all the same. */
+const NAMED = /^["']?name["']?[ \t]*[:=][ \t]*(.+)$/gim;
 const DAY = /\d{4}-\d{2}-\d{2}/;
 /** Digits of a telephone number: the most by ITU-T E.164; the least, common practice, no source. */
 const PHONE = { least: 7, most: 15 } as const;
@@ -75,7 +77,7 @@ export function privateWordsOf({
   keys = [],
   sent = [],
 }: PrivatePage): readonly PrivateWord[] {
-  const written = [...text.matchAll(/^name:[ \t]*(.+)$/gm)].map(([, own = '']) => own.replace(/\s#.*$/, ''));
+  const written = [...text.matchAll(NAMED)].map(([, own = '']) => own.replace(/\s#.*$/, ''));
   const all: readonly (readonly [PrivateKind, readonly string[]])[] = [
     ['name', [...(name === undefined ? [] : [name]), ...written]],
     ['key', keys],

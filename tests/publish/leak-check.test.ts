@@ -69,6 +69,14 @@ test('what is private is read off the page itself, each once', () => {
   ]);
 });
 
+test.each(['name : Ida Fell', 'Name: "Ida Fell" # since May', "'name': 'Ida Fell'", 'NAME= Ida Fell'])(
+  'a name is one however it is typed: %s',
+  (line) => {
+    const words = privateWordsOf({ client: clientId('a'), text: `---\r\n${line}\r\nstarts: soon\r\n---\r\n` });
+    expect(words.flatMap(({ kind, text }) => (kind === 'name' ? wordsIn(text) : []))).toEqual(['ida', 'fell']);
+  },
+);
+
 describe('one case and one normal form', () => {
   // Rows of CaseFolding.txt (Unicode Character Database 15.1) with status C or F, and of NormalizationTest.txt.
   test.each([
