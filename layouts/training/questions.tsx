@@ -22,7 +22,14 @@ export function TodayView({ screen, shown }: { readonly screen: TodayScreen; rea
       where={shown.sessionTitle(screen.place)}
       title={phone.howIsToday}
       answers={ANSWERS.map((today) => <Tap on={() => act({ act: 'today', today })}>{phone.today[today]}</Tap>)}
-    />
+    >
+      {screen.leftOut.map(({ exercise, because }) => (
+        <p class="paper">
+          {phone.notToday} <Own shown={shown} text={shown.nameOf(exercise)} />.{' '}
+          {because.map(({ says }) => says).join(' ')}
+        </p>
+      ))}
+    </Sheet>
   );
 }
 

@@ -5,7 +5,7 @@
 import type { ClientEasier, ClientItem, ClientSet } from './client-plan.js';
 import type { IsoDate } from './day.js';
 import type { BodyPart } from './exercise.js';
-import type { RowId, SessionId, SetKey, Side } from './identity.js';
+import type { ExerciseId, RowId, SessionId, SetKey, Side } from './identity.js';
 import type { AlarmSign, LogEvent, PainReport } from './log.js';
 import type { Group, OtherwiseSet, PlanLoad } from './plan.js';
 import type { Seconds } from './quantity.js';
@@ -82,6 +82,8 @@ export interface HomeScreen {
 export interface TodayScreen {
   readonly kind: 'today';
   readonly place: SessionPlace;
+  /** Printed, and not done today since it was planned again: nobody is to look for it. */
+  readonly leftOut: readonly { readonly exercise: ExerciseId; readonly because: readonly Reason[] }[];
 }
 
 /** Of what hurt on the last day of training, once, before how today is: what was too much shows the next morning. */

@@ -59,6 +59,7 @@ export const englishPhone: PhoneWords = {
   wasWorse: 'Yes, worse',
   notWorse: 'No',
   howIsToday: 'How is today?',
+  notToday: 'Left out today:',
   today: {
     'as usual': 'As usual',
     'not my best': 'Not my best',

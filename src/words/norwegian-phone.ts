@@ -62,6 +62,7 @@ export const norwegianPhone: PhoneWords = {
   wasWorse: 'Ja, verre',
   notWorse: 'Nei',
   howIsToday: 'Hvordan er dagen?',
+  notToday: 'Utelatt i dag:',
   today: {
     'as usual': 'Som vanlig',
     'not my best': 'Ikke helt i form',

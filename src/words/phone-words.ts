@@ -52,6 +52,8 @@ export interface PhoneWords {
   readonly wasWorse: string;
   readonly notWorse: string;
   readonly howIsToday: string;
+  /** Before the name of what is left out of the session today. */
+  readonly notToday: string;
   readonly today: Readonly<Record<Today, string>>;
   readonly lessIsFine: string;
   /** `Today: two exercises, 20 minutes.` */

@@ -125,6 +125,20 @@ describe('why', () => {
     ]);
   });
 
+  test('is what was too much, where it was worse the next morning', () => {
+    const [row] = plan.weeks[0]?.sessions[0]?.groups.find(({ kind }) => kind === 'straight')?.items ?? [];
+    const done = doAsPlanned(torben, 1, { day: dateOf(1) });
+    const pain = (worseNextMorning: boolean): LogEvent => ({
+      ...{ id: '00000000-0000-4000-8000-000000009999', seq: 9999, edition: 1, at: `${dateOf(2)}T17:00:00+01:00` },
+      ...{ kind: 'pain', occurrence: 1, report: { where: 'knee', degree: 2, worseNextMorning } },
+      row: row?.row ?? expect.fail(),
+    });
+    const why = (worse: boolean) =>
+      between(plan, [...done, pain(worse)], `${dateOf(5)}T17:00`).find((one) => one.row === row?.row)?.because;
+    expect(why(true)?.map(({ rule }) => rule)).toEqual(['pain-next-morning']);
+    expect(why(false) ?? []).not.toContainEqual(expect.objectContaining({ rule: 'pain-next-morning' }));
+  });
+
   test('says it in the client’s own language', () => {
     const [{ sent, marked, at } = expect.fail()] = found.slice(2);
     const said = (language: string) => between(sent, marked, at, language).flatMap(({ because }) => because);

@@ -6,6 +6,7 @@ import type {
   LessScreen,
   Screen,
   SessionPlace,
+  TodayScreen,
 } from '../../model/training.js';
 import { homeScreen, unsentIn } from './home.js';
 import { askedToday, type InSession, inSession, lastMarked, nextOpen } from './in-session.js';
@@ -52,7 +53,7 @@ function painOf(told: Told, state: TrainingState, at: InSession | null): Screen 
 }
 
 function sessionScreen(at: InSession): Screen {
-  const { state, place, told, stepped } = at;
+  const { state, told, stepped } = at;
   if (state.view === 'home') return homeScreen(told, state);
   if (stepped.status === 'closed') return state.view === 'finished' ? finishedScreen(at) : homeScreen(told, state);
   const different = state.view === 'different' ? differentScreen(at) : null;
@@ -60,9 +61,16 @@ function sessionScreen(at: InSession): Screen {
   const easier = state.view === 'easier' ? easierScreen(at) : null;
   if (easier !== null) return easier;
   const today = askedToday(at);
-  if (today === null) return morningScreen(at) ?? { kind: 'today', place };
+  if (today === null) return morningScreen(at) ?? todayScreen(at);
   if (state.view === 'less' && (today === 'not my best' || today === 'short of time')) return lessScreen(at, today);
   return trainingScreen(at);
+}
+
+function todayScreen({ told, place }: InSession): TodayScreen {
+  const leftOut = told.replanned
+    .filter((one) => one.occurrence === place.occurrence && one.today === null)
+    .map(({ exercise, because }) => ({ exercise, because }));
+  return { kind: 'today', place, leftOut };
 }
 
 /** Warm-up, then set by set with the questions between them, then cool-down, then the effort of it all. */

@@ -235,3 +235,15 @@ test('what was planned again stands beside what is printed, and what is left out
   expect(sets(held).at(-1)).toMatchObject({ load: lighter, asPlanned: true });
   expect(held.screen()).toMatchObject({ kind: 'reserve', row });
 });
+
+test('what is left out of a session is said with its reason before it, and of no other session', () => {
+  const because = [reason('pain-leave', 'client')];
+  const [item] = first?.groups.flatMap(({ kind, items }) => (kind === 'straight' ? items : [])) ?? [];
+  const { row, exercise, tempo } = item ?? expect.fail();
+  const none = { row, exercise, tempo, sets: [], paper: null, today: null, because, bounds: [] };
+  const held = opened();
+  held.replanned = [2, 1].map((occurrence) => ({ ...none, occurrence }));
+  expect(held.screen()).toMatchObject({ kind: 'today', leftOut: [{ exercise, because }] });
+  held.replanned = [{ ...none, occurrence: 2 }];
+  expect(held.screen()).toMatchObject({ kind: 'today', leftOut: [] });
+});
