@@ -8,6 +8,7 @@ import { acrossColumns, layOutCard } from './card-sheet.js';
 import { layOutCode, type WebAddress } from './code.js';
 import { type Block, block, linesOf, rule, type Slug, slugsOf, together, withNext } from './lay-out-blocks.js';
 import { drawable, layOutLines, layOutParagraph, type StyledRun, taggedRuns } from './lay-out-lines.js';
+import { packed } from './lay-out-packed.js';
 import { tallyWidth } from './lay-out-tally.js';
 import { layOutTallyRows } from './lay-out-tally-row.js';
 import type { Measure } from './measure.js';
@@ -22,6 +23,7 @@ export interface WeekSheets {
 }
 
 const COLUMNS = 2;
+const NO_BREAK = '\u00a0';
 const GAP = 8;
 /** As long as a week's strip in the booklet. */
 const LEAST_STRIP = mm(20);
@@ -273,14 +275,22 @@ function conditions(cell: Cell, body: Tag, { booklet, measure }: WeekSheets): re
   ];
 }
 
-/** What a set felt like, and what it is then done with. */
+/** What a set felt like, and what it is then done with: as many answers on a line as stand on it whole. */
 function choices({ choose }: Cell, body: Tag, measure: Measure): readonly Slug[] {
   if (choose === undefined) return [];
-  const runs = choose.rows.flatMap(({ felt, use }): readonly StyledRun[] => [
-    { style: 'label', text: ` ${felt}: ` },
-    { style: 'label-strong', text: `${use}.` },
-  ]);
-  return paragraphOf([{ style: 'label', text: choose.intro }, ...runs], measure.sheet.textWidth, measure, body);
+  const answers = choose.rows.map(({ felt, use }) => ({
+    runs: taggedRuns(
+      [
+        { style: 'label', text: `${felt}:${NO_BREAK} ` },
+        { style: 'label-strong', text: `${use}.` },
+      ],
+      body,
+    ),
+  }));
+  return [
+    ...paragraphOf([{ style: 'label', text: choose.intro }], measure.sheet.textWidth, measure, body),
+    ...packed(answers, measure).map((slug): Slug => ({ ...slug, area: 'text' })),
+  ];
 }
 
 /** Lines that stand over each other in a column, in one: `16 kg`, `×8` as `16 kg × 8`. */
