@@ -59,7 +59,8 @@ async function receiveHere(paths: readonly string[], content: string): Promise<P
     return true;
   });
   try {
-    const options = { content, out: '', state: '', today: TODAY, json: false };
+    const beside = (name: string): string => join(content, '..', name);
+    const options = { content, out: beside('output'), state: beside('state'), today: TODAY, json: false };
     const code = await runReceive(paths, options);
     return { code, out };
   } finally {
