@@ -177,7 +177,12 @@ function wordsOf(
       : besidePicture(ways, room, picture.width, reach);
   const most = setting.measure.sheet.linesOnPage - linesOf(opening);
   const fitting = firstOf(rooms, laid, (sections) => laidLines(sections) <= most);
-  return { opening, sections: fitting ?? laid('tight'), fits: fitting !== undefined };
+  if (fitting) return { opening, sections: fitting, fits: true };
+  const inRoom = (room: Room): Words => ({ opening, sections: laid(room), fits: false });
+  const [tight, closest] = [inRoom('tight'), inRoom('closest')];
+  // Of several pages too, one saved is worth it.
+  const pages = (words: Words): number => pagesOf(part, setting, exerciseBlocks(words, setting).blocks);
+  return pages(closest) < pages(tight) ? closest : tight;
 }
 
 interface ExerciseBlocks {
@@ -213,6 +218,12 @@ const chapterOf = (part: ExercisePart, setting: Setting, blocks: readonly Block[
   },
 });
 
+/** Of so many blocks of it, where it begins on a page of its own. */
+function pagesOf(part: ExercisePart, setting: Setting, blocks: readonly Block[]): number {
+  const chapter = chapterOf(part, setting, blocks);
+  return fillPages([chapter], chapter, setting.measure.sheet.linesOnPage).length;
+}
+
 /** Which of the ways an exercise may be drawn it is, and whether that takes a page more than its words alone. */
 export interface Chosen {
   readonly picture: Picture;
@@ -243,16 +254,12 @@ function pictureOfMany(
   ways: readonly SectionWays[],
   bareWords: Words,
 ): Chosen | undefined {
-  const { linesOnPage } = setting.measure.sheet;
   // Whether pages are shared is not known yet: the drawing is chosen so that either way is served.
   const settings = [false, true].map((close): Setting => ({ ...setting, close }));
   const heights = (words: Words) =>
     settings.map((within) => {
       const { blocks, needed } = exerciseBlocks(words, within);
-      const pages = (of: readonly Block[]): number => {
-        const chapter = chapterOf(part, within, of);
-        return fillPages([chapter], chapter, linesOnPage).length;
-      };
+      const pages = (of: readonly Block[]): number => pagesOf(part, within, of);
       const lines = blocks.reduce((sum, { slugs }) => sum + linesOf(slugs), 0);
       return { pages: pages(blocks), upToStop: pages(blocks.slice(0, needed)), lines };
     });
