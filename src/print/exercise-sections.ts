@@ -95,7 +95,6 @@ export const isNeeded = (kind: Kind): boolean => kind !== 'why' && !AFTERWARDS.i
  * line by line runs on as well, and what is said to a fault behind what is seen of it.
  */
 export type Room = 'loose' | 'tight' | 'closest';
-export const ROOMS: readonly Room[] = ['loose', 'tight', 'closest'];
 
 /** One section in each way it may be set: each is set when it is first asked for, and then kept. */
 export interface SectionWays {

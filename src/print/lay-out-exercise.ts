@@ -7,7 +7,6 @@ import {
   type Laid,
   marginSection,
   narrowed,
-  ROOMS,
   type Room,
   type SectionWays,
 } from './exercise-sections.js';
@@ -141,19 +140,6 @@ function besidePicture(sections: readonly SectionWays[], room: Room, width: numb
   return next ? [{ ...next, slugs: [blankSlug(blank), ...next.slugs] }, ...others] : below;
 }
 
-/** Made one by one until one will do. */
-function firstOf<Of, Made>(
-  of: readonly Of[],
-  make: (one: Of) => Made,
-  will: (made: Made) => boolean,
-): Made | undefined {
-  for (const one of of) {
-    const made = make(one);
-    if (will(made)) return made;
-  }
-  return undefined;
-}
-
 /** All there is on the pages of an exercise, whether or not it shares them. */
 interface Words {
   readonly opening: readonly Slug[];
@@ -162,24 +148,48 @@ interface Words {
   readonly fits: boolean;
 }
 
-/** `rooms`: those to be tried for the sake of one page. */
+type InRoom = (room: Room) => Words;
+
+/** What stands above and beside its sections, and how many lines they may take for all to stand on one page. */
+function wordsIn(
+  part: ExercisePart,
+  setting: Setting,
+  picture: Picture | undefined,
+  ways: readonly SectionWays[],
+): { readonly inRoom: InRoom; readonly most: number } {
+  const { slugs: opening, reach } = openingOf(part, setting, picture);
+  const most = setting.measure.sheet.linesOnPage - linesOf(opening);
+  const inRoom = (room: Room): Words => {
+    const sections =
+      picture === undefined || reach === 0
+        ? ways.map(({ kind, slugs }) => ({ kind, slugs: slugs(room, 0) }))
+        : besidePicture(ways, room, picture.width, reach);
+    return { opening, sections, fits: laidLines(sections) <= most };
+  };
+  return { inRoom, most };
+}
+
+/** Beside a drawing sections take as many lines as without it, or more: that is asked first. */
+function fitsWith(part: ExercisePart, setting: Setting, picture: Picture, ways: readonly SectionWays[]): boolean {
+  const { inRoom, most } = wordsIn(part, setting, picture, ways);
+  const least = ways.reduce((sum, { slugs }) => sum + linesOf(slugs('closest', 0)), 0);
+  return least <= most && (inRoom('loose').fits || inRoom('closest').fits);
+}
+
+/** As roomy as one page allows; `mayFit` on one, as far as is known. */
 function wordsOf(
   part: ExercisePart,
   setting: Setting,
   picture: Picture | undefined,
   ways: readonly SectionWays[],
-  rooms = ROOMS,
+  mayFit = true,
 ): Words {
-  const { slugs: opening, reach } = openingOf(part, setting, picture);
-  const laid = (room: Room): readonly Laid[] =>
-    picture === undefined || reach === 0
-      ? ways.map(({ kind, slugs }) => ({ kind, slugs: slugs(room, 0) }))
-      : besidePicture(ways, room, picture.width, reach);
-  const most = setting.measure.sheet.linesOnPage - linesOf(opening);
-  const fitting = firstOf(rooms, laid, (sections) => laidLines(sections) <= most);
-  if (fitting) return { opening, sections: fitting, fits: true };
-  const inRoom = (room: Room): Words => ({ opening, sections: laid(room), fits: false });
+  const { inRoom } = wordsIn(part, setting, picture, ways);
+  const loose = mayFit ? inRoom('loose') : undefined;
+  if (loose?.fits) return loose;
   const [tight, closest] = [inRoom('tight'), inRoom('closest')];
+  if (tight.fits) return tight;
+  if (closest.fits) return closest;
   // Of several pages too, one saved is worth it.
   const pages = (words: Words): number => pagesOf(part, setting, exerciseBlocks(words, setting).blocks);
   return pages(closest) < pages(tight) ? closest : tight;
@@ -242,7 +252,7 @@ export function choosePicture(
 ): Chosen | undefined {
   const bare = wordsOf(part, setting, undefined, ways);
   if (!bare.fits) return pictureOfMany(part, setting, pictures, ways, bare);
-  const picture = pictures.find((one) => wordsOf(part, setting, one, ways).fits);
+  const picture = pictures.find((one) => fitsWith(part, setting, one, ways));
   return picture && { picture, costsPage: false };
 }
 
@@ -269,7 +279,7 @@ function pictureOfMany(
   let best: { readonly picture: Picture; readonly lines: number } | undefined;
   for (const picture of pictures) {
     // With a drawing it does not fit on one page either.
-    const drawn = heights(wordsOf(part, setting, picture, ways, []));
+    const drawn = heights(wordsOf(part, setting, picture, ways, false));
     if (isMore('upToStop', drawn)) continue;
     if (!isMore('pages', drawn)) return { picture, costsPage: false };
     const [{ lines } = { lines: 0 }] = drawn;

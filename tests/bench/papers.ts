@@ -28,6 +28,7 @@ export async function paper(demo: Demo, browser: Browser): Promise<void> {
   const print = (): Promise<Uint8Array> => page.pdf({ format: 'A5', tagged: true, outline: true });
   await withBuild(demo, async (folder) => {
     await page.goto(`file://${join(folder, 'booklet.html')}`);
+    const others = await firstOf(demo);
     const ours = await cpuOf(TIMES, () => drawBooklet(booklet, CLIENT, undefined, shown));
     const theirs = await cpuOfChildren(TIMES, print);
     const printed = await print();
@@ -37,7 +38,6 @@ export async function paper(demo: Demo, browser: Browser): Promise<void> {
       `Chromium printing the web booklet ${ms(theirs)}, × ${(theirs / ours).toFixed(1)}; at least 6`,
     );
     row('  the first of a process, its faces opened', ms((first.user + first.system) / 1000), '');
-    const others = await firstOf(demo);
     row('  other clients, each for the first time', ms(others), `of ${OTHERS.length}, where the faces are open`);
     row('its pages', `${pagesIn(single.value)}`, `Chromium ${pagesIn(printed)}`);
     row(
