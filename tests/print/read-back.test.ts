@@ -9,6 +9,7 @@ import { type Line, plainText } from '../../src/model/prose.js';
 import { drawBooklet } from '../../src/print/draw-booklet.js';
 import { sayPlan } from '../../src/words/say-plan.js';
 import { speechOf } from '../../src/words/speech.js';
+import { DEEP } from '../deep.js';
 import { fixtureBooklet, longNamesBooklet } from '../fixtures/booklet.js';
 import { everyShapeLibrary } from '../fixtures/every-shape-library.js';
 import { everyShapePlan } from '../fixtures/every-shape-plan.js';
@@ -51,9 +52,11 @@ const shown = (cell: Cell): string => bare([cell.version, ...cell.stack].join(''
 const demo = await planDemo();
 const saidBooklet = (client: Client, plan: Plan): Booklet =>
   composeBooklet({ library: demo.library, client, plan: sayPlan(plan, demo.library.studio.language) });
+/** All in `npm run verify:deep`; the plain run reads the large, the foreign one, one of pounds, one of bands, and one of four days. */
+const READ: ReadonlySet<string> = new Set(['ansel-quill', 'sunniva-lund', 'hester-vane', 'carys-holm', 'torben-slade']);
 const demoBooklets = demo.clients.flatMap((client): readonly (readonly [string, Booklet])[] => {
   const plan = demo.plans.get(client.id);
-  return plan ? [[`the booklet of ${client.name}`, saidBooklet(client, plan)]] : [];
+  return plan && (DEEP || READ.has(client.id)) ? [[`the booklet of ${client.name}`, saidBooklet(client, plan)]] : [];
 });
 
 test('the demo studio has booklets to read back', () => {
