@@ -13,6 +13,7 @@ import {
   PREGNANCY_RELATIVE,
 } from '../../src/model/client.js';
 import { addDays } from '../../src/model/day.js';
+import { runs } from '../deep.js';
 import { PLACE } from './generate-exercises.js';
 import { aClient, on } from './make-block.js';
 import { FIRST, LAST, screen, TODAY } from './screen-made.js';
@@ -148,12 +149,16 @@ it.each(Object.keys(WARNINGS))('a warning more is no care less: %s', (name) => {
       for (const week of [1, 2, 3]) {
         expect(floorIn(after.standing, week)).toBeGreaterThanOrEqual(floorIn(before.standing, week));
       }
-      // A plan that is withheld has no last day to speak of.
-      if (after.withheld.length === 0) expect(last(after.standing)).toBeLessThanOrEqual(last(before.standing));
+      // A plan that is withheld has no last day to speak of, and who exercises regularly may do moderate work without the
+      // clearance that harder work ends with.
+      const needsNone = after.standing.moderate && of.screening?.regularExercise === 'yes';
+      const endsWith = before.standing.lastDay?.because;
+      if (after.withheld.length === 0 && !(needsNone && endsWith === 'clearance'))
+        expect(last(after.standing)).toBeLessThanOrEqual(last(before.standing));
       for (const { what } of before.standing.cautions) {
         expect(strength(after.standing, what)).toBeGreaterThanOrEqual(strength(before.standing, what));
       }
     }),
-    { numRuns: 120 },
+    { numRuns: runs(120, 2000) },
   );
 });
