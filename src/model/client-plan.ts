@@ -65,8 +65,11 @@ export interface ClientPlan {
   readonly starts: IsoDate;
   /** The last day sessions are planned for; why is the coach's own. */
   readonly last?: IsoDate;
-  /** Degrees of pain, 0 to 10: up to `gentle` go on gently, from `easier` the easier version, from `leave` leave it. */
-  readonly pain: { readonly gentle: number; readonly easier: number; readonly leave: number };
+  /**
+   * Degrees of pain, 0 to 10: up to `gentle` go on gently, from `easier` the easier version, from `leave` leave it; worse the next
+   * morning counts as `nextMorning` of these bands more.
+   */
+  readonly pain: Readonly<Record<'gentle' | 'easier' | 'leave' | 'nextMorning', number>>;
   /** So many days without a mark are a break: the coach is to be asked how to go on. */
   readonly away: number;
   /** Seconds by which one tap makes a rest longer, and to get into place for a hold; days without a mark that are told. */

@@ -1,5 +1,6 @@
 /** Looks through an index: what fits the typed words best, and why each was found. */
 import MiniSearch, { type SearchOptions } from 'minisearch';
+import { compareIds } from '../model/identity.js';
 import { type Entry, type Heading, type HeadingKind, OWN, type StoredIndex } from './entry.js';
 import { foldTerm, termsOf } from './terms.js';
 
@@ -149,8 +150,6 @@ interface Ranked {
   readonly weight: number;
 }
 
-const first = (a: string, b: string): number => (a === b ? 0 : a < b ? -1 : 1);
-
 /**
  * Exercises that hold every typed word, best first; where there is none, those that hold any of them. Of equals the
  * one whose name is shorter, then first.
@@ -176,6 +175,9 @@ export function findExercises(index: Index, typed: string): readonly Found[] {
   const whole = ranked(hits[0]?.keys() ?? [], hits.length);
   const any = whole.length > 0 ? whole : ranked(new Set(hits.flatMap((one) => [...one.keys()])), 1);
   return any
-    .sort((a, b) => b.weight - a.weight || a.name.length - b.name.length || first(a.name, b.name) || first(a.id, b.id))
+    .sort(
+      (a, b) =>
+        b.weight - a.weight || a.name.length - b.name.length || compareIds(a.name, b.name) || compareIds(a.id, b.id),
+    )
     .map(({ id, name }) => ({ id, name, why: hits.flatMap((one) => one.get(id)?.reason ?? []) }));
 }

@@ -33,7 +33,7 @@ const ITEM = `${GROUP}.items`;
 const ALLOWED: ReadonlySet<string> = new Set([
   ...['schema', 'bookletId', 'edition', 'standing', 'block', 'starts', 'last', 'away'],
   ...['phone.restLonger', 'phone.intoPlace', 'phone.awaySaid'],
-  ...['pain.gentle', 'pain.easier', 'pain.leave', 'weeks.number', 'weeks.begins', 'weeks.deload'],
+  ...['pain.gentle', 'pain.easier', 'pain.leave', 'pain.nextMorning', 'weeks.number', 'weeks.begins', 'weeks.deload'],
   ...['id', 'name', 'date', 'occurrence', 'minutes', 'short.minutes', 'short.sets'].map((n) => `${SESSION}.${n}`),
   ...['kind', 'name', 'rounds', 'everySeconds', 'workSeconds', 'pauseSeconds', 'minutes'].map((n) => `${GROUP}.${n}`),
   ...['row', 'exercise', 'done.way', 'done.say', 'way', 'sides', 'tempo', 'restSeconds', 'counts'].map(
@@ -142,7 +142,7 @@ describe('degrees of pain', () => {
   } as const;
 
   test('are the rulebook’s own, else as the plan quotes them, else the coach’s', () => {
-    expect(clientPlanOf(fixturePlan).pain).toEqual({ gentle: 2, easier: 3, leave: 4 });
+    expect(clientPlanOf(fixturePlan).pain).toEqual({ gentle: 2, easier: 3, leave: 4, nextMorning: 1 });
     const quoted = { ...fixturePlan, rules: [{ ...rule, value: 5 }] };
     expect(clientPlanOf(quoted).pain.leave).toBe(5);
     const own = { ...fixturePlan, rules: [{ ...rule, value: 5, overridden: { value: 3, reason: SECRET } }] };

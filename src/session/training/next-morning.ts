@@ -3,13 +3,14 @@
  * day of training. The report is then said anew with the answer in it, so that it stands once in the log and counts as the
  * planner counts it.
  */
-import { PAIN_NEXT_MORNING } from '../../engine/rules/pain-next-morning.js';
+import { PAIN_BANDS } from '../../engine/history/marks/pain.js';
+import type { ClientItem } from '../../model/client-plan.js';
 import type { IsoDate } from '../../model/day.js';
 import type { ExerciseId } from '../../model/identity.js';
 import type { LogEvent } from '../../model/log.js';
 import type { MorningScreen } from '../../model/training.js';
 import type { InSession } from './in-session.js';
-import { type Advice, adviceFor, sideIn, whereOf } from './pain-screen.js';
+import { adviceFor, sideIn, whereOf } from './pain-screen.js';
 import type { Mark, Stepped } from './told.js';
 import type { TrainingState } from './training-state.js';
 
@@ -58,15 +59,12 @@ function soreIn({ told, state, marks, place }: InSession): Sore | null {
 /** What it is called where it was passed by. */
 const nameOf = ({ id }: PainEvent): string => `morning/${id}`;
 
-const BANDS: readonly Advice[] = ['gently', 'easier', 'leave'];
-
 export function morningScreen(at: InSession): MorningScreen | null {
   const sore = soreIn(at);
   if (sore === null) return null;
   const { report } = sore.worst;
   const { degree } = report;
   const side = sideIn(report);
-  const band = BANDS.indexOf(adviceFor(at.told.plan, degree)) + PAIN_NEXT_MORNING.value;
   return {
     kind: 'morning',
     place: at.place,
@@ -74,8 +72,15 @@ export function morningScreen(at: InSession): MorningScreen | null {
     ...(side === undefined ? {} : { side }),
     degree,
     date: sore.date,
-    advice: band >= BANDS.indexOf('leave') ? 'leave' : 'easier',
+    advice: adviceIfWorse(at, degree),
   };
+}
+
+/** As the planner counts it. */
+function adviceIfWorse({ told: { plan } }: InSession, degree: number): MorningScreen['advice'] {
+  const advice = adviceFor(plan, degree);
+  const band = PAIN_BANDS.indexOf(advice === 'gently' ? 'gentle' : advice) + plan.pain.nextMorning;
+  return band >= PAIN_BANDS.indexOf('leave') ? 'leave' : 'easier';
 }
 
 /** `null`: nobody knows any more. */
@@ -93,11 +98,12 @@ export function answerMorning(at: InSession, worse: boolean | null): Stepped {
       report: { ...report, worseNextMorning: worse },
     },
   ]);
-  return { state: worse ? eased(at, sore.reports) : state, marks };
+  return { state: worse ? heeded(at, sore) : state, marks };
 }
 
-/** The easier way of what it hurt in, unless the rest is planned again: there the planner's own rule makes it easier. */
-function eased({ told, state, today }: InSession, reports: readonly PainEvent[]): TrainingState {
+/** What was said to follow, unless the rest is planned again: there the planner's own rule sees to it. */
+function heeded(at: InSession, { worst, reports }: Sore): TrainingState {
+  const { told, state, today } = at;
   const { plan } = told;
   if (plan.replan !== undefined) return state;
   if (reports.some(({ row }) => row === undefined)) return { ...state, how: 'easier throughout' };
@@ -110,9 +116,15 @@ function eased({ told, state, today }: InSession, reports: readonly PainEvent[])
         .flatMap((item) => (item.row === row ? [item.exercise] : [])),
     ),
   );
-  const easier = today.work.flatMap(({ item }): readonly (readonly [string, number])[] => {
-    const first = item.easier.findIndex(({ set }) => set !== undefined);
-    return sore.has(item.exercise) && first >= 0 ? [[item.row, first]] : [];
-  });
-  return { ...state, easier: { ...state.easier, ...Object.fromEntries(easier) } };
+  const leaves = adviceIfWorse(at, worst.report.degree) === 'leave';
+  const items = today.work.map(({ item }) => item);
+  const hurting = items.filter(({ exercise }) => sore.has(exercise));
+  const wayOf = ({ easier }: ClientItem): number => easier.findIndex(({ set }) => set !== undefined);
+  const eased = hurting.filter((item) => wayOf(item) >= 0).map((item) => [item.row, wayOf(item)] as const);
+  const easier = { ...state.easier, ...Object.fromEntries(eased) };
+  // Where there is no easier way of it, it is not done.
+  const leave = hurting.filter((item) => leaves || wayOf(item) < 0).map(({ row }) => row);
+  // All of it waits for another day.
+  if (items.length > 0 && items.every(({ row }) => leave.includes(row))) return { ...state, easier, view: 'home' };
+  return { ...state, easier, leave: [...new Set(leave)] };
 }

@@ -66,11 +66,16 @@ function sessionScreen(at: InSession): Screen {
   return trainingScreen(at);
 }
 
-function todayScreen({ told, place }: InSession): TodayScreen {
-  const leftOut = told.replanned
+function todayScreen({ told, state, today, place }: InSession): TodayScreen {
+  const again = told.replanned
     .filter((one) => one.occurrence === place.occurrence && one.today === null)
     .map(({ exercise, because }) => ({ exercise, because }));
-  return { kind: 'today', place, leftOut };
+  // Why was said a moment ago.
+  const sore = today.session.groups
+    .flatMap(({ items }) => items)
+    .filter(({ row }) => state.leave.includes(row))
+    .map(({ exercise }) => ({ exercise, because: [] }));
+  return { kind: 'today', place, leftOut: [...again, ...sore] };
 }
 
 /** Warm-up, then set by set with the questions between them, then cool-down, then the effort of it all. */

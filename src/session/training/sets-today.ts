@@ -54,6 +54,7 @@ export function sessionToday(
     const found = placeOf(session, one.key);
     if (found === null || isAround(found.group)) return [];
     if (state.how === 'short' && one.marked === null && !session.short.sets.includes(one.key)) return [];
+    if (one.marked === null && state.leave.includes(found.item.row)) return [];
     const at = { told, state, marks, session, gate: gates.get(found.item), ...found };
     const today = setToday(at, one, first.get(one.key) ?? null);
     return today === null ? [] : [today];

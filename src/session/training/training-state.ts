@@ -49,6 +49,8 @@ export interface TrainingState {
   readonly longer: { readonly after: string; readonly seconds: number } | null;
   /** The easier way chosen today, by row: its place in the plan's list; -1 for the planned one. */
   readonly easier: Readonly<Record<string, number>>;
+  /** Rows not done today, by row: what they did was worse the next morning. */
+  readonly leave: readonly string[];
   /** Questions put and passed by, as `row/side` or `row/side/feeler`. */
   readonly passedBy: readonly string[];
   /** Sets beyond the plan that were asked for and are still to be done, by key. */
@@ -69,6 +71,7 @@ export const openTraining = (): TrainingState => ({
   rested: null,
   longer: null,
   easier: {},
+  leave: [],
   passedBy: [],
   more: [],
   different: null,
@@ -103,6 +106,7 @@ export function readTrainingState(kept: unknown): TrainingState {
     easier: Object.fromEntries(
       Object.entries(easier).flatMap(([row, place]) => (typeof place === 'number' ? [[row, place]] : [])),
     ),
+    leave: textsIn(kept.leave),
     passedBy: textsIn(kept.passedBy),
     more: textsIn(kept.more),
     different: textOr(kept.different),

@@ -42,8 +42,8 @@ function opened(said: readonly (readonly [BodyPart, number])[], hours = 70, of =
   return held;
 }
 
-/** Every exercise with one easier way. */
-const eased = (of: ClientPlan): ClientPlan => ({
+/** Every exercise with so many easier ways. */
+const eased = (of: ClientPlan, ways = 1): ClientPlan => ({
   ...of,
   weeks: of.weeks.map((week) => ({
     ...week,
@@ -53,7 +53,7 @@ const eased = (of: ClientPlan): ClientPlan => ({
         ...group,
         items: group.items.map((item) => ({
           ...item,
-          easier: item.sets.slice(0, 1).map((set) => ({ say: 'Half way down', set })),
+          easier: item.sets.slice(0, ways).map((set) => ({ say: 'Half way down', set })),
         })),
       })),
     })),
@@ -172,6 +172,37 @@ describe('worse the next morning', () => {
     expect(screen).toMatchObject({ kind: 'set', row: 'squat' });
     expect(screen.kind === 'set' ? screen.figures.easier?.say : '').toBe(say);
     expect(Object.keys(held.state.easier)).toEqual(worse ? ['squat'] : []);
+  });
+
+  const rowsMet = (held: Held): ReadonlySet<string> => {
+    const met = new Set<string>();
+    for (let taps = 0; taps < 300 && held.screen().kind !== 'finished'; taps += 1) {
+      const screen = held.screen();
+      if (screen.kind === 'set') met.add(screen.row);
+      held.wait(20).act(nextAct(screen) ?? expect.fail());
+    }
+    expect(held.screen().kind).toBe('finished');
+    return met;
+  };
+
+  test.each([
+    ['the degree says so', plan.pain.easier, eased(plan)],
+    ['there is no easier way of it', 1, eased(plan, 0)],
+    ['so the coach’s own rule has it', 1, { ...eased(plan), pain: { ...plan.pain, nextMorning: 2 } }],
+  ] as const)('it is left out that day where %s, which is said, and all else is done', (_, degree, of) => {
+    const held = opened([['knee', degree]], 70, of);
+    held.act({ act: 'open', occurrence: 3 });
+    held.act({ act: 'morning', worse: true });
+    expect(held.screen()).toMatchObject({ kind: 'today', leftOut: [{ exercise: 'squat', because: [] }] });
+    expect(held.reload()).toMatchObject({ leftOut: [{ exercise: 'squat' }] });
+    held.act({ act: 'today', today: 'as usual' });
+    expect(rowsMet(held)).toEqual(new Set(['row', 'press']));
+    expect(held.events.filter(({ kind }) => kind === 'closed')).toHaveLength(2);
+  });
+
+  test('a session of nothing else waits for another day', () => {
+    const held = opened([['knee', plan.pain.leave - 1]], 70, eased(plan));
+    expect(held.act({ act: 'morning', worse: true })).toMatchObject({ kind: 'home', next: { occurrence: 2 } });
   });
 
   test('said before a session, of no exercise, all of the next is done the easier way', () => {

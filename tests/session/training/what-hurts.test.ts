@@ -163,7 +163,7 @@ describe('what hurts', () => {
   });
 
   test('between what is gentle and what is easier nothing goes on as it was, as the planner has it', () => {
-    const rules = { gentle: 1, easier: 5, leave: 7 };
+    const rules = { gentle: 1, easier: 5, leave: 7, nextMorning: 1 };
     const at = (degree: number): string => adviceFor({ pain: rules }, degree);
     expect([0, 1, 2, 4, 5, 6, 7, 10].map(at)).toEqual([
       'gently',
