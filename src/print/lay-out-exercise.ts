@@ -54,11 +54,11 @@ const airBefore = (sections: readonly Laid[], room: number): ReadonlySet<Kind> =
  * Everything on one page if it can be; otherwise all of it up to the stop signs, and the rest after them. Where even
  * that is too long, sections go over whole.
  */
-function airOf(sections: readonly Laid[], above: number, setting: Setting): ReadonlySet<Kind> {
-  const height = (of: readonly Laid[]): number => above + laidLines(of);
+function airOf({ opening, sections, after }: Words, setting: Setting): ReadonlySet<Kind> {
+  const height = (of: readonly Laid[]): number => linesOf(opening) + laidLines(of);
   const needed = sections.filter(({ kind }) => isNeeded(kind));
   const { linesOnPage } = setting.measure.sheet;
-  const room = linesOnPage - height(sections);
+  const room = linesOnPage - height(sections) - linesOf(after);
   if (room >= 0) return airBefore(sections, room);
   if (setting.close) return new Set();
   const roomFirst = linesOnPage - height(needed);
@@ -66,12 +66,16 @@ function airOf(sections: readonly Laid[], above: number, setting: Setting): Read
   return roomFirst < 0 ? new Set(AIR) : new Set([...airBefore(needed, roomFirst), ...rest.map(({ kind }) => kind)]);
 }
 
-/** Above the words, with half a line of white over and under it. */
+/** Over words, with half a line of white over and under it. */
 function pictureSlug({ lines, alt, draw }: Picture): Slug {
   const of = tag('Figure', undefined, { alt });
   const boxes = draw(of).map((box) => moved(box, 0, LINE / 2));
   return { lines: lines + 1, area: 'text', boxes, withNext: true };
 }
+
+/** Under the stop signs. */
+const pictureAfter = (picture: Picture | undefined): readonly Slug[] =>
+  picture?.stands === 'after' ? [{ ...pictureSlug(picture), withNext: false }] : [];
 
 /** Of the text, to the left of what stands beside it. */
 const BESIDE_GAP = mm(4);
@@ -95,7 +99,7 @@ function openingOf(part: ExercisePart, setting: Setting, picture: Picture | unde
   const wide = headed(measure);
   const slim = headed(narrow);
   const description = part.description.flatMap((line) => paragraph(styledLine(line, 'text', tag('P')), narrow));
-  if (picture === undefined) return { slugs: [...wide, ...description], reach: 0 };
+  if (picture === undefined || picture.stands === 'after') return { slugs: [...wide, ...description], reach: 0 };
   if (picture.stands === 'over') return { slugs: [...wide, ...withNext(description), pictureSlug(picture)], reach: 0 };
   // A title that is no longer for it has the picture beside it too.
   const fromTop = linesOf(slim) === linesOf(wide);
@@ -144,6 +148,8 @@ function besidePicture(sections: readonly SectionWays[], room: Room, width: numb
 interface Words {
   readonly opening: readonly Slug[];
   readonly sections: readonly Laid[];
+  /** A drawing for which there is no room before the stop signs. */
+  readonly after: readonly Slug[];
   /** All of it on one page. */
   readonly fits: boolean;
 }
@@ -158,13 +164,14 @@ function wordsIn(
   ways: readonly SectionWays[],
 ): { readonly inRoom: InRoom; readonly most: number } {
   const { slugs: opening, reach } = openingOf(part, setting, picture);
-  const most = setting.measure.sheet.linesOnPage - linesOf(opening);
+  const after = pictureAfter(picture);
+  const most = setting.measure.sheet.linesOnPage - linesOf(opening) - linesOf(after);
   const inRoom = (room: Room): Words => {
     const sections =
       picture === undefined || reach === 0
         ? ways.map(({ kind, slugs }) => ({ kind, slugs: slugs(room, 0) }))
         : besidePicture(ways, room, picture.width, reach);
-    return { opening, sections, fits: laidLines(sections) <= most };
+    return { opening, sections, after, fits: laidLines(sections) <= most };
   };
   return { inRoom, most };
 }
@@ -190,8 +197,11 @@ function wordsOf(
   const [tight, closest] = [inRoom('tight'), inRoom('closest')];
   if (tight.fits) return tight;
   if (closest.fits) return closest;
-  // Of several pages too, one saved is worth it.
-  const pages = (words: Words): number => pagesOf(part, setting, exerciseBlocks(words, setting).blocks);
+  // Of several pages too, one saved is worth it, and stop signs on the page of the first words more so.
+  const pages = (words: Words): number => {
+    const { blocks, needed } = exerciseBlocks(words, setting);
+    return pagesOf(part, setting, blocks) + pagesOf(part, setting, blocks.slice(0, needed));
+  };
   return pages(closest) < pages(tight) ? closest : tight;
 }
 
@@ -201,13 +211,15 @@ interface ExerciseBlocks {
   readonly needed: number;
 }
 
-function exerciseBlocks({ opening, sections }: Words, setting: Setting): ExerciseBlocks {
-  const air = airOf(sections, linesOf(opening), setting);
-  const blocks: readonly Block[] = [
-    block(opening),
-    ...sections.map(({ kind, slugs }) => block(slugs, { whole: true, before: air.has(kind) ? 1 : 0 })),
-  ];
-  return { blocks, needed: 1 + sections.filter(({ kind }) => isNeeded(kind)).length };
+function exerciseBlocks(words: Words, setting: Setting): ExerciseBlocks {
+  const { opening, sections, after } = words;
+  const air = airOf(words, setting);
+  const set = (of: readonly Laid[]): readonly Block[] =>
+    of.map(({ kind, slugs }) => block(slugs, { whole: true, before: air.has(kind) ? 1 : 0 }));
+  const needed = [block(opening), ...set(sections.filter(({ kind }) => isNeeded(kind)))];
+  const picture = after.length === 0 ? [] : [block(after)];
+  const blocks = [...needed, ...picture, ...set(sections.filter(({ kind }) => !isNeeded(kind)))];
+  return { blocks, needed: needed.length };
 }
 
 /** `picture`: what it looks like; the words keep their order and their grid. */
@@ -241,8 +253,8 @@ export interface Chosen {
 }
 
 /**
- * The first that takes no page; where each does, the one that takes the fewest lines. None that would push the stop
- * signs over, or part what stands on one page without it: the phone has the drawing.
+ * The first that takes no page; where each does, the one that takes the fewest lines. None pushes the stop signs over: where
+ * none has room before them it stands after them, at its best size, as nearly always on the next page.
  */
 export function choosePicture(
   part: ExercisePart,
@@ -251,12 +263,13 @@ export function choosePicture(
   ways: readonly SectionWays[],
 ): Chosen | undefined {
   const bare = wordsOf(part, setting, undefined, ways);
-  if (!bare.fits) return pictureOfMany(part, setting, pictures, ways, bare);
-  const picture = pictures.find((one) => fitsWith(part, setting, one, ways));
-  return picture && { picture, costsPage: false };
+  const fitting = bare.fits ? pictures.find((one) => fitsWith(part, setting, one, ways)) : undefined;
+  if (fitting) return { picture: fitting, costsPage: false };
+  const after = pictures.slice(0, 1).map((one): Picture => ({ ...one, stands: 'after' }));
+  return pictureOfMany(part, setting, [...pictures, ...after], ways, bare);
 }
 
-/** Of an exercise of more than one page. */
+/** Of an exercise that takes more than one page, or will. */
 function pictureOfMany(
   part: ExercisePart,
   setting: Setting,

@@ -8,8 +8,8 @@ import type { Box, Tag } from './page.js';
 
 /** A drawing among the words of an exercise, so many steps of the grid high. */
 export interface Picture {
-  /** Above the words, or at the far end of the first of them. */
-  readonly stands: 'over' | 'beside';
+  /** Above the words, at the far end of the first of them, or after the stop signs. */
+  readonly stands: 'over' | 'beside' | 'after';
   readonly width: number;
   readonly lines: number;
   /** What it shows, in the booklet's language. */
