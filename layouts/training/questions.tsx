@@ -1,4 +1,5 @@
 /** One question before, one after each exercise, one at the end: large answers, and none of them filled in. */
+
 import type { RowId } from '../../src/model/identity.js';
 import type {
   EffortScreen,
@@ -8,6 +9,7 @@ import type {
   Today,
   TodayScreen,
 } from '../../src/model/training.js';
+import { sayDate } from '../../src/words/say-date.js';
 import { Main, Own, Sheet, Tap } from './parts.js';
 import type { Shown } from './shown.js';
 
@@ -23,10 +25,12 @@ export function TodayView({ screen, shown }: { readonly screen: TodayScreen; rea
       title={phone.howIsToday}
       answers={ANSWERS.map((today) => <Tap on={() => act({ act: 'today', today })}>{phone.today[today]}</Tap>)}
     >
-      {screen.leftOut.map(({ exercise, because }) => (
+      {screen.leftOut.map(({ exercise, because, hurt }) => (
         <p class="paper">
           {phone.notToday} <Own shown={shown} text={shown.nameOf(exercise)} />.{' '}
-          {because.map(({ says }) => says).join(' ')}
+          {hurt === undefined
+            ? because.map(({ says }) => says).join(' ')
+            : phone.hurtSo(hurt.degree, sayDate(hurt.date, speech))}
         </p>
       ))}
     </Sheet>

@@ -82,8 +82,13 @@ export interface HomeScreen {
 export interface TodayScreen {
   readonly kind: 'today';
   readonly place: SessionPlace;
-  /** Printed, and not done today since it was planned again: nobody is to look for it. */
-  readonly leftOut: readonly { readonly exercise: ExerciseId; readonly because: readonly Reason[] }[];
+  /** Printed, and not done today since it was planned again, or since it hurt: nobody is to look for it. */
+  readonly leftOut: readonly {
+    readonly exercise: ExerciseId;
+    readonly because: readonly Reason[];
+    /** So much, on that day, that it waits for the coach. */
+    readonly hurt?: { readonly degree: number; readonly date: IsoDate };
+  }[];
 }
 
 /** Of what hurt on the last day of training, once, before how today is: what was too much shows the next morning. */
@@ -95,8 +100,8 @@ export interface MorningScreen {
   readonly side?: Side;
   readonly degree: number;
   readonly date: IsoDate;
-  /** What follows where it was worse. */
-  readonly advice: 'easier' | 'leave';
+  /** What follows where it was worse; what waits for the coach does so in any case. */
+  readonly advice: 'easier' | 'leave' | 'waits';
 }
 
 /** After *not my best* or *short of time*: less is fine. */

@@ -55,11 +55,13 @@ export const englishPhone: PhoneWords = {
   ifWorse: {
     easier: ['If so, take the easier way today.', 'Tell your coach.'],
     leave: ['If so, leave out today what it hurt in.', 'Tell your coach.'],
+    waits: ['What it hurt in waits for your coach.', 'Tell your coach if it was worse.'],
   },
   wasWorse: 'Yes, worse',
   notWorse: 'No',
   howIsToday: 'How is today?',
   notToday: 'Left out today:',
+  hurtSo: (degree, date) => `It hurt ${degree} of 10 on ${date}. Ask your coach first.`,
   today: {
     'as usual': 'As usual',
     'not my best': 'Not my best',

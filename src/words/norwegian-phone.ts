@@ -58,11 +58,13 @@ export const norwegianPhone: PhoneWords = {
   ifWorse: {
     easier: ['I så fall: ta den lettere måten i dag.', 'Si fra til treneren.'],
     leave: ['I så fall: la øvelsen det gjorde vondt i, være i dag.', 'Si fra til treneren.'],
+    waits: ['Øvelsen det gjorde vondt i, venter på treneren.', 'Si fra til treneren om det var verre.'],
   },
   wasWorse: 'Ja, verre',
   notWorse: 'Nei',
   howIsToday: 'Hvordan er dagen?',
   notToday: 'Utelatt i dag:',
+  hurtSo: (degree, date) => `Det gjorde vondt ${degree} av 10 ${date}. Spør treneren først.`,
   today: {
     'as usual': 'Som vanlig',
     'not my best': 'Ikke helt i form',

@@ -48,12 +48,14 @@ export interface PhoneWords {
   /** The day on which it was said to hurt. */
   readonly hurtOn: (date: string) => string;
   /** What follows where it was worse. */
-  readonly ifWorse: Readonly<Record<'easier' | 'leave', readonly string[]>>;
+  readonly ifWorse: Readonly<Record<'easier' | 'leave' | 'waits', readonly string[]>>;
   readonly wasWorse: string;
   readonly notWorse: string;
   readonly howIsToday: string;
   /** Before the name of what is left out of the session today. */
   readonly notToday: string;
+  /** After it, where it waits for the coach. */
+  readonly hurtSo: (degree: number, date: string) => string;
   readonly today: Readonly<Record<Today, string>>;
   readonly lessIsFine: string;
   /** `Today: two exercises, 20 minutes.` */

@@ -3,14 +3,14 @@
  * day of training. The report is then said anew with the answer in it, so that it stands once in the log and counts as the
  * planner counts it.
  */
-import { PAIN_BANDS } from '../../engine/history/marks/pain.js';
 import type { ClientItem } from '../../model/client-plan.js';
 import type { IsoDate } from '../../model/day.js';
 import type { ExerciseId } from '../../model/identity.js';
-import type { LogEvent } from '../../model/log.js';
+import type { LogEvent, PainReport } from '../../model/log.js';
 import type { MorningScreen } from '../../model/training.js';
 import type { InSession } from './in-session.js';
-import { adviceFor, sideIn, whereOf } from './pain-screen.js';
+import { bandOf } from './kept-out.js';
+import { sideIn, whereOf } from './pain-screen.js';
 import type { Mark, Stepped } from './told.js';
 import type { TrainingState } from './training-state.js';
 
@@ -72,15 +72,14 @@ export function morningScreen(at: InSession): MorningScreen | null {
     ...(side === undefined ? {} : { side }),
     degree,
     date: sore.date,
-    advice: adviceIfWorse(at, degree),
+    advice: adviceIfWorse(at, report),
   };
 }
 
 /** As the planner counts it. */
-function adviceIfWorse({ told: { plan } }: InSession, degree: number): MorningScreen['advice'] {
-  const advice = adviceFor(plan, degree);
-  const band = PAIN_BANDS.indexOf(advice === 'gently' ? 'gentle' : advice) + plan.pain.nextMorning;
-  return band >= PAIN_BANDS.indexOf('leave') ? 'leave' : 'easier';
+function adviceIfWorse({ told: { plan } }: InSession, report: PainReport): MorningScreen['advice'] {
+  if (bandOf(plan, report) === 'leave') return 'waits';
+  return bandOf(plan, { ...report, worseNextMorning: true }) === 'leave' ? 'leave' : 'easier';
 }
 
 /** `null`: nobody knows any more. */
@@ -116,7 +115,7 @@ function heeded(at: InSession, { worst, reports }: Sore): TrainingState {
         .flatMap((item) => (item.row === row ? [item.exercise] : [])),
     ),
   );
-  const leaves = adviceIfWorse(at, worst.report.degree) === 'leave';
+  const leaves = adviceIfWorse(at, worst.report) !== 'easier';
   const items = today.work.map(({ item }) => item);
   const hurting = items.filter(({ exercise }) => sore.has(exercise));
   const wayOf = ({ easier }: ClientItem): number => easier.findIndex(({ set }) => set !== undefined);

@@ -70,12 +70,14 @@ function todayScreen({ told, state, today, place }: InSession): TodayScreen {
   const again = told.replanned
     .filter((one) => one.occurrence === place.occurrence && one.today === null)
     .map(({ exercise, because }) => ({ exercise, because }));
+  const kept = today.keptOut.map(({ exercise, degree, date }) => ({ exercise, because: [], hurt: { degree, date } }));
+  const waits = new Set(today.keptOut.map(({ row }) => row));
   // Why was said a moment ago.
   const sore = today.session.groups
     .flatMap(({ items }) => items)
-    .filter(({ row }) => state.leave.includes(row))
+    .filter(({ row }) => state.leave.includes(row) && !waits.has(row))
     .map(({ exercise }) => ({ exercise, because: [] }));
-  return { kind: 'today', place, leftOut: [...again, ...sore] };
+  return { kind: 'today', place, leftOut: [...again, ...kept, ...sore] };
 }
 
 /** Warm-up, then set by set with the questions between them, then cool-down, then the effort of it all. */

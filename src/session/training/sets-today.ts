@@ -19,6 +19,7 @@ import type { SteppedSession, SteppedSet } from '../step-session.js';
 import { withExtras } from './extra-sets.js';
 import { foundBy } from './feeler-sets.js';
 import { gateOf, otherwiseAt } from './gates.js';
+import { type KeptOut, keptOut } from './kept-out.js';
 import { type FirstWord, firstWords } from './marked-sets.js';
 import type { SetToday } from './set-today.js';
 import type { Told } from './told.js';
@@ -32,6 +33,8 @@ export interface SessionToday {
   readonly work: readonly SetToday[];
   readonly warmUp: readonly ClientGroup[];
   readonly coolDown: readonly ClientGroup[];
+  /** Of its work, what waits for the coach: none of it is in `work` unless it is marked. */
+  readonly keptOut: readonly KeptOut[];
 }
 
 /** `stepped` is that session as it stands. */
@@ -50,11 +53,13 @@ export function sessionToday(
   const gates = new Map(
     session.groups.flatMap(({ items }) => items.map((item) => [item, gateOf(plan, session, item, marks)] as const)),
   );
+  const kept = keptOut(told, marks, session);
+  const left = new Set<string>([...state.leave, ...kept.map(({ row }) => row)]);
   const planned = stepped.sets.flatMap((one): readonly SetToday[] => {
     const found = placeOf(session, one.key);
     if (found === null || isAround(found.group)) return [];
     if (state.how === 'short' && one.marked === null && !session.short.sets.includes(one.key)) return [];
-    if (one.marked === null && state.leave.includes(found.item.row)) return [];
+    if (one.marked === null && left.has(found.item.row)) return [];
     const at = { told, state, marks, session, gate: gates.get(found.item), ...found };
     const today = setToday(at, one, first.get(one.key) ?? null);
     return today === null ? [] : [today];
@@ -65,6 +70,7 @@ export function sessionToday(
     work: withExtras(planned, stepped.extra, state.more, first),
     warmUp: session.groups.filter(({ kind }) => kind === 'warm-up'),
     coolDown: session.groups.filter(({ kind }) => kind === 'cool-down'),
+    keptOut: kept,
   };
 }
 

@@ -67,7 +67,7 @@ describe('worse the next morning', () => {
   test.each([
     [plan.pain.gentle, 'easier'],
     [plan.pain.easier, 'leave'],
-    [plan.pain.leave, 'leave'],
+    [plan.pain.leave, 'waits'],
   ] as const)('%i of 10 is asked of before how today is, and what would follow is said: %s', (degree, advice) => {
     const held = opened([['knee', degree]]);
     const asked = { where: 'knee', side: 'left', degree, date: '2027-01-04', advice };
