@@ -102,8 +102,22 @@ export async function bundleStyle(entry: 'book.css' | 'studio.css', sources: Web
 
 type Entry = 'main' | 'train' | 'plan-again' | 'sealing' | 'worker';
 
-/** `folder` is the script's own, `entry` one of its files. */
-export async function bundleScript(entry: Entry, folder: string): Promise<string> {
+const bundled = new Map<string, Promise<string>>();
+
+/**
+ * `folder` is the script's own, `entry` one of its files. A script is part of the program, which a process loads once: it is bundled once
+ * as well, since that takes longer than a client's whole booklet.
+ */
+export function bundleScript(entry: Entry, folder: string): Promise<string> {
+  const key = `${folder}/${entry}`;
+  const made = bundled.get(key) ?? bundleAnew(entry, folder);
+  bundled.set(key, made);
+  // What failed once, as where memory was short, may be tried again.
+  made.catch(() => bundled.delete(key));
+  return made;
+}
+
+async function bundleAnew(entry: Entry, folder: string): Promise<string> {
   const { build } = await import('esbuild');
   const built = await build({
     stdin: { contents: `import './${entry}.js';`, resolveDir: folder, loader: 'ts' },
