@@ -2,6 +2,7 @@
  * Takes in the client's part of a hosted booklet. A folder opened from a disk can fetch nothing: there the page
  * turns to the client's part itself, which reads without any script.
  */
+import { nextTask } from './give-way.js';
 
 /** The client's part as it stands at its address; `undefined` where it cannot be had. */
 export async function askForPayload(address: string): Promise<string | undefined> {
@@ -10,7 +11,26 @@ export async function askForPayload(address: string): Promise<string | undefined
     return undefined;
   }
   const answer = await fetch(address, { credentials: 'same-origin', referrerPolicy: 'no-referrer' });
-  return answer.ok ? answer.text() : undefined;
+  return answer.ok ? readInTurn(answer) : undefined;
+}
+
+/** Bytes; read together, the largest would hold up a slow phone as long as a screen takes to draw. */
+const AT_A_TIME = 65_536;
+
+/** As it comes, piece by piece: what has come is read while the rest is on its way. */
+async function readInTurn(answer: Response): Promise<string> {
+  const reader = answer.body?.getReader();
+  if (reader === undefined) return answer.text();
+  const decoder = new TextDecoder();
+  let text = '';
+  for (;;) {
+    const { done, value } = await reader.read();
+    if (done) return text + decoder.decode();
+    for (let from = 0; from < value.length; from += AT_A_TIME) {
+      text += decoder.decode(value.subarray(from, from + AT_A_TIME), { stream: true });
+      await nextTask();
+    }
+  }
 }
 
 /** A page is not asked again for what it may hold of new more often than so. */

@@ -4,6 +4,7 @@
  */
 import './fill-gaps.js';
 import { askForPayload, watchForNewer } from './fetch-payload.js';
+import { nextTask } from './give-way.js';
 import type { Unsealed } from './open-sealed.js';
 import { askForScript, takePart } from './parts.js';
 import { showLeaves } from './show-leaves.js';
@@ -12,18 +13,19 @@ import { readApart, takeIn } from './take-in.js';
 const root = document.documentElement;
 root.classList.add('leafing');
 const { payload } = root.dataset;
-// Asked for at once, while the page is still being read.
-const asked = payload === undefined ? undefined : askForPayload(payload);
+// Asked for at once, though not in the task in which the browser reads the page and this script.
+const asked = payload === undefined ? undefined : nextTask().then(() => askForPayload(payload));
 
 async function start(): Promise<void> {
   const text = await asked;
+  await nextTask();
   const unsealed = text === undefined ? undefined : await openedOf(text);
   const part = unsealed?.text ?? text;
   const from = location.hash;
   const book = part === undefined ? document.querySelector<HTMLElement>('.book') : await takeIn(part, askForTraining);
   if (!book) return;
   unsealed?.placed(book);
-  showLeaves(book, from);
+  await showLeaves(book, from);
   // What was opened this once is not closed again for something new.
   if (payload !== undefined && text !== undefined && unsealed?.kept !== false) watchForNewer(payload, text);
   askForTraining();

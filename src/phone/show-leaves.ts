@@ -2,6 +2,7 @@
  * One leaf on the screen at once. The address decides which, so that the phone's own back button works and a leaf
  * can be marked or sent. The other leaves stay findable where the browser can reveal what it finds.
  */
+import { nextTask } from './give-way.js';
 
 /** Leaves of a session: whoever turns from one of these to the safety page wants to come back to it. */
 const IN_SESSION = '.turn, .session, .cool-down';
@@ -80,10 +81,12 @@ export function showOneByOne(book: HTMLElement): void {
 }
 
 /** `from`: where in the page one was when it was opened; who has turned since, by the cover's list, is taken there. */
-export function showLeaves(book: HTMLElement, from: string): void {
+export async function showLeaves(book: HTMLElement, from: string): Promise<void> {
   showOneByOne(book);
   const leaves = [...book.querySelectorAll<HTMLElement>('.leaf')];
+  await nextTask();
   const order = inTurn(leaves);
+  await nextTask();
   const title = document.title;
   const first = leaves[0];
   if (!first) return;
@@ -112,12 +115,15 @@ export function showLeaves(book: HTMLElement, from: string): void {
     heard?.focus({ preventScroll: true });
   };
 
-  for (const leaf of leaves) {
-    // The browser found words in a leaf that was not open: turn to it.
-    leaf.addEventListener('beforematch', () => history.replaceState(null, '', `#${leaf.id}`));
-    leaf.addEventListener('beforematch', () => setTimeout(() => show(leaf, false)));
-  }
+  // The browser found words in a leaf that was not open: turn to it.
+  book.addEventListener('beforematch', ({ target }) => {
+    const leaf = target instanceof HTMLElement ? target.closest<HTMLElement>('.leaf') : null;
+    if (!leaf) return;
+    history.replaceState(null, '', `#${leaf.id}`);
+    setTimeout(() => show(leaf, false));
+  });
   addEventListener('hashchange', () => show(targetAt(location.hash), true));
+  book.hidden = false;
   show(targetAt(location.hash), location.hash !== from);
   book.classList.add('ready');
 }

@@ -22,7 +22,9 @@ function piecesOf(text: string): readonly string[] {
 /** `undefined` where it is no booklet. `begun` is called once something of it can be read. */
 export async function takeIn(text: string, begun: () => void): Promise<HTMLElement | undefined> {
   const [first = '', ...more] = piecesOf(text);
+  await nextTask();
   const apart = readApart(first);
+  await nextTask();
   const book = apart.querySelector<HTMLElement>('.book');
   const main = document.getElementById('booklet');
   if (!book || !main) return undefined;
@@ -34,10 +36,13 @@ export async function takeIn(text: string, begun: () => void): Promise<HTMLEleme
   await nextTask();
   // Whoever comes for another leaf is not shown the cover on the way.
   if (!namesLeaf(text, location.hash)) {
-    book.classList.add('arriving');
+    book.classList.add('arriving', 'arriving-on');
     main.replaceChildren(book);
     begun();
-    requestAnimationFrame(() => requestAnimationFrame(() => book.classList.remove('arriving')));
+    afterFrame(() => {
+      book.classList.remove('arriving');
+      afterFrame(() => book.classList.remove('arriving-on'));
+    });
     // Seen before anything else is begun.
     await nextTask();
   }
@@ -46,11 +51,21 @@ export async function takeIn(text: string, begun: () => void): Promise<HTMLEleme
     await inTurn();
     add(book, piece);
   }
-  if (!book.isConnected) main.replaceChildren(book);
+  await nextTask();
+  if (!book.isConnected) {
+    // Until the leaf that was come for is the one that is shown.
+    book.hidden = true;
+    main.replaceChildren(book);
+  }
   // Beside what is read stand the plan and what makes the drawings move, as data.
   book.after(...book.querySelectorAll(':scope > script'));
   return book;
 }
+
+/** With the next frame but one: the one before it has been drawn as the page stands now. */
+const afterFrame = (work: () => void): void => {
+  requestAnimationFrame(() => requestAnimationFrame(work));
+};
 
 const namesLeaf = (text: string, hash: string): boolean => {
   const id = hash.slice(1);

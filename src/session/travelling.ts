@@ -84,19 +84,20 @@ function* change(plan: ClientPlan, way: Way): InSteps<ClientPlan> {
     });
     return { ...item, sets: item.sets.map((set) => way.set(set, stem)), easier };
   };
-  const inSession = (session: ClientSession): ClientSession => {
+  function* inSession(session: ClientSession): InSteps<ClientSession> {
     const stem = `${plan.block}/${session.occurrence}/`;
-    const groups = session.groups.map((group) => ({ ...group, items: group.items.map((item) => inItem(item, stem)) }));
+    const groups: ClientSession['groups'][number][] = [];
+    for (const group of session.groups) {
+      yield;
+      groups.push({ ...group, items: group.items.map((item) => inItem(item, stem)) });
+    }
     const short = { ...session.short, sets: session.short.sets.map((key) => way.key(key, stem)) };
     return { ...session, groups, short };
-  };
+  }
   const weeks: ClientPlan['weeks'][number][] = [];
   for (const week of plan.weeks) {
     const sessions: ClientSession[] = [];
-    for (const session of week.sessions) {
-      yield;
-      sessions.push(inSession(session));
-    }
+    for (const session of week.sessions) sessions.push(yield* inSession(session));
     weeks.push({ ...week, sessions });
   }
   return { ...plan, weeks };

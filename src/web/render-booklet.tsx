@@ -133,6 +133,12 @@ export function renderBookletFile(
 
 const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
 
+/**
+ * Asks a browser that knows it (V8, Explicit Compile Hints) to make ready all of a file's functions while it comes, beside the page, where
+ * each would else hold up the page when it is first called. In a page of its own a script stands in the page, and is not asked.
+ */
+const MADE_READY = '//# allFunctionsCalledOnLoad\n';
+
 const PLAN_AGAIN = 'plan-again.js';
 const SEALING = 'sealing.js';
 const MANIFEST = 'manifest.webmanifest';
@@ -165,9 +171,9 @@ export async function shellFiles(parts: ShellParts, language: string): Promise<r
     ...parts.icons.map(({ name, bytes }) => ({ path: name, bytes })),
     { path: 'index.html', bytes: utf8(renderShell(parts, words)) },
     { path: MANIFEST, bytes: utf8(manifestOf(words)) },
-    { path: PLAN_AGAIN, bytes: utf8(parts.planAgain.text) },
+    { path: PLAN_AGAIN, bytes: utf8(MADE_READY + parts.planAgain.text) },
     { path: SEALING, bytes: utf8(parts.sealing.text) },
-    { path: 'training.js', bytes: utf8(parts.training.text) },
+    { path: 'training.js', bytes: utf8(MADE_READY + parts.training.text) },
   ];
   const digest = await digestOfAll(files.map(({ bytes }) => bytes));
   const held = {

@@ -11,13 +11,15 @@ import { holdPhone, openBrowser } from './phone.js';
 import { type Served, serveFolder } from './serve-folder.js';
 
 let browser: Browser;
+let files: ReadonlyMap<string, Uint8Array>;
 let served: Served;
 let context: BrowserContext;
 
 beforeAll(async () => {
   const parts = await prepareShell(webSources());
-  const files = await renderBookletFolder(fixtureBooklet, clientPlanOf(fixturePlan), parts);
-  served = await serveFolder(new Map(files.map(({ path, bytes }) => [path, bytes])), '/b/');
+  const made = await renderBookletFolder(fixtureBooklet, clientPlanOf(fixturePlan), parts);
+  files = new Map(made.map(({ path, bytes }) => [path, bytes]));
+  served = await serveFolder(files, '/b/');
   browser = await openBrowser();
 });
 afterEach(() => context?.close());
@@ -25,6 +27,8 @@ afterAll(async () => {
   await browser?.close();
   await served?.close();
 });
+
+const payload = (): string => new TextDecoder().decode(files.get('payload.html'));
 
 /** `before` runs in the page before anything of it does. */
 async function opened(hash: string, before: () => void): Promise<Page> {
@@ -112,4 +116,96 @@ test('whoever turns while it comes in is taken there, and hears it', async () =>
   });
   expect(await visible(page)).toEqual(['safety']);
   expect(await page.evaluate(() => document.activeElement?.closest('.leaf')?.id)).toBe('safety');
+});
+
+test('what a browser finds in a leaf that is put away is turned to', async () => {
+  const page = await opened('', () => undefined);
+  await page.evaluate(() => {
+    document.querySelector('#week-2 h2')?.dispatchEvent(new Event('beforematch', { bubbles: true }));
+  });
+  await page.waitForFunction(() => location.hash === '#week-2');
+  await expect.poll(() => visible(page)).toEqual(['week-2']);
+});
+
+test('the browser reads the page and its script before anything is asked for', async () => {
+  const page = await opened('', () => {
+    const { fetch: ask } = window;
+    window.fetch = (...asked) => {
+      Object.assign(window, { script: document.currentScript?.tagName ?? 'none' });
+      return ask(...asked);
+    };
+  });
+  expect(await page.evaluate(() => 'script' in window && window.script)).toBe('none');
+});
+
+test('the client’s part is read as it comes, no more than 64 KB in one go, and no letter is lost between two', async () => {
+  // Of three bytes each, so that a piece ends within one.
+  const letters = '’'.repeat(70_000);
+  const large = new Map(files).set('payload.html', Buffer.from(`${payload()}<!--${letters}-->`));
+  const slow = await serveFolder(large, '/b/');
+  context = await holdPhone(browser);
+  const page = await context.newPage();
+  await page.addInitScript(() => {
+    const pieces: number[] = [];
+    let turns = 0;
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => {
+      turns += 1;
+      if (document.querySelector('.leaf') === null) port2.postMessage(null);
+    };
+    port2.postMessage(null);
+    const after: number[] = [];
+    const { decode } = TextDecoder.prototype;
+    TextDecoder.prototype.decode = function (bytes, options) {
+      if (bytes !== undefined) {
+        pieces.push(bytes.byteLength);
+        after.push(turns);
+      }
+      return decode.call(this, bytes, options);
+    };
+    // Where it begins is sought in all of it.
+    const { includes } = String.prototype;
+    String.prototype.includes = function (this: string, part: string, from?: number) {
+      if (this.length > 70_000 && !('whole' in window)) Object.assign(window, { whole: String(this) });
+      return includes.call(this, part, from);
+    };
+    Object.assign(window, { pieces, after });
+  });
+  await page.goto(slow.address);
+  await page.waitForSelector('.book.ready', { state: 'attached' });
+  const told = await page.evaluate(async () => {
+    const { pieces, after, whole } = window as unknown as { pieces: number[]; after: number[]; whole: string };
+    return { pieces, after, same: whole === (await (await fetch('payload.html')).text()) };
+  });
+  await slow.close();
+  expect(told.pieces.length).toBeGreaterThan(3);
+  expect(Math.max(...told.pieces)).toBeLessThanOrEqual(65_536);
+  // Between two of them something else had its turn.
+  expect(new Set(told.after).size).toBe(told.after.length);
+  expect(told.same).toBe(true);
+});
+
+test('what the cover lists is laid out in two frames, after what stands above it', async () => {
+  const page = await opened('', () => {
+    const rows: string[] = [];
+    Object.assign(window, { rows });
+    const look = (): void => {
+      const list = document.querySelector('.leaf.cover .index');
+      const shown = [...(list?.querySelectorAll('span:first-child') ?? [])].filter((one) =>
+        one.checkVisibility(),
+      ).length;
+      const now = list === null ? '' : `${shown} of ${list.children.length}`;
+      if (now !== '' && rows.at(-1) !== now) rows.push(now);
+      requestAnimationFrame(look);
+    };
+    requestAnimationFrame(look);
+  });
+  await page.waitForFunction(() => !document.querySelector('.book')?.matches('.arriving, .arriving-on'));
+  const rows = await page.evaluate(async () => {
+    await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+    return 'rows' in window && Array.isArray(window.rows) ? window.rows : [];
+  });
+  const all = Number(String(rows[0]).split(' ').at(-1));
+  expect(all).toBeGreaterThan(11);
+  expect(rows).toEqual([`0 of ${all}`, `11 of ${all}`, `${all} of ${all}`]);
 });

@@ -3,9 +3,12 @@ import { gzipSync } from 'node:zlib';
 import { beforeAll, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
 import { BOOKLET_LANGUAGES } from '../../src/model/languages.js';
+import { clientPlanOf } from '../../src/web/client-plan.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
-import { shellFiles } from '../../src/web/render-booklet.js';
+import { renderBookletFile, shellFiles } from '../../src/web/render-booklet.js';
 import type { ShellParts } from '../../src/web/shell-parts.js';
+import { fixtureBooklet } from '../fixtures/booklet.js';
+import { fixturePlan } from './plan-fixture.js';
 
 const KB = 1024;
 /** The page with its style and first script, and what the training screens need. */
@@ -28,4 +31,16 @@ test.each(BOOKLET_LANGUAGES)('the shell in %s is light', async (language) => {
   expect(page + training).toBeLessThanOrEqual(AT_MOST);
   expect(page).toBeLessThanOrEqual(FIRST_ANSWER);
   expect(training).toBeGreaterThan(KB);
+});
+
+test('the scripts that come after the page ask to be made ready beside it; one that stands in the page does not', async () => {
+  const ready = '//# allFunctionsCalledOnLoad\n';
+  const files = await shellFiles(parts, 'en-GB');
+  const begins = files
+    .filter(({ bytes }) => new TextDecoder().decode(bytes.subarray(0, ready.length)) === ready)
+    .map(({ path }) => path);
+  expect(begins).toEqual(['plan-again.js', 'training.js']);
+  const page = renderBookletFile(fixtureBooklet, clientPlanOf(fixturePlan), parts);
+  expect(page).toContain(parts.training.text);
+  expect(page).not.toContain('allFunctionsCalledOnLoad');
 });
