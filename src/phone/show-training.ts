@@ -106,6 +106,9 @@ export async function showTraining({ book, plan, keep, planAgain }: Training): P
 
   state = comeBack(told(), state);
   await nextTask();
+  // What leads to the screens is called by the one that stands first; sought here, before anything of them is to be seen.
+  const first = screenOf(told(), state);
+  await nextTask();
   // From here on all in one go: nothing is to be seen that is not whole.
   const { root, mount, status, wayIn, wayBack } = buildTraining(book, phone.trainingTitle);
   const makeRoom = makeRoomForBar(root, mount);
@@ -288,7 +291,8 @@ export async function showTraining({ book, plan, keep, planAgain }: Training): P
     tell: tellEnd,
   });
 
-  const turn = (): void => {
+  /** `screen`: what stands now, where that is known. */
+  const turn = (screen?: Screen): void => {
     document.body.classList.toggle('training', isOn());
     root.hidden = !isOn();
     if (isOn()) {
@@ -297,7 +301,7 @@ export async function showTraining({ book, plan, keep, planAgain }: Training): P
       return;
     }
     // Out of sight the screen can wait for a task of its own; the ways to it stand in the book.
-    showWays(screenOf(told(), state));
+    showWays(screen ?? screenOf(told(), state));
     nextTask().then(draw, () => undefined);
   };
 
@@ -327,11 +331,11 @@ export async function showTraining({ book, plan, keep, planAgain }: Training): P
       look();
     });
   }
-  addEventListener('hashchange', turn);
+  addEventListener('hashchange', () => turn());
   showKept();
   // Whoever has been here before comes to train.
   if (location.hash === '' && keep.kept().seenEdition !== null && keep.fault() === null) {
     history.replaceState(null, '', HERE);
   }
-  turn();
+  turn(first);
 }
