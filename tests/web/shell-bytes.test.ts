@@ -1,10 +1,11 @@
 /** What every booklet fetches of script and style before a session can be trained, compressed as a host sends it. */
+import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { beforeAll, expect, test } from 'vitest';
 import { webSources } from '../../src/app/web-sources.js';
 import { BOOKLET_LANGUAGES } from '../../src/model/languages.js';
 import { clientPlanOf } from '../../src/web/client-plan.js';
-import { prepareShell } from '../../src/web/prepare-shell.js';
+import { bundleScript, prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile, shellFiles } from '../../src/web/render-booklet.js';
 import type { ShellParts } from '../../src/web/shell-parts.js';
 import { fixtureBooklet } from '../fixtures/booklet.js';
@@ -43,4 +44,17 @@ test('the scripts that come after the page ask to be made ready beside it; one t
   const page = renderBookletFile(fixtureBooklet, clientPlanOf(fixturePlan), parts);
   expect(page).toContain(parts.training.text);
   expect(page).not.toContain('allFunctionsCalledOnLoad');
+});
+
+test('a process bundles a script once; what could not be bundled is tried again', async () => {
+  const { phone } = webSources();
+  const [once, again] = [bundleScript('main', phone), bundleScript('main', phone)];
+  expect(again).toBe(once);
+  expect(await once).toBe(parts.script.text);
+  const nowhere = join(phone, 'nowhere');
+  const failed = bundleScript('main', nowhere);
+  await expect(failed).rejects.toThrow('main.js');
+  const tried = bundleScript('main', nowhere);
+  expect(tried).not.toBe(failed);
+  await expect(tried).rejects.toThrow('main.js');
 });
