@@ -24,10 +24,13 @@ const within = (leaf: Element, selector: string): readonly Node[] => [...leaf.qu
 const textOf = (element: Element | null | undefined): string => element?.textContent?.trim() ?? '';
 
 /** The leaf of a session on its day: the second of the same name in a week has a number. */
-export function sessionLeafId({ weeks }: ClientPlan, { session, week, occurrence }: SessionPlace): string {
+export function sessionLeafId(
+  { weeks }: ClientPlan,
+  { session, week, occurrence }: Pick<SessionPlace, 'session' | 'week' | 'occurrence'>,
+): string {
   const own = weeks.find(({ number }) => number === week)?.sessions.filter(({ id }) => id === session) ?? [];
   const nth = own.findIndex((one) => one.occurrence === occurrence);
-  return `w${week}-${session}${nth > 0 ? `-${nth + 1}` : ''}`;
+  return `w${week}-${session}${nth > 0 ? `.${nth + 1}` : ''}`;
 }
 
 export function readTurn(plan: ClientPlan, place: SessionPlace, row: string, exercise: string): LeafSays {
