@@ -164,14 +164,23 @@ const dayOf = (leaf: Leaf): Day | undefined => ('day' in leaf ? leaf.day : undef
  */
 function besideTheirLike(leaves: readonly Leaf[]): readonly Leaf[] {
   const inWeeks = leaves.filter((leaf) => leaf.kind === 'week' || dayOf(leaf) !== undefined);
-  const sessions = new Set(inWeeks.flatMap((leaf) => dayOf(leaf)?.session ?? []));
+  const sessions = besideTheirPages([...new Set(inWeeks.flatMap((leaf) => dayOf(leaf)?.session ?? []))]);
   const sorted = [
     ...inWeeks.filter(({ kind }) => kind !== 'turn'),
-    ...[...sessions].flatMap((own) => inWeeks.filter((leaf) => leaf.kind === 'turn' && leaf.day.session === own)),
+    ...sessions.flatMap((own) => inWeeks.filter((leaf) => leaf.kind === 'turn' && leaf.day.session === own)),
   ];
   const first = leaves.findIndex((leaf) => inWeeks.includes(leaf));
   const rest = partnerBesideWatched(leaves.filter((leaf) => !inWeeks.includes(leaf)));
   return first < 0 ? rest : [...rest.slice(0, first), ...sorted, ...rest.slice(first)];
+}
+
+/**
+ * The pages of exercises that follow begin with those of the first session: so it comes last. Of two sessions the second is as much
+ * like the first as the pages are, and they stay as they are.
+ */
+function besideTheirPages(sessions: readonly SessionPart[]): readonly SessionPart[] {
+  const [first, ...others] = sessions;
+  return first === undefined || others.length < 2 ? sessions : [...others, first];
 }
 
 /** What the partner is to watch and say stands on the pages of the same exercises, nearly all of which come first. */

@@ -1,7 +1,6 @@
-/** Sets of one exercise on one day: figures set large, their sets counted, and the tally that belongs to them. */
+/** Sets of one exercise on one day: figures set large, their sets counted, and the room their tally takes. */
 import type { BookletSet, Cell } from '../../src/model/booklet.js';
 import type { Book } from './leaves.js';
-import { Tally } from './tally.js';
 
 /** Sets that read the same, in order of first appearance: one figure stands for all of them. */
 export interface Run {
@@ -33,33 +32,40 @@ export function Figure({ set }: { readonly set: BookletSet }) {
 const leads = (kind: BookletSet['kind'] | undefined): kind is 'trial' | 'feeler' | 'test' =>
   kind === 'trial' || kind === 'feeler' || kind === 'test';
 
-/** The figures of a day at a glance: what is lifted to warm up is left to the page itself. */
+/** The figures of a day at a glance, and how many sets of them: what is lifted to warm up is left to the page itself. */
 export function figuresAtAGlance(book: Book, cell: Cell): string {
   const { before, leadsTo } = book.words;
   const runs = runsOf(cell).filter(({ sets }) => sets[0]?.kind !== 'warm-up');
   const sides = new Set(runs.flatMap(({ sets }) => sets.flatMap(({ side }) => side ?? [])));
-  const work = runs
-    .filter(({ sets }) => !leads(sets[0]?.kind))
-    .map(({ sets, text }) => {
-      const own = [...new Set(sets.flatMap(({ side }) => side ?? []))];
-      const [only] = own;
-      return sides.size > 1 && own.length === 1 && only !== undefined
-        ? book.words.ofSide(book.labels[only], text)
-        : text;
-    });
+  const work = runs.filter(({ sets }) => !leads(sets[0]?.kind)).flatMap((run) => inSetsOf(book, run, sides.size > 1));
   const first = runs.flatMap(({ text, sets }) => {
     const kind = sets[0]?.kind;
     return leads(kind) ? [before[kind](text)] : [];
   });
   return first.length > 0 && work.length > 0
-    ? leadsTo(first.join(', '), work.join(', '))
-    : [...first, ...work].join(', ');
+    ? leadsTo(first.join(', '), work.join('; '))
+    : [first.join(', '), work.join('; ')].filter((part) => part !== '').join(', ');
 }
+
+/** `16 kg × 8, 3 sets each side`; each side by itself where the other does otherwise. */
+function inSetsOf({ labels, words }: Book, { text, sets }: Run, oneSided: boolean): readonly string[] {
+  const [first, second] = sidesIn(sets);
+  if (first === undefined) return [words.inSets(text, sets.length, false)];
+  const countOf = (side: string): number => sets.filter((set) => set.side === side).length;
+  if (second !== undefined && countOf(first) === countOf(second)) return [words.inSets(text, countOf(first), true)];
+  const ofSide = (side: 'left' | 'right'): string => {
+    const said = words.inSets(text, countOf(side), false);
+    return oneSided ? words.ofSide(labels[side], said) : said;
+  };
+  return sidesIn(sets).map(ofSide);
+}
+
+const sidesIn = (sets: Run['sets']) => [...new Set(sets.flatMap(({ side }) => side ?? []))];
 
 /** How many sets of a run: `3 sets`, `3 sets each side, left first`; by side where the sides differ. */
 export function CountedSets({ book, run }: { readonly book: Book; readonly run: Run }) {
   const { labels, words } = book;
-  const sides = [...new Set(run.sets.flatMap(({ side }) => side ?? []))];
+  const sides = sidesIn(run.sets);
   const countOf = (side: (typeof sides)[number]): number => run.sets.filter((set) => set.side === side).length;
   const [first, second] = sides;
   const said =
@@ -71,43 +77,9 @@ export function CountedSets({ book, run }: { readonly book: Book; readonly run: 
   return <p class="sets">{said}</p>;
 }
 
-/** The tally of one exercise on one day: a row for both sides together, or one for each. */
-export function TurnTally({ book, cell }: { readonly book: Book; readonly cell: Cell }) {
-  const counted = cell.sets.filter(({ kind }) => kind !== 'warm-up');
-  const sides = [...new Set(counted.map(({ side }) => side))];
-  return (
-    <div class="margin">
-      {cell.tally.map(({ label, strokes }, row) => {
-        const own = cell.tally.length === 1 ? counted : counted.filter(({ side }) => side === sides[row]);
-        const marks = Array.from({ length: strokes }, (_, i) => ({
-          mark: 'to do' as const,
-          key: own[i]?.key ?? `${label}/${i}`,
-        }));
-        return (
-          <p>
-            <Tally marks={marks} label="" />
-            {label === '' ? book.labels['to-do'] : label}
-          </p>
-        );
-      })}
-    </div>
-  );
-}
+/** Feet in a line of the tally. */
+const IN_A_LINE = 5;
 
-/** The same in a list: the marks alone, one row after the other, read as a number of sets. */
-export function ListTally({ book, cell }: { readonly book: Book; readonly cell: Cell }) {
-  const keys = cell.sets.filter(({ kind }) => kind !== 'warm-up').map(({ key }) => key);
-  return (
-    <div>
-      {cell.tally.map(({ label, strokes }, row) => (
-        <Tally
-          marks={Array.from({ length: strokes }, (_, i) => ({
-            mark: 'to do' as const,
-            key: keys[row + i * cell.tally.length] ?? `${label}/${i}`,
-          }))}
-          label={book.words.tallyToDo(label, strokes)}
-        />
-      ))}
-    </div>
-  );
-}
+/** Lines that the tally of an exercise takes up beside it, once it is drawn on the phone: a row for each side, five feet in a line. */
+export const tallyLines = ({ tally }: Cell): number =>
+  tally.reduce((sum, { strokes }) => sum + Math.max(1, Math.ceil(strokes / IN_A_LINE)), 0);

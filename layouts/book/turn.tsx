@@ -6,7 +6,7 @@ import { Gate, IfEarned } from './gate.js';
 import { LeafFrame, Way } from './leaf.js';
 import { type Book, type Day, exerciseLeafId, type Leaf, type Turn, weekLeafId } from './leaves.js';
 import { OwnName } from './own-name.js';
-import { CountedSets, Figure, type Run, runsOf, TurnTally } from './sets.js';
+import { CountedSets, Figure, type Run, runsOf } from './sets.js';
 
 /** What is said during the set is said of the version planned this week, where it has a page of its own. */
 function toldOf(book: Book, row: SessionRow, cell: Cell): { cues: readonly Line[]; stop: readonly Line[] } {
@@ -125,7 +125,7 @@ function RunOfSets({ book, cell, run }: { readonly book: Book; readonly cell: Ce
   );
 }
 
-/** What is lifted first stands above; the tally counts the rest and stands beside it. */
+/** What is lifted to warm up stands above. */
 function Doses({ book, cell }: { readonly book: Book; readonly cell: Cell }) {
   const runs = runsOf(cell);
   const part = (name: string, own: readonly Run[]) =>
@@ -200,7 +200,6 @@ export function TurnLeaf({ book, leaf, day, turn, place }: TurnProps) {
       }
     >
       <Doses book={book} cell={cell} />
-      <TurnTally book={book} cell={cell} />
       {cell.gate ? <Gate gate={cell.gate} /> : null}
       <Manner row={row} cell={cell} />
       {cell.choose ? <Choose book={book} choose={cell.choose} /> : null}

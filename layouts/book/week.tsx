@@ -1,20 +1,29 @@
 /** One week at a glance, the opening of a session, and its end. */
 
-import type { Drill, WeekText } from '../../src/model/booklet.js';
+import type { Cell, Drill, WeekText } from '../../src/model/booklet.js';
 import { plainLine } from '../../src/model/prose.js';
 import { Bullets, Words } from '../lines.js';
 import { GateAtAGlance } from './gate.js';
 import { LeafFrame, Way } from './leaf.js';
 import { type Book, type Day, exerciseLeafId, type Leaf, type WeekOfDays, weekLeafId } from './leaves.js';
 import { OwnName } from './own-name.js';
-import { figuresAtAGlance, ListTally } from './sets.js';
+import { figuresAtAGlance, tallyLines } from './sets.js';
 
-/** The exercises of one day with their figures; in a week also with the tally in the margin. */
-function TurnList({ book, day, tally }: { readonly book: Book; readonly day: Day; readonly tally: boolean }) {
+/** Above so many lines none takes more room: who does as many sets sees the rest come. */
+const MOST_LINES = 4;
+
+/** Of one line there is room beside every exercise. */
+function roomFor(cell: Cell): string | undefined {
+  const lines = Math.min(tallyLines(cell), MOST_LINES);
+  return lines > 1 ? `lines-${lines}` : undefined;
+}
+
+/** The exercises of one day with their figures. In a week the phone draws the tally in the margin, for which room is kept. */
+function TurnList({ book, day }: { readonly book: Book; readonly day: Day }) {
   return (
     <ol class="turns">
       {day.turns.map(({ id, row, cell }) => (
-        <li>
+        <li class={roomFor(cell)}>
           <a href={`#${id}`}>
             <span class="name">
               <OwnName book={book} name={cell.version === '' ? row.name : cell.version} />
@@ -25,7 +34,6 @@ function TurnList({ book, day, tally }: { readonly book: Book; readonly day: Day
               <b>{figuresAtAGlance(book, cell)}</b>
             )}
           </a>
-          {tally ? <ListTally book={book} cell={cell} /> : null}
         </li>
       ))}
     </ol>
@@ -46,7 +54,7 @@ export function Week({ book, leaf, week }: { readonly book: Book; readonly leaf:
             <a href={`#${day.id}`}>{day.session.title}</a>
             <span class="beside">{day.head.dateText}</span>
           </h3>
-          <TurnList book={book} day={day} tally={true} />
+          <TurnList book={book} day={day} />
         </section>
       ))}
     </LeafFrame>
@@ -141,7 +149,7 @@ export function Session({ book, leaf, day }: { readonly book: Book; readonly lea
       )}
       <section>
         <h3>{book.words.alsoToday}</h3>
-        <TurnList book={book} day={day} tally={false} />
+        <TurnList book={book} day={day} />
       </section>
       <p class="said">{session.safety}</p>
     </LeafFrame>

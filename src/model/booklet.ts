@@ -315,7 +315,6 @@ export type BookletLabel =
   | 'first-set'
   | 'needs'
   | 'easy-week'
-  | 'to-do'
   | 'done'
   | 'left'
   | 'right'

@@ -19,6 +19,7 @@ import { screenOf } from '../session/training/screen-of.js';
 import { stepTraining } from '../session/training/step-training.js';
 import type { Told } from '../session/training/told.js';
 import { readTrainingState, type TrainingState } from '../session/training/training-state.js';
+import { weekTallies } from '../session/training/week-tallies.js';
 import { phoneSpeechOf } from '../words/phone-speech.js';
 import { sayClientLoad, sayClientSet, sayClientSetAloud } from '../words/say-client-set.js';
 import { buildTraining, HERE, makeRoomForBar } from './build-training.js';
@@ -39,6 +40,7 @@ import {
 } from './read-leaf.js';
 import { outgoingTo } from './seal-for-studio.js';
 import { copyText, fileNameOf, messageOf, type Passed, passOn, saveText } from './send-marks.js';
+import { showWeek } from './show-week.js';
 import { allowSound, keepAwake, signalBeat, signalEnd } from './signals.js';
 import { steadyTaps } from './steady-taps.js';
 import { watchClock } from './watch-clock.js';
@@ -208,6 +210,13 @@ export async function showTraining({ book, plan, keep, planAgain }: Training): P
     wayIn.textContent = next === null ? phone.toTraining : phone.startSession(titleOf(next));
   }
 
+  /** Beside the exercises of the week that stands open, or is about to. */
+  function showTallies(leaf: Element | null): void {
+    // Called `week-2`.
+    if (leaf !== null) showWeek(leaf, plan, weekTallies(told(), state, Number(leaf.id.slice(5))), speech);
+  }
+  const showOpenWeek = (): void => showTallies(book.querySelector('.leaf.week:not([hidden])'));
+
   async function act(one: Act): Promise<void> {
     const at = performance.now();
     // On every screen: the second of two would else answer a question that nobody has read yet.
@@ -300,6 +309,8 @@ export async function showTraining({ book, plan, keep, planAgain }: Training): P
       toTop();
       return;
     }
+    // At once, so that nothing is seen to come.
+    showOpenWeek();
     // Out of sight the screen can wait for a task of its own; the ways to it stand in the book.
     showWays(screen ?? screenOf(told(), state));
     nextTask().then(draw, () => undefined);
@@ -324,11 +335,17 @@ export async function showTraining({ book, plan, keep, planAgain }: Training): P
     planRest();
     showKept();
     draw();
+    showOpenWeek();
+  });
+  // The browser found words in a week that was put away, and turns to it without telling the address.
+  book.addEventListener('beforematch', ({ target }) => {
+    if (target instanceof Element) showTallies(target.closest('.leaf.week'));
   });
   for (const event of ['visibilitychange', 'pageshow', 'focus']) {
     window.addEventListener(event, () => {
       draw();
       look();
+      showOpenWeek();
     });
   }
   addEventListener('hashchange', () => turn());

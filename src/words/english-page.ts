@@ -11,14 +11,13 @@ export const englishPage: PageWords = {
   easierToday: 'Easier today',
   somethingHurts: 'Something hurts',
   toContents: 'Contents',
-  tallyToDo: (label, strokes) =>
-    `${label === '' ? '' : `${label}: `}${strokes} ${strokes === 1 ? 'set' : 'sets'} to do`,
   alsoToday: 'In this session',
   weekInList: (week, easy) => `Week ${week}${easy ? ', easier week' : ''}`,
   inWeek: (session, week) => `${session}, week ${week}`,
   ifEarned: 'Only if earned',
   counted: (count, first) =>
     first === undefined ? sets(count) : `${sets(count)} each side, ${first.toLowerCase()} first`,
+  inSets: (dose, count, eachSide) => `${dose}, ${sets(count)}${eachSide ? ' each side' : ''}`,
   before: { trial: (dose) => `try ${dose}`, feeler: (dose) => `feeler set ${dose}`, test: (dose) => dose },
   ofSide: (side, dose) => `${side}: ${dose}`,
   leadsTo: (before, work) => `${before}, then ${work}`,

@@ -121,6 +121,7 @@ export const englishPhone: PhoneWords = {
   workNow: 'Work',
   timeUp: 'Time',
   side: { left: 'Left', right: 'Right' },
+  inTally: { 'to do': 'to do', done: 'done', easier: 'done, easier', 'left out': 'left out', extra: 'extra' },
   stop: 'Stop',
   why: 'Why this',
 

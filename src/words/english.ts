@@ -28,7 +28,6 @@ export const english: Catalogue = {
     'first-set': 'First set',
     needs: 'First',
     'easy-week': 'Easier week',
-    'to-do': 'to do',
     done: 'done',
     left: 'Left',
     right: 'Right',

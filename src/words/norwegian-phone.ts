@@ -124,6 +124,7 @@ export const norwegianPhone: PhoneWords = {
   workNow: 'Jobb',
   timeUp: 'Tiden er ute',
   side: { left: 'Venstre', right: 'Høyre' },
+  inTally: { 'to do': 'å gjøre', done: 'gjort', easier: 'gjort, lettere', 'left out': 'utelatt', extra: 'ekstra' },
   stop: 'Stopp',
   why: 'Hvorfor',
 

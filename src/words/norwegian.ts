@@ -35,7 +35,6 @@ export const norwegian: Catalogue = {
     'first-set': 'Første sett',
     needs: 'Først',
     'easy-week': 'Lettere uke',
-    'to-do': 'å gjøre',
     done: 'gjort',
     left: 'Venstre',
     right: 'Høyre',

@@ -7,8 +7,6 @@ export interface PageWords {
   readonly easierToday: string;
   readonly somethingHurts: string;
   readonly toContents: string;
-  /** Said in place of a tally of so many feet. */
-  readonly tallyToDo: (label: string, strokes: number) => string;
   readonly alsoToday: string;
   /** `Week 6, easier week`, in a list. */
   readonly weekInList: (week: number, easy: boolean) => string;
@@ -18,6 +16,8 @@ export interface PageWords {
   readonly ifEarned: string;
   /** `3 sets`; with `first`, the side that begins: `3 sets each side, left first`. */
   readonly counted: (sets: number, first?: string) => string;
+  /** `16 kg × 8, 3 sets`, `16 kg × 8, 3 sets each side`: in a list. */
+  readonly inSets: (dose: string, sets: number, eachSide: boolean) => string;
   /** Sets that come before the work, in a list: `try 20 kg × 4`, `feeler set 8 kg × 6`, `test, 16 kg`. */
   readonly before: Readonly<Record<'trial' | 'feeler' | 'test', (dose: string) => string>>;
   /** A dose of one side alone, in a list: `left 12 kg × 8`. */

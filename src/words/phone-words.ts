@@ -4,7 +4,7 @@
  */
 import type { BodyPart } from '../model/exercise.js';
 import type { AlarmSign } from '../model/log.js';
-import type { KeepFault, Today } from '../model/training.js';
+import type { KeepFault, TallyState, Today } from '../model/training.js';
 
 export interface PhoneWords {
   // The way in
@@ -123,6 +123,8 @@ export interface PhoneWords {
   /** A hold or timed work is over. */
   readonly timeUp: string;
   readonly side: Readonly<Record<'left' | 'right', string>>;
+  /** After a number of sets, where a tally is read aloud: `2 sets done; 1 to do`. */
+  readonly inTally: Readonly<Record<TallyState, string>>;
   readonly stop: string;
   readonly why: string;
 

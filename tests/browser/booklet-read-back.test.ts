@@ -21,7 +21,7 @@ import { planDemo } from '../studio/demo-plans.js';
 import { hostileBooklet } from '../web/hostile-booklet.js';
 import { fixturePlan } from '../web/plan-fixture.js';
 import { everyShapeBooklet, everyShapeSent } from './every-shape-booklet.js';
-import { expectedTurns, readShape, saidAround, saidIn } from './expected-turns.js';
+import { expectedLines, expectedTurns, readLine, readShape, saidAround, saidIn } from './expected-turns.js';
 import { type Heard, type Held, listenTo } from './phone.js';
 import { phoneInHand } from './phone-in-hand.js';
 import { type ReadBooklet, readBookletBack } from './read-booklet-back.js';
@@ -61,6 +61,8 @@ const bare = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
 function expectSame(read: ReadBooklet, booklet: Booklet, sent: unknown = plan): void {
   expect(read.turned).toBe(read.leaves);
   expect(read.turns.map(readShape)).toEqual(expectedTurns(booklet));
+  const lines = expectedLines(booklet);
+  expect(read.lines.map(({ said }, at) => readLine(said, lines[at]?.name ?? ''))).toEqual(lines);
   const planned = booklet.parts.flatMap((part) =>
     part.kind === 'session' ? part.rows.flatMap((row) => row.cells.flatMap((cell) => saidIn(cell, row))) : [],
   );

@@ -63,7 +63,6 @@ function expectedTurn(
     sets: expectedSets(booklet, cell),
     cues,
     stop,
-    feet: cell.tally.map(({ strokes }) => strokes),
     easier: row.easier.map(({ name, when, doses }) => {
       const dose = doses.find(({ week }) => week === head.week)?.text ?? '';
       return `${name}${when === '' ? '' : `, ${when}`}${dose === '' ? '' : `: ${dose}`}`;
@@ -72,7 +71,7 @@ function expectedTurn(
 }
 
 /** In order of week, date and session. */
-export function expectedTurns(booklet: Booklet) {
+function expectedCells(booklet: Booklet) {
   const days = booklet.parts
     .flatMap((part) => (part.kind === 'session' ? part.weeks.map((head) => ({ session: part, head })) : []))
     .sort((a, b) => (a.head.date < b.head.date ? -1 : a.head.date > b.head.date ? 1 : 0));
@@ -81,11 +80,32 @@ export function expectedTurns(booklet: Booklet) {
       const cell = row.cells.find(({ week }) => week === head.week);
       return cell ? [{ row, cell }] : [];
     });
-    return rows.map(({ row, cell }, i) =>
-      expectedTurn(booklet, session, head, row, cell, `${booklet.labels.exercise} ${i + 1} of ${rows.length}`),
-    );
+    return rows.map(({ row, cell }, i) => ({ session, head, row, cell, place: `${i + 1} of ${rows.length}` }));
   });
 }
+
+export const expectedTurns = (booklet: Booklet) =>
+  expectedCells(booklet).map(({ session, head, row, cell, place }) =>
+    expectedTurn(booklet, session, head, row, cell, `${booklet.labels.exercise} ${place}`),
+  );
+
+/** In the same order: what each is called, and how many sets of work its line of the week must come to, both sides together. */
+export const expectedLines = (booklet: Booklet) =>
+  expectedCells(booklet).map(({ row, cell }) => ({
+    name: cell.version === '' ? row.name : cell.version,
+    sets: cell.sets.filter(({ kind }) => kind === 'work').length,
+  }));
+
+const IN_SETS = /, (\d+)\u00a0sets?( each side)?/g;
+
+/** The same from what was read; `called`: what it is to be called. */
+export const readLine = (said: string, called: string) => ({
+  name: said.startsWith(called) ? called : said,
+  sets: [...said.matchAll(IN_SETS)].reduce(
+    (sum, [, sets, both]) => sum + Number(sets) * (both === undefined ? 1 : 2),
+    0,
+  ),
+});
 
 /** What stands at the opening of a session on one day, and at its end: notes, the short version, drills and their doses. */
 export const saidAround = (session: SessionPart, week: number): readonly string[] => [
@@ -94,13 +114,12 @@ export const saidAround = (session: SessionPart, week: number): readonly string[
 ];
 
 /** The same shape from what was read. */
-export const readShape = ({ where, name, sets, cues, stop, feet, easier }: ReadTurn) => ({
+export const readShape = ({ where, name, sets, cues, stop, easier }: ReadTurn) => ({
   where,
   name,
   sets,
   cues,
   stop,
-  feet,
   easier,
 });
 

@@ -289,9 +289,10 @@ describe('on a phone of 360 by 640', () => {
   test('where colours are forced the tally is still drawn and the main button still bounded', async () => {
     const page = await open('ordinary.html');
     await page.emulateMedia({ forcedColors: 'active' });
-    await turnTo(page, 'w1-a--goblet-squat');
+    await turnTo(page, 'week-1');
+    await page.locator('#week-1 .turns svg').first().waitFor();
     const drawn = await page.evaluate(() => {
-      const leaf = document.getElementById('w1-a--goblet-squat');
+      const leaf = document.getElementById('week-1');
       const mark = leaf?.querySelector('svg path');
       const main = leaf?.querySelector('.main');
       return {

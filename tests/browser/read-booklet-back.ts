@@ -23,9 +23,12 @@ export interface ReadTurn {
   readonly cues: readonly string[];
   readonly stop: readonly string[];
   readonly easier: readonly string[];
-  /** Feet drawn in each row of the tally. */
-  readonly feet: readonly number[];
-  readonly tallyHeard: readonly string[];
+}
+
+/** One line of a week: where it leads to, what it is called, and its first figures: what is done otherwise has its own beneath. */
+export interface ReadLine {
+  readonly to: string;
+  readonly said: string;
 }
 
 export interface ReadBooklet {
@@ -35,6 +38,8 @@ export interface ReadBooklet {
   readonly heads: readonly string[];
   /** In the order one turns to them, from the cover on. */
   readonly turns: readonly ReadTurn[];
+  /** Of all weeks at a glance, in order. */
+  readonly lines: readonly ReadLine[];
   /** How many leaves one turns through from the cover to the last, and how many there are. */
   readonly turned: number;
   readonly leaves: number;
@@ -75,13 +80,6 @@ export function readBookletBack(page: Page): Promise<ReadBooklet> {
       cues: texts(turn, '.cues li'),
       stop: texts(turn, '.stop li'),
       easier: texts(turn, '.easier li'),
-      feet: [...turn.querySelectorAll('svg')].map((tally) =>
-        [...tally.querySelectorAll('path')].reduce(
-          (sum, path) => sum + (path.getAttribute('d')?.split('M').length ?? 1) - 1,
-          0,
-        ),
-      ),
-      tallyHeard: [...turn.querySelectorAll('svg')].map((tally) => tally.getAttribute('aria-label') ?? ''),
     });
     const inOrder: Element[] = [];
     for (let leaf = document.querySelector('.leaf'); leaf && !inOrder.includes(leaf); ) {
@@ -101,6 +99,10 @@ export function readBookletBack(page: Page): Promise<ReadBooklet> {
       around: [...document.querySelectorAll('.leaf.session, .leaf.cool-down')].map((leaf) => ({
         id: leaf.id,
         said: text(leaf),
+      })),
+      lines: [...document.querySelectorAll('.leaf.week .turns > li > a')].map((line) => ({
+        to: line.getAttribute('href') ?? '',
+        said: `${text(line.querySelector('.name'))} ${text(line.querySelector('b'))}`,
       })),
       turns: inOrder.filter((leaf) => leaf.matches('.turn')).map(readTurn),
       plan: document.getElementById('plan')?.textContent ?? '',

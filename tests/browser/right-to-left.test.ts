@@ -7,13 +7,16 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { BookBody } from '../../layouts/book/book.js';
 import { bookOf } from '../../layouts/book/leaves.js';
+import { WeekTally } from '../../layouts/training/week-tally.js';
 import { webSources } from '../../src/app/web-sources.js';
 import { composeBooklet } from '../../src/booklet/compose-booklet.js';
 import type { Booklet } from '../../src/model/booklet.js';
+import { rowId, setKey } from '../../src/model/identity.js';
 import { drawBooklet } from '../../src/print/draw-booklet.js';
 import { filePolicy } from '../../src/web/policy.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
@@ -83,6 +86,14 @@ afterAll(async () => {
 
 const LEAVES = booklet.parts.length;
 const TURN = 'w1-b--carry';
+const keyOf = (ordinal: number) =>
+  setKey({ block: 1, occurrence: 1, row: rowId('carry'), side: 'both', kind: 'work', ordinal });
+const TALLY = renderToString(
+  h(WeekTally, {
+    tally: [{ marks: [1, 2].map((ordinal) => ({ key: keyOf(ordinal), state: 'done' as const })) }],
+    words: phoneSpeechOf('en-GB').words,
+  }),
+);
 
 async function open(name: 'rtl' | 'ltr', leaf: string): Promise<Page> {
   const page = await context.newPage();
@@ -161,24 +172,28 @@ describe('a page from right to left', () => {
     await page.close();
   });
 
-  test('has its margin, its tally and the way on mirrored', async () => {
+  test('has its margin with the tally of a week, and the way on, mirrored', async () => {
     const places = async (name: 'rtl' | 'ltr') => {
-      const page = await open(name, TURN);
-      const read = await page.evaluate((leaf) => {
+      const page = await open(name, 'week-1');
+      const read = await page.evaluate((tally) => {
+        // As the phone puts it there; no script does on these pages.
+        const margin = document.createElement('div');
+        margin.innerHTML = tally;
+        document.querySelector('#week-1 .turns li')?.append(margin);
         const of = (selector: string): DOMRect => {
-          const found = document.querySelector(`[id="${leaf}"] ${selector}`);
+          const found = document.querySelector(`#week-1 ${selector}`);
           if (found === null) throw new Error(selector);
           return found.getBoundingClientRect();
         };
-        const stroke = of('.margin svg path');
-        const tally = of('.margin svg');
+        const stroke = of('.turns svg path');
+        const svg = of('.turns svg');
         return {
           // How far from the start of the page, whichever side that is.
-          margin: Math.round(of('.margin').left + of('.margin').width / 2),
+          margin: Math.round(svg.left + svg.width / 2),
           back: Math.round(of('.on .back').left + of('.on .back').width / 2),
-          strokes: Math.round(stroke.left + stroke.width / 2 - tally.left - tally.width / 2),
+          strokes: Math.round(stroke.left + stroke.width / 2 - svg.left - svg.width / 2),
         };
-      }, TURN);
+      }, TALLY);
       const overflow = await page.evaluate(() => document.documentElement.scrollWidth > innerWidth);
       expect(overflow).toBe(false);
       await page.close();

@@ -1,7 +1,13 @@
 /** Marks of the tally, held to the table of marks: u = 40, strokes 0.32 u apart, feet 0.15 u, strokes 0.12 u thick. */
 import fc from 'fast-check';
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
 import { expect, test } from 'vitest';
 import { drawMark, leanOf, U } from '../../layouts/book/tally.js';
+import { WeekTally } from '../../layouts/training/week-tally.js';
+import { rowId, setKey } from '../../src/model/identity.js';
+import type { TallyState } from '../../src/model/training.js';
+import { phoneSpeechOf } from '../../src/words/phone-speech.js';
 
 const start = (d: string): readonly [number, number] => {
   const [, x = '', y = ''] = /^M(-?[\d.]+) (-?[\d.]+)/.exec(d) ?? [];
@@ -54,4 +60,22 @@ test('at each place of a row the five states are drawn in five ways', () => {
   expect(drawMark('easier', 4, 'key').letter?.text).toBe('e');
   expect(drawMark('extra', 4, 'key').letter?.text).toBe('+');
   expect(drawMark('left out', 4, 'key').dash).toContain('h8');
+});
+
+const said = (language: string, states: readonly TallyState[], side?: 'left' | 'right'): string | undefined => {
+  const marks = states.map((state, i) => ({
+    key: setKey({ block: 1, occurrence: 1, row: rowId('row'), side: side ?? 'both', kind: 'work', ordinal: i + 1 }),
+    state,
+  }));
+  const { words } = phoneSpeechOf(language);
+  const drawn = renderToString(h(WeekTally, { tally: [side === undefined ? { marks } : { side, marks }], words }));
+  return /^<svg role="img" aria-label="([^"]*)"/.exec(drawn)?.[1]?.replaceAll('\u00a0', ' ');
+};
+
+test('a tally of the week is said by how many sets there are of each state, in the order of what was done', () => {
+  const all: readonly TallyState[] = ['to do', 'done', 'extra', 'left out', 'easier', 'done'];
+  expect(said('en-GB', all)).toBe('2 sets done; 1 done, easier; 1 extra; 1 left out; 1 to do');
+  expect(said('nb', all)).toBe('2 sett gjort; 1 gjort, lettere; 1 ekstra; 1 utelatt; 1 å gjøre');
+  expect(said('en-GB', ['to do'], 'left')).toBe('Left: 1 set to do');
+  expect(said('nb', ['left out', 'left out'], 'right')).toBe('Høyre: 2 sett utelatt');
 });

@@ -1,11 +1,12 @@
 /** The screen of one set: its figures, its place, the tally, the clock and the rest before it. */
 import { readSetKey } from '../../model/identity.js';
-import type { Figures, SetScreen, TallyRow, TallyState } from '../../model/training.js';
+import type { Figures, SetScreen, TallyRow } from '../../model/training.js';
 import { clockOf, restOf } from './clocks.js';
 import { type InSession, lastMarked } from './in-session.js';
 import { lastTimeOf } from './marked-sets.js';
 import type { SetToday } from './set-today.js';
 import { placeAmong, type SessionToday } from './sets-today.js';
+import { tallyRows } from './tally-rows.js';
 
 export function setScreen(at: InSession, set: SetToday): SetScreen {
   const { place, today } = at;
@@ -66,16 +67,11 @@ function lastFigures({ told, place, marks }: InSession, { stepped }: SetToday): 
   };
 }
 
-/** A row for each side, in the order done; sets that warm up are not counted. */
+/** Sets that warm up are not counted. */
 function tallyOf({ work }: SessionToday, { item }: SetToday): readonly TallyRow[] {
   const own = work.filter((one) => one.item === item && one.stepped.set.kind !== 'warm-up');
-  const sides = [...new Set(own.map((one) => one.stepped.set.side))];
-  return sides.map((side): TallyRow => {
-    const marks = own
-      .filter((one) => one.stepped.set.side === side)
-      .map((one) => ({ key: one.stepped.key, state: stateOf(one) }));
-    return side === undefined ? { marks } : { side, marks };
-  });
+  return tallyRows(
+    own.map(({ stepped }) => stepped),
+    ({ marked }) => marked?.done ?? 'to do',
+  );
 }
-
-const stateOf = ({ stepped: { marked } }: SetToday): TallyState => (marked === null ? 'to do' : marked.done);
