@@ -183,14 +183,17 @@ function besideTheirPages(sessions: readonly SessionPart[]): readonly SessionPar
   return first === undefined || others.length < 2 ? sessions : [...others, first];
 }
 
-/** What the partner is to watch and say stands on the pages of the same exercises, nearly all of which come first. */
+/**
+ * What the partner is to watch and say stands on the pages of the same exercises, nearly all of which come first. Among them it stands a
+ * quarter of the way in: near the days of the first session as well, and no page far from it.
+ */
 function partnerBesideWatched(leaves: readonly Leaf[]): readonly Leaf[] {
   const partner = leaves.find((leaf) => leaf.kind === 'partner');
   if (partner?.kind !== 'partner') return leaves;
   const others = leaves.filter((leaf) => leaf !== partner);
   const pages = others.findIndex(({ kind }) => kind === 'exercise');
   if (pages < 0) return leaves;
-  const after = pages + partner.part.watched.length;
+  const after = pages + Math.floor(partner.part.watched.length / 4);
   return [...others.slice(0, after), partner, ...others.slice(after)];
 }
 

@@ -92,7 +92,7 @@ describe('the order in the page', () => {
 
 test('words and plan of the demo’s booklets weigh 25 KB at most as they are sent; three do not, and get no heavier', async () => {
   const KB = 1024;
-  const HEAVIER: Readonly<Record<string, number>> = { 'aldous-brack': 28.5, 'edda-marlow': 28, 'torben-slade': 36.5 };
+  const HEAVIER: Readonly<Record<string, number>> = { 'aldous-brack': 28, 'edda-marlow': 27.7, 'torben-slade': 36 };
   const demo = await planDemo();
   expect(demo.plans.size).toBeGreaterThan(12);
   const over = demo.clients.flatMap((client): readonly string[] => {
