@@ -13,8 +13,8 @@ import { readApart, takeIn } from './take-in.js';
 const root = document.documentElement;
 root.classList.add('leafing');
 const { payload } = root.dataset;
-// Asked for at once, though not in the task in which the browser reads the page and this script.
-const asked = payload === undefined ? undefined : nextTask().then(() => askForPayload(payload));
+// Asked for at once, while the page is still being read: in a task of its own it would be asked for after the first frame alone.
+const asked = payload === undefined ? undefined : askForPayload(payload);
 
 async function start(): Promise<void> {
   const text = await asked;

@@ -127,17 +127,6 @@ test('what a browser finds in a leaf that is put away is turned to', async () =>
   await expect.poll(() => visible(page)).toEqual(['week-2']);
 });
 
-test('the browser reads the page and its script before anything is asked for', async () => {
-  const page = await opened('', () => {
-    const { fetch: ask } = window;
-    window.fetch = (...asked) => {
-      Object.assign(window, { script: document.currentScript?.tagName ?? 'none' });
-      return ask(...asked);
-    };
-  });
-  expect(await page.evaluate(() => 'script' in window && window.script)).toBe('none');
-});
-
 test('the client’s part is read as it comes, no more than 64 KB in one go, and no letter is lost between two', async () => {
   // Of three bytes each, so that a piece ends within one.
   const letters = '’'.repeat(70_000);
