@@ -8,11 +8,11 @@ import { ofClient } from '../model/problem.js';
 import type { Result } from '../model/result.js';
 import { exerciseSections, type SectionWays } from './exercise-sections.js';
 import { FOLDING_PAGES } from './fold-parts.js';
-import { PAGES_ON_A_SHEET, wholeSheets } from './impose.js';
+import { wholeSheets } from './impose.js';
 import { layOutCalendar } from './lay-out-calendar.js';
 import { layOutContents } from './lay-out-contents.js';
 import { layOutCover } from './lay-out-cover.js';
-import { choosePicture, layOutExercise } from './lay-out-exercise.js';
+import { choosePicture, layOutExercise, type Words, wordsIn, wordsOf } from './lay-out-exercise.js';
 import { layOutHowTo, layOutSafety } from './lay-out-front.js';
 import { type Chapter, fillPages, pagesOfTargets, placePages } from './lay-out-pages.js';
 import { layOutPartner } from './lay-out-partner.js';
@@ -33,16 +33,31 @@ export const MOST_PAGES = 64;
 interface Kept {
   readonly session: (part: SessionPart, setting: Setting, target: string) => readonly Chapter[];
   readonly sections: (part: ExercisePart, setting: Setting) => readonly SectionWays[];
+  readonly words: (part: ExercisePart, setting: Setting) => Words;
 }
 
 function openDrafts(): Kept & { readonly finished: Kept } {
   const sessions = new Map<Part, (setting: Setting) => readonly Chapter[]>();
   const chapters = new Map<Part, readonly Chapter[]>();
   const exercises = new Map<Part, readonly SectionWays[]>();
+  const worded = new Map<Part, { readonly of: Setting; readonly words: Words }>();
   const session: Kept['session'] = (part, setting, target) => {
     const ways = sessions.get(part) ?? sessionWays(part, setting, target);
     sessions.set(part, ways);
     return ways(setting);
+  };
+  const sections: Kept['sections'] = (part, setting) => {
+    const ways = exercises.get(part) ?? exerciseSections(part, setting);
+    exercises.set(part, ways);
+    return ways;
+  };
+  const finishedSections: Kept['sections'] = (part, setting) => exerciseSections(part, setting, exercises.get(part));
+  const pictured = ({ id }: ExercisePart, { pictures }: Setting): Picture | undefined => pictures.get(id);
+  /** Of more pages than one it hangs on whether they are shared. */
+  const known = (part: ExercisePart, setting: Setting): Words | undefined => {
+    const { of, words } = worded.get(part) ?? {};
+    if (of === undefined || pictured(part, of) !== pictured(part, setting)) return undefined;
+    return words?.fits || of.close === setting.close ? words : undefined;
   };
   return {
     session: (part, setting, target) => {
@@ -50,12 +65,22 @@ function openDrafts(): Kept & { readonly finished: Kept } {
       chapters.set(part, laid);
       return laid;
     },
-    sections: (part, setting) => {
-      const ways = exercises.get(part) ?? exerciseSections(part, setting);
-      exercises.set(part, ways);
-      return ways;
+    sections,
+    words: (part, setting) => {
+      const words = known(part, setting) ?? wordsOf(part, setting, pictured(part, setting), sections(part, setting));
+      worded.set(part, { of: setting, words });
+      return words;
     },
-    finished: { session, sections: (part, setting) => exerciseSections(part, setting, exercises.get(part)) },
+    finished: {
+      session,
+      sections: finishedSections,
+      // A reference has its room from the start: what was found for the draft holds.
+      words: (part, setting) => {
+        const [picture, ways] = [pictured(part, setting), finishedSections(part, setting)];
+        const room = known(part, setting)?.room;
+        return room === undefined ? wordsOf(part, setting, picture, ways) : wordsIn(part, setting, picture, ways, room);
+      },
+    },
   };
 }
 
@@ -73,7 +98,7 @@ function chaptersOf(part: Part, index: number, setting: Setting, kept: Kept): re
     case 'session':
       return kept.session(part, setting, target);
     case 'exercise':
-      return [layOutExercise(part, setting, setting.pictures.get(part.id), kept.sections(part, setting))];
+      return [layOutExercise(part, setting, kept.words(part, setting))];
     case 'partner':
       return [layOutPartner(part, setting, target)];
     case 'record':
@@ -99,33 +124,41 @@ function allChapters(booklet: Booklet, setting: Setting, kept: Kept): readonly C
   return [...front, shares ? contents : { ...contents, start: 'page' }, ...laid.slice(at).flat()];
 }
 
+interface FilledBooklet {
+  readonly pages: ReturnType<typeof fillPages>;
+  /** Without the notes at its end. */
+  readonly used: number;
+}
+
 /** The pages of a booklet filled, notes where they make whole sheets of it. */
-function fillBooklet(booklet: Booklet, setting: Setting, kept: Kept): ReturnType<typeof fillPages> {
+function fillBooklet(booklet: Booklet, setting: Setting, kept: Kept): FilledBooklet {
   const chapters = allChapters(booklet, setting, kept);
   const filler = layOutNotesPage(setting);
   const { linesOnPage, type } = setting.measure.sheet;
-  const used = fillPages(chapters, filler, linesOnPage).length;
+  const bare = fillPages(chapters, filler, linesOnPage);
+  const used = bare.length;
   // Large print stands on leaves, not on folded sheets.
   const whole = type === 'large' ? used + (used % 2) : wholeSheets(used);
   const notes = Array.from({ length: whole - used }, () => filler);
-  return fillPages([...chapters, ...notes], filler, linesOnPage);
+  return { pages: whole === used ? bare : fillPages([...chapters, ...notes], filler, linesOnPage), used };
 }
 
 /** How a booklet comes to stand, before a page refers to another: how many pages, and where everything begins. */
 interface Draft {
   readonly length: number;
+  readonly used: number;
   readonly setting: Setting;
   readonly pageOf: Setting['pageOf'];
 }
 
 /** What a reference says is not known yet; its room is kept from the start, so that nothing moves when it is. */
 function draftOf(booklet: Booklet, setting: Setting, kept: Kept): Draft {
-  const pages = fillBooklet(booklet, setting, kept);
-  return { length: pages.length, setting, pageOf: pagesOfTargets(pages) };
+  const { pages, used } = fillBooklet(booklet, setting, kept);
+  return { length: pages.length, used, setting, pageOf: pagesOfTargets(pages) };
 }
 
 const finished = (booklet: Booklet, { setting, pageOf }: Draft, kept: Kept): readonly Page[] =>
-  placePages(fillBooklet(booklet, { ...setting, pageOf }, kept), setting.measure);
+  placePages(fillBooklet(booklet, { ...setting, pageOf }, kept).pages, setting.measure);
 
 /** Of each exercise that is drawn, the ways its drawing may stand on its page, the one to be had rather first. */
 export type Pictures = ReadonlyMap<ExerciseId, readonly Picture[]>;
@@ -150,13 +183,14 @@ function choosePictures({ parts }: Booklet, setting: Setting, pictures: Pictures
 
 /** No drawing is worth a second folded booklet, or a booklet that cannot be had: then those are left out that take a page. */
 function sparedPages(
-  pages: number,
+  { length, used }: Draft,
   { all, free }: ChosenPictures,
   lay: (pictures: Setting['pictures']) => Draft,
 ): Draft | null {
-  const most = pages > MOST_PAGES ? MOST_PAGES : FOLDING_PAGES;
-  const saved = wholeSheets(all.size - free.size) + PAGES_ON_A_SHEET;
-  if (pages <= most || all.size === free.size || pages - saved > most) return null;
+  const most = length > MOST_PAGES ? MOST_PAGES : FOLDING_PAGES;
+  // A page for each, and one that those before it no longer share.
+  const saved = all.size - free.size + 1;
+  if (length <= most || all.size === free.size || used - saved > most) return null;
   const spared = lay(free);
   return spared.length <= most ? spared : null;
 }
@@ -183,7 +217,7 @@ export function layOutBooklet(
   const chosen = choosePictures(booklet, setting, pictures, drafts);
   const full = lay(chosen.all);
   const large = measure.sheet.type === 'large';
-  const spared = large ? null : sparedPages(full.length, chosen, lay);
+  const spared = large ? null : sparedPages(full, chosen, lay);
   const pages = finished(booklet, spared ?? full, drafts.finished);
   if (pages.length <= FOLDING_PAGES || large) return { value: pages, problems: [] };
   const drawn = pages.length <= MOST_PAGES;

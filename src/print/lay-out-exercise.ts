@@ -1,7 +1,6 @@
 /** An exercise on its page: what it looks like, then its sections, stop signs framed. */
 import type { ExercisePart } from '../model/booklet.js';
 import {
-  exerciseSections,
   isNeeded,
   type Kind,
   type Laid,
@@ -97,7 +96,7 @@ function openingOf(part: ExercisePart, setting: Setting, picture: Picture | unde
       level: 1,
     });
   const wide = headed(measure);
-  const slim = headed(narrow);
+  const slim = narrow === measure ? wide : headed(narrow);
   const description = part.description.flatMap((line) => paragraph(styledLine(line, 'text', tag('P')), narrow));
   if (picture === undefined || picture.stands === 'after') return { slugs: [...wide, ...description], reach: 0 };
   if (picture.stands === 'over') return { slugs: [...wide, ...withNext(description), pictureSlug(picture)], reach: 0 };
@@ -145,7 +144,8 @@ function besidePicture(sections: readonly SectionWays[], room: Room, width: numb
 }
 
 /** All there is on the pages of an exercise, whether or not it shares them. */
-interface Words {
+export interface Words {
+  readonly room: Room;
   readonly opening: readonly Slug[];
   readonly sections: readonly Laid[];
   /** A drawing for which there is no room before the stop signs. */
@@ -154,15 +154,19 @@ interface Words {
   readonly fits: boolean;
 }
 
-type InRoom = (room: Room) => Words;
+interface Rooms {
+  readonly inRoom: (room: Room) => Words;
+  /** Lines that its sections may take for all to stand on one page. */
+  readonly most: number;
+}
 
-/** What stands above and beside its sections, and how many lines they may take for all to stand on one page. */
-function wordsIn(
+/** By what stands above and beside its sections. */
+function roomsOf(
   part: ExercisePart,
   setting: Setting,
   picture: Picture | undefined,
   ways: readonly SectionWays[],
-): { readonly inRoom: InRoom; readonly most: number } {
+): Rooms {
   const { slugs: opening, reach } = openingOf(part, setting, picture);
   const after = pictureAfter(picture);
   const most = setting.measure.sheet.linesOnPage - linesOf(opening) - linesOf(after);
@@ -171,32 +175,37 @@ function wordsIn(
       picture === undefined || reach === 0
         ? ways.map(({ kind, slugs }) => ({ kind, slugs: slugs(room, 0) }))
         : besidePicture(ways, room, picture.width, reach);
-    return { opening, sections, after, fits: laidLines(sections) <= most };
+    return { room, opening, sections, after, fits: laidLines(sections) <= most };
   };
   return { inRoom, most };
 }
 
 /** Beside a drawing sections take as many lines as without it, or more: that is asked first. */
+function fitIn(room: Room, { inRoom, most }: Rooms, ways: readonly SectionWays[]): Words | undefined {
+  const least = ways.reduce((sum, { slugs }) => sum + linesOf(slugs(room, 0)), 0);
+  if (least > most) return undefined;
+  const words = inRoom(room);
+  return words.fits ? words : undefined;
+}
+
 function fitsWith(part: ExercisePart, setting: Setting, picture: Picture, ways: readonly SectionWays[]): boolean {
-  const { inRoom, most } = wordsIn(part, setting, picture, ways);
-  const least = ways.reduce((sum, { slugs }) => sum + linesOf(slugs('closest', 0)), 0);
-  return least <= most && (inRoom('loose').fits || inRoom('closest').fits);
+  const rooms = roomsOf(part, setting, picture, ways);
+  return (fitIn('loose', rooms, ways) ?? fitIn('closest', rooms, ways)) !== undefined;
 }
 
 /** As roomy as one page allows; `mayFit` on one, as far as is known. */
-function wordsOf(
+export function wordsOf(
   part: ExercisePart,
   setting: Setting,
   picture: Picture | undefined,
   ways: readonly SectionWays[],
   mayFit = true,
 ): Words {
-  const { inRoom } = wordsIn(part, setting, picture, ways);
-  const loose = mayFit ? inRoom('loose') : undefined;
-  if (loose?.fits) return loose;
-  const [tight, closest] = [inRoom('tight'), inRoom('closest')];
-  if (tight.fits) return tight;
-  if (closest.fits) return closest;
+  const rooms = roomsOf(part, setting, picture, ways);
+  const fitting = (room: Room): Words | undefined => fitIn(room, rooms, ways);
+  const fit = mayFit ? (fitting('loose') ?? fitting('tight') ?? fitting('closest')) : undefined;
+  if (fit) return fit;
+  const [tight, closest] = [rooms.inRoom('tight'), rooms.inRoom('closest')];
   // Of several pages too, one saved is worth it, and stop signs on the page of the first words more so.
   const pages = (words: Words): number => {
     const { blocks, needed } = exerciseBlocks(words, setting);
@@ -222,13 +231,18 @@ function exerciseBlocks(words: Words, setting: Setting): ExerciseBlocks {
   return { blocks, needed: needed.length };
 }
 
-/** `picture`: what it looks like; the words keep their order and their grid. */
-export const layOutExercise = (
+/** The same in a room that was found before. */
+export const wordsIn = (
   part: ExercisePart,
   setting: Setting,
-  picture?: Picture,
-  ways = exerciseSections(part, setting),
-): Chapter => chapterOf(part, setting, exerciseBlocks(wordsOf(part, setting, picture, ways), setting).blocks);
+  picture: Picture | undefined,
+  ways: readonly SectionWays[],
+  room: Room,
+): Words => roomsOf(part, setting, picture, ways).inRoom(room);
+
+/** The words keep their order and their grid. */
+export const layOutExercise = (part: ExercisePart, setting: Setting, words: Words): Chapter =>
+  chapterOf(part, setting, exerciseBlocks(words, setting).blocks);
 
 const chapterOf = (part: ExercisePart, setting: Setting, blocks: readonly Block[]): Chapter => ({
   start: setting.close ? 'flow' : 'page',
@@ -262,11 +276,10 @@ export function choosePicture(
   pictures: readonly Picture[],
   ways: readonly SectionWays[],
 ): Chosen | undefined {
-  const bare = wordsOf(part, setting, undefined, ways);
-  const fitting = bare.fits ? pictures.find((one) => fitsWith(part, setting, one, ways)) : undefined;
+  const fitting = pictures.find((one) => fitsWith(part, setting, one, ways));
   if (fitting) return { picture: fitting, costsPage: false };
   const after = pictures.slice(0, 1).map((one): Picture => ({ ...one, stands: 'after' }));
-  return pictureOfMany(part, setting, [...pictures, ...after], ways, bare);
+  return pictureOfMany(part, setting, [...pictures, ...after], ways);
 }
 
 /** Of an exercise that takes more than one page, or will. */
@@ -275,7 +288,6 @@ function pictureOfMany(
   setting: Setting,
   pictures: readonly Picture[],
   ways: readonly SectionWays[],
-  bareWords: Words,
 ): Chosen | undefined {
   // Whether pages are shared is not known yet: the drawing is chosen so that either way is served.
   const settings = [false, true].map((close): Setting => ({ ...setting, close }));
@@ -286,7 +298,7 @@ function pictureOfMany(
       const lines = blocks.reduce((sum, { slugs }) => sum + linesOf(slugs), 0);
       return { pages: pages(blocks), upToStop: pages(blocks.slice(0, needed)), lines };
     });
-  const bare = heights(bareWords);
+  const bare = heights(wordsOf(part, setting, undefined, ways));
   const isMore = (what: 'pages' | 'upToStop', drawn: typeof bare): boolean =>
     drawn.some((one, index) => one[what] > (bare[index]?.[what] ?? 0));
   let best: { readonly picture: Picture; readonly lines: number } | undefined;

@@ -2,7 +2,6 @@
  * A booklet on paper beside a browser that prints the same booklet's web page: CPU, bytes, and what any number of them
  * holds in memory.
  */
-import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import type { Booklet } from '../../src/model/booklet.js';
@@ -10,8 +9,9 @@ import { invariant } from '../../src/model/result.js';
 import { drawBooklet, type Shown } from '../../src/print/draw-booklet.js';
 import { bookletOf, type Demo, shownOf, TOP, withBuild } from './demo.js';
 import { CLIENT, drawnForms } from './drawn-forms.js';
-import { cpuOf, cpuOfChildren, median, processFigures } from './measure.js';
+import { cpuOf, cpuOfChildren, cpuOfPair, median, processFigures } from './measure.js';
 import { kb, ms, row } from './table.js';
+import { HOW_TO_GET_IT, typstOf } from './typst.js';
 
 const TIMES = 7;
 
@@ -45,7 +45,7 @@ export async function paper(demo: Demo, browser: Browser): Promise<void> {
       kb(length),
       `Chromium ${kb(printed.length)}, × ${(length / printed.length).toFixed(2)}; at most 0.45`,
     );
-    typst();
+    await besideTypst(booklet, shown, length);
     await allForms(booklet, shown, printed.length);
   });
 }
@@ -73,10 +73,17 @@ const pagesIn = (bytes: Uint8Array | null): number =>
     .toString('latin1')
     .match(/\/Type \/Page\b/g)?.length ?? 0;
 
-/** Set beside ours only where it is installed, and then by hand: it reads no booklet of ours. */
-function typst(): void {
-  const { stdout } = spawnSync('typst', ['--version'], { encoding: 'utf8' });
-  row('  beside Typst', 'not measured', stdout ? `${stdout.trim()} is installed` : 'Typst is not installed here');
+/** Of the same words, tables and drawings, in the same faces. */
+async function besideTypst(booklet: Booklet, shown: Shown, bytes: number): Promise<void> {
+  const set = await typstOf(booklet, shown.drawings ?? new Map());
+  if (set === null) {
+    row('  beside Typst', 'not measured', `at least 2; ${HOW_TO_GET_IT}`);
+    return;
+  }
+  const [ours, theirs] = await cpuOfPair(TIMES, () => drawBooklet(booklet, CLIENT, undefined, shown), set);
+  const { pages, bytes: itsBytes } = set();
+  row('  beside Typst, ua-1, CPU', ms(ours), `${ms(theirs)}, × ${(theirs / ours).toFixed(1)}; at least 2`);
+  row('  its pages and bytes', `${pages}`, `${kb(itsBytes)}, ours × ${(bytes / itsBytes).toFixed(2)}`);
 }
 
 async function allForms(booklet: Booklet, shown: Shown, chromiumBytes: number): Promise<void> {

@@ -1,7 +1,8 @@
 /** A picture over an exercise's words: as high as it asks, on the grid, read by its own words, and nothing of the page lost. */
 import { beforeAll, expect, test } from 'vitest';
+import { exerciseSections } from '../../src/print/exercise-sections.js';
 import { blocksLines } from '../../src/print/lay-out-blocks.js';
-import { layOutExercise } from '../../src/print/lay-out-exercise.js';
+import { layOutExercise, wordsOf } from '../../src/print/lay-out-exercise.js';
 import { fillPages, placePages } from '../../src/print/lay-out-pages.js';
 import { layOutNotesPage } from '../../src/print/lay-out-record.js';
 import { loadFaces, measureWith } from '../../src/print/load-faces.js';
@@ -49,7 +50,7 @@ const beside = (lines: number): Picture => ({
 
 function pagesWith(shown?: Picture): readonly Page[] {
   if (!part) throw new Error('the fixture has no exercise');
-  const chapter = layOutExercise(part, setting, shown);
+  const chapter = layOutExercise(part, setting, wordsOf(part, setting, shown, exerciseSections(part, setting)));
   const { linesOnPage } = setting.measure.sheet;
   return placePages(fillPages([chapter], layOutNotesPage(setting), linesOnPage), setting.measure);
 }
@@ -111,6 +112,7 @@ test('every word is said with it as without it, in the same order', () => {
   const texts = (pages: readonly Page[]): readonly string[] => taggedTexts(pages).map(({ text }) => text);
   expect(texts(pagesWith(picture(12)))).toEqual(texts(pagesWith()));
   if (!part) throw new Error('the fixture has no exercise');
-  const height = (shown?: Picture): number => blocksLines(layOutExercise(part, setting, shown).blocks);
+  const height = (shown?: Picture): number =>
+    blocksLines(layOutExercise(part, setting, wordsOf(part, setting, shown, exerciseSections(part, setting))).blocks);
   expect(height(picture(12))).toBeGreaterThan(height());
 });
