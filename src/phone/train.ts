@@ -24,6 +24,12 @@ async function planAgainOf({ replan }: ClientPlan): Promise<PlanAgain | null> {
   return isPlanAgain(part) ? part : null;
 }
 
+/** Where what plans again did not come, what hurt is not left to it: the phone is one that does not plan. */
+function asItPlans(plan: ClientPlan, again: PlanAgain | null): ClientPlan {
+  const { replan, ...asPrinted } = plan;
+  return again === null || replan === undefined ? asPrinted : plan;
+}
+
 const pageOf = (exercise: string): string => `#${CSS.escape(`exercise-${exercise}`)}`;
 
 /** As the booklet's own page calls it. */
@@ -83,7 +89,7 @@ async function start(): Promise<void> {
   await nextTask();
   await showTraining({
     book,
-    plan,
+    plan: asItPlans(plan, again),
     keep,
     planAgain: again === null ? null : (events, now, today) => again({ plan, events, now, today, language, called }),
   });

@@ -46,11 +46,12 @@ const ofFifth = expected.filter(({ occurrence }) => occurrence === FIFTH);
 
 let browser: Browser;
 let served: Served;
+let files: Map<string, Uint8Array>;
 
 beforeAll(async () => {
   const booklet = composeBooklet({ library: demo.library, client, plan });
   const parts = await prepareShell(webSources());
-  const files = new Map((await renderBookletFolder(booklet, sent, parts)).map(({ path, bytes }) => [path, bytes]));
+  files = new Map((await renderBookletFolder(booklet, sent, parts)).map(({ path, bytes }) => [path, bytes]));
   files.set('one-file.html', new TextEncoder().encode(renderBookletFile(booklet, sent, parts)));
   served = await serveFolder(files, '/studio/torben/');
   browser = await openBrowser();
@@ -62,8 +63,8 @@ afterAll(async () => {
 
 const keeps = (page: Page): Promise<void> => page.locator('html.can-keep').waitFor({ state: 'attached' });
 
-/** Marks as they would stand there after four sessions. */
-async function putMarks(page: Page): Promise<void> {
+/** Marks as they would stand there: at first after four sessions. */
+async function putMarks(page: Page, all: readonly LogEvent[] = marked): Promise<void> {
   await keeps(page);
   await page.evaluate(
     ([book, events]) =>
@@ -79,7 +80,7 @@ async function putMarks(page: Page): Promise<void> {
           transaction.onerror = () => fail(transaction.error);
         };
       }),
-    [BOOKLET, marked] as const,
+    [BOOKLET, all] as const,
   );
 }
 
@@ -157,4 +158,42 @@ describe.each([
     expect(heard.requests.some((url) => url.endsWith('plan-again.js'))).toBe(name === '');
     await context.close();
   });
+});
+
+test('where what plans again does not come, what was to be left out waits for the coach all the same', async () => {
+  const without = new Map([...files].filter(([path]) => !path.endsWith('plan-again.js')));
+  expect(without.size).toBe(files.size - 1);
+  const hosted = await serveFolder(without, '/studio/torben/');
+  const context = await holdPhone(browser);
+  context.setDefaultTimeout(10_000);
+  try {
+    const page = await context.newPage();
+    await page.clock.install({ time: now });
+    await page.goto(hosted.address);
+    const exercise = sessionAt(plan, FIFTH).groups.find(({ kind }) => kind === 'straight')?.items[0]?.exercise;
+    const before = [4, 3, 2, 1].flatMap((occurrence) =>
+      sessionAt(plan, occurrence)
+        .groups.flatMap(({ items }) => items)
+        .flatMap((item) => (item.exercise === exercise ? [{ occurrence, row: item.row }] : [])),
+    );
+    const last = marked.at(-1) ?? expect.fail();
+    const { id, seq, edition, at } = last;
+    const hurt: LogEvent = {
+      ...{ id: `${id.slice(0, -3)}999`, seq: seq + 1, edition, at, kind: 'pain' },
+      ...(before[0] ?? expect.fail('it is done in none of them')),
+      report: { where: 'knee', side: 'left', degree: sent.pain.leave, worseNextMorning: false },
+    };
+    await putMarks(page, [...marked, hurt]);
+    await page.goto(`${hosted.address}#now`);
+    await page.reload();
+    await keeps(page);
+    await tap(page, mainButton(page));
+    const told = await page.locator('.training-sheet.question .paper').allTextContents();
+    expect(told.map((line) => line.replaceAll('\u00a0', ' ')).join(' ')).toMatch(
+      new RegExp(`Left out today: .*It hurt ${sent.pain.leave} of 10 .*Ask your coach first`),
+    );
+  } finally {
+    await context.close();
+    await hosted.close();
+  }
 });
