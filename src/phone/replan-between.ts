@@ -66,11 +66,12 @@ const occurrenceOf = (event: LogEvent): number | undefined =>
   event.kind === 'set' ? readSetKey(event.key)?.occurrence : 'occurrence' in event ? event.occurrence : undefined;
 
 /**
- * From what weighs most to what is always so: what was too much; what hurt, days away and marks; the walk; whose marks; how sets
- * are counted.
+ * From what weighs most to what is always so: what was too much; what hurt so much that it waits; what hurt, days away and marks;
+ * the walk; whose marks; how sets are counted.
  */
 const WEIGHT: readonly RegExp[] = [
   /^pain-next-morning$/,
+  /^pain-leave$/,
   /^(pain|break|return|done)-(?!median$|unsaid$)/,
   /^(?!walk-(asked|range|floor|volume|easy)|done-|begin-tested$)/,
   /^(done-|begin-tested$)/,

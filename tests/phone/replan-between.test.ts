@@ -139,6 +139,20 @@ describe('why', () => {
     expect(why(false) ?? []).not.toContainEqual(expect.objectContaining({ rule: 'pain-next-morning' }));
   });
 
+  test('is that it hurt, of what is left out for that: after a heavy session as well nothing begins a little easier', () => {
+    const [row] = plan.weeks[0]?.sessions[0]?.groups.find(({ kind }) => kind === 'straight')?.items ?? [];
+    const pain: LogEvent = {
+      ...{ id: '00000000-0000-4000-8000-000000009999', seq: 9999, edition: 1, at: `${dateOf(1)}T19:00:00+01:00` },
+      ...{ kind: 'pain', occurrence: 1, report: { where: 'knee', degree: plan.pain.leave } },
+      row: row?.row ?? expect.fail(),
+    };
+    const left = between(plan, [...short(1), pain], `${dateOf(5)}T17:00`).filter(
+      ({ exercise, today }) => exercise === row?.exercise && today === null,
+    );
+    expect(left.length).toBeGreaterThan(0);
+    expect(left.map(({ because }) => because.map(({ rule }) => rule))).toEqual(left.map(() => ['pain-leave']));
+  });
+
   test('says it in the client’s own language', () => {
     const [{ sent, marked, at } = expect.fail()] = found.slice(2);
     const said = (language: string) => between(sent, marked, at, language).flatMap(({ because }) => because);
