@@ -29,9 +29,11 @@ export function weekTallies(told: Told, state: TrainingState, week: number): rea
     const inHand = state.occurrence === occurrence;
     const today = own.has(occurrence) ? sessionToday(told, inHand ? state : openTraining(), marks, stepped) : null;
     if (today === null) return [];
-    const sets = [...stepped.sets, ...today.work.flatMap((one) => (one.extra === true ? [one.stepped] : []))];
     const isAsked = askedIn(today, inHand || stepped.status === 'under way');
     const isOpen = !isOver(told, stepped);
+    // One beyond the plan that nobody does any more is as if nobody had asked for it.
+    const extra = today.work.filter((one) => one.extra === true && (isOpen || one.stepped.marked !== null));
+    const sets = [...stepped.sets, ...extra.map((one) => one.stepped)];
     const stateOf = (set: SteppedSet): TallyState =>
       set.marked?.done ?? (isOpen && isAsked(set) ? 'to do' : 'left out');
     return [...new Set(today.session.groups.flatMap(workIn))].map((row) => ({

@@ -175,6 +175,16 @@ describe('once nobody goes on with it', () => {
     expect(new Set(statesIn(opened.wait(3 * DAY), 1))).toEqual(new Set(['to do']));
   });
 
+  test('one more that was asked for and not done is not told as left out: no plan asked for it', () => {
+    const held = begun(plan);
+    const { row } = setOn(held);
+    onTo(held, (one) => one.screen().kind === 'reserve');
+    held.act({ act: 'one more', row });
+    expect(tallyOf(held, 1, row)).toEqual(['done, done, to do']);
+    held.wait(13 * 3600);
+    expect(tallyOf(held, 1, row)).toEqual(['done, done']);
+  });
+
   test('in a booklet that has ended nothing is to do', () => {
     const held = begin();
     held.standing = 'ended';
