@@ -3,6 +3,7 @@ import type { Booklet, Part } from '../model/booklet.js';
 import { type Block, block, linesOf, type Slug, title } from './lay-out-blocks.js';
 import { layOutLines } from './lay-out-lines.js';
 import type { Chapter } from './lay-out-pages.js';
+import { notesUnder } from './lay-out-record.js';
 import { moved, type TextBox, tag } from './page.js';
 import { exerciseTarget, pageNumber, partTarget, type Setting } from './setting.js';
 import { BASELINE } from './sheet.js';
@@ -65,5 +66,5 @@ export function layOutContents(booklet: Booklet, setting: Setting): Chapter {
   // A last entry alone on another page is worse than a heading set close.
   const close = linesOf([...heading, ...slugs]) === measure.sheet.linesOnPage;
   const blocks: readonly Block[] = [block(heading), block(slugs, { before: close ? 0 : 1 })];
-  return { start: 'flow', running: setting.labels.contents, blocks };
+  return { start: 'flow', running: setting.labels.contents, blocks, rest: notesUnder(setting) };
 }

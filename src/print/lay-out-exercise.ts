@@ -1,27 +1,10 @@
 /** An exercise on its page: what it looks like, then its sections, stop signs framed. */
 import type { ExercisePart } from '../model/booklet.js';
-import {
-  isNeeded,
-  type Kind,
-  type Laid,
-  marginSection,
-  narrowed,
-  type Room,
-  type SectionWays,
-} from './exercise-sections.js';
-import {
-  type Block,
-  blankSlug,
-  block,
-  linesOf,
-  paragraph,
-  type Slug,
-  title,
-  withNext,
-  writingField,
-} from './lay-out-blocks.js';
+import { isNeeded, type Kind, type Laid, narrowed, type Room, type SectionWays } from './exercise-sections.js';
+import { type Block, blankSlug, block, linesOf, paragraph, type Slug, title, withNext } from './lay-out-blocks.js';
 import { styledLine } from './lay-out-lines.js';
 import { type Chapter, fillPages } from './lay-out-pages.js';
+import { notesUnder } from './lay-out-record.js';
 import type { Measure } from './measure.js';
 import { moved, tag } from './page.js';
 import { exerciseTarget, type Picture, type Setting } from './setting.js';
@@ -248,10 +231,7 @@ const chapterOf = (part: ExercisePart, setting: Setting, blocks: readonly Block[
   start: setting.close ? 'flow' : 'page',
   running: part.title,
   blocks,
-  rest: (lines) => {
-    const field = writingField(lines, 'text', setting.measure.sheet);
-    return marginSection(setting.labels.notes, [field], setting);
-  },
+  rest: notesUnder(setting),
 });
 
 /** Of so many blocks of it, where it begins on a page of its own. */

@@ -2,6 +2,7 @@
 import type { HowToPart, SafetyPart } from '../model/booklet.js';
 import {
   type Block,
+  blankSlug,
   block,
   blocksLines,
   HANG,
@@ -15,7 +16,7 @@ import {
   withNext,
 } from './lay-out-blocks.js';
 import { layOutLines, type StyledRun, styledLine } from './lay-out-lines.js';
-import type { Chapter } from './lay-out-pages.js';
+import { type Chapter, fillPages } from './lay-out-pages.js';
 import { layOutStopFrame } from './lay-out-stop-frame.js';
 import { layOutMark } from './lay-out-tally.js';
 import type { Measure } from './measure.js';
@@ -116,17 +117,29 @@ export function layOutSafety(part: SafetyPart, setting: Setting, target: string)
       measure,
     );
   });
-  const paragraphs: readonly Block[] = part.paragraphs.map((line) =>
-    block(paragraph(styledLine(line, 'text', tag('P')), measure), { before: 1 }),
-  );
-  return {
+  const paragraphs = part.paragraphs.map((line) => paragraph(styledLine(line, 'text', tag('P')), measure));
+  const chapterOf = (said: readonly Block[]): Chapter => ({
     start: 'flow',
     running: part.title,
     blocks: [
       block(title(part.title, measure, { tag: tag('H2'), target, level: 1 })),
       block(frame, { whole: true, before: 1 }),
       ...(part.pain.length > 0 ? [block([...heading, ...together(pain)], { whole: true, before: 1 })] : []),
-      ...paragraphs,
+      ...said,
     ],
-  };
+  });
+  const roomy = chapterOf(paragraphs.map((slugs) => block(slugs, { before: 1 })));
+  const close = chapterOf(inPairs(paragraphs));
+  const pages = (chapter: Chapter): number => fillPages([chapter], chapter, measure.sheet.linesOnPage).length;
+  // A last sentence alone on a page is not found: half the white goes where that keeps it with the others.
+  return pages(close) < pages(roomy) ? close : roomy;
 }
+
+/** Half a line after each, so that every pair is back on the grid, wherever a page ends. */
+const inPairs = (paragraphs: readonly (readonly Slug[])[]): readonly Block[] =>
+  paragraphs.flatMap((first, i) => {
+    if (i % 2 > 0) return [];
+    const second = paragraphs[i + 1];
+    const both = second ? [...first, ...second.map(lowered), blankSlug(1)] : first;
+    return [block(both, { whole: true, before: i === 0 ? 1 : 0 })];
+  });

@@ -160,8 +160,8 @@ function putUnit(
 /** Two empty lines part chapters that share a page. */
 const BETWEEN_CHAPTERS = 2;
 
-/** A page with no more than this of it used is all but empty. */
-const LITTLE = 0.4;
+/** No more than this of a page is used: it looks empty. */
+const LITTLE = 0.5;
 /** Between what was carried over and what fills the rest. */
 const BEFORE_REST = 2;
 
@@ -173,7 +173,7 @@ const isShared = (chapter: Chapter | undefined, last: Filled | undefined): boole
   last.used > 0 &&
   last.used + BETWEEN_CHAPTERS + blocksLines(chapter.blocks) <= last.lines;
 
-/** What is carried over to a page of its own does not leave it all but empty. */
+/** What is carried over to a page of its own does not leave it half empty. */
 function fillRest({ rest }: Chapter, next: Chapter | undefined, pages: readonly Filled[], begun: number): void {
   const last = pages.at(-1);
   if (!rest || !last || pages.length <= begun || isShared(next, last) || last.used > last.lines * LITTLE) return;

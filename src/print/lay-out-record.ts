@@ -1,5 +1,6 @@
 /** Pages to write on. */
 import type { RecordPart } from '../model/booklet.js';
+import { marginSection } from './exercise-sections.js';
 import { type Block, block, blocksLines, paragraph, title, writingField, writingLines } from './lay-out-blocks.js';
 import { styledLine } from './lay-out-lines.js';
 import type { Chapter } from './lay-out-pages.js';
@@ -40,3 +41,9 @@ export function layOutNotesPage(setting: Setting): Chapter {
     blocks: [block([...heading.slice(0, 1), writingField(sheet.linesOnPage - HEADING_LINES, 'text', sheet)])],
   };
 }
+
+/** Lines for notes on so much of a page as its words leave free. */
+export const notesUnder =
+  (setting: Setting): NonNullable<Chapter['rest']> =>
+  (lines) =>
+    marginSection(setting.labels.notes, [writingField(lines, 'text', setting.measure.sheet)], setting);

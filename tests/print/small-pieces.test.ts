@@ -144,6 +144,7 @@ describe('pages', () => {
     expect(lengths([carried])).toEqual([30, 35]);
     expect(lengths([carried, { ...short, start: 'page' }])).toEqual([30, 35, 5]);
     expect(lengths([carried, short])).toEqual([30, 15]);
+    expect(lengths([{ ...carried, blocks: [block([slug(30), slug(17)])] }])).toEqual([30, 35]);
     // Nothing was carried over; and what was fills much of its page.
     expect(lengths([{ ...carried, blocks: [block([slug(8)])] }])).toEqual([8]);
     expect(lengths([{ ...carried, blocks: [block([slug(30), slug(20)])] }])).toEqual([30, 20]);
