@@ -1,5 +1,6 @@
 /** Warming up and cooling down: the booklet's own lines, and one button. */
 import type { AroundScreen } from '../../src/model/training.js';
+import { LeftOut } from './left-out.js';
 import { Again, Main, Own, Sheet, Tap } from './parts.js';
 import type { Shown } from './shown.js';
 
@@ -21,6 +22,7 @@ export function AroundView({ screen, shown }: { readonly screen: AroundScreen; r
         </>
       }
     >
+      <LeftOut all={screen.leftOut} shown={shown} />
       {screen.minutes === null || lines.length > 0 ? null : <p>{phone.about(screen.minutes)}</p>}
       {lines.length > 0 ? (
         <Again nodes={lines} name="around-lines" />

@@ -9,7 +9,7 @@ import type {
   Today,
   TodayScreen,
 } from '../../src/model/training.js';
-import { sayDate } from '../../src/words/say-date.js';
+import { LeftOut } from './left-out.js';
 import { Main, Own, Sheet, Tap } from './parts.js';
 import type { Shown } from './shown.js';
 
@@ -25,14 +25,7 @@ export function TodayView({ screen, shown }: { readonly screen: TodayScreen; rea
       title={phone.howIsToday}
       answers={ANSWERS.map((today) => <Tap on={() => act({ act: 'today', today })}>{phone.today[today]}</Tap>)}
     >
-      {screen.leftOut.map(({ exercise, because, hurt }) => (
-        <p class="paper">
-          {phone.notToday} <Own shown={shown} text={shown.nameOf(exercise)} />.{' '}
-          {hurt === undefined
-            ? because.map(({ says }) => says).join(' ')
-            : phone.hurtSo(hurt.degree, sayDate(hurt.date, speech))}
-        </p>
-      ))}
+      <LeftOut all={screen.leftOut} shown={shown} />
     </Sheet>
   );
 }

@@ -121,6 +121,8 @@ export interface AroundScreen {
   readonly place: SessionPlace;
   readonly minutes: number | null;
   readonly items: readonly ClientItem[];
+  /** Of the work: its lines may still lead to it. */
+  readonly leftOut: TodayScreen['leftOut'];
 }
 
 export type TallyState = 'to do' | 'done' | 'easier' | 'left out' | 'extra';

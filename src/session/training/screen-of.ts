@@ -66,7 +66,9 @@ function sessionScreen(at: InSession): Screen {
   return trainingScreen(at);
 }
 
-function todayScreen({ told, state, today, place }: InSession): TodayScreen {
+const todayScreen = (at: InSession): TodayScreen => ({ kind: 'today', place: at.place, leftOut: leftOutOf(at) });
+
+function leftOutOf({ told, state, today, place }: InSession): TodayScreen['leftOut'] {
   const again = told.replanned
     .filter((one) => one.occurrence === place.occurrence && one.today === null)
     .map(({ exercise, because }) => ({ exercise, because }));
@@ -77,7 +79,7 @@ function todayScreen({ told, state, today, place }: InSession): TodayScreen {
     .flatMap(({ items }) => items)
     .filter(({ row }) => state.leave.includes(row) && !waits.has(row))
     .map(({ exercise }) => ({ exercise, because: [] }));
-  return { kind: 'today', place, leftOut: [...again, ...kept, ...sore] };
+  return [...again, ...kept, ...sore];
 }
 
 /** Warm-up, then set by set with the questions between them, then cool-down, then the effort of it all. */
@@ -85,12 +87,12 @@ function trainingScreen(at: InSession): Screen {
   const { state, place, today } = at;
   const begun = today.work.some(({ stepped }) => stepped.marked !== null);
   if (!begun && !state.warmedUp && !state.stopped && today.warmUp.length > 0)
-    return around('warm-up', place, today.warmUp);
+    return around('warm-up', place, today.warmUp, leftOutOf(at));
   const question = openQuestion(at);
   if (question !== null && !state.stopped) return question.screen;
   const next = state.stopped ? null : nextOpen(today);
   if (next !== null) return setScreen(at, next);
-  if (!state.cooledDown && begun && today.coolDown.length > 0) return around('cool-down', place, today.coolDown);
+  if (!state.cooledDown && begun && today.coolDown.length > 0) return around('cool-down', place, today.coolDown, []);
   return { kind: 'effort', place, open: openSets(today), last: lastMarked(today) };
 }
 
@@ -98,9 +100,14 @@ function trainingScreen(at: InSession): Screen {
 const openSets = ({ work }: SessionToday): number =>
   work.filter(({ stepped, extra }) => stepped.marked === null && extra !== true).length;
 
-function around(kind: AroundScreen['kind'], place: SessionPlace, groups: SessionToday['warmUp']): AroundScreen {
+function around(
+  kind: AroundScreen['kind'],
+  place: SessionPlace,
+  groups: SessionToday['warmUp'],
+  leftOut: AroundScreen['leftOut'],
+): AroundScreen {
   const minutes = groups.reduce((sum, group) => sum + (group.minutes ?? 0), 0);
-  return { kind, place, minutes: minutes === 0 ? null : minutes, items: groups.flatMap(({ items }) => items) };
+  return { kind, place, minutes: minutes === 0 ? null : minutes, items: groups.flatMap(({ items }) => items), leftOut };
 }
 
 function lessScreen(at: InSession, because: LessScreen['because']): LessScreen {

@@ -89,6 +89,21 @@ describe('pain of so much that the exercise is to be left out', () => {
     expect(held.screen()).toMatchObject({ kind: 'today', leftOut: [] });
   });
 
+  test('the warm-up, whose lines may lead to it, says so once more', () => {
+    const whole = clientPlanOf(demo.plans.get('rowan-ashby') ?? expect.fail());
+    expect(whole.replan).toBeUndefined();
+    const held = hurtIn(whole, whole.pain.leave);
+    const exercise = held.events.flatMap((event) =>
+      event.kind === 'set' && event.done === 'left out' ? [event] : [],
+    )[0]?.exercise;
+    const next = occurrencesWith(whole, exercise ?? '')[1] ?? expect.fail();
+    held.wait(7 * DAY).act({ act: 'open', occurrence: next });
+    held.act({ act: 'morning', worse: false });
+    held.act({ act: 'today', today: 'as usual' });
+    const hurt = { degree: whole.pain.leave, date: whole.starts };
+    expect(held.screen()).toMatchObject({ kind: 'warm-up', leftOut: [{ exercise, hurt }] });
+  });
+
   test('a session of nothing else comes to its end without a set', () => {
     const held = hurtIn(plan, plan.pain.leave);
     held.wait(3 * DAY).act({ act: 'open', occurrence: 2 });
