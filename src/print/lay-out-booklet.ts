@@ -130,17 +130,30 @@ interface FilledBooklet {
   readonly used: number;
 }
 
-/** The pages of a booklet filled, notes where they make whole sheets of it. */
+/** Notes stand where a chapter waits for its left-hand page. */
+const opened = (chapters: readonly Chapter[], of: readonly Chapter['opening'][]): readonly Chapter[] =>
+  chapters.map((chapter) => (of.includes(chapter.opening) ? { ...chapter, start: 'even' } : chapter));
+
+/**
+ * The pages of a booklet filled, notes where they make whole sheets of it. What is better on one opening has one as far as
+ * that costs no sheet; leaves cost less, and in large print stop signs are nearly always on a second page.
+ */
 function fillBooklet(booklet: Booklet, setting: Setting, kept: Kept): FilledBooklet {
   const chapters = allChapters(booklet, setting, kept);
   const filler = layOutNotesPage(setting);
   const { linesOnPage, type } = setting.measure.sheet;
-  const bare = fillPages(chapters, filler, linesOnPage);
-  const used = bare.length;
+  const large = type === 'large';
   // Large print stands on leaves, not on folded sheets.
-  const whole = type === 'large' ? used + (used % 2) : wholeSheets(used);
-  const notes = Array.from({ length: whole - used }, () => filler);
-  return { pages: whole === used ? bare : fillPages([...chapters, ...notes], filler, linesOnPage), used };
+  const whole = (used: number): number => (large ? used + (used % 2) : wholeSheets(used));
+  const fill = (of: readonly Chapter[]) => ({ of, pages: fillPages(of, filler, linesOnPage) });
+  const plain = fill(chapters);
+  const needed = opened(chapters, ['needed']);
+  const ways = chapters.some(({ opening }) => opening) ? [opened(chapters, ['needed', 'better']), needed] : [];
+  const free = ways.map(fill).find(({ pages }) => whole(pages.length) <= whole(plain.pages.length));
+  const { of, pages: bare } = free ?? (large ? fill(needed) : plain);
+  const used = bare.length;
+  const notes = Array.from({ length: whole(used) - used }, () => filler);
+  return { pages: notes.length === 0 ? bare : fillPages([...of, ...notes], filler, linesOnPage), used };
 }
 
 /** How a booklet comes to stand, before a page refers to another: how many pages, and where everything begins. */

@@ -223,9 +223,14 @@ export const wordsIn = (
   room: Room,
 ): Words => roomsOf(part, setting, picture, ways).inRoom(room);
 
-/** The words keep their order and their grid. */
-export const layOutExercise = (part: ExercisePart, setting: Setting, words: Words): Chapter =>
-  chapterOf(part, setting, exerciseBlocks(words, setting).blocks);
+/** The words keep their order and their grid. Stop signs are read with what they are about, and so is a drawing. */
+export function layOutExercise(part: ExercisePart, setting: Setting, words: Words): Chapter {
+  const { blocks, needed } = exerciseBlocks(words, setting);
+  const chapter = chapterOf(part, setting, blocks);
+  if (words.fits) return chapter;
+  if (pagesOf(part, setting, blocks.slice(0, needed)) > 1) return { ...chapter, opening: 'needed' };
+  return words.after.length > 0 ? { ...chapter, opening: 'better' } : chapter;
+}
 
 const chapterOf = (part: ExercisePart, setting: Setting, blocks: readonly Block[]): Chapter => ({
   start: setting.close ? 'flow' : 'page',

@@ -9,6 +9,8 @@ import { BASELINE, LINE, leftOf, type PageSide, type Sheet, sideOf, widthOf } fr
 export interface Chapter {
   /** `flow`: on the same page as the chapter before it, if all of it fits there. */
   readonly start: 'page' | 'even' | 'flow';
+  /** On a left-hand page all the same, so that no leaf is turned in it: what may not be read apart, or what is better not. */
+  readonly opening?: 'needed' | 'better';
   readonly running: string;
   readonly blocks: readonly Block[];
   /** Set again at the head of every further page of the chapter. */

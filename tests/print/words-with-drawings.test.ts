@@ -151,3 +151,34 @@ test('where the words fill a page the drawing stands on the next, under the stop
   const there = heightsOf(lay(pictures), roomy);
   expect(there.picture).toBeLessThan(there.stop);
 });
+
+/** Exercises whose stop signs stand on the page after their first words, by the number of the first. */
+function partedFromStops(pages: readonly Page[], booklet: Booklet): readonly number[] {
+  const begins = (id: string): number =>
+    pages.find(({ targets }) => targets.some(({ name }) => name === exerciseTarget(exerciseId(id))))?.number ?? 0;
+  return [...apart(pages, booklet)].flatMap(([id, after]) => (after === 1 ? [begins(id)] : []));
+}
+
+test('no leaf is turned between what to do and when to stop where a page of notes before it costs no sheet', () => {
+  const { booklet, lay } = bookletOf('imre-fane');
+  const pages = lay(pictures);
+  const parted = partedFromStops(pages, booklet);
+  expect(parted.length).toBeGreaterThan(0);
+  expect(parted.filter((first) => first % 2 > 0)).toEqual([]);
+  // A right-hand page of notes in the midst of the exercises, and no sheet for it: others at the end are left.
+  const notes = pages.filter(({ boxes }) =>
+    boxes.some((box) => box.kind === 'text' && box.tag === undefined && box.text === 'Notes'),
+  );
+  expect(notes.map(({ number }) => number)).toContain((parted[0] ?? 0) - 1);
+  expect(notes.at(-1)?.number).toBe(pages.length);
+});
+
+test('nor in large print, which is not folded', async () => {
+  const own = measureWith(await loadFaces(), A4_LARGE_SHEET);
+  const { booklet } = bookletOf('ansel-quill');
+  const shown = new Map([...drawings].map(([id, one]) => [id, picturesOf(one, 'as drawn', own.sheet)] as const));
+  const { value: pages } = layOutBooklet(booklet, own, clientId('ansel-quill'), undefined, shown);
+  const parted = partedFromStops(pages, booklet);
+  expect(parted.length).toBeGreaterThan(5);
+  expect(parted.filter((first) => first % 2 > 0)).toEqual([]);
+});
