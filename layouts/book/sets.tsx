@@ -1,6 +1,7 @@
 /** Sets of one exercise on one day: figures set large, their sets counted, and the room their tally takes. */
 import type { BookletSet, Cell } from '../../src/model/booklet.js';
 import type { Book } from './leaves.js';
+import { linesOf } from './tally.js';
 
 /** Sets that read the same, in order of first appearance: one figure stands for all of them. */
 export interface Run {
@@ -77,9 +78,5 @@ export function CountedSets({ book, run }: { readonly book: Book; readonly run: 
   return <p class="sets">{said}</p>;
 }
 
-/** Feet in a line of the tally. */
-const IN_A_LINE = 5;
-
-/** Lines that the tally of an exercise takes up beside it, once it is drawn on the phone: a row for each side, five feet in a line. */
-export const tallyLines = ({ tally }: Cell): number =>
-  tally.reduce((sum, { strokes }) => sum + Math.max(1, Math.ceil(strokes / IN_A_LINE)), 0);
+/** Lines that the tally of an exercise takes up beside it, once it is drawn on the phone: a row for each side. */
+export const tallyLines = ({ tally }: Cell): number => tally.reduce((sum, { strokes }) => sum + linesOf(strokes), 0);

@@ -29,6 +29,12 @@ function stroke(x: number, base: number, height: number, degrees: number): strin
 
 const foot = (x: number, base: number): string => `M${round(x)} ${round(base)}v${-FOOT}`;
 
+/** Marks in a line. */
+const IN_A_LINE = 5;
+
+/** Lines that so many marks take. */
+export const linesOf = (marks: number): number => Math.max(1, Math.ceil(marks / IN_A_LINE));
+
 const xOf = (within: number): number => 6 + (within + 0.5) * STEP - STEP / 2;
 
 interface Drawn {
@@ -59,8 +65,8 @@ function drawFifth(mark: Mark, base: number): Drawn {
 
 /** One mark as a path; `index` counts from 0 over the whole row of the tally. */
 export function drawMark(mark: Mark, index: number, key: string): Drawn {
-  const within = index % 5;
-  const base = Math.floor(index / 5) * LINE + U;
+  const within = index % IN_A_LINE;
+  const base = Math.floor(index / IN_A_LINE) * LINE + U;
   const x = xOf(within);
   const lean = leanOf(key);
   if (within === 4) return drawFifth(mark, base);
@@ -99,7 +105,7 @@ export interface TallyProps {
 }
 
 export function Tally({ marks, label }: TallyProps) {
-  const height = Math.max(1, Math.ceil(marks.length / 5)) * LINE;
+  const height = linesOf(marks.length) * LINE;
   const drawn = marks.map(({ mark, key }, index) => drawMark(mark, index, key));
   const size = { width: GROUP_WIDTH, height };
   const lines = drawn.flatMap(({ of, d, dash }) => [

@@ -1,5 +1,4 @@
 /** One question before, one after each exercise, one at the end: large answers, and none of them filled in. */
-
 import type { RowId } from '../../src/model/identity.js';
 import type {
   EffortScreen,

@@ -147,3 +147,12 @@ function struck(page: Page, sheet: Sheet): readonly string[] {
     return through ? [`a rule through ${named(page, box)}`] : [];
   });
 }
+
+/** What is wrong with the pages of a booklet on A5; that no head stands alone is asked apart. */
+export const gridFaults = (pages: readonly Page[]): readonly string[] =>
+  pages.flatMap((page) => [
+    ...offThePage(page),
+    ...offTheTextBlock(page),
+    ...offTheGrid(page, LINE / 2),
+    ...overlaps(page),
+  ]);

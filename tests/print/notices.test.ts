@@ -7,22 +7,14 @@ import { layOutBooklet } from '../../src/print/lay-out-booklet.js';
 import { loadFaces, measureWith } from '../../src/print/load-faces.js';
 import type { Measure } from '../../src/print/measure.js';
 import type { Page, TextBox } from '../../src/print/page.js';
-import { LINE } from '../../src/print/sheet.js';
 import { fixtureBooklet } from '../fixtures/booklet.js';
-import { offTheGrid, offThePage, offTheTextBlock, overlaps } from './grid-faults.js';
+import { gridFaults } from './grid-faults.js';
 
 let measure: Measure;
 beforeAll(async () => {
   measure = measureWith(await loadFaces());
 });
 const laidOut = (booklet: Booklet): readonly Page[] => layOutBooklet(booklet, measure, clientId('x')).value;
-const faults = (pages: readonly Page[]): readonly string[] =>
-  pages.flatMap((page) => [
-    ...offThePage(page),
-    ...offTheTextBlock(page),
-    ...offTheGrid(page, LINE / 2),
-    ...overlaps(page),
-  ]);
 const textOn = (page: Page | undefined): string =>
   (page?.boxes ?? [])
     .filter((box): box is TextBox => box.kind === 'text')
@@ -39,7 +31,7 @@ describe('on the paper cover', () => {
     const sentence = 'From Thu 3 Dec the push-up from the knees has fewer reps, because your knee was sore.';
     const lines = Array.from({ length: count }, () => sentence);
     const pages = laidOut(withNotice({ kind: 'changes', title: 'Edition 2, 3 December 2026', lines }));
-    expect(faults(pages)).toEqual([]);
+    expect(gridFaults(pages)).toEqual([]);
     expect(pages).toHaveLength(laidOut(fixtureBooklet).length);
     const cover = textOn(pages[0]);
     expect(cover.indexOf('Edition 2, 3 December 2026')).toBe(0);
@@ -50,14 +42,14 @@ describe('on the paper cover', () => {
 
   test('that it has ended; the pages after it are as they were', () => {
     const pages = laidOut(composeEnded(fixtureBooklet, '2027-02-11'));
-    expect(faults(pages)).toEqual([]);
+    expect(gridFaults(pages)).toEqual([]);
     expect(textOn(pages[0])).toContain('Its last day was 11 February 2027.');
     expect(pages.slice(1).map(textOn)).toEqual(laidOut(fixtureBooklet).slice(1).map(textOn));
   });
 
   test('that it was withdrawn, in the frame of the stop signs: one folded sheet without a set', () => {
     const pages = laidOut(composeWithdrawn(fixtureBooklet, '2027-01-08'));
-    expect(faults(pages)).toEqual([]);
+    expect(gridFaults(pages)).toEqual([]);
     expect(pages).toHaveLength(4);
     expect(pages[0]?.boxes.some(({ kind }) => kind === 'frame')).toBe(true);
     expect(textOn(pages[0])).toContain('Do not train from it, nor from a copy on paper.');

@@ -1,4 +1,5 @@
 /** A phone without a screen: acts go in, marks are stamped and kept, and the clock is told. */
+import { expect } from 'vitest';
 import type { ClientPlan } from '../../../src/model/client-plan.js';
 import { day, isoOfDay } from '../../../src/model/day.js';
 import type { LogEvent } from '../../../src/model/log.js';
@@ -123,4 +124,24 @@ export function nextAct(screen: Screen): Act | null {
     case 'this phone':
       return { act: 'home' };
   }
+}
+
+/** Tap by tap until such a screen stands. */
+export function onTo(held: Held, kind: Screen['kind']): Held {
+  for (let taps = 0; taps < 300 && held.screen().kind !== kind; taps += 1)
+    held.wait(20).act(nextAct(held.screen()) ?? expect.fail());
+  expect(held.screen().kind).toBe(kind);
+  return held;
+}
+
+/** Rows that are asked for on the way through the rest of a session. */
+export function rowsMet(held: Held): ReadonlySet<string> {
+  const met = new Set<string>();
+  for (let taps = 0; taps < 300 && held.screen().kind !== 'finished'; taps += 1) {
+    const screen = held.screen();
+    if (screen.kind === 'set') met.add(screen.row);
+    held.wait(20).act(nextAct(screen) ?? expect.fail());
+  }
+  expect(held.screen().kind).toBe('finished');
+  return met;
 }

@@ -1,22 +1,14 @@
 /** What hurt so much that it was to be left out waits for the coach: no later session asks for it, and each says why. */
 import { describe, expect, test } from 'vitest';
 import type { ClientPlan } from '../../../src/model/client-plan.js';
-import type { Screen } from '../../../src/model/training.js';
 import { clientPlanOf } from '../../../src/web/client-plan.js';
 import { planDemo } from '../../studio/demo-plans.js';
 import { circuitPlan } from '../circuit-plan.js';
-import { Held, nextAct } from './hold.js';
+import { Held, onTo, rowsMet } from './hold.js';
 
 const plan: ClientPlan = clientPlanOf(circuitPlan);
 const demo = await planDemo();
 const DAY = 24 * 3600;
-
-function onTo(held: Held, kind: Screen['kind']): Held {
-  for (let taps = 0; taps < 300 && held.screen().kind !== kind; taps += 1)
-    held.wait(20).act(nextAct(held.screen()) ?? expect.fail());
-  expect(held.screen().kind).toBe(kind);
-  return held;
-}
 
 /** The first session, in whose first exercise it hurts so much; the answer taken; to its end. */
 function hurtIn(of: ClientPlan, degree: number): Held {
@@ -37,17 +29,6 @@ const occurrencesWith = (of: ClientPlan, exercise: string): readonly number[] =>
     .flatMap(({ sessions }) => sessions)
     .filter(({ groups }) => groups.some(({ items }) => items.some((item) => item.exercise === exercise)))
     .map(({ occurrence }) => occurrence);
-
-/** Rows asked for on the way through a session. */
-function rowsMet(held: Held): ReadonlySet<string> {
-  const met = new Set<string>();
-  for (let taps = 0; taps < 300 && held.screen().kind !== 'finished'; taps += 1) {
-    const screen = held.screen();
-    if (screen.kind === 'set') met.add(screen.row);
-    held.wait(20).act(nextAct(screen) ?? expect.fail());
-  }
-  return met;
-}
 
 describe('pain of so much that the exercise is to be left out', () => {
   const [, , ...later] = occurrencesWith(plan, 'squat');

@@ -3,24 +3,17 @@ import { describe, expect, test } from 'vitest';
 import { logOf } from '../../../src/content/read-log.js';
 import type { ClientPlan } from '../../../src/model/client-plan.js';
 import type { BodyPart } from '../../../src/model/exercise.js';
-import type { Screen } from '../../../src/model/training.js';
 import { inOrder } from '../../../src/session/training/marked-sets.js';
 import { clientPlanOf } from '../../../src/web/client-plan.js';
 import { planDemo } from '../../studio/demo-plans.js';
 import { circuitPlan } from '../circuit-plan.js';
-import { Held, nextAct } from './hold.js';
+import { withItems } from '../with-items.js';
+import { Held, nextAct, onTo, rowsMet } from './hold.js';
 
 const plan: ClientPlan = clientPlanOf(circuitPlan);
 const demo = await planDemo();
 const HOUR = 3600;
 const DAY = 24 * HOUR;
-
-function onTo(held: Held, kind: Screen['kind']): Held {
-  for (let taps = 0; taps < 300 && held.screen().kind !== kind; taps += 1)
-    held.wait(20).act(nextAct(held.screen()) ?? expect.fail());
-  expect(held.screen().kind).toBe(kind);
-  return held;
-}
 
 function hurt(held: Held, where: BodyPart, degree: number): void {
   held.act({ act: 'something hurts' });
@@ -43,22 +36,11 @@ function opened(said: readonly (readonly [BodyPart, number])[], hours = 70, of =
 }
 
 /** Every exercise with so many easier ways. */
-const eased = (of: ClientPlan, ways = 1): ClientPlan => ({
-  ...of,
-  weeks: of.weeks.map((week) => ({
-    ...week,
-    sessions: week.sessions.map((session) => ({
-      ...session,
-      groups: session.groups.map((group) => ({
-        ...group,
-        items: group.items.map((item) => ({
-          ...item,
-          easier: item.sets.slice(0, ways).map((set) => ({ say: 'Half way down', set })),
-        })),
-      })),
-    })),
-  })),
-});
+const eased = (of: ClientPlan, ways = 1): ClientPlan =>
+  withItems(of, (item) => ({
+    ...item,
+    easier: item.sets.slice(0, ways).map((set) => ({ say: 'Half way down', set })),
+  }));
 
 const pains = (held: Held) =>
   inOrder(held.events).flatMap((event) => (event.kind === 'pain' ? [[event.occurrence, event.report] as const] : []));
@@ -173,17 +155,6 @@ describe('worse the next morning', () => {
     expect(screen.kind === 'set' ? screen.figures.easier?.say : '').toBe(say);
     expect(Object.keys(held.state.easier)).toEqual(worse ? ['squat'] : []);
   });
-
-  const rowsMet = (held: Held): ReadonlySet<string> => {
-    const met = new Set<string>();
-    for (let taps = 0; taps < 300 && held.screen().kind !== 'finished'; taps += 1) {
-      const screen = held.screen();
-      if (screen.kind === 'set') met.add(screen.row);
-      held.wait(20).act(nextAct(screen) ?? expect.fail());
-    }
-    expect(held.screen().kind).toBe('finished');
-    return met;
-  };
 
   test.each([
     ['the degree says so', plan.pain.easier, eased(plan)],

@@ -11,6 +11,7 @@ import { clientPlanOf } from '../../../src/web/client-plan.js';
 import { speechOf } from '../../../src/words/speech.js';
 import { planDemo } from '../../studio/demo-plans.js';
 import { circuitPlan } from '../circuit-plan.js';
+import { withItems } from '../with-items.js';
 import { Held, nextAct } from './hold.js';
 
 const demo = await planDemo();
@@ -250,26 +251,12 @@ describe('otherwise than printed', () => {
       return instead.reduce((sum, one) => sum + one.sets, 0) < sets.filter(({ kind }) => kind === 'work').length;
     });
     const made = fewer ?? gated[0] ?? expect.fail('nothing is to be earned');
-    const cut: ClientPlan = {
-      ...plan,
-      weeks: plan.weeks.map((week) => ({
-        ...week,
-        sessions: week.sessions.map((session) => ({
-          ...session,
-          groups: session.groups.map((group) => ({
-            ...group,
-            items: group.items.map((item) => ({
-              ...item,
-              sets: item.sets.map((set) =>
-                set.otherwise === undefined
-                  ? set
-                  : { ...set, otherwise: set.otherwise.map((one) => ({ ...one, sets: 1 })) },
-              ),
-            })),
-          })),
-        })),
-      })),
-    };
+    const cut = withItems(plan, (item) => ({
+      ...item,
+      sets: item.sets.map((set) =>
+        set.otherwise === undefined ? set : { ...set, otherwise: set.otherwise.map((one) => ({ ...one, sets: 1 })) },
+      ),
+    }));
     const held = new Held(cut, cut.starts);
     const printed = tallyOf(held, made.occurrence, made.row, made.number);
     expect(printed.join()).not.toContain('left out');
