@@ -20,7 +20,7 @@ import { stepTraining } from '../session/training/step-training.js';
 import type { Told } from '../session/training/told.js';
 import { readTrainingState, type TrainingState } from '../session/training/training-state.js';
 import { weekTallies } from '../session/training/week-tallies.js';
-import { phoneSpeechOf } from '../words/phone-speech.js';
+import type { PhoneSpeech } from '../words/phone-speech.js';
 import { sayClientLoad, sayClientSet, sayClientSetAloud } from '../words/say-client-set.js';
 import { buildTraining, HERE, makeRoomForBar } from './build-training.js';
 import { finishInTurn, nextTask } from './give-way.js';
@@ -51,6 +51,7 @@ export interface Training {
   readonly book: HTMLElement;
   readonly plan: ClientPlan;
   readonly keep: Keep;
+  readonly speech: PhoneSpeech;
   /** `null` where the plan stays as it is. */
   readonly planAgain: ((events: readonly LogEvent[], now: Moment, today: IsoDate) => Replan) | null;
 }
@@ -60,7 +61,7 @@ const ONE_TAP_MS = 600;
 
 const localDay = (now: Date): IsoDate => localMoment(now).slice(0, 10);
 
-export async function showTraining({ book, plan, keep, planAgain }: Training): Promise<void> {
+export async function showTraining({ book, plan, keep, speech, planAgain }: Training): Promise<void> {
   let replanned: readonly ReplannedItem[] = [];
   const againNow = (): Replan | undefined => {
     const now = new Date();
@@ -72,7 +73,6 @@ export async function showTraining({ book, plan, keep, planAgain }: Training): P
   };
   const atFirst = againNow();
   if (atFirst !== undefined) replanned = await finishInTurn(atFirst);
-  const speech = phoneSpeechOf(document.documentElement.lang);
   const { phone } = speech.words;
   const emergency = readEmergency();
   const exerciseLanguage = readExerciseLanguage();

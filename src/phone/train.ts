@@ -1,9 +1,10 @@
-/** The second script: opens what is kept of this booklet, and puts the training screens beside it. */
-import './fill-gaps.js';
+/** The second script’s work: opens what is kept of this booklet, and puts the training screens beside it. */
 import type { ClientPlan } from '../model/client-plan.js';
 import type { InSteps } from '../session/in-steps.js';
 import type { ReplannedItem } from '../session/replan.js';
 import { unpackInSteps } from '../session/travelling.js';
+import { spokenWith } from '../words/language.js';
+import type { PhoneCatalogue } from '../words/phone-speech.js';
 import { finishInTurn, nextTask } from './give-way.js';
 import { openKeep } from './keep/keep.js';
 import { askForScript, takePart } from './parts.js';
@@ -73,7 +74,7 @@ const bookReady = (): Promise<HTMLElement> =>
     watching.observe(document, { subtree: true, childList: true, attributes: true, attributeFilter: ['class'] });
   });
 
-async function start(): Promise<void> {
+async function start(own: PhoneCatalogue): Promise<void> {
   const book = await bookReady();
   const data = document.getElementById('plan')?.textContent;
   if (data === undefined || data === null) return;
@@ -84,16 +85,19 @@ async function start(): Promise<void> {
   const page = { called: oncePerExercise(called), leads: oncePerExercise(leads) };
   const plan = await finishInTurn(unpackInSteps(packed, page));
   await nextTask();
-  const language = document.documentElement.lang;
+  const { lang: language, dir } = document.documentElement;
   const [keep, again] = await Promise.all([openKeep(plan, document.title), planAgainOf(plan)]);
   await nextTask();
   await showTraining({
     book,
     plan: asItPlans(plan, again),
     keep,
+    speech: spokenWith(own, language, dir === 'rtl' ? dir : 'ltr'),
     planAgain: again === null ? null : (events, now, today) => again({ plan, events, now, today, language, called }),
   });
 }
 
-// Whatever fails here, the booklet can still be read.
-start().catch(() => undefined);
+/** `own` is the booklet’s language. Whatever fails here, the booklet can still be read. */
+export const train = (own: PhoneCatalogue): void => {
+  start(own).catch(() => undefined);
+};

@@ -3,6 +3,7 @@
  * down to the characters pages use. Cutting is slow (a quarter of a second), so cut faces are kept under a name that
  * tells what they were made from. Where the sources lie, and where things are kept, is told by `WebSources`.
  */
+import type { BookletLanguage } from '../model/languages.js';
 import { charactersOf, LETTER_SETS, type LetterSet } from './letters.js';
 import {
   base64Of,
@@ -100,7 +101,10 @@ export async function bundleStyle(entry: 'book.css' | 'studio.css', sources: Web
   return (built.outputFiles[0]?.text ?? '').trim();
 }
 
-type Entry = 'main' | 'train' | 'plan-again' | 'sealing' | 'worker';
+type Entry = 'main' | 'train-en' | 'train-nb' | 'plan-again' | 'sealing' | 'worker';
+
+/** A language without its training screens does not compile. */
+const TRAINING = { en: 'train-en', nb: 'train-nb' } as const satisfies Readonly<Record<BookletLanguage, Entry>>;
 
 const bundled = new Map<string, Promise<string>>();
 
@@ -149,10 +153,11 @@ const hashed = async (text: string): Promise<Hashed> => ({ text, source: await h
 
 /** The same parts for every booklet: call it once for a build. */
 export async function prepareShell(sources: WebSources): Promise<ShellParts> {
-  const [style, script, training, planAgain, sealing, worker, fonts, icons] = await Promise.all([
+  const [style, script, english, norwegian, planAgain, sealing, worker, fonts, icons] = await Promise.all([
     bundleStyle('book.css', sources),
     bundleScript('main', sources.phone),
-    bundleScript('train', sources.phone),
+    bundleScript(TRAINING.en, sources.phone),
+    bundleScript(TRAINING.nb, sources.phone),
     bundleScript('plan-again', sources.phone),
     bundleScript('sealing', sources.phone),
     bundleScript('worker', sources.phone),
@@ -177,7 +182,7 @@ export async function prepareShell(sources: WebSources): Promise<ShellParts> {
     facesInside: { latin, vietnamese, greek, cyrillic },
     facesBeside: await hashed(fontFaceRules(fonts, ({ name }) => `fonts/${name}`)),
     script: await hashed(script),
-    training: await hashed(training),
+    training: { en: await hashed(english), nb: await hashed(norwegian) },
     planAgain: await hashed(planAgain),
     sealing: await hashed(sealing),
     worker,

@@ -13,6 +13,7 @@ import { type Book, bookOf } from '../../layouts/book/leaves.js';
 import { type Movement, movementOf } from '../../layouts/movement.js';
 import type { Booklet, ExercisePart } from '../model/booklet.js';
 import type { ClientPlan } from '../model/client-plan.js';
+import { BOOKLET_LANGUAGES, bookletLanguage } from '../model/languages.js';
 import type { Drawings, Photographs } from '../model/picture.js';
 import { plainText } from '../model/prose.js';
 import { type PageSays, packPlan } from '../session/travelling.js';
@@ -23,7 +24,7 @@ import { letterSetsIn } from './letters.js';
 import { besidePage, drawingsBesides, filesBeside, insidePage, type PlacedPhotographs } from './place-photographs.js';
 import { filePolicy, payloadPolicy, shellPolicy } from './policy.js';
 import { renderPage } from './render-page.js';
-import { digestOfAll, PAYLOAD, type ShellParts } from './shell-parts.js';
+import { digestOfAll, type Hashed, PAYLOAD, type ShellParts } from './shell-parts.js';
 import { shortenMarkup } from './shorten-markup.js';
 
 /** One file of an output folder; `path` has `/` and stands below the folder. */
@@ -104,6 +105,10 @@ function renderShell(parts: ShellParts, { language, page: words }: Catalogue): s
   });
 }
 
+/** As words are found for it: the first language speaks where none is meant. */
+const trainingIn = (language: string, { training }: ShellParts): Hashed =>
+  training[bookletLanguage(language) ?? BOOKLET_LANGUAGES[0]];
+
 export function renderBookletFile(
   booklet: Booklet,
   plan: ClientPlan,
@@ -115,7 +120,7 @@ export function renderBookletFile(
   const styles = [...letterSetsIn(payload.html).map((letters) => parts.facesInside[letters]), parts.style];
   const scripts = [
     parts.script,
-    parts.training,
+    trainingIn(booklet.language, parts),
     ...(plan.replan === undefined ? [] : [parts.planAgain]),
     ...(plan.marksTo === undefined ? [] : [parts.sealing]),
   ];
@@ -173,7 +178,7 @@ export async function shellFiles(parts: ShellParts, language: string): Promise<r
     { path: MANIFEST, bytes: utf8(manifestOf(words)) },
     { path: PLAN_AGAIN, bytes: utf8(MADE_READY + parts.planAgain.text) },
     { path: SEALING, bytes: utf8(parts.sealing.text) },
-    { path: 'training.js', bytes: utf8(MADE_READY + parts.training.text) },
+    { path: 'training.js', bytes: utf8(MADE_READY + trainingIn(language, parts).text) },
   ];
   const digest = await digestOfAll(files.map(({ bytes }) => bytes));
   const held = {

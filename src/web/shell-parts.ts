@@ -2,6 +2,7 @@
  * What every web booklet has in common: style, script and faces, with the digests a content-security policy names.
  * Made once by `prepareShell`; nothing in it knows a client.
  */
+import type { BookletLanguage } from '../model/languages.js';
 import { type LetterSet, unicodeRangeOf } from './letters.js';
 
 /** The client's part of a folder. */
@@ -31,8 +32,8 @@ export interface ShellParts {
   readonly facesBeside: Hashed;
   /** Shows leaves; in the page. */
   readonly script: Hashed;
-  /** Keeps marks and shows the training screens; a file of the folder, or after the first in a page of its own. */
-  readonly training: Hashed;
+  /** Keeps marks and shows the training screens, in one language; a file of the folder, or after the first in a page of its own. */
+  readonly training: Readonly<Record<BookletLanguage, Hashed>>;
   /** Plans the rest again; only where the client's plan lets it. */
   readonly planAgain: Hashed;
   /** Opens what is sealed, and seals marks; only where there is anything of the kind. */

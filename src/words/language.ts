@@ -53,9 +53,16 @@ export function speakIn<Words extends { readonly language: string }>(
   catalogues: Catalogues<Words>,
 ): Spoken<Words> {
   const words = lookUp(tag, catalogues) ?? catalogues[0];
-  const direction = directionOf(tag);
-  return { language: tag, direction, words, hold: direction === 'rtl' ? isolated : (text) => text };
+  return spokenWith(words, tag, directionOf(tag));
 }
+
+/** Where it is known which catalogue speaks and which way its lines run. */
+export const spokenWith = <Words>(words: Words, language: string, direction: 'ltr' | 'rtl'): Spoken<Words> => ({
+  language,
+  direction,
+  words,
+  hold: direction === 'rtl' ? isolated : (text) => text,
+});
 
 function lookUp<Words extends { readonly language: string }>(
   tag: string,

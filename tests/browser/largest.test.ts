@@ -10,7 +10,7 @@ import type { ClientPlan } from '../../src/model/client-plan.js';
 import { filePolicy } from '../../src/web/policy.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderPage } from '../../src/web/render-page.js';
-import { phoneSpeechOf } from '../../src/words/phone-speech.js';
+import { phoneSpeechOf } from '../fixtures/phone-speech.js';
 import { everyShapeSent } from './every-shape-booklet.js';
 import { slowed } from './parts-of-plan.js';
 import { holdPhone, openBrowser } from './phone.js';

@@ -154,11 +154,11 @@ test('a new program takes the place of the older one, and of its files nothing s
   const page = await opened();
   const changed = await folderOf(fixtureBooklet, {
     ...parts,
-    training: { ...parts.training, text: `${parts.training.text};` },
+    training: { ...parts.training, en: { ...parts.training.en, text: `${parts.training.en.text};` } },
   });
   for (const [path, bytes] of changed) files.set(path, bytes);
   await page.evaluate(() => navigator.serviceWorker.ready.then((found) => found.update()));
-  const length = parts.training.text.length + 1;
+  const length = parts.training.en.text.length + 1;
   await page.waitForFunction(async (wanted) => {
     const [only, other] = await caches.keys();
     if (only === undefined || other !== undefined) return false;

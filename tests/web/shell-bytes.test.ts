@@ -8,6 +8,8 @@ import { clientPlanOf } from '../../src/web/client-plan.js';
 import { bundleScript, prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile, shellFiles } from '../../src/web/render-booklet.js';
 import type { ShellParts } from '../../src/web/shell-parts.js';
+import { englishPhone } from '../../src/words/english-phone.js';
+import { norwegianPhone } from '../../src/words/norwegian-phone.js';
 import { fixtureBooklet } from '../fixtures/booklet.js';
 import { fixturePlan } from './plan-fixture.js';
 
@@ -34,6 +36,19 @@ test.each(BOOKLET_LANGUAGES)('the shell in %s is light', async (language) => {
   expect(training).toBeGreaterThan(KB);
 });
 
+test.each([
+  ['en-GB', englishPhone, norwegianPhone],
+  ['nb', norwegianPhone, englishPhone],
+  ['vi', englishPhone, norwegianPhone],
+])('the training screens of a booklet in %s speak one language, and carry no other', async (language, own, other) => {
+  const file = (await shellFiles(parts, language)).find(({ path }) => path === 'training.js');
+  const alone = renderBookletFile({ ...fixtureBooklet, language }, clientPlanOf(fixturePlan), parts);
+  for (const script of [new TextDecoder().decode(file?.bytes), alone]) {
+    expect(script).toContain(own.lessIsFine);
+    expect(script).not.toContain(other.lessIsFine);
+  }
+});
+
 test('the scripts that come after the page ask to be made ready beside it; one that stands in the page does not', async () => {
   const ready = '//# allFunctionsCalledOnLoad\n';
   const files = await shellFiles(parts, 'en-GB');
@@ -42,7 +57,7 @@ test('the scripts that come after the page ask to be made ready beside it; one t
     .map(({ path }) => path);
   expect(begins).toEqual(['plan-again.js', 'training.js']);
   const page = renderBookletFile(fixtureBooklet, clientPlanOf(fixturePlan), parts);
-  expect(page).toContain(parts.training.text);
+  expect(page).toContain(parts.training.en.text);
   expect(page).not.toContain('allFunctionsCalledOnLoad');
 });
 

@@ -7,7 +7,7 @@ import { drawMark, leanOf, U } from '../../layouts/book/tally.js';
 import { WeekTally } from '../../layouts/training/week-tally.js';
 import { rowId, setKey } from '../../src/model/identity.js';
 import type { TallyState } from '../../src/model/training.js';
-import { phoneSpeechOf } from '../../src/words/phone-speech.js';
+import { phoneSpeechOf } from '../fixtures/phone-speech.js';
 
 const start = (d: string): readonly [number, number] => {
   const [, x = '', y = ''] = /^M(-?[\d.]+) (-?[\d.]+)/.exec(d) ?? [];

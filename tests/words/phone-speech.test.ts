@@ -3,9 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { BOOKLET_LANGUAGES } from '../../src/model/languages.js';
 import { englishPhone } from '../../src/words/english-phone.js';
 import { norwegianPhone } from '../../src/words/norwegian-phone.js';
-import { phoneSpeechOf } from '../../src/words/phone-speech.js';
 import type { PhoneWords } from '../../src/words/phone-words.js';
 import { speechOf } from '../../src/words/speech.js';
+import { phoneSpeechOf } from '../fixtures/phone-speech.js';
 import { bannedIn, longestSentence } from './ban-list.js';
 
 type Said = readonly (readonly [string, string])[];
