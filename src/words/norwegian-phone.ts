@@ -139,7 +139,7 @@ export const norwegianPhone: PhoneWords = {
   asPlanned: 'Som planlagt',
   howManyMore: 'Hvor mange gode til?',
   ofSide: (side) => `Med ${side === 'left' ? 'venstre' : 'høyre'}.`,
-  orMore: (number) => `${number} eller flere`,
+  orMore: (number) => `minst ${number}`,
   notSaid: 'Jeg vet ikke',
 
   anyOfThese: 'Er det noe av dette?',

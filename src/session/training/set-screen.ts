@@ -25,7 +25,8 @@ export function setScreen(at: InSession, set: SetToday): SetScreen {
     turn: { number: rows.indexOf(item.row) + 1, of: rows.length },
     number,
     of,
-    ...(group.kind === 'circuit' ? { round: { number, of } } : {}),
+    // A set that is tried before the rounds is none of them.
+    ...(group.kind === 'circuit' && (of > 1 || stepped.set.kind === 'work') ? { round: { number, of } } : {}),
     key: stepped.key,
     figures: set.figures,
     ...(set.paper === undefined ? {} : { paper: set.paper }),

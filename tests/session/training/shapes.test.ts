@@ -349,4 +349,20 @@ describe('a circuit', () => {
       ['right', '16 kg'],
     ]);
   });
+
+  test('what is tried before its rounds is none of them', () => {
+    const untried = planOf('sunniva-lund');
+    const inRounds = sessionsOf(untried).flatMap((one) =>
+      one.groups.flatMap(({ kind, items }) =>
+        kind === 'circuit'
+          ? items.filter(({ sets }) => sets.some((set) => set.kind === 'feeler')).map((item) => ({ one, item }))
+          : [],
+      ),
+    );
+    const { one, item } = inRounds[0] ?? expect.fail('no such circuit');
+    const seen = setsOf(go(from(untried), one), item.row);
+    expect(seen.find(({ figures }) => figures.set.kind === 'feeler')?.round).toBeUndefined();
+    const rounds = seen.filter(({ figures }) => figures.set.kind === 'work');
+    expect(rounds.map(({ round }) => round?.number)).toEqual(rounds.map((_, index) => index + 1));
+  });
 });
