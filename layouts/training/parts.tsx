@@ -6,7 +6,7 @@ import type { Shown } from './shown.js';
 /** Nodes of the page shown again where they are needed, as copies. */
 export function Again({ nodes, as: Tag = 'div', name }: AgainProps) {
   const put = (element: Element | null): void => {
-    element?.replaceChildren(...nodes.map((node) => node.cloneNode(true)));
+    if (element) element.replaceChildren(...nodes.map((node) => node.cloneNode(true)));
   };
   return nodes.length === 0 ? null : <Tag class={name} ref={put} />;
 }
