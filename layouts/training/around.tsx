@@ -1,7 +1,7 @@
 /** Warming up and cooling down: the booklet's own lines, and one button. */
 import type { AroundScreen } from '../../src/model/training.js';
 import { LeftOut } from './left-out.js';
-import { Again, Main, Own, Sheet, Tap } from './parts.js';
+import { Again, Hurts, Main, Own, Sheet, Tap } from './parts.js';
 import type { Shown } from './shown.js';
 
 export function AroundView({ screen, shown }: { readonly screen: AroundScreen; readonly shown: Shown }) {
@@ -15,7 +15,10 @@ export function AroundView({ screen, shown }: { readonly screen: AroundScreen; r
       title={phone.around[screen.kind]}
       bar={
         <>
-          <Tap on={() => act({ act: 'around', done: false })}>{phone.passBy}</Tap>
+          <div class="pair">
+            <Hurts shown={shown} />
+            <Tap on={() => act({ act: 'around', done: false })}>{phone.passBy}</Tap>
+          </div>
           <Main on={() => act({ act: 'around', done: true })}>
             {screen.kind === 'warm-up' ? phone.warmedUp : phone.cooledDown}
           </Main>

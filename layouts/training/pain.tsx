@@ -102,11 +102,16 @@ export function PainView({ screen, shown }: { readonly screen: PainScreen; reado
         </Sheet>
       );
     case 'advice': {
+      const over = step.over && step.advice !== 'gently';
       const take = step.advice === 'easier' && !step.easier ? 'leave' : step.advice;
       // Said of no exercise there is none to leave: then it is the session.
       const ofNone = screen.row === null;
-      const [first = '', ...more] = ofNone && take === 'leave' ? phone.adviceBefore : phone.advice[take];
-      const main = ofNone && take === 'leave' ? 'stop' : take;
+      const [first = '', ...more] = over
+        ? phone.adviceAfter
+        : ofNone && take === 'leave'
+          ? phone.adviceBefore
+          : phone.advice[take];
+      const main = over ? 'gently' : ofNone && take === 'leave' ? 'stop' : take;
       return (
         <Sheet
           name="pain"
@@ -115,15 +120,17 @@ export function PainView({ screen, shown }: { readonly screen: PainScreen; reado
           answers={
             <>
               <Tap on={() => act({ act: 'back' })}>{phone.slip}</Tap>
-              {take === 'leave' || ofNone ? null : (
+              {take === 'leave' || ofNone || step.over ? null : (
                 <Tap on={() => act({ act: 'heed', take: 'leave' })}>{phone.take.leave}</Tap>
               )}
             </>
           }
           bar={
             <>
-              {main === 'stop' ? null : <Tap on={() => act({ act: 'heed', take: 'stop' })}>{phone.take.stop}</Tap>}
-              <Main on={() => act({ act: 'heed', take: main })}>{phone.take[main]}</Main>
+              {main === 'stop' || !step.stops ? null : (
+                <Tap on={() => act({ act: 'heed', take: 'stop' })}>{phone.take.stop}</Tap>
+              )}
+              <Main on={() => act({ act: 'heed', take: main })}>{over ? phone.goOn : phone.take[main]}</Main>
             </>
           }
         >

@@ -41,6 +41,11 @@ export function Main({ on, children }: TapProps) {
   );
 }
 
+/** At any time. */
+export const Hurts = ({ shown: { act, speech } }: { readonly shown: Shown }) => (
+  <Tap on={() => act({ act: 'something hurts' })}>{speech.words.phone.somethingHurts}</Tap>
+);
+
 /** A name or words of an exercise's author, told apart where the screens speak another language. */
 export const Own = ({ shown, text }: { readonly shown: Pick<Shown, 'exerciseLanguage'>; readonly text: string }) => (
   <OwnWords lang={shown.exerciseLanguage}>{text}</OwnWords>

@@ -8,8 +8,9 @@ import type {
   Today,
   TodayScreen,
 } from '../../src/model/training.js';
+import { sayDate } from '../../src/words/say-date.js';
 import { LeftOut } from './left-out.js';
-import { Main, Own, Sheet, Tap } from './parts.js';
+import { Hurts, Main, Own, Sheet, Tap } from './parts.js';
 import type { Shown } from './shown.js';
 
 const ANSWERS: readonly Today[] = ['as usual', 'not my best', 'something hurts', 'short of time'];
@@ -17,6 +18,7 @@ const ANSWERS: readonly Today[] = ['as usual', 'not my best', 'something hurts',
 export function TodayView({ screen, shown }: { readonly screen: TodayScreen; readonly shown: Shown }) {
   const { act, speech } = shown;
   const { phone } = speech.words;
+  const { sore } = screen;
   return (
     <Sheet
       name="question"
@@ -24,6 +26,13 @@ export function TodayView({ screen, shown }: { readonly screen: TodayScreen; rea
       title={phone.howIsToday}
       answers={ANSWERS.map((today) => <Tap on={() => act({ act: 'today', today })}>{phone.today[today]}</Tap>)}
     >
+      {sore === undefined ? null : (
+        <>
+          <p class="set-line">{phone.whatHurts(phone.parts[sore.where], sore.side, sore.degree)}</p>
+          <p>{phone.hurtOn(sayDate(sore.date, speech))}</p>
+          <p>{phone.hasItGone}</p>
+        </>
+      )}
       <LeftOut all={screen.leftOut} shown={shown} />
     </Sheet>
   );
@@ -71,7 +80,10 @@ export function ReserveView({ screen, shown }: { readonly screen: ReserveScreen;
               <Tap on={() => act({ act: 'reserve', reps })}>{reps === MOST_SAID ? phone.orMore(reps) : reps}</Tap>
             ))}
           </div>
-          <Tap on={() => act({ act: 'reserve', reps: null })}>{phone.notSaid}</Tap>
+          <div class="pair">
+            <Tap on={() => act({ act: 'reserve', reps: null })}>{phone.notSaid}</Tap>
+            <Hurts shown={shown} />
+          </div>
         </>
       }
       after={<After last={screen.last} row={screen.feeler ? null : screen.row} shown={shown} />}
@@ -119,7 +131,10 @@ export function EffortView({ screen, shown }: { readonly screen: EffortScreen; r
               <Tap on={() => act({ act: 'effort', effort })}>{effort}</Tap>
             ))}
           </div>
-          <Tap on={() => act({ act: 'effort', effort: null })}>{phone.notSaid}</Tap>
+          <div class="pair">
+            <Tap on={() => act({ act: 'effort', effort: null })}>{phone.notSaid}</Tap>
+            <Hurts shown={shown} />
+          </div>
         </>
       }
       after={<After last={screen.last} row={null} shown={shown} />}

@@ -5,6 +5,7 @@ import { DifferentView } from './different.js';
 import { EasierView } from './easier.js';
 import { FinishedView, SendView } from './finished.js';
 import { HomeView } from './home.js';
+import { LetBeView } from './left-out.js';
 import { MorningView } from './morning.js';
 import { PainView } from './pain.js';
 import { EffortView, LessView, ReserveView, TodayView } from './questions.js';
@@ -20,6 +21,8 @@ export function ScreenView({ screen, shown }: { readonly screen: Screen; readonl
       return <MorningView screen={screen} shown={shown} />;
     case 'today':
       return <TodayView screen={screen} shown={shown} />;
+    case 'let be':
+      return <LetBeView screen={screen} shown={shown} />;
     case 'less':
       return <LessView screen={screen} shown={shown} />;
     case 'warm-up':

@@ -5,7 +5,7 @@ import { sayEffort } from '../../src/words/say-dose.js';
 import { Tally } from '../book/tally.js';
 import { ClockFigures, CountFigures, clockOn, isCounted, isLeading, isUp } from './clock.js';
 import { MovementPicture, usePlays } from './movement.js';
-import { Again, Main, Own, Sheet, Tap } from './parts.js';
+import { Again, Hurts, Main, Own, Sheet, Tap } from './parts.js';
 import type { LeafSays, Shown } from './shown.js';
 
 interface Props {
@@ -53,7 +53,7 @@ export function SetView({ screen, shown }: Props) {
           {resting ? (
             <>
               <Tap on={() => act({ act: 'easier' })}>{phone.easierToday}</Tap>
-              <Tap on={() => act({ act: 'something hurts' })}>{phone.somethingHurts}</Tap>
+              <Hurts shown={shown} />
             </>
           ) : null}
           {resting && screen.last !== null ? (
@@ -258,7 +258,7 @@ function SetBar({ screen, shown }: Props) {
         {rest === null ? (
           <>
             <Tap on={() => act({ act: 'easier' })}>{phone.easierToday}</Tap>
-            <Tap on={() => act({ act: 'something hurts' })}>{phone.somethingHurts}</Tap>
+            <Hurts shown={shown} />
           </>
         ) : (
           <>

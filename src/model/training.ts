@@ -82,13 +82,23 @@ export interface HomeScreen {
 export interface TodayScreen {
   readonly kind: 'today';
   readonly place: SessionPlace;
+  /** Said of a session as a whole, and not asked of since: it is told, so that it is decided anew. */
+  readonly sore?: PainReport & { readonly date: IsoDate };
   /** Printed, and not done today since it was planned again, or since it hurt: nobody is to look for it. */
   readonly leftOut: readonly {
     readonly exercise: ExerciseId;
     readonly because: readonly Reason[];
-    /** So much, on that day, that it waits for the coach. */
-    readonly hurt?: { readonly degree: number; readonly date: IsoDate };
+    /** So much, on that day, that it waits for the coach; `in`: another, and this one asks as much of the same place. */
+    readonly hurt?: { readonly degree: number; readonly date: IsoDate; readonly in?: ExerciseId };
   }[];
+}
+
+/** In place of how today is: nothing of it is left. Nobody warms up for nothing. */
+export interface LetBeScreen {
+  readonly kind: 'let be';
+  readonly place: SessionPlace;
+  readonly leftOut: TodayScreen['leftOut'];
+  readonly next: SessionPlace | null;
 }
 
 /** Of what hurt on the last day of training, once, before how today is: what was too much shows the next morning. */
@@ -109,8 +119,8 @@ export interface LessScreen {
   readonly kind: 'less';
   readonly place: SessionPlace;
   readonly because: 'not my best' | 'short of time';
-  /** The short version; `null` where the session has none. */
-  readonly short: { readonly minutes: number; readonly exercises: number } | null;
+  /** The short version as far as it is left, `null` where that is none or no shorter; its minutes are known of all of it alone. */
+  readonly short: { readonly minutes: number | null; readonly exercises: number } | null;
   /** Is an easier way open for every exercise of it? */
   readonly easierThroughout: boolean;
 }
@@ -270,6 +280,10 @@ export interface PainScreen {
         readonly advice: 'gently' | 'easier' | 'leave';
         /** Is an easier way open for that exercise; said of no exercise, for all of the session? */
         readonly easier: boolean;
+        /** Nothing of that exercise was left to do. */
+        readonly over: boolean;
+        /** Is anything left to be stopped? */
+        readonly stops: boolean;
       };
 }
 
@@ -320,6 +334,7 @@ export type Screen =
   | HomeScreen
   | MorningScreen
   | TodayScreen
+  | LetBeScreen
   | LessScreen
   | AroundScreen
   | SetScreen
@@ -339,6 +354,8 @@ export type Act =
   /** Was it worse the next morning? `null`: nobody knows any more. */
   | { readonly act: 'morning'; readonly worse: boolean | null }
   | { readonly act: 'today'; readonly today: Today }
+  /** A session of which nothing is left: it is over, and the next one comes. */
+  | { readonly act: 'let be' }
   /** How much of it. */
   | { readonly act: 'go'; readonly how: 'as planned' | 'short' | 'easier throughout' }
   /** A warm-up or cool-down is done, or passed by. */

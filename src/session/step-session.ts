@@ -75,10 +75,18 @@ export function stepSession(
     week.sessions.map((session) => stepOne(session, own.get(session.occurrence) ?? [])),
   );
   const under = sessions.findLast((one) => one.status === 'under way' && !isLeftOff(one, now.getTime()));
-  const open = (one: SteppedSession): boolean => one.status !== 'closed' && !hasSets(one);
-  const next = under ?? sessions.find(open) ?? null;
+  const next = under ?? sessions.find(isOpen) ?? null;
   return { sessions, next: next?.occurrence ?? null, rest: under === undefined ? null : restIn(under, now.getTime()) };
 }
+
+/** Nothing was done of it yet. */
+export const isOpen = (one: SteppedSession): boolean => one.status !== 'closed' && !hasSets(one);
+
+/** Closed with nothing done: every set that is marked was left out. */
+export const isLetBe = ({ status, sets, extra }: SteppedSession): boolean => {
+  const marked = [...sets.flatMap((set) => set.marked ?? []), ...extra];
+  return status === 'closed' && marked.length > 0 && marked.every(({ done }) => done === 'left out');
+};
 
 /** Whoever marked nothing for half a day has left off, without having said so. */
 const LEFT_OFF = 12 * 60 * 60 * 1000;

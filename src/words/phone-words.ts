@@ -54,12 +54,20 @@ export interface PhoneWords {
   readonly howIsToday: string;
   /** Before the name of what is left out of the session today. */
   readonly notToday: string;
-  /** After it, where it waits for the coach. */
+  /** Of that exercise, before what follows. */
+  readonly it: string;
+  /** After it, or the name of another that hurt, where it waits for the coach. */
   readonly hurtSo: (degree: number, date: string) => string;
   readonly today: Readonly<Record<Today, string>>;
+  /** Of what was said to hurt on an earlier day. */
+  readonly hasItGone: string;
+  /** Of a session of which all waits or was planned away. */
+  readonly nothingLeft: string;
+  readonly nothingLeftIsFine: readonly string[];
+  readonly letBe: string;
   readonly lessIsFine: string;
-  /** `Today: two exercises, 20 minutes.` */
-  readonly shortIs: (exercises: number, minutes: number) => string;
+  /** `Today: two exercises, 20 minutes.`; without minutes where they are not known. */
+  readonly shortIs: (exercises: number, minutes: number | null) => string;
   readonly takeShort: string;
   readonly takeEasier: string;
   readonly takePlanned: string;
@@ -162,6 +170,8 @@ export interface PhoneWords {
   readonly howMuch: string;
   readonly scale: string;
   readonly advice: Readonly<Record<'gently' | 'easier' | 'leave', readonly string[]>>;
+  /** Where nothing was left of it that could be eased or left out. */
+  readonly adviceAfter: readonly string[];
   /** From the degree on at which an exercise is left, said before any is begun. */
   readonly adviceBefore: readonly string[];
   readonly take: Readonly<Record<'gently' | 'easier' | 'leave' | 'stop', string>>;

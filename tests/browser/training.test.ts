@@ -11,6 +11,7 @@ import { logOf } from '../../src/content/read-log.js';
 import { plainText } from '../../src/model/prose.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile } from '../../src/web/render-booklet.js';
+import { englishPhone as WORDS } from '../../src/words/english-phone.js';
 import { contrastOf } from './contrast.js';
 import { holdPhone } from './phone.js';
 import { phoneInHand } from './phone-in-hand.js';
@@ -235,6 +236,15 @@ const targetsIn = (page: Page, ...selectors: readonly string[]): Promise<readonl
     selectors.join(),
   );
 
+/** What the bar lies over moves beneath it. */
+const tooClose = (targets: readonly Target[]): readonly string[] =>
+  targets.flatMap((one, i) =>
+    targets
+      .slice(i + 1)
+      .filter((other) => other.inBar === one.inBar && apart(one, other) < LEAST_APART)
+      .map((other) => `${one.name} and ${other.name}: ${apart(one, other)}`),
+  );
+
 /** What is tapped during a set, by what it says and how far down it begins. */
 const HAND = ['.bar', '.training-page > .answers'] as const;
 
@@ -248,6 +258,8 @@ describe('a whole session', () => {
       const page = await open({ width, height, scheme });
       const seen = new Set<string>();
       const high: string[] = [];
+      const close: string[] = [];
+      const saysSo = new Set<string>();
       for (let taps = 0; taps < 250; taps += 1) {
         const kind = await kindOf(page);
         const name = `${kind} ${await page.locator('#training h2').textContent()}`;
@@ -263,15 +275,22 @@ describe('a whole session', () => {
         const selector = nextTap(kind);
         const box = (await page.locator(selector).first().boundingBox()) ?? expect.fail(name);
         if (box.y < 0.4 * height) high.push(`${name}: ${Math.round(box.y)}`);
-        if (kind.startsWith('set')) {
-          for (const { name: says, top } of await targetsIn(page, ...HAND))
+        if (/^(set|question|around)/.test(kind)) {
+          const targets = await targetsIn(page, ...HAND);
+          for (const { name: says, top } of targets)
             if (top < 0.4 * height) high.push(`${name}, ${says}: ${Math.round(top)}`);
+          if (!kind.startsWith('set')) close.push(...tooClose(targets).map((one) => `${name}, ${one}`));
+          if (targets.some(({ name: says, bottom }) => says === WORDS.somethingHurts && bottom <= height))
+            saysSo.add(kind.startsWith('set') ? 'set' : `${await page.locator('#training h2').textContent()}`);
         }
         await tap(page, selector);
       }
       expect(await kindOf(page)).toBe('finished');
       // Nothing is tapped above two fifths of the screen; during a set there is nothing there to be tapped.
       expect(high).toEqual([]);
+      expect(close).toEqual([]);
+      // Without scrolling, at any time.
+      expect([...saysSo]).toEqual([WORDS.howIsToday, WORDS.around['warm-up'], 'set', WORDS.howManyMore, WORDS.howHard]);
       const events = await eventsIn(page);
       const keys = events.flatMap(({ kind, key }) => (kind === 'set' && key !== undefined ? [key] : []));
       expect([...keys].sort()).toEqual([...keysOf(issued.sent, 1)].sort());
@@ -379,14 +398,7 @@ describe('for everybody', () => {
         expect(await kindOf(page)).toBe(kind);
         const targets = await targetsIn(page, '.training-sheet');
         expect(targets.length).toBeGreaterThan(8);
-        // What the bar lies over moves beneath it.
-        const near = targets.flatMap((one, i) =>
-          targets
-            .slice(i + 1)
-            .filter((other) => other.inBar === one.inBar && apart(one, other) < LEAST_APART)
-            .map((other) => `${one.name} and ${other.name}: ${apart(one, other)}`),
-        );
-        expect(near).toEqual([]);
+        expect(tooClose(targets)).toEqual([]);
         if (kind === 'set') await tap(page, '#training-main');
       }
     },

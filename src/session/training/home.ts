@@ -3,12 +3,12 @@ import type { ClientPlan } from '../../model/client-plan.js';
 import { dayOfIso } from '../../model/day.js';
 import type { AlarmSign, LogEvent } from '../../model/log.js';
 import type { HomeScreen, Notice, SessionPlace } from '../../model/training.js';
-import { hasSets, type SteppedSession, stepSession } from '../step-session.js';
+import { hasSets, isLetBe, isOpen, type SteppedSession, stepSession } from '../step-session.js';
 import { inOrder } from './marked-sets.js';
 import { adviceFor } from './pain-screen.js';
 import { placeAmong, sessionToday } from './sets-today.js';
 import type { Told } from './told.js';
-import type { TrainingState } from './training-state.js';
+import { isEased, type TrainingState } from './training-state.js';
 
 export function placeOf(plan: ClientPlan, occurrence: number, closed: number): SessionPlace | null {
   const of = plan.weeks.reduce((sum, { sessions }) => sum + sessions.length, 0);
@@ -31,8 +31,17 @@ export function placeOf(plan: ClientPlan, occurrence: number, closed: number): S
   return null;
 }
 
+/** One that was let be is over, and not done. */
 export const closedIn = (sessions: readonly SteppedSession[]): number =>
-  sessions.filter(({ status }) => status === 'closed').length;
+  sessions.filter((one) => one.status === 'closed' && !isLetBe(one)).length;
+
+/** What would come where that one is let be. */
+export function nextBut({ plan, events, now }: Told, occurrence: number): SessionPlace | null {
+  const { sessions } = stepSession(plan, inOrder(events), new Date(now));
+  const next = sessions.find((one) => one.occurrence > occurrence && isOpen(one));
+  if (next === undefined || beyondLast(plan, next.occurrence)) return null;
+  return placeOf(plan, next.occurrence, closedIn(sessions));
+}
 
 export function homeScreen(told: Told, state: TrainingState): HomeScreen {
   const { plan, now, standing, events } = told;
@@ -56,7 +65,9 @@ export function homeScreen(told: Told, state: TrainingState): HomeScreen {
     notices.push({ kind: 'new edition', edition: plan.edition });
   if (place !== null && under !== undefined) {
     const kept = !hasSets(under) && isKeptFrom(told, state, marks, under);
-    notices.push(kept ? { kind: 'hurt' } : interrupted(told, state, marks, place, under));
+    // On another day it is asked of on the way in.
+    if (!kept) notices.push(interrupted(told, state, marks, place, under));
+    else if (marks.at(-1)?.at.slice(0, 10) === told.today) notices.push({ kind: 'hurt' });
   }
   const away = place === null || under !== undefined ? null : awayIn(told, marks, place);
   if (away !== null) notices.push(away);
@@ -94,7 +105,7 @@ export function isKeptFrom(
       (event.kind === 'opened' || (event.kind === 'pain' && event.row === undefined)) &&
       event.occurrence === occurrence,
   );
-  const easier = state.occurrence === occurrence && state.how === 'easier throughout';
+  const easier = state.occurrence === occurrence && isEased(state);
   return said?.kind === 'pain' && !easier && adviceFor(plan, said.report.degree) !== 'gently';
 }
 

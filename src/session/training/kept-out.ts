@@ -5,8 +5,9 @@
 import { PAIN_BANDS, type PainBand } from '../../engine/history/marks/pain.js';
 import type { ClientPlan, ClientSession } from '../../model/client-plan.js';
 import type { IsoDate } from '../../model/day.js';
-import { type ExerciseId, type RowId, readSetKey } from '../../model/identity.js';
+import { type ExerciseId, exerciseId, type RowId, readSetKey, type SessionId } from '../../model/identity.js';
 import type { LogEvent, PainReport } from '../../model/log.js';
+import { exerciseOf, exercisesIn, withEasier, withHarder } from './chain.js';
 import { adviceFor } from './pain-screen.js';
 import type { Told } from './told.js';
 
@@ -21,30 +22,71 @@ export function bandOf(plan: Pick<ClientPlan, 'pain'>, { degree, worseNextMornin
 export interface KeptOut {
   readonly row: RowId;
   readonly exercise: ExerciseId;
+  /** What hurt, where it was another: what is harder than it waits as well. */
+  readonly in?: ExerciseId;
   readonly degree: number;
   readonly date: IsoDate;
 }
 
-/** In order of the session's exercises, each for the latest of what was said of it. */
+interface Hurt extends Pick<KeptOut, 'degree' | 'date'> {
+  readonly session: SessionId | undefined;
+  readonly row: RowId;
+  readonly exercises: ReadonlySet<ExerciseId>;
+}
+
+type PainEvent = Extract<LogEvent, { readonly kind: 'pain' }>;
+
+/** In order, what was said to hurt so much. A new edition is the coach's answer. */
+function hurtSo({ plan }: Told, marks: readonly LogEvent[], counts: (event: PainEvent) => boolean): readonly Hurt[] {
+  return marks.flatMap((event): readonly Hurt[] => {
+    if (event.kind !== 'pain' || event.row === undefined || event.edition < plan.edition || !counts(event)) return [];
+    const { report, row, occurrence } = event;
+    if (report.alarm !== undefined || bandOf(plan, report) !== 'leave') return [];
+    const session = sessionAt(plan, occurrence);
+    const exercises = doneIn(session, marks, occurrence, row);
+    return [{ session: session?.id, row, exercises, degree: report.degree, date: dayOf(event, marks) }];
+  });
+}
+
+/** What is not offered as an easier way of anything else: it hurt, whether today or before, or is harder than what did. */
+export function tooSore(told: Told, marks: readonly LogEvent[]): ReadonlySet<string> {
+  const hurt = hurtSo(told, marks, () => true).flatMap(({ exercises }) => [...exercises]);
+  return hurt.length === 0 ? NONE : withHarder(told.plan, hurt);
+}
+
+const NONE: ReadonlySet<string> = new Set();
+
+/**
+ * In order of the session's exercises, each for the latest of what was said of it. With what hurt waits what is known to be
+ * harder: it asks more of the same place. Its own row waits in later weeks for anything but what is known to be easier, since a
+ * row goes up from week to week and what leads where is not always told; who waits for nothing loses less than who is hurt again.
+ */
 export function keptOut(told: Told, marks: readonly LogEvent[], session: ClientSession): readonly KeptOut[] {
   const { plan } = told;
   if (plan.replan !== undefined) return [];
-  const said = new Map<ExerciseId, Pick<KeptOut, 'degree' | 'date'>>();
-  for (const event of marks) {
-    if (event.kind !== 'pain' || event.row === undefined) continue;
-    // A new edition is the coach's answer; in the session itself it was for the client to choose.
-    if (event.edition < plan.edition || event.occurrence === session.occurrence) continue;
-    const { report } = event;
-    if (report.alarm !== undefined || bandOf(plan, report) !== 'leave') continue;
-    const hurt = { degree: report.degree, date: dayOf(event, marks) };
-    for (const exercise of doneIn(plan, marks, event.occurrence, event.row)) said.set(exercise, hurt);
-  }
+  // In the session itself it was for the client to choose.
+  const said = hurtSo(told, marks, ({ occurrence }) => occurrence !== session.occurrence).map((hurt) => ({
+    ...hurt,
+    harder: withHarder(plan, hurt.exercises),
+    easier: withEasier(plan, hurt.exercises),
+  }));
+  if (said.length === 0) return [];
   return session.groups
     .filter(({ kind }) => kind !== 'warm-up' && kind !== 'cool-down')
     .flatMap(({ items }) => items)
-    .flatMap(({ row, exercise }): readonly KeptOut[] => {
-      const hurt = said.get(exercise);
-      return hurt === undefined ? [] : [{ row, exercise, ...hurt }];
+    .flatMap((item): readonly KeptOut[] => {
+      const own = exercisesIn(item);
+      const hurt = said.findLast(
+        ({ row, harder, easier, session: id }) =>
+          own.some((one) => harder.has(one)) ||
+          (row === item.row && id === session.id && own.some((one) => !easier.has(one))),
+      );
+      if (hurt === undefined) return [];
+      const { degree, date, exercises } = hurt;
+      const { row, exercise } = item;
+      const [other] = exercises;
+      const another = exercises.has(exercise) || other === undefined ? {} : { in: other };
+      return [{ row, exercise, ...another, degree, date }];
     });
 }
 
@@ -57,23 +99,25 @@ function dayOf(
   return (report.worseNextMorning === undefined ? at : (opened?.at ?? at)).slice(0, 10);
 }
 
-/** What was planned in a row, and what was done in it. */
+const sessionAt = ({ weeks }: ClientPlan, occurrence: number): ClientSession | undefined =>
+  weeks.flatMap(({ sessions }) => sessions).find((session) => session.occurrence === occurrence);
+
+/**
+ * What was planned in a row, and what was done or shown in it; where nothing of it is marked, any of its easier ways may have
+ * been shown.
+ */
 function doneIn(
-  { weeks }: ClientPlan,
+  session: ClientSession | undefined,
   marks: readonly LogEvent[],
   occurrence: number,
   row: RowId,
 ): ReadonlySet<ExerciseId> {
-  const planned = weeks
-    .flatMap(({ sessions }) => sessions)
-    .filter((session) => session.occurrence === occurrence)
-    .flatMap(({ groups }) => groups.flatMap(({ items }) => items))
-    .filter((item) => item.row === row)
-    .map(({ exercise }) => exercise);
-  const done = marks.flatMap((event) => {
-    if (event.kind !== 'set' || event.done === 'left out') return [];
+  const planned = session?.groups.flatMap(({ items }) => items).filter((item) => item.row === row) ?? [];
+  const met = marks.flatMap((event) => {
+    if (event.kind !== 'set') return [];
     const key = readSetKey(event.key);
     return key?.row === row && key.occurrence === occurrence ? [event.exercise] : [];
   });
-  return new Set([...planned, ...done]);
+  const ways = met.length > 0 ? [] : planned.flatMap((item) => item.easier.map((way) => exerciseOf(way, item)));
+  return new Set([...planned.map(({ exercise }) => exercise), ...met, ...ways.map(exerciseId)]);
 }

@@ -7,12 +7,13 @@ import type { ClientItem } from '../../model/client-plan.js';
 import type { IsoDate } from '../../model/day.js';
 import type { ExerciseId } from '../../model/identity.js';
 import type { LogEvent, PainReport } from '../../model/log.js';
-import type { MorningScreen } from '../../model/training.js';
+import type { MorningScreen, TodayScreen } from '../../model/training.js';
+import { firstWay } from './chain.js';
 import type { InSession } from './in-session.js';
 import { bandOf } from './kept-out.js';
-import { sideIn, whereOf } from './pain-screen.js';
+import { adviceFor, sideIn, whereOf } from './pain-screen.js';
 import type { Mark, Stepped } from './told.js';
-import type { TrainingState } from './training-state.js';
+import { eased, type TrainingState } from './training-state.js';
 
 type PainEvent = Extract<LogEvent, { readonly kind: 'pain' }>;
 
@@ -82,6 +83,17 @@ function adviceIfWorse({ told: { plan } }: InSession, report: PainReport): Morni
   return bandOf(plan, { ...report, worseNextMorning: true }) === 'leave' ? 'leave' : 'easier';
 }
 
+/**
+ * What was said of a session as a whole leaves nothing out of a later one by itself. So it is said back, until how today is was
+ * answered anew; what was said this very day is known.
+ */
+export function soreBefore({ told: { plan, today }, marks }: InSession): NonNullable<TodayScreen['sore']> | null {
+  const said = marks.findLast((event) => event.kind === 'opened' || (event.kind === 'pain' && event.row === undefined));
+  if (said?.kind !== 'pain' || said.edition < plan.edition || dayOf(said) === today) return null;
+  const { report } = said;
+  return adviceFor(plan, report.degree) === 'gently' ? null : { ...report, where: whereOf(report), date: dayOf(said) };
+}
+
 /** `null`: nobody knows any more. */
 export function answerMorning(at: InSession, worse: boolean | null): Stepped {
   const { state } = at;
@@ -105,7 +117,7 @@ function heeded(at: InSession, { worst, reports }: Sore): TrainingState {
   const { told, state, today } = at;
   const { plan } = told;
   if (plan.replan !== undefined) return state;
-  if (reports.some(({ row }) => row === undefined)) return { ...state, how: 'easier throughout' };
+  if (reports.some(({ row }) => row === undefined)) return eased(state);
   const sessions = plan.weeks.flatMap((week) => week.sessions);
   const sore = new Set<ExerciseId>(
     reports.flatMap(({ occurrence, row }) =>
@@ -118,9 +130,9 @@ function heeded(at: InSession, { worst, reports }: Sore): TrainingState {
   const leaves = adviceIfWorse(at, worst.report) !== 'easier';
   const items = today.work.map(({ item }) => item);
   const hurting = items.filter(({ exercise }) => sore.has(exercise));
-  const wayOf = ({ easier }: ClientItem): number => easier.findIndex(({ set }) => set !== undefined);
-  const eased = hurting.filter((item) => wayOf(item) >= 0).map((item) => [item.row, wayOf(item)] as const);
-  const easier = { ...state.easier, ...Object.fromEntries(eased) };
+  const wayOf = (item: ClientItem): number => firstWay(item, today.sore);
+  const ways = hurting.filter((item) => wayOf(item) >= 0).map((item) => [item.row, wayOf(item)] as const);
+  const easier = { ...state.easier, ...Object.fromEntries(ways) };
   // Where there is no easier way of it, it is not done.
   const leave = hurting.filter((item) => leaves || wayOf(item) < 0).map(({ row }) => row);
   // All of it waits for another day.

@@ -15,7 +15,15 @@ export function adviceFor({ pain }: Pick<ClientPlan, 'pain'>, degree: number): A
   return degree > pain.gentle || degree >= pain.easier ? 'easier' : 'gently';
 }
 
-export const NOTHING_SAID: PainSoFar = { row: null, sign: null, none: false, where: null, side: null, degree: null };
+export const NOTHING_SAID: PainSoFar = {
+  when: 'before',
+  row: null,
+  sign: null,
+  none: false,
+  where: null,
+  side: null,
+  degree: null,
+};
 
 export const rowOf = ({ row }: PainSoFar): RowId | null => (row === null ? null : rowId(row));
 /** What no version of this program knows is elsewhere. */
@@ -28,11 +36,17 @@ export const sideIn = ({ side }: { readonly side?: string | null }): Side | unde
 export interface PainSaid {
   readonly place: SessionPlace | null;
   readonly exercise: string | null;
-  /** Is an easier way open for it; said of no exercise, for all of the session? */
+  /** Is an easier way open for it that is not taken yet; said of no exercise, for all of the session? */
   readonly easierOpen: boolean;
+  /** Is there something that can be stopped? */
+  readonly stops: boolean;
 }
 
-export function painScreen(plan: ClientPlan, pain: PainSoFar, { place, exercise, easierOpen }: PainSaid): PainScreen {
+export function painScreen(
+  plan: ClientPlan,
+  pain: PainSoFar,
+  { place, exercise, easierOpen, stops }: PainSaid,
+): PainScreen {
   const row = rowOf(pain);
   const side = sideIn(pain);
   const sign = ALARM_SIGNS.find((one) => one === pain.sign);
@@ -44,7 +58,8 @@ export function painScreen(plan: ClientPlan, pain: PainSoFar, { place, exercise,
   const on = side === undefined ? { where } : { where, side };
   const { degree } = pain;
   if (degree === null) return at(isSideOpen(pain) ? { at: 'side', where } : { at: 'degree', ...on });
-  return at({ at: 'advice', ...on, degree, advice: adviceFor(plan, degree), easier: easierOpen });
+  const over = pain.when === 'after';
+  return at({ at: 'advice', ...on, degree, advice: adviceFor(plan, degree), easier: easierOpen, over, stops });
 }
 
 /** It is asked, and was not answered: with *both* it is. */

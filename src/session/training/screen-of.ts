@@ -4,21 +4,26 @@ import type {
   DifferentScreen,
   FinishedScreen,
   LessScreen,
+  LetBeScreen,
   Screen,
   SessionPlace,
   TodayScreen,
 } from '../../model/training.js';
-import { homeScreen, unsentIn } from './home.js';
+import { hasSets } from '../step-session.js';
+import { canBeEased, openAlike } from './alike.js';
+import { firstWay, waysOf } from './chain.js';
+import { homeScreen, nextBut, unsentIn } from './home.js';
 import { askedToday, type InSession, inSession, lastMarked, nextOpen } from './in-session.js';
 import { inOrder } from './marked-sets.js';
-import { morningScreen } from './next-morning.js';
+import { morningScreen, soreBefore } from './next-morning.js';
 import { painScreen, rowOf } from './pain-screen.js';
 import { openQuestion } from './questions.js';
 import { countOf, markedOf } from './set-marks.js';
 import { setScreen } from './set-screen.js';
-import { chosenEasier, placeAmong, type SessionToday, sessionToday } from './sets-today.js';
+import type { SetToday } from './set-today.js';
+import { isWork, placeAmong, type SessionToday, sessionToday } from './sets-today.js';
 import type { Told } from './told.js';
-import type { TrainingState } from './training-state.js';
+import { isEased, type TrainingState } from './training-state.js';
 
 export function screenOf(told: Told, state: TrainingState): Screen {
   const at = inSession(told, state);
@@ -44,11 +49,12 @@ function painOf(told: Told, state: TrainingState, at: InSession | null): Screen 
   const row = rowOf(pain);
   const own = at?.today.work.find((one) => one.item.row === row);
   const easierOpen =
-    own === undefined ? at !== null && isEasierOpen(at) : own.item.easier.some(({ set }) => set !== undefined);
+    at !== null && (row === null ? !isEased(state) && isEasierOpen(at) : openAlike(at, row).some(canBeEased(at)));
   return painScreen(told.plan, pain, {
     place: at?.place ?? null,
     exercise: own?.figures.exercise ?? null,
     easierOpen,
+    stops: at === null || (!state.stopped && nextOpen(at.today) !== null),
   });
 }
 
@@ -61,18 +67,34 @@ function sessionScreen(at: InSession): Screen {
   const easier = state.view === 'easier' ? easierScreen(at) : null;
   if (easier !== null) return easier;
   const today = askedToday(at);
-  if (today === null) return morningScreen(at) ?? todayScreen(at);
+  const morning = today === null ? morningScreen(at) : null;
+  if (morning !== null) return morning;
+  if (isNothingLeft(at)) return letBeScreen(at);
+  if (today === null) return todayScreen(at);
   if (state.view === 'less' && (today === 'not my best' || today === 'short of time')) return lessScreen(at, today);
   return trainingScreen(at);
 }
 
-const todayScreen = (at: InSession): TodayScreen => ({ kind: 'today', place: at.place, leftOut: leftOutOf(at) });
+function todayScreen(at: InSession): TodayScreen {
+  const sore = soreBefore(at);
+  return { kind: 'today', place: at.place, ...(sore === null ? {} : { sore }), leftOut: leftOutOf(at) };
+}
+
+const letBeScreen = (at: InSession): LetBeScreen => ({
+  kind: 'let be',
+  place: at.place,
+  leftOut: leftOutOf(at),
+  next: nextBut(at.told, at.place.occurrence),
+});
+
+/** Whether it waits or was planned away. */
+export const isNothingLeft = (at: InSession): boolean => !hasSets(at.stepped) && wholeOf(at).length === 0;
 
 function leftOutOf({ told, state, today, place }: InSession): TodayScreen['leftOut'] {
   const again = told.replanned
     .filter((one) => one.occurrence === place.occurrence && one.today === null)
     .map(({ exercise, because }) => ({ exercise, because }));
-  const kept = today.keptOut.map(({ exercise, degree, date }) => ({ exercise, because: [], hurt: { degree, date } }));
+  const kept = today.keptOut.map(({ row: _, exercise, ...hurt }) => ({ exercise, because: [], hurt }));
   const waits = new Set(today.keptOut.map(({ row }) => row));
   // Why was said a moment ago.
   const sore = today.session.groups
@@ -111,15 +133,18 @@ function around(
 }
 
 function lessScreen(at: InSession, because: LessScreen['because']): LessScreen {
-  const { short } = at.today.session;
-  const rows = new Set(
-    wholeOf(at).flatMap(({ stepped, item }) => (short.sets.includes(stepped.key) ? [item.row] : [])),
-  );
+  const { short, groups } = at.today.session;
+  const whole = wholeOf(at);
+  const isShort = ({ stepped }: SetToday): boolean => short.sets.includes(stepped.key);
+  const rows = new Set(whole.filter(isShort).map(({ item }) => item.row));
+  const planned = groups.filter(isWork).flatMap(({ items }) => items);
+  const isAll = planned.every(({ row, sets }) => rows.has(row) || !sets.some(({ key }) => short.sets.includes(key)));
   return {
     kind: 'less',
     place: at.place,
     because,
-    short: rows.size === 0 ? null : { minutes: short.minutes, exercises: rows.size },
+    short:
+      rows.size === 0 || whole.every(isShort) ? null : { minutes: isAll ? short.minutes : null, exercises: rows.size },
     easierThroughout: isEasierOpen(at),
   };
 }
@@ -131,7 +156,7 @@ const wholeOf = ({ told, state, marks, stepped }: InSession): SessionToday['work
 /** Is an easier way open for every exercise of it? */
 function isEasierOpen(at: InSession): boolean {
   const work = wholeOf(at);
-  return work.length > 0 && work.every(({ item }) => item.easier.some(({ set }) => set !== undefined));
+  return work.length > 0 && work.every(({ item }) => firstWay(item, at.today.sore) >= 0);
 }
 
 function differentScreen({ state, place, today }: InSession): DifferentScreen | null {
@@ -149,16 +174,17 @@ function differentScreen({ state, place, today }: InSession): DifferentScreen | 
   };
 }
 
-function easierScreen({ state, place, today }: InSession): Screen | null {
+function easierScreen({ place, today }: InSession): Screen | null {
   const next = nextOpen(today);
-  if (next === null || next.item.easier.length === 0) return null;
+  const options = next === null ? [] : waysOf(next.item, today.sore);
+  if (next === null || options.length === 0) return null;
   return {
     kind: 'easier',
     place,
     row: next.item.row,
     exercise: next.item.exercise,
-    options: next.item.easier,
-    chosen: chosenEasier(state, next.item),
+    options,
+    chosen: next.chosen,
   };
 }
 

@@ -1,6 +1,7 @@
 /** The screen of one set: its figures, its place, the tally, the clock and the rest before it. */
 import { readSetKey } from '../../model/identity.js';
 import type { Figures, SetScreen, TallyRow } from '../../model/training.js';
+import { waysOf } from './chain.js';
 import { clockOf, restOf } from './clocks.js';
 import { type InSession, lastMarked } from './in-session.js';
 import { lastTimeOf } from './marked-sets.js';
@@ -37,7 +38,7 @@ export function setScreen(at: InSession, set: SetToday): SetScreen {
     restLonger: at.told.plan.phone.restLonger,
     last: lastMarked(today),
     lastTime: lastFigures(at, set),
-    easier: item.easier,
+    easier: waysOf(item, today.sore),
   };
 }
 

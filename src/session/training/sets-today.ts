@@ -16,14 +16,15 @@ import type { TempoStep } from '../../model/programme.js';
 import type { Figures, GateAsked } from '../../model/training.js';
 import type { ReplannedItem } from '../replan.js';
 import type { SteppedSession, SteppedSet } from '../step-session.js';
+import { exerciseOf, firstWay } from './chain.js';
 import { withExtras } from './extra-sets.js';
 import { foundBy } from './feeler-sets.js';
 import { gateOf, otherwiseAt } from './gates.js';
-import { type KeptOut, keptOut } from './kept-out.js';
+import { type KeptOut, keptOut, tooSore } from './kept-out.js';
 import { type FirstWord, firstWords } from './marked-sets.js';
 import type { SetToday } from './set-today.js';
 import type { Told } from './told.js';
-import type { TrainingState } from './training-state.js';
+import { isEased, isShort, type TrainingState } from './training-state.js';
 import { withFigures } from './with-figures.js';
 
 export interface SessionToday {
@@ -35,6 +36,8 @@ export interface SessionToday {
   readonly coolDown: readonly ClientGroup[];
   /** Of its work, what waits for the coach: none of it is in `work` unless it is marked. */
   readonly keptOut: readonly KeptOut[];
+  /** Exercises that are no easier way of anything now. */
+  readonly sore: ReadonlySet<string>;
 }
 
 /** `stepped` is that session as it stands. */
@@ -54,13 +57,14 @@ export function sessionToday(
     session.groups.flatMap(({ items }) => items.map((item) => [item, gateOf(plan, session, item, marks)] as const)),
   );
   const kept = keptOut(told, marks, session);
+  const sore = tooSore(told, marks);
   const left = new Set<string>([...state.leave, ...kept.map(({ row }) => row)]);
   const planned = stepped.sets.flatMap((one): readonly SetToday[] => {
     const found = placeOf(session, one.key);
     if (found === null || isAround(found.group)) return [];
-    if (state.how === 'short' && one.marked === null && !session.short.sets.includes(one.key)) return [];
+    if (isShort(state) && one.marked === null && !session.short.sets.includes(one.key)) return [];
     if (one.marked === null && left.has(found.item.row)) return [];
-    const at = { told, state, marks, session, gate: gates.get(found.item), ...found };
+    const at = { told, state, marks, session, sore, gate: gates.get(found.item), ...found };
     const today = setToday(at, one, first.get(one.key) ?? null);
     return today === null ? [] : [today];
   });
@@ -71,10 +75,12 @@ export function sessionToday(
     warmUp: session.groups.filter(({ kind }) => kind === 'warm-up'),
     coolDown: session.groups.filter(({ kind }) => kind === 'cool-down'),
     keptOut: kept,
+    sore,
   };
 }
 
 const isAround = ({ kind }: Pick<ClientGroup, 'kind'>): boolean => kind === 'warm-up' || kind === 'cool-down';
+export const isWork = (group: Pick<ClientGroup, 'kind'>): boolean => !isAround(group);
 
 function placeOf(session: ClientSession, key: SetKey): { group: ClientGroup; item: ClientItem } | null {
   for (const group of session.groups) {
@@ -89,6 +95,7 @@ interface At {
   readonly state: TrainingState;
   readonly marks: readonly LogEvent[];
   readonly session: ClientSession;
+  readonly sore: ReadonlySet<string>;
   readonly group: ClientGroup;
   readonly item: ClientItem;
   readonly gate: GateAsked | undefined;
@@ -97,7 +104,7 @@ interface At {
 /** `null` where it is not done today. */
 function setToday(at: At, stepped: SteppedSet, first: FirstWord | null): SetToday | null {
   const { group, item, told, session } = at;
-  const chosen = chosenEasier(at.state, item);
+  const chosen = chosenEasier(at.state, item, at.sore);
   const again = told.replanned.find((one) => one.occurrence === session.occurrence && one.row === item.row);
   // What is planned again has its gates behind it.
   const gate = again === undefined ? at.gate : undefined;
@@ -126,15 +133,10 @@ function easedWarmUp(set: ClientSet, chosen: ClientEasier, item: ClientItem): Pi
   return lighter ? { exercise: exerciseOf(chosen, item), set } : null;
 }
 
-/** An easier way within an exercise is called `exercise#way`: it is still that exercise. */
-const exerciseOf = (easier: ClientEasier, item: ClientItem): string => easier.exercise?.split('#')[0] ?? item.exercise;
-
 /** The client's choice for that row; else, where all of it is done the easier way, the first that has figures. */
-export function chosenEasier(state: TrainingState, item: ClientItem): ClientEasier | null {
-  const place = state.easier[item.row];
-  if (place !== undefined) return item.easier[place] ?? null;
-  if (state.how !== 'easier throughout') return null;
-  return item.easier.find(({ set }) => set !== undefined) ?? null;
+export function chosenEasier(state: TrainingState, item: ClientItem, sore: ReadonlySet<string>): ClientEasier | null {
+  const place = state.easier[item.row] ?? (isEased(state) ? firstWay(item, sore) : -1);
+  return item.easier[place] ?? null;
 }
 
 interface Planned {

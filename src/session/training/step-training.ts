@@ -8,12 +8,13 @@ import { askedToday, type InSession, inSession, latestMarked, nextOpen } from '.
 import { answerMorning } from './next-morning.js';
 import { NOTHING_SAID } from './pain-screen.js';
 import { openQuestion } from './questions.js';
-import { screenOf } from './screen-of.js';
+import { isNothingLeft, screenOf } from './screen-of.js';
 import { markAsPlanned, markAsSaid, markLeftOut } from './set-marks.js';
 import type { SetToday } from './set-today.js';
+import { isWork } from './sets-today.js';
 import { backInPain, hurting, leaveRow, type PainAct, stepPain, stopHere } from './step-pain.js';
 import type { Mark, SetMark, Stepped, Told } from './told.js';
-import { beginSession, openTraining, type TrainingState } from './training-state.js';
+import { beginSession, eased, isEased, openTraining, type TrainingState } from './training-state.js';
 
 /** An act that does not fit what stands, of a screen that has changed meanwhile, changes nothing. */
 export function stepTraining(told: Told, state: TrainingState, act: Act): Stepped {
@@ -71,10 +72,15 @@ function stepSet(at: InSession, act: SetAct): Stepped {
       return askedToday(at) === null ? answerMorning(at, act.worse) : to(state);
     case 'today':
       return sayToday(at, act.today);
+    case 'let be':
+      return isNothingLeft(at) ? letBe(at) : to(state);
     case 'go':
       // A short version without a set would be no session.
       if (act.how === 'short' && today.session.short.sets.length === 0) return to(training);
-      return to({ ...training, how: act.how });
+      // What was worse in the morning is done the easier way in the short version as well.
+      return to(
+        act.how === 'short' && isEased(state) ? eased({ ...training, how: 'short' }) : { ...training, how: act.how },
+      );
     case 'around':
       return stepAround(at, training, act.done);
     case 'begin':
@@ -223,6 +229,22 @@ function reserve(at: InSession, state: TrainingState, reps: number | null): Step
   if (reps === null) return { state: { ...state, passedBy: [...state.passedBy, question.name] }, marks: [] };
   const { occurrence } = at.place;
   return { state, marks: [{ kind: 'reserve', occurrence, row, side: side ?? 'both', reps }] };
+}
+
+/**
+ * Every set of its work is left out, which tells it from a session done and not marked set by set; without effort or minutes,
+ * since there were none.
+ */
+function letBe({ place, stepped, today }: InSession): Stepped {
+  const items = today.session.groups.filter(isWork).flatMap((group) => group.items);
+  const left = items.flatMap(({ row, tempo }) =>
+    stepped.sets
+      .filter((set) => set.row === row)
+      .map(({ key, exercise }): SetMark => {
+        return { kind: 'set', key, exercise, tempo, done: 'left out', asPlanned: false };
+      }),
+  );
+  return { state: openTraining(), marks: [...left, { kind: 'closed', occurrence: place.occurrence }] };
 }
 
 /** Longer than any session lasts, in minutes. */

@@ -18,10 +18,22 @@ const VIEWS = [
 ] as const;
 export type View = (typeof VIEWS)[number];
 
-const HOWS = ['as planned', 'short', 'easier throughout'] as const;
-export type How = (typeof HOWS)[number];
+const HOWS = ['as planned', 'short', 'easier throughout', 'short and easier'] as const;
+type How = (typeof HOWS)[number];
+type Chosen = { readonly how: How };
+export const isShort = ({ how }: Chosen): boolean => how.startsWith('short');
+export const isEased = ({ how }: Chosen): boolean => how.includes('easier');
+/** All of it the easier way, as short as it was. */
+export const eased = <State extends Chosen>(state: State): State => ({
+  ...state,
+  how: isShort(state) ? 'short and easier' : 'easier throughout',
+});
+
+const WHENS = ['before', 'during', 'after'] as const;
 
 export interface PainSoFar {
+  /** Before a session, where it was asked how today is; during it; or when nothing was left of the exercise. */
+  readonly when: (typeof WHENS)[number];
   readonly row: string | null;
   readonly sign: string | null;
   /** The emergency list was read and none of it held. */
@@ -141,6 +153,7 @@ function readLonger(kept: unknown): TrainingState['longer'] {
 function readPain(kept: unknown): PainSoFar | null {
   if (!isRecord(kept)) return null;
   return {
+    when: WHENS.find((one) => one === kept.when) ?? 'during',
     row: textOr(kept.row),
     sign: textOr(kept.sign),
     none: kept.none === true,

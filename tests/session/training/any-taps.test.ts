@@ -79,6 +79,15 @@ function actsOn(plan: ClientPlan, screen: Screen, pick: number): Act {
   return offered[pick % offered.length] ?? { act: 'home' };
 }
 
+/** Screens on which it can be said. */
+const SAYS_SO: ReadonlySet<Screen['kind']> = new Set<Screen['kind']>([
+  'warm-up',
+  'set',
+  'reserve',
+  'cool-down',
+  'effort',
+]);
+
 const TAPS = fc.array(
   fc.record({ pick: fc.nat(9999), wait: fc.integer({ min: -400, max: 4000 }), dies: fc.boolean() }),
   {
@@ -113,6 +122,29 @@ describe.each(PLANS)('%s', (_, plan) => {
         const log = logOf({ schema: 1, bookletId: 'a'.repeat(32), device: 'phone-1', events: held.events });
         expect(log).not.toHaveProperty('why');
         expect(doubled(held.events)).toEqual([]);
+      }),
+      { numRuns: RUNS },
+    );
+  });
+
+  test('wherever it can be said that something hurts, what is taken back leads to where it was said', () => {
+    fc.assert(
+      fc.property(TAPS, fc.nat(10), (taps, degree) => {
+        const held = new Held(plan, plan.starts);
+        for (const { pick, wait } of taps) held.wait(wait).act(actsOn(plan, held.screen(), pick));
+        for (let taps = 0; taps < 9 && !SAYS_SO.has(held.screen().kind); taps += 1)
+          held.act(nextAct(held.screen()) ?? { act: 'home' });
+        const stood = held.screen();
+        // After a sign of alarm nothing is trained on.
+        if (!SAYS_SO.has(stood.kind)) return;
+        const before = inOrder(held.events);
+        held.act({ act: 'something hurts' });
+        held.act({ act: 'sign', sign: null });
+        held.act({ act: 'where', where: 'neck' });
+        expect(held.act({ act: 'degree', degree })).toMatchObject({ kind: 'pain', step: { at: 'advice' } });
+        for (let back = 0; back < 4; back += 1) held.act({ act: 'back' });
+        expect(inOrder(held.events)).toEqual(before);
+        expect(held.screen()).toEqual(stood);
       }),
       { numRuns: RUNS },
     );

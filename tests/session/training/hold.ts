@@ -100,6 +100,8 @@ export function nextAct(screen: Screen): Act | null {
       return { act: 'morning', worse: false };
     case 'today':
       return { act: 'today', today: 'as usual' };
+    case 'let be':
+      return { act: 'let be' };
     case 'less':
       return { act: 'go', how: 'as planned' };
     case 'warm-up':
