@@ -1,6 +1,7 @@
 /** A step up that must be earned: marked wherever its figures stand, never without what to do otherwise. */
 import type { Cell } from '../../src/model/booklet.js';
 import type { Book } from './leaves.js';
+import { Ranges } from './ranges.js';
 
 type GateText = NonNullable<Cell['gate']>;
 
@@ -26,7 +27,7 @@ export const GateAtAGlance = ({
 }) => (
   <span class="gate">
     <b>
-      {book.words.ifEarned}: {figures}
+      {book.words.ifEarned}: <Ranges text={figures} />
     </b>
     <span class="needs">{gate.needs}</span>
     <b>{gate.otherwise}</b>

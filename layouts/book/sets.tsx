@@ -1,6 +1,7 @@
 /** Sets of one exercise on one day: figures set large, their sets counted, and the room their tally takes. */
 import type { BookletSet, Cell } from '../../src/model/booklet.js';
 import type { Book } from './leaves.js';
+import { Ranges } from './ranges.js';
 import { linesOf } from './tally.js';
 
 /** Sets that read the same, in order of first appearance: one figure stands for all of them. */
@@ -26,7 +27,7 @@ const WORDS = /(\p{L}[\p{L}\p{M}’-]+(?:[\s\u00a0]+\p{L}[\p{L}\p{M}’-]+)*,?)/
 /** `16 kg × 8`, `light band × 8`: words are set smaller than figures. */
 export function Figure({ set }: { readonly set: BookletSet }) {
   const parts = set.text.split(WORDS);
-  return <>{parts.map((part, i) => (i % 2 === 1 ? <span class="unit">{part}</span> : part))}</>;
+  return <>{parts.map((part, i) => (i % 2 === 1 ? <span class="unit">{part}</span> : <Ranges text={part} />))}</>;
 }
 
 /** Sets made before the work they lead to, and named so wherever they stand beside it. */

@@ -7,15 +7,20 @@ import { GateAtAGlance } from './gate.js';
 import { LeafFrame, Way } from './leaf.js';
 import { type Book, type Day, exerciseLeafId, type Leaf, type WeekOfDays, weekLeafId } from './leaves.js';
 import { OwnName } from './own-name.js';
+import { Ranges } from './ranges.js';
 import { figuresAtAGlance, tallyLines } from './sets.js';
 
 /** Above so many lines none takes more room: who does as many sets sees the rest come. */
 const MOST_LINES = 4;
 
-/** Of one line there is room beside every exercise. */
+/** Of one line there is room beside every exercise; each side has its name beneath it. */
 function roomFor(cell: Cell): string | undefined {
   const lines = Math.min(tallyLines(cell), MOST_LINES);
-  return lines > 1 ? `lines-${lines}` : undefined;
+  const room = [
+    ...(lines > 1 ? [`lines-${lines}`] : []),
+    ...(cell.sets.some(({ side }) => side !== undefined) ? ['sided'] : []),
+  ];
+  return room.length === 0 ? undefined : room.join(' ');
 }
 
 /** The exercises of one day with their figures. In a week the phone draws the tally in the margin, for which room is kept. */
@@ -31,7 +36,9 @@ function TurnList({ book, day }: { readonly book: Book; readonly day: Day }) {
             {cell.gate ? (
               <GateAtAGlance book={book} gate={cell.gate} figures={figuresAtAGlance(book, cell)} />
             ) : (
-              <b>{figuresAtAGlance(book, cell)}</b>
+              <b>
+                <Ranges text={figuresAtAGlance(book, cell)} />
+              </b>
             )}
           </a>
         </li>

@@ -1,4 +1,4 @@
-/** The tally of one exercise beside its line in the week: the marks alone, said aloud by how many there are of each. */
+/** The tally of one exercise beside its line in the week: its marks and which side they are of, said aloud by how many there are of each. */
 import type { TallyRow, TallyState } from '../../src/model/training.js';
 import type { PhoneSpeech } from '../../src/words/phone-speech.js';
 import { Tally } from '../book/tally.js';
@@ -23,7 +23,14 @@ export function WeekTally({ tally, words }: Props) {
   return (
     <>
       {tally.map((row) => (
-        <Tally marks={row.marks.map(({ key, state }) => ({ key, mark: state }))} label={sayRow(row, words)} />
+        <>
+          <Tally marks={row.marks.map(({ key, state }) => ({ key, mark: state }))} label={sayRow(row, words)} />
+          {row.side === undefined ? null : (
+            <span class="side" aria-hidden="true">
+              {words.phone.side[row.side]}
+            </span>
+          )}
+        </>
       ))}
     </>
   );

@@ -46,14 +46,19 @@ describe('the line of an exercise', () => {
     expect(lineOf(cell({ ...work, sets: 3, trial }))).toBe('try 20 kg × 4, then 16 kg × 8, 2 sets');
   });
 
-  test('keeps room for every line of its tally but the first', () => {
+  test('does not part a range of figures', () => {
+    const html = leavesOf(drawn(withCell(cell({ ...work, sets: 2, amount: '4–10' }))), 'week')[0] ?? '';
+    expect(html).toContain('<span class="range">4–10</span>');
+  });
+
+  test('keeps room for every line of its tally but the first, and for the name of each side', () => {
     const roomOf = (own: Cell): string | undefined =>
       /<li( class="[^"]*")?><a href="#w1-/.exec(leavesOf(drawn(withCell(own)), 'week')[0] ?? '')?.[1]?.slice(8, -1);
     expect(roomOf(cell({ ...work, sets: 5 }))).toBeUndefined();
     expect(roomOf(cell({ ...work, sets: 6 }))).toBe('lines-2');
-    expect(roomOf(cell({ ...work, sets: 3, sides: ['left', 'right'] }))).toBe('lines-2');
+    expect(roomOf(cell({ ...work, sets: 3, sides: ['left', 'right'] }))).toBe('lines-2 sided');
     expect(roomOf(cell({ ...work, sets: 11 }))).toBe('lines-3');
-    expect(roomOf(cell({ ...work, sets: 20, sides: ['left', 'right'] }))).toBe('lines-4');
+    expect(roomOf(cell({ ...work, sets: 20, sides: ['left', 'right'] }))).toBe('lines-4 sided');
   });
 });
 
