@@ -54,7 +54,7 @@ export const englishReasonsCare: Readonly<Record<CareRuleTold, Saying>> = {
   'pain-back': 'You are back at this after a while, so it starts lighter. Stop if it hurts.',
   'pain-easier': 'It hurt last time, so this is easier for now.',
   'pain-gentle': 'It hurt a little last time, so nothing gets harder yet.',
-  'pain-leave': 'It hurt, so something else for now. Tell your doctor or physiotherapist if it lasts.',
+  'pain-leave': 'What hurt waits for now. Tell your doctor or physiotherapist if it lasts.',
   'pain-next-morning': 'It was worse the next morning, so more care is taken.',
   'seen-balance': (f) => (f('programme') === '' ? '' : 'A steadier version for now. You have time to own it.'),
   'seen-breath': 'Breathe out as you make the effort. Stop while you could still talk.',

@@ -55,7 +55,7 @@ export const norwegianReasonsCare: Readonly<Record<CareRuleTold, Saying>> = {
   'pain-back': 'Du er tilbake på denne etter en stund, så den begynner lettere. Stopp hvis det gjør vondt.',
   'pain-easier': 'Det gjorde vondt sist, så dette er lettere inntil videre.',
   'pain-gentle': 'Det gjorde litt vondt sist, så ingenting blir tyngre ennå.',
-  'pain-leave': 'Det gjorde vondt, så noe annet inntil videre. Si fra til lege eller fysioterapeut hvis det varer.',
+  'pain-leave': 'Det som gjorde vondt, venter inntil videre. Si fra til lege eller fysioterapeut hvis det varer.',
   'pain-next-morning': 'Det var verre neste morgen, så vi er mer forsiktige.',
   'seen-balance': (f) => (f('programme') === '' ? '' : 'En stødigere variant inntil videre. Du har god tid.'),
   'seen-breath': 'Pust ut når du tar i. Stopp mens du ennå kan snakke.',
