@@ -2,7 +2,7 @@
 import { describe, expect, it, test } from 'vitest';
 import type { Client } from '../../src/model/client.js';
 import { addDays, isoOfDay } from '../../src/model/day.js';
-import type { History } from '../../src/model/history.js';
+import type { DoneSession, History } from '../../src/model/history.js';
 import { exerciseId, programmeId, type Side, sessionId } from '../../src/model/identity.js';
 import type { PainReport } from '../../src/model/log.js';
 import { plainLine } from '../../src/model/prose.js';
@@ -464,6 +464,20 @@ describe('propose-fewer-days', () => {
     expect(of(weeks(3, 1, 1, 1), '2027-02-01')).toHaveLength(1);
     expect(of(weeks(1, 1, 1, 3), '2027-02-01')).toEqual([]);
     expect(of(weeks(1, 1), '2027-01-18', { overrides: own('propose-fewer-days', 2) })).toHaveLength(1);
+  });
+
+  it('what was let be, with every set of it left out, was neither done nor missed', () => {
+    const letBe = (one: DoneSession): DoneSession => ({
+      ...one,
+      closed: true,
+      effort: null,
+      minutes: null,
+      rows: one.rows.map((row) => ({ ...row, sets: row.sets.map((set) => ({ ...set, done: 'left out' as const })) })),
+    });
+    const history = allDone((one) => ((one.occurrence - 1) % 3 === 0 ? one : letBe(one)));
+    expect(of(history, '2027-01-25')).toEqual([]);
+    const { sessions } = reviewOf({ history, today: '2027-01-24' });
+    expect(sessions.filter(({ done }) => done !== null).map(({ occurrence }) => occurrence)).toEqual([1, 4, 7]);
   });
 
   it('not with a week away among them', () => {

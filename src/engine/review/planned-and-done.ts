@@ -16,7 +16,7 @@ interface Occurrence {
 /** In order of first appearance. Sessions that were only opened say nothing of their rows. */
 export function rowsReviewed(sessions: readonly DoneSession[]): readonly RowReviewed[] {
   const byRow = new Map<string, Occurrence[]>();
-  for (const session of sessions.filter(isDone)) {
+  for (const session of sessions.filter((one) => one.closed || isDone(one))) {
     for (const row of session.rows) {
       const key = `${session.session}/${row.row}`;
       const one = { session, row, outcome: outcomeOf(row) };

@@ -13,7 +13,17 @@ import { PROPOSE_REPEAT } from '../rules/propose-repeat.js';
 import { REVIEW_SHARE } from '../rules/review-share.js';
 import { orderOf } from '../sessions/queue-sessions.js';
 import { type Asking, askedGaps, askedUpTo, plannedDays } from './asked-days.js';
-import { type BlockDays, count, daysOf, isDone, later, type Reviewing, sessionsOf, word } from './reviewing.js';
+import {
+  type BlockDays,
+  count,
+  daysOf,
+  isDone,
+  isLetBe,
+  later,
+  type Reviewing,
+  sessionsOf,
+  word,
+} from './reviewing.js';
 import { weeksDone } from './session-weeks.js';
 
 /** The last mark; where nothing came back, the first day that was planned. */
@@ -55,8 +65,12 @@ export function proposeBreaks(reviewing: Asking): readonly Proposal[] {
   });
 }
 
-const isFew = ({ rules }: Reviewing, { planned, done }: Pick<WeekDone, 'planned' | 'done'>): boolean =>
-  3 * done < rules.valueOf(REVIEW_SHARE) * planned;
+/** What was let be since it hurt was not missed. */
+const letBeIn = ({ history }: Reviewing, { begins, ends }: WeekDone): number =>
+  history.sessions.filter((one) => isLetBe(one) && isoOfDay(one.day) >= begins && isoOfDay(one.day) <= ends).length;
+
+const isFew = ({ rules }: Reviewing, { planned, done }: Pick<WeekDone, 'planned' | 'done'>, letBe = 0): boolean =>
+  3 * (done + letBe) < rules.valueOf(REVIEW_SHARE) * planned;
 
 /** The last weeks that are over, of whatever block, up to the week before today's; a week away breaks their run. */
 export function proposeFewerDays(reviewing: Asking): readonly Proposal[] {
@@ -66,14 +80,15 @@ export function proposeFewerDays(reviewing: Asking): readonly Proposal[] {
   const weeks = history.blocks
     .flatMap((planned) => daysOf(planned) ?? [])
     .flatMap((block) => weeksDone(reviewing, block))
-    .filter(({ over }) => over);
+    .filter(({ over }) => over)
+    .map((week) => ({ ...week, few: isFew(reviewing, week, letBeIn(reviewing, week)) }));
   const last = weeks.slice(-wanted);
   const days = last.map(({ begins, ends }) => ({ begins: dayOfIso(begins) ?? today, ends: dayOfIso(ends) ?? today }));
   const running = days.every(({ begins }, index) => index === 0 || begins === (days[index - 1]?.begins ?? 0) + 7);
   const recent = (days.at(-1)?.ends ?? 0) >= today - 7;
   const wasAway = days.some(({ begins, ends }) => away.some(({ from, until }) => from <= ends && until >= begins));
   if (last.length < wanted || !running || !recent || wasAway) return [];
-  if (!last.every((week) => week.planned > 0 && isFew(reviewing, week))) return [];
+  if (!last.every((week) => week.planned > 0 && week.few)) return [];
   const sum = (of: (week: WeekDone) => number): number => last.reduce((all, week) => all + of(week), 0);
   const inputs = [
     count('weeks', wanted, 'weeks'),

@@ -53,8 +53,15 @@ export function daysOf(planned: PlannedBlock): BlockDays | null {
   return { planned, first, last: addDays(first, 7 * weeks.length - 1), weeks: weeks.length };
 }
 
-/** Something of it was done, or the client said that it was over. */
-export const isDone = ({ closed, rows }: DoneSession): boolean => closed || rows.some(({ sets }) => sets.some(wasDone));
+/** Something of it was done, or the client said that it was over; not where all that is marked of it was left out. */
+export const isDone = (session: DoneSession): boolean =>
+  session.rows.some(({ sets }) => sets.some(wasDone)) || (session.closed && !isLetBe(session));
+
+/** Over with nothing done, and said so: what hurt waits for the coach, and nobody missed it. */
+export function isLetBe({ closed, rows }: DoneSession): boolean {
+  const sets = rows.flatMap((row) => row.sets);
+  return closed && sets.length > 0 && !sets.some(wasDone);
+}
 
 export const wasDone = ({ done }: DoneSet): boolean => done !== 'left out';
 
