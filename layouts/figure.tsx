@@ -1,47 +1,7 @@
 /** A drawing on the screen: marks → paths, in half centimetres, in the page's own ink and paper. */
 import type { ComponentChildren } from 'preact';
-import type { Box, Command, Drawing, Mark, Outline, Paint, Picture, Spot, Weight } from '../src/model/picture.js';
-
-/** Half centimetres: whole numbers of them are finer than a phone shows. */
-const SCALE = 2;
-
-/** A length on the drawing in its own units. */
-export const whole = (length: number): number => Math.round(length * SCALE);
-
-/** Short numbers need no blank before a minus. */
-const joined = (numbers: readonly number[]): string =>
-  numbers.map((number, index) => (index === 0 || number < 0 ? `${number}` : ` ${number}`)).join('');
-
-/** Path data; every point is rounded where it stands, so that nothing drifts. */
-function pathOf(outline: Outline): string {
-  let [x, y] = [0, 0];
-  const by = (spot: Spot, keep: boolean): readonly [number, number] => {
-    const [nextX, nextY] = [whole(spot[0]), -whole(spot[1])];
-    const step = [nextX - x, nextY - y] as const;
-    if (keep) [x, y] = [nextX, nextY];
-    return step;
-  };
-  const say = (command: Command): string => {
-    switch (command.kind) {
-      case 'close':
-        return 'z';
-      case 'move': {
-        by(command.to, true);
-        return `M${joined([x, y])}`;
-      }
-      case 'line':
-        return `l${joined(by(command.to, true))}`;
-      case 'curve':
-        return `q${joined([...by(command.by, false), ...by(command.to, true)])}`;
-      case 'arc': {
-        const radius = whole(command.radius);
-        // Flags need nothing about them (SVG 2, 9.3.9).
-        return `a${radius} ${radius} 0 ${command.large ? 1 : 0}0${joined(by(command.to, true))}`;
-      }
-    }
-  };
-  return outline.map(say).join('');
-}
+import type { Box, Drawing, Mark, Paint, Picture, Weight } from '../src/model/picture.js';
+import { pathData, whole } from './path-data.js';
 
 const PAINTS: Readonly<Record<Paint, string>> = { edge: 'fe', paper: 'fp', line: 'fl', solid: 'fs' };
 const WEIGHTS: Readonly<Record<Weight, string>> = { near: 'fn', far: 'ff', ghost: 'fg' };
@@ -79,8 +39,8 @@ export function paintedOf(marks: readonly Mark[]): readonly Painted[] {
     const [before, after] = [runs[index - 1], runs[index + 1]];
     if (before !== undefined && isEdge(before) && isPaperOf(before, run)) return [];
     if (!isEdge(run) || !isPaperOf(run, after)) return [{ look: run.paint, marks: run.marks }];
-    const inked = new Set(run.marks.map(({ outline }) => pathOf(outline)));
-    const bare = after.marks.filter(({ outline }) => !inked.has(pathOf(outline)));
+    const inked = new Set(run.marks.map(({ outline }) => pathData([outline])));
+    const bare = after.marks.filter(({ outline }) => !inked.has(pathData([outline])));
     const both = { look: `${run.paint} ${BOTH}`, marks: run.marks };
     return bare.length === 0 ? [both] : [both, { look: PAINTS.paper, marks: bare }];
   });
@@ -96,7 +56,7 @@ export const BOTH = 'fb';
 export const Marks = ({ marks }: { readonly marks: readonly Mark[] }) => (
   <>
     {paintedOf(marks).map(({ look, marks: parts }) => (
-      <path class={look} d={parts.map(({ outline }) => pathOf(outline)).join('')} />
+      <path class={look} d={pathData(parts.map(({ outline }) => outline))} />
     ))}
   </>
 );

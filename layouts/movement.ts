@@ -3,7 +3,8 @@
  * keyframes, for paths that are taken apart there: in the page no part is written twice.
  */
 import type { Drawing, PartMove } from '../src/model/picture.js';
-import { paintedOf, viewBoxOf, whole } from './figure.js';
+import { paintedOf, viewBoxOf } from './figure.js';
+import { whole } from './path-data.js';
 
 export interface Movement {
   /** The part of the plane it moves in. */

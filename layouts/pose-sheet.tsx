@@ -2,7 +2,8 @@
 import type { Spot } from '../src/model/picture.js';
 import { BODY_SIDES } from '../src/model/pose.js';
 import type { PoseSheet, SheetAngle, SheetLabel, SheetPosition } from '../src/model/pose-sheet.js';
-import { Figure, FigureRow, viewBoxOf, whole } from './figure.js';
+import { Figure, FigureRow, viewBoxOf } from './figure.js';
+import { whole } from './path-data.js';
 
 const at = ([x, y]: Spot): { readonly x: number; readonly y: number } => ({ x: whole(x), y: -whole(y) });
 const points = (spots: readonly Spot[]): string => spots.map((spot) => `${at(spot).x},${at(spot).y}`).join(' ');

@@ -4,7 +4,8 @@
  * that. There is no word in it: its page's title stands beside it, and no face is needed.
  */
 import { type Box, type Drawing, WIDTHS } from '../src/model/picture.js';
-import { Marks, whole } from './figure.js';
+import { Marks } from './figure.js';
+import { whole } from './path-data.js';
 
 /** In points: what previews are cut to by most who show them; common practice, no source. */
 export const PREVIEW = { width: 1200, height: 630 } as const;

@@ -1,6 +1,7 @@
 /** The whole booklet as one run of leaves. A new kind of leaf does not compile until it is drawn here. */
 import type { VNode } from 'preact';
 import { FigureStore } from '../figure.js';
+import { nearTheirLike } from '../like-drawings.js';
 import { drawnId, ExercisePage } from './exercise.js';
 import { Calendar, Cover, HowTo, Record, Safety } from './front.js';
 import type { Book, Leaf } from './leaves.js';
@@ -52,7 +53,7 @@ export function BookBody({ book }: { readonly book: Book }) {
       {/* Said at the top of whatever leaf is open; the eye has the cover. */}
       <h1 class="heard">{booklet.title}</h1>
       {inPage.map((leaf) => drawLeaf(book, leaf))}
-      {rows.length === 0 ? null : <FigureStore rows={rows} />}
+      {rows.length === 0 ? null : <FigureStore rows={nearTheirLike(rows)} />}
     </div>
   );
 }

@@ -1,6 +1,7 @@
 /** The first position of a drawing that stands in the page, taken apart into paths that can move by themselves. */
 import { BOTH } from '../figure.js';
 import type { Movement } from '../movement.js';
+import { eachOutline } from '../path-data.js';
 
 const SVG = 'http://www.w3.org/2000/svg';
 
@@ -35,7 +36,7 @@ function takenApart(figure: Element, goes: readonly number[]): SVGElement {
   let count = 0;
   const paths = [...figure.querySelectorAll('path')].map((path) => ({
     looks: (path.getAttribute('class') ?? '').split(' '),
-    pieces: (path.getAttribute('d')?.match(/M[^M]+/g) ?? []).map((outline): Piece => {
+    pieces: eachOutline(path.getAttribute('d') ?? '').map((outline): Piece => {
       const move = goes[count++] ?? -1;
       return { outline, move: move < 0 ? '' : `m${move}` };
     }),
