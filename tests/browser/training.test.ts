@@ -339,8 +339,23 @@ describe('for everybody', () => {
     if ((await kindOf(page)).includes('resting')) await tap(page, '#training button:text-matches("^Rub out")');
     if ((await kindOf(page)).includes('resting')) await tap(page, '#training-main');
     await untilSet(page);
+    await page.waitForFunction((size) => matchMedia(size).matches, `(width: ${width}px) and (height: ${height}px)`);
     await page.evaluate(() => scrollTo(0, 0));
+    await laidOut();
   }
+
+  /** Its faces are there, and what the page measures of itself was measured as it stands: this asks in the same frame, and last. */
+  const laidOut = (): Promise<void> =>
+    page.evaluate(async () => {
+      await document.fonts.ready;
+      await new Promise<void>((done) => {
+        const asked = new ResizeObserver(() => {
+          asked.disconnect();
+          done();
+        });
+        asked.observe(document.documentElement);
+      });
+    });
 
   test.each([
     ['text at twice its size on 320 px', 320, 568, 'html { font-size: 200% !important }'],
@@ -362,6 +377,7 @@ describe('for everybody', () => {
           sheet.replaceSync(rules);
           document.adoptedStyleSheets = [sheet];
         }, style);
+        await laidOut();
       }
       expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);
       await page.locator('#training-main').scrollIntoViewIfNeeded();
