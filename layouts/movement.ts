@@ -17,8 +17,8 @@ export interface Movement {
   readonly goes: readonly number[];
   /**
    * For each move, in whole centimetres and degrees, clockwise and downwards as a screen counts: its joint; then for all places,
-   * as what each is more than at the place before, its turn, its joint's way across and down, and where it shortens its length in
-   * hundredths; then which way it lies. Noughts at the end are left out.
+   * as what each grows by more than at the place before, its turn, its joint's way across and down, and where it shortens its length in
+   * hundredths; then which way it lies. Noughts at the end are left out: of a steady way all but the first.
    */
   readonly moves: readonly (readonly number[])[];
 }
@@ -31,6 +31,9 @@ const ALONG = 100;
 /** Hundredths of its length that nobody misses of a part. */
 const SAME = 2;
 
+const growthOf = (column: readonly number[]): readonly number[] =>
+  column.map((value, place) => value - (column[place - 1] ?? 0) || 0);
+
 function packed({ joint, lies, steps }: PartMove): readonly number[] {
   const shortens = steps.some(({ stretch }) => Math.abs(stretch * ALONG - ALONG) > SAME);
   const columns = [
@@ -39,7 +42,7 @@ function packed({ joint, lies, steps }: PartMove): readonly number[] {
     steps.map(({ at }) => down(at[1] - joint[1])),
     ...(shortens ? [steps.map(({ stretch }) => Math.round(stretch * ALONG) - ALONG)] : []),
   ];
-  const more = columns.flatMap((column) => column.map((value, place) => value - (column[place - 1] ?? 0) || 0));
+  const more = columns.flatMap((column) => growthOf(growthOf(column)));
   const all = [right(joint[0]), down(joint[1]), ...more, ...(shortens ? [degrees(lies)] : [])];
   return all.slice(0, all.findLastIndex((value) => value !== 0) + 1);
 }
@@ -66,11 +69,16 @@ function transformsOf(move: readonly number[], places: number): readonly string[
   const inColumn = (column: number, place: number): number => move[2 + column * places + place] ?? 0;
   const shortens = move.length > 2 + 3 * places;
   const lies = inColumn(4, 0);
-  const sums = [0, 0, 0, 0];
+  const [grows, sums] = [
+    [0, 0, 0, 0],
+    [0, 0, 0, 0],
+  ];
   return Array.from({ length: places + 1 }, (_, place) => {
     if (place > 0)
       sums.forEach((sum, column) => {
-        sums[column] = sum + inColumn(column, place - 1);
+        const grown = (grows[column] ?? 0) + inColumn(column, place - 1);
+        grows[column] = grown;
+        sums[column] = sum + grown;
       });
     const [turn = 0, across = 0, below = 0, longer = 0] = sums;
     const shorter = shortens ? `rotate(${lies}deg)scale(${(ALONG + longer) / ALONG},1)rotate(${-lies}deg)` : '';

@@ -40,7 +40,7 @@ export function BookBody({ book }: { readonly book: Book }) {
   const { booklet, inPage, drawings } = book;
   const rows = inPage.flatMap((leaf) => {
     const drawn = leaf.kind === 'exercise' ? drawings.get(leaf.part.id) : undefined;
-    return drawn && leaf.kind === 'exercise' ? [{ drawing: drawn.drawing, id: drawnId(leaf.part.id) }] : [];
+    return drawn && leaf.kind === 'exercise' ? [{ drawing: drawn.drawing, id: drawnId(book, leaf.part.id) }] : [];
   });
   return (
     <div

@@ -32,8 +32,9 @@ function Told({ book, section }: { readonly book: Book; readonly section: Sectio
   return section.name === 'cues' ? <ol class="cues">{items}</ol> : <ul>{items}</ul>;
 }
 
-/** The name that a drawing has in the page. */
-export const drawnId = (exercise: ExercisePart['id']): string => `drawn-${exercise}`;
+/** The name that a drawing has in the page: short, for it stands there four times. */
+export const drawnId = ({ exercises }: Book, exercise: ExercisePart['id']): string =>
+  `d${[...exercises.keys()].indexOf(exercise)}`;
 
 export function ExercisePage({
   book,
@@ -56,7 +57,7 @@ export function ExercisePage({
       )}
       {drawn === undefined ? null : (
         <p class="drawing">
-          <FigureOfStore drawing={drawn.drawing} alt={sayDrawn(drawn, book.drawingWords)} id={drawnId(part.id)} />
+          <FigureOfStore drawing={drawn.drawing} alt={sayDrawn(drawn, book.drawingWords)} id={drawnId(book, part.id)} />
         </p>
       )}
       {part.sections.map((section) => (

@@ -10,6 +10,7 @@
 import { renderToString } from 'preact-render-to-string';
 import { BookBody } from '../../layouts/book/book.js';
 import { type Book, bookOf } from '../../layouts/book/leaves.js';
+import { nearTheirLike } from '../../layouts/like-drawings.js';
 import { type Movement, movementOf } from '../../layouts/movement.js';
 import type { Booklet, ExercisePart } from '../model/booklet.js';
 import type { ClientPlan } from '../model/client-plan.js';
@@ -76,12 +77,15 @@ function pagesOf({ exercises }: Book): PageSays {
   };
 }
 
-/** What makes the drawings of the exercises' pages move, by exercise. */
+/** What makes the drawings of the exercises' pages move, by exercise; in the order of the drawings, for what is drawn alike moves alike. */
 function movementsOf({ exercises, drawings }: Book): string {
   const moves: Record<string, Movement> = {};
-  for (const id of exercises.keys()) {
-    const drawn = drawings.get(id);
-    const movement = drawn === undefined ? null : movementOf(drawn.drawing);
+  const drawn = [...exercises.keys()].flatMap((id) => {
+    const drawing = drawings.get(id)?.drawing;
+    return drawing === undefined ? [] : [{ id, drawing }];
+  });
+  for (const { id, drawing } of nearTheirLike(drawn)) {
+    const movement = movementOf(drawing);
     if (movement !== null) moves[id] = movement;
   }
   return Object.keys(moves).length === 0
