@@ -3,7 +3,7 @@ import { firstWay, withHarder } from './chain.js';
 import type { InSession } from './in-session.js';
 import type { SetToday } from './set-today.js';
 
-export function alikeIn({ told, today: { work } }: InSession, row: string): readonly SetToday[] {
+function alikeIn({ told, today: { work } }: InSession, row: string): readonly SetToday[] {
   const exercisesOf = ({ item, figures }: SetToday): readonly string[] => [item.exercise, figures.exercise];
   const own = work.filter(({ item }) => item.row === row);
   const hurt = withHarder(told.plan, own.flatMap(exercisesOf));

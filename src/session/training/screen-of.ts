@@ -87,8 +87,9 @@ const letBeScreen = (at: InSession): LetBeScreen => ({
   next: nextBut(at.told, at.place.occurrence),
 });
 
-/** Whether it waits or was planned away. */
-export const isNothingLeft = (at: InSession): boolean => !hasSets(at.stepped) && wholeOf(at).length === 0;
+/** Whether it waits or was planned away; a session of nothing but a warm-up is whole as it is. */
+export const isNothingLeft = (at: InSession): boolean =>
+  !hasSets(at.stepped) && at.today.session.groups.some(isWork) && wholeOf(at).length === 0;
 
 function leftOutOf({ told, state, today, place }: InSession): TodayScreen['leftOut'] {
   const again = told.replanned

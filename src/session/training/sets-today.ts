@@ -134,7 +134,7 @@ function easedWarmUp(set: ClientSet, chosen: ClientEasier, item: ClientItem): Pi
 }
 
 /** The client's choice for that row; else, where all of it is done the easier way, the first that has figures. */
-export function chosenEasier(state: TrainingState, item: ClientItem, sore: ReadonlySet<string>): ClientEasier | null {
+function chosenEasier(state: TrainingState, item: ClientItem, sore: ReadonlySet<string>): ClientEasier | null {
   const place = state.easier[item.row] ?? (isEased(state) ? firstWay(item, sore) : -1);
   return item.easier[place] ?? null;
 }

@@ -149,6 +149,15 @@ describe('pain of so much that the exercise is to be left out', () => {
       expect(held.events).toHaveLength(before);
     });
 
+    test('of one that never had any work it is not said', () => {
+      const of: ClientPlan = {
+        ...plan,
+        weeks: plan.weeks.map((week) => ({ ...week, sessions: week.sessions.map((one) => ({ ...one, groups: [] })) })),
+      };
+      const held = new Held(of, of.starts);
+      expect(held.act({ act: 'open', occurrence: 1 })).toMatchObject({ kind: 'today' });
+    });
+
     test('of one of which something is left it cannot be said', () => {
       const held = hurtIn(plan, plan.pain.leave);
       held.wait(3 * DAY).act({ act: 'open', occurrence: 3 });
