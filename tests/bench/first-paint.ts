@@ -2,12 +2,11 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
-import { holdPhone } from '../browser/phone.js';
 import { serveFolder } from '../browser/serve-folder.js';
+import { askPage } from './unheard-page.js';
 
 /** Slow 4G as Chromium's own tools set it: 400 ms there and back, 1.6 Mbit/s down, 750 kbit/s up; the processor at a quarter. */
-const NETWORK = { offline: false, latency: 400, downloadThroughput: 200_000, uploadThroughput: 93_750 };
-const SLOWER = 4;
+const SLOW = { latency: 400, downloadThroughput: 200_000, uploadThroughput: 93_750, processor: 4 };
 const RUNS = 5;
 /** After the training screens have come nothing more is begun by itself. */
 const QUIET_MS = 1500;
@@ -47,64 +46,45 @@ export async function firstPaints(
 
 declare global {
   interface Window {
-    tellFirstPaint: (told: FirstPaint) => void;
+    tell: (text: string) => void;
   }
 }
 
 /** The page itself says when all is quiet: to be asked would hold it up. */
-async function measure(browser: Browser, address: string, what: 'booklet' | 'empty'): Promise<FirstPaint> {
-  const context = await holdPhone(browser);
-  try {
-    const page = await context.newPage();
-    const session = await context.newCDPSession(page);
-    await session.send('Network.enable');
-    await session.send('Network.emulateNetworkConditions', NETWORK);
-    await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWER });
-    let hear: (told: FirstPaint) => void = () => undefined;
-    const told = new Promise<FirstPaint>((done) => {
-      hear = done;
-    });
-    await page.exposeFunction('tellFirstPaint', (one: FirstPaint) => hear(one));
-    await page.addInitScript(
-      ([isBooklet, quietMs]) => {
-        const tasks: number[] = [];
-        let read = Number.NaN;
-        const tell = (): void => {
-          const paint = performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? Number.NaN;
-          window.tellFirstPaint({
-            paint,
-            read,
-            blocking: tasks.reduce((sum, task) => sum + Math.max(0, task - 50), 0),
-          });
-        };
-        new PerformanceObserver((list) => {
-          for (const { duration } of list.getEntries()) tasks.push(duration);
-        }).observe({ type: 'longtask', buffered: true });
-        if (!isBooklet) {
-          addEventListener('load', () => setTimeout(tell, quietMs));
-          return;
-        }
-        let stands = false;
-        const looking = new MutationObserver(() => {
-          if (!stands && document.querySelector('.leaf.cover') !== null) {
-            stands = true;
-            requestAnimationFrame(() => {
-              read = performance.now();
-            });
-          }
-          if (document.getElementById('training') === null) return;
-          looking.disconnect();
-          setTimeout(tell, quietMs);
-        });
-        looking.observe(document, { subtree: true, childList: true });
-      },
-      [what === 'booklet', QUIET_MS] as const,
-    );
-    await page.goto(address);
-    return await told;
-  } finally {
-    await context.close();
+function watch(isBooklet: boolean, quietMs: number): void {
+  const tasks: number[] = [];
+  let read = Number.NaN;
+  const tell = (): void => {
+    const paint = performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? Number.NaN;
+    const blocking = tasks.reduce((sum, task) => sum + Math.max(0, task - 50), 0);
+    window.tell([paint, read, blocking].join(' '));
+  };
+  new PerformanceObserver((list) => {
+    for (const { duration } of list.getEntries()) tasks.push(duration);
+  }).observe({ type: 'longtask', buffered: true });
+  if (!isBooklet) {
+    addEventListener('load', () => setTimeout(tell, quietMs));
+    return;
   }
+  let stands = false;
+  const looking = new MutationObserver(() => {
+    if (!stands && document.querySelector('.leaf.cover') !== null) {
+      stands = true;
+      requestAnimationFrame(() => {
+        read = performance.now();
+      });
+    }
+    if (document.getElementById('training') === null) return;
+    looking.disconnect();
+    setTimeout(tell, quietMs);
+  });
+  looking.observe(document, { subtree: true, childList: true });
+}
+
+async function measure(browser: Browser, address: string, what: 'booklet' | 'empty'): Promise<FirstPaint> {
+  const told = await askPage(browser, address, `(${watch})(${what === 'booklet'}, ${QUIET_MS})`, SLOW);
+  const [paint = Number.NaN, read = Number.NaN, blocking = Number.NaN] = told.split(' ').map(Number);
+  return { paint, read, blocking };
 }
 
 const middleOf = (values: readonly number[]): number =>
