@@ -1,4 +1,4 @@
-/** Outlines ⇄ path data, in half centimetres, y downwards. Each begins where its text is shortest. */
+/** Outlines ⇄ path data, in half centimetres, y downwards. */
 import type { Command, Outline, Spot } from '../src/model/picture.js';
 
 /** Half centimetres: whole numbers of them are finer than a phone shows. */
@@ -15,7 +15,6 @@ const joined = (numbers: readonly number[]): string =>
 interface Step {
   readonly say: string;
   readonly by: Spot;
-  readonly straight: boolean;
 }
 
 interface Way {
@@ -26,19 +25,18 @@ interface Way {
 
 const rounded = ([x, y]: Spot): Spot => [whole(x), -whole(y)];
 const stepTo = ([x, y]: Spot, to: Spot): Spot => [to[0] - x, to[1] - y];
-const straight = (by: Spot): Step => ({ say: `l${joined(by)}`, by, straight: true });
 
 function stepOf(command: Exclude<Command, { kind: 'close' | 'move' }>, at: Spot): Step {
   const by = stepTo(at, rounded(command.to));
   switch (command.kind) {
     case 'line':
-      return straight(by);
+      return { say: `l${joined(by)}`, by };
     case 'curve':
-      return { say: `q${joined([...stepTo(at, rounded(command.by)), ...by])}`, by, straight: false };
+      return { say: `q${joined([...stepTo(at, rounded(command.by)), ...by])}`, by };
     case 'arc': {
       const radius = whole(command.radius);
       // Flags need nothing about them (SVG 2, 9.3.9).
-      return { say: `a${radius} ${radius} 0 ${command.large ? 1 : 0}0${joined(by)}`, by, straight: false };
+      return { say: `a${radius} ${radius} 0 ${command.large ? 1 : 0}0${joined(by)}`, by };
     }
   }
 }
@@ -56,22 +54,7 @@ function wayOf(outline: Outline): Way {
     at = to;
   }
   const closed = outline.at(-1)?.kind === 'close';
-  const all = closed ? [...steps, straight(stepTo(at, start))] : steps;
-  return { start, steps: all.filter(({ by }) => by.some((one) => one !== 0)), closed };
-}
-
-/** Letters of a step; of those with as many, the longer first. */
-const weightOf = ({ by: [x, y] }: Step): number => `${x}${y}`.length * 1e4 + Math.hypot(x, y);
-
-/** The same with its heaviest straight step last: closing the outline draws that one unsaid. */
-function beginShort({ start, steps, closed }: Way): Way {
-  const lines = closed ? steps.filter((step) => step.straight) : [];
-  const [first, ...others] = lines;
-  if (first === undefined) return { start, steps, closed };
-  const last = others.reduce((most, one) => (weightOf(one) > weightOf(most) ? one : most), first);
-  const cut = steps.indexOf(last) + 1;
-  const [x, y] = steps.slice(0, cut).reduce(([sumX, sumY], { by }): Spot => [sumX + by[0], sumY + by[1]], start);
-  return { start: [x, y], steps: [...steps.slice(cut), ...steps.slice(0, cut - 1)], closed };
+  return { start, steps: steps.filter(({ by }) => by.some((one) => one !== 0)), closed };
 }
 
 /** After a closed outline the next begins so far from where that one did: the same text wherever the limb is. */
@@ -79,7 +62,7 @@ export function pathData(outlines: readonly Outline[]): string {
   let from: Spot | undefined;
   return outlines
     .map((outline) => {
-      const { start, steps, closed } = beginShort(wayOf(outline));
+      const { start, steps, closed } = wayOf(outline);
       const move = from === undefined ? `M${joined(start)}` : `m${joined(stepTo(from, start))}`;
       from = closed ? start : undefined;
       return `${move}${steps.map(({ say }) => say).join('')}${closed ? 'z' : ''}`;

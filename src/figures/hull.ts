@@ -1,6 +1,6 @@
 /** The outline round a few circles, as if a band were stretched about them. */
 import type { Command, Outline, Spot } from '../model/picture.js';
-import { circle } from './outlines.js';
+import { begunShort, circle } from './outlines.js';
 
 export interface Disc {
   readonly at: Spot;
@@ -70,8 +70,7 @@ export function hullOf(discs: readonly Disc[]): Outline {
     if (!next || !disc) return [];
     return [{ disc, angle, end: next.angle + (index === changes.length - 1 ? 2 * Math.PI : 0) }];
   });
-  // The line back to the start is what closing it draws.
-  return [...turns.flatMap(turnCommands), { kind: 'close' }];
+  return begunShort(turns.flatMap(turnCommands));
 }
 
 /** From one direction to the next the outline goes round this disc. */
@@ -84,12 +83,12 @@ interface Turn {
 /** An arc that leaves its corner cut less than this is drawn as that corner: a millimetre nobody sees. */
 const BLUNT = 0.1;
 
-function turnCommands({ disc, angle, end }: Turn, index: number): readonly Command[] {
+function turnCommands({ disc, angle, end }: Turn, index: number): readonly Exclude<Command, { kind: 'close' }>[] {
   const kind = index === 0 ? 'move' : 'line';
   const { at, radius } = disc;
   const half = (end - angle) / 2;
   const reach = half < QUARTER ? radius / Math.cos(half) : Number.POSITIVE_INFINITY;
   if (reach - radius < BLUNT) return [{ kind, to: onDisc({ at, radius: reach }, angle + half) }];
-  const arc: Command = { kind: 'arc', to: onDisc(disc, end), radius, large: end - angle > Math.PI };
+  const arc = { kind: 'arc', to: onDisc(disc, end), radius, large: end - angle > Math.PI } as const;
   return [{ kind, to: onDisc(disc, angle) }, arc];
 }

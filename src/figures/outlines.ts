@@ -49,6 +49,27 @@ export const openLine = (spots: readonly Spot[]): Outline =>
 
 export const closedLine = (spots: readonly Spot[]): Outline => [...openLine(spots), { kind: 'close' }];
 
+/** Letters of a straight line in half centimetres, as a page tells it; of those with as many, the longer first. */
+function weightOf(from: Spot, to: Spot): number {
+  const [x = 0, y = 0] = [0, 1].map((axis) => Math.round(2 * (to[axis] ?? 0)) - Math.round(2 * (from[axis] ?? 0)));
+  return `${x}${y}`.length * 1e4 + Math.hypot(x, y);
+}
+
+type Drawn = Exclude<Command, { kind: 'close' }>;
+
+/** Closed, and begun behind its heaviest straight line: closing it draws that one unsaid. */
+export function begunShort(open: readonly Drawn[]): Outline {
+  const [first, ...others] = open;
+  if (!first) return [];
+  const around: readonly Drawn[] = [...others, { kind: 'line', to: first.to }];
+  const weights = around.map(({ kind, to }, index) =>
+    kind === 'line' ? weightOf((open[index] ?? first).to, to) : Number.NEGATIVE_INFINITY,
+  );
+  const last = weights.indexOf(Math.max(...weights));
+  const start = (around[last] ?? first).to;
+  return [{ kind: 'move', to: start }, ...around.slice(last + 1), ...around.slice(0, last), { kind: 'close' }];
+}
+
 /** A smooth line through the middles of the legs between spots, from the first to the last. */
 export function smoothLine(spots: readonly Spot[]): Outline {
   const [first, ...rest] = spots;
