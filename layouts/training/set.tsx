@@ -50,12 +50,7 @@ export function SetView({ screen, shown }: Props) {
           {movement !== null && !resting && !timed && !plays.moving && says.picture.length > 0 ? (
             <Tap on={plays.again}>{phone.showAgain}</Tap>
           ) : null}
-          {resting ? (
-            <>
-              <Tap on={() => act({ act: 'easier' })}>{phone.easierToday}</Tap>
-              <Hurts shown={shown} />
-            </>
-          ) : null}
+          {resting ? <WaysOut screen={screen} shown={shown} /> : null}
           {resting && screen.last !== null ? (
             <Tap on={() => act({ act: 'rub out', key: screen.last?.key ?? key })}>
               {lastIsLike(screen) ? phone.rubOut(screen.last.number) : phone.rubOutLast}
@@ -243,6 +238,16 @@ function TallyLine({ row, shown }: { readonly row: TallyRow; readonly shown: Sho
   );
 }
 
+/** No button leads to nothing: where no easier way is left, none is offered. */
+const WaysOut = ({ screen, shown }: Props) => (
+  <>
+    {screen.easier.length === 0 ? null : (
+      <Tap on={() => shown.act({ act: 'easier' })}>{shown.speech.words.phone.easierToday}</Tap>
+    )}
+    <Hurts shown={shown} />
+  </>
+);
+
 /** One frame for work and rest, so that the main button stays the same one and keeps the focus. */
 function SetBar({ screen, shown }: Props) {
   const { act, speech } = shown;
@@ -256,10 +261,7 @@ function SetBar({ screen, shown }: Props) {
     <>
       <div class="pair">
         {rest === null ? (
-          <>
-            <Tap on={() => act({ act: 'easier' })}>{phone.easierToday}</Tap>
-            <Hurts shown={shown} />
-          </>
+          <WaysOut screen={screen} shown={shown} />
         ) : (
           <>
             <Tap on={() => act({ act: 'different', key: last?.key ?? key })}>

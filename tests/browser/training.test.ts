@@ -12,11 +12,23 @@ import { plainText } from '../../src/model/prose.js';
 import { prepareShell } from '../../src/web/prepare-shell.js';
 import { renderBookletFile } from '../../src/web/render-booklet.js';
 import { englishPhone as WORDS } from '../../src/words/english-phone.js';
+import { withItems } from '../session/with-items.js';
 import { contrastOf } from './contrast.js';
 import { holdPhone } from './phone.js';
 import { phoneInHand } from './phone-in-hand.js';
 import { faultsOf, rivalsOf } from './screen-rules.js';
-import { BOOKLET, eventsIn, type Issued, issuedFor, keysOf, kindOf, nextTap, tap, toTraining } from './train-page.js';
+import {
+  BOOKLET,
+  eventsIn,
+  type Issued,
+  issuedFor,
+  keysOf,
+  kindOf,
+  nextTap,
+  says,
+  tap,
+  toTraining,
+} from './train-page.js';
 
 const START = new Date('2027-01-04T18:00:00');
 const phone = phoneInHand('training');
@@ -43,10 +55,10 @@ async function open({ width = 360, height = 640, scheme = 'light' }: Opened = {}
   return page;
 }
 
-async function openOn(context: BrowserContext): Promise<Page> {
+async function openOn(context: BrowserContext, name = 'booklet.html'): Promise<Page> {
   const page = await context.newPage();
   await page.clock.install({ time: START });
-  await page.goto(phone.addressOf('booklet.html'));
+  await page.goto(phone.addressOf(name));
   await toTraining(page);
   return page;
 }
@@ -85,6 +97,20 @@ describe('one set', () => {
     expect(rest.slice(3, 6)).toEqual(
       ['Easier today', 'Something hurts', 'Set 1 done'].map((said) => `- button "${said}"`),
     );
+  });
+
+  test('where no easier way is left, none is offered, at work and in the rest after it', async () => {
+    const stiff = withItems(issued.sent, (item) => ({ ...item, easier: [] }));
+    const html = renderBookletFile(issued.booklet, stiff, await prepareShell(webSources()), issued.drawings);
+    await writeFile(join(phone.folder, 'stiff.html'), html);
+    const page = await openOn(await phone.hold(), 'stiff.html');
+    await untilSet(page);
+    for (const kind of ['set', 'set resting']) {
+      expect(await kindOf(page)).toBe(kind);
+      expect(await page.locator(says(WORDS.easierToday)).count()).toBe(0);
+      expect(await page.locator(says(WORDS.somethingHurts)).count()).toBe(1);
+      await tap(page, '#training-main');
+    }
   });
 
   test('below the fold: what stops it, and what may go wrong, as the whole page of the exercise has it', async () => {

@@ -42,9 +42,9 @@ function hurtSo({ plan }: Told, marks: readonly LogEvent[], counts: (event: Pain
     if (event.kind !== 'pain' || event.row === undefined || event.edition < plan.edition || !counts(event)) return [];
     const { report, row, occurrence } = event;
     if (report.alarm !== undefined || bandOf(plan, report) !== 'leave') return [];
-    const session = sessionAt(plan, occurrence);
-    const exercises = doneIn(session, marks, occurrence, row);
-    return [{ session: session?.id, row, exercises, degree: report.degree, date: dayOf(event, marks) }];
+    const session = sessionAt(plan, occurrence)?.id;
+    const exercises = hurtIn(plan, marks, event);
+    return [{ session, row, exercises, degree: report.degree, date: dayOf(event, marks) }];
   });
 }
 
@@ -103,20 +103,20 @@ const sessionAt = ({ weeks }: ClientPlan, occurrence: number): ClientSession | u
   weeks.flatMap(({ sessions }) => sessions).find((session) => session.occurrence === occurrence);
 
 /**
- * What was planned in a row, and what was done or shown in it; where nothing of it is marked, any of its easier ways may have
+ * What was planned in its row, and what was done or shown in it; where nothing of it is marked, any of its easier ways may have
  * been shown.
  */
-function doneIn(
-  session: ClientSession | undefined,
+export function hurtIn(
+  plan: ClientPlan,
   marks: readonly LogEvent[],
-  occurrence: number,
-  row: RowId,
+  { occurrence, row }: PainEvent,
 ): ReadonlySet<ExerciseId> {
-  const planned = session?.groups.flatMap(({ items }) => items).filter((item) => item.row === row) ?? [];
+  const groups = sessionAt(plan, occurrence)?.groups ?? [];
+  const planned = groups.flatMap(({ items }) => items).filter((item) => item.row === row);
   const met = marks.flatMap((event) => {
     if (event.kind !== 'set') return [];
     const key = readSetKey(event.key);
-    return key?.row === row && key.occurrence === occurrence ? [event.exercise] : [];
+    return key !== null && key.row === row && key.occurrence === occurrence ? [event.exercise] : [];
   });
   const ways = met.length > 0 ? [] : planned.flatMap((item) => item.easier.map((way) => exerciseOf(way, item)));
   return new Set([...planned.map(({ exercise }) => exercise), ...met, ...ways.map(exerciseId)]);

@@ -5,12 +5,11 @@
  */
 import type { ClientItem } from '../../model/client-plan.js';
 import type { IsoDate } from '../../model/day.js';
-import type { ExerciseId } from '../../model/identity.js';
 import type { LogEvent, PainReport } from '../../model/log.js';
 import type { MorningScreen, TodayScreen } from '../../model/training.js';
-import { firstWay } from './chain.js';
+import { exercisesIn, firstWay, withHarder } from './chain.js';
 import type { InSession } from './in-session.js';
-import { bandOf } from './kept-out.js';
+import { bandOf, hurtIn } from './kept-out.js';
 import { adviceFor, sideIn, whereOf } from './pain-screen.js';
 import type { Mark, Stepped } from './told.js';
 import { eased, type TrainingState } from './training-state.js';
@@ -114,28 +113,19 @@ export function answerMorning(at: InSession, worse: boolean | null): Stepped {
 
 /** What was said to follow, unless the rest is planned again: there the planner's own rule sees to it. */
 function heeded(at: InSession, { worst, reports }: Sore): TrainingState {
-  const { told, state, today } = at;
+  const { told, state, marks, today } = at;
   const { plan } = told;
   if (plan.replan !== undefined) return state;
   if (reports.some(({ row }) => row === undefined)) return eased(state);
-  const sessions = plan.weeks.flatMap((week) => week.sessions);
-  const sore = new Set<ExerciseId>(
-    reports.flatMap(({ occurrence, row }) =>
-      sessions
-        .filter((session) => session.occurrence === occurrence)
-        .flatMap(({ groups }) => groups.flatMap(({ items }) => items))
-        .flatMap((item) => (item.row === row ? [item.exercise] : [])),
-    ),
-  );
+  const hurt = reports.flatMap((event) => [...hurtIn(plan, marks, event)]);
+  const sore = withHarder(plan, hurt);
   const leaves = adviceIfWorse(at, worst.report) !== 'easier';
   const items = today.work.map(({ item }) => item);
-  const hurting = items.filter(({ exercise }) => sore.has(exercise));
+  const hurting = items.filter((item) => exercisesIn(item).some((exercise) => sore.has(exercise)));
   const wayOf = (item: ClientItem): number => firstWay(item, today.sore);
   const ways = hurting.filter((item) => wayOf(item) >= 0).map((item) => [item.row, wayOf(item)] as const);
   const easier = { ...state.easier, ...Object.fromEntries(ways) };
   // Where there is no easier way of it, it is not done.
   const leave = hurting.filter((item) => leaves || wayOf(item) < 0).map(({ row }) => row);
-  // All of it waits for another day.
-  if (items.length > 0 && items.every(({ row }) => leave.includes(row))) return { ...state, easier, view: 'home' };
   return { ...state, easier, leave: [...new Set(leave)] };
 }

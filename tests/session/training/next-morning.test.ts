@@ -171,9 +171,11 @@ describe('worse the next morning', () => {
     expect(held.events.filter(({ kind }) => kind === 'closed')).toHaveLength(2);
   });
 
-  test('a session of nothing else waits for another day', () => {
+  test('a session of nothing else says that nothing of it is left, and stays open to whoever goes home', () => {
     const held = opened([['knee', plan.pain.leave - 1]], 70, eased(plan));
-    expect(held.act({ act: 'morning', worse: true })).toMatchObject({ kind: 'home', next: { occurrence: 2 } });
+    const screen = held.act({ act: 'morning', worse: true });
+    expect(screen).toMatchObject({ kind: 'let be', leftOut: [{ exercise: expect.any(String) }] });
+    expect(held.act({ act: 'home' })).toMatchObject({ kind: 'home', next: { occurrence: 2 } });
   });
 
   test('said before a session, of no exercise, all of the next is done the easier way', () => {
